@@ -1,0 +1,32 @@
+//! **tourier**: a folder of recipe texts in, a checked course site and handouts out.
+//!
+//! The modules are the pipeline, in order: text → model → check → compute → sheet →
+//! draw → paint → write. A module may use what stands above it, never what stands below.
+
+// Words every room may use; they import nothing of ours.
+pub mod fault;
+pub mod measure;
+pub mod words;
+
+// Text to model.
+pub mod model;
+pub mod pantry;
+pub mod read;
+
+// Computing: pure, exact.
+pub mod dough;
+pub mod formula;
+pub mod time;
+
+// Judging, and the one computed result.
+pub mod check;
+pub mod sheet;
+
+// Painting: these decide nothing.
+pub mod draw;
+pub mod paper;
+pub mod site;
+
+// The edge: files and the terminal.
+pub mod cli;
+pub mod store;

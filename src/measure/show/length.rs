@@ -1,0 +1,63 @@
+//! Lengths: to ½ cm and ¼ in (⅛ below 3 in); thickness to ½ mm and 1/16 in.
+
+use num_traits::Zero;
+
+use crate::measure::{Exact, Label, Length, Size, exact, round_to};
+
+use super::decimal;
+use super::number::nearest_part;
+
+/// A length: `28 cm`, `11 in`.
+pub fn length(length: &Length) -> Label {
+    Label::new(format!("{} cm", centimetres(length)), format!("{} in", inches(length)))
+}
+
+/// A rectangle, in the order of its sides: `60 × 25 cm`, `23½ × 9¾ in`.
+pub fn size(size: &Size) -> Label {
+    let (length, width) = (&size.length, &size.width);
+    Label::new(
+        format!("{} × {} cm", centimetres(length), centimetres(width)),
+        format!("{} × {} in", inches(length), inches(width)),
+    )
+}
+
+/// A thickness: `4.5 mm`, `3/16 in`. Never nought: below half a step it is shown to
+/// 0.1 mm and as `under 1/16 in`.
+pub fn thickness(thickness: &Length) -> Label {
+    let millimetres = thickness.in_millimetres();
+    let half = round_to(&millimetres, &exact(1, 2));
+    let metric =
+        if half.is_zero() { decimal(&millimetres, 1) } else { decimal(&half, 1) };
+    let us = if round_to(&thickness.in_inches(), &exact(1, 16)).is_zero() {
+        "under 1/16 in".to_owned()
+    } else {
+        format!("{} in", nearest_part(&thickness.in_inches(), 16))
+    };
+    Label::new(format!("{metric} mm"), us)
+}
+
+fn centimetres(length: &Length) -> String {
+    decimal(&round_to(length.amount(), &exact(1, 2)), 1)
+}
+
+fn inches(length: &Length) -> String {
+    let inches: Exact = length.in_inches();
+    let parts = if inches < exact(3, 1) { 8 } else { 4 };
+    nearest_part(&inches, parts)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lengths_read_as_on_a_ruler() {
+        let cm = |n, d| Length::centimetres(exact(n, d));
+        let sheet = Size::new(cm(60, 1), cm(25, 1));
+        assert_eq!(size(&sheet), Label::new("60 × 25 cm", "23½ × 9¾ in"));
+        assert_eq!(length(&cm(5, 1)), Label::new("5 cm", "2 in"));
+        assert_eq!(length(&cm(508, 10)), Label::new("51 cm", "20 in"));
+        assert_eq!(thickness(&cm(9, 20)), Label::new("4.5 mm", "3/16 in"));
+        assert_eq!(thickness(&cm(1, 50)), Label::new("0.2 mm", "under 1/16 in"));
+    }
+}

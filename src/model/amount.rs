@@ -1,0 +1,75 @@
+//! Amount lines: `225 g (1 cup) butter, cold`.
+
+use crate::fault::{Place, Placed};
+use crate::measure::{Exact, Temperature, Unit};
+
+/// One line of a formula.
+#[derive(Clone, Debug)]
+pub struct AmountLine {
+    /// How much; the truth where two amounts are given.
+    pub amount: Amount,
+    /// The second amount, in brackets, that must agree with the first.
+    pub also: Option<Placed<Quantity>>,
+    /// What.
+    pub ingredient: Placed<Ingredient>,
+    /// What follows the comma: `cold`, `soft`.
+    pub note: Option<String>,
+    /// The ingredient's own temperature (`water at 27 °C`).
+    pub at: Option<Temperature>,
+    /// The whole line.
+    pub place: Place,
+}
+
+/// How much of an ingredient.
+#[derive(Clone, Debug)]
+pub enum Amount {
+    /// A number of something.
+    Of(Placed<Quantity>),
+    /// No weight: `to taste`, `for dusting`. Kept as written.
+    Free(String),
+}
+
+/// A number and what it counts.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Quantity {
+    /// A number of units.
+    Unit(Exact, Unit),
+    /// A number of pieces that the pantry knows by name (`1 stick`, `2 large`); the name
+    /// is empty where none was written (`2 eggs`).
+    Pieces(Exact, String),
+    /// So many batches of another recipe.
+    Batches(Exact),
+}
+
+/// What a line names.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Ingredient {
+    /// An ingredient of the pantry, as written.
+    Pantry(String),
+    /// Another recipe: its shown name and its file name.
+    Recipe {
+        /// What the student reads.
+        title: String,
+        /// The file name without ending.
+        recipe: String,
+    },
+}
+
+impl Ingredient {
+    /// What the student reads.
+    pub fn title(&self) -> &str {
+        match self {
+            Self::Pantry(name) => name,
+            Self::Recipe { title, .. } => title,
+        }
+    }
+}
+
+/// A part of an ingredient or section: `half of the butter`.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Share {
+    /// The part of the whole, above 0 and up to 1.
+    pub part: Exact,
+    /// As written, for showing: `half of the`; empty for all of it.
+    pub words: String,
+}

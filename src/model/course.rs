@@ -1,0 +1,109 @@
+//! The course and its own ingredients.
+
+use crate::fault::{Place, Placed};
+use crate::measure::{CupSet, Exact, Mass, Size, Temperature, TemperatureStep};
+
+/// `course.yaml`.
+#[derive(Clone, Debug)]
+pub struct Course {
+    /// The course's title.
+    pub title: String,
+    /// Who gives it.
+    pub school: Option<String>,
+    /// Who teaches it.
+    pub instructor: Option<String>,
+    /// What it is about, in a sentence or two.
+    pub summary: String,
+    /// Language tag (BCP 47) of all text.
+    pub language: String,
+    /// The edition's name: `Spring 2027`.
+    pub edition: Option<String>,
+    /// The edition's date, ISO 8601.
+    pub date: Option<String>,
+    /// Where the site will stand, ending in a slash.
+    pub address: Option<String>,
+    /// Whether metric comes first.
+    pub metric_first: bool,
+    /// Whether A4 comes first (else US Letter).
+    pub a4_first: bool,
+    /// ISO 4217 code for prices.
+    pub currency: String,
+    /// Whether there is a scale that shows 0.1 g.
+    pub fine_scale: bool,
+    /// Which cups and spoons are used.
+    pub cups: CupSet,
+    /// Whether a decimal comma is written.
+    pub comma: bool,
+    /// What the classroom has.
+    pub kit: Kit,
+    /// The room's temperatures.
+    pub room: Room,
+    /// Density of dough without its roll-in fat, g/ml.
+    pub dough_density: Exact,
+    /// Lessons in order.
+    pub lessons: Vec<Lesson>,
+    /// House cautions, shown on every page and sheet.
+    pub cautions: Vec<String>,
+    /// The file.
+    pub place: Place,
+}
+
+/// What the classroom has.
+#[derive(Clone, Debug, Default)]
+pub struct Kit {
+    /// The dough that one mixer holds.
+    pub mixer: Option<Mass>,
+    /// The bench for one sheet, long side first.
+    pub bench: Option<Size>,
+    /// One oven tray, long side first.
+    pub tray: Option<Size>,
+    /// Trays that one oven takes.
+    pub trays_per_oven: Option<u32>,
+}
+
+/// The room's temperatures, for the water calculation.
+#[derive(Clone, Debug, Default)]
+pub struct Room {
+    /// The air.
+    pub air: Option<Temperature>,
+    /// The flour; the air's where not said.
+    pub flour: Option<Temperature>,
+    /// Cold water from the tap.
+    pub tap: Option<Temperature>,
+    /// What mixing adds: a difference.
+    pub friction: Option<TemperatureStep>,
+}
+
+/// One lesson of the course.
+#[derive(Clone, Debug)]
+pub struct Lesson {
+    /// Its title.
+    pub title: String,
+    /// What it is about.
+    pub summary: String,
+    /// Recipes by file name.
+    pub recipes: Vec<Placed<String>>,
+    /// Techniques by file name.
+    pub techniques: Vec<Placed<String>>,
+}
+
+/// One ingredient of `pantry.yaml`. What is not said is taken from `like`.
+#[derive(Clone, Debug)]
+pub struct PantryEntry {
+    /// Its name.
+    pub name: Placed<String>,
+    /// The ingredient it resembles.
+    pub like: Option<Placed<String>>,
+    /// Other names.
+    pub also: Vec<String>,
+    /// The kind of ingredient, as the built-in pantry names kinds.
+    pub kind: Option<Placed<String>>,
+    /// Grams a millilitre, or a measured portion: `0.46 g/ml`, `1 tbsp = 6.8 g`.
+    pub portions: Vec<Placed<String>>,
+    /// `none`, or the allergens; `None` where nothing was said.
+    pub allergens: Option<Vec<Placed<String>>>,
+    /// Weight of one pack.
+    pub pack: Option<Mass>,
+    /// Price of one pack, in the currency's smallest unit.
+    pub price_minor: Option<i64>,
+}

@@ -1,0 +1,40 @@
+//! What an instructor wrote, as plain data in which every value knows its place.
+//!
+//! Nothing here has been judged yet: a recipe may still be wrong in a hundred ways. The
+//! readers fill these types, the checks and calculations take them.
+
+mod amount;
+mod course;
+mod prose;
+mod recipe;
+mod step;
+mod technique;
+
+pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
+pub use course::{Course, Kit, Lesson, PantryEntry, Room};
+pub use prose::{Block, Brace, Inline};
+pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
+pub use step::{
+    Bake, CutPlan, Hold, LockIn, Pace, Shape, Span, Step, Turn, Use, UseShare, Wait,
+};
+pub use technique::{Demonstration, Technique};
+
+/// The whole content folder, read.
+#[derive(Clone, Debug, Default)]
+pub struct Content {
+    /// `course.yaml`; `None` where it could not be read.
+    pub course: Option<Course>,
+    /// The course's own ingredients, from `pantry.yaml`.
+    pub pantry: Vec<PantryEntry>,
+    /// Every recipe, by file name.
+    pub recipes: Vec<Recipe>,
+    /// Every technique, by file name.
+    pub techniques: Vec<Technique>,
+}
+
+impl Content {
+    /// The recipe in the file of this name.
+    pub fn recipe(&self, name: &str) -> Option<&Recipe> {
+        self.recipes.iter().find(|recipe| recipe.name == name)
+    }
+}

@@ -1,0 +1,202 @@
+//! Prose: what is said to the student, as a small tree that no painter can misread.
+//!
+//! `L` is what a live value is: a reference still to be looked up in the model, a label
+//! in both unit systems once computed.
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use crate::fault::Placed;
+
+/// A reference in braces, as written: `{190 °C}`, `{half of the butter}`.
+pub type Brace = Placed<String>;
+
+/// A block of prose.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+pub enum Block<L> {
+    /// A paragraph.
+    Paragraph {
+        /// Its text.
+        content: Vec<Inline<L>>,
+    },
+    /// A heading below the step headings.
+    Heading {
+        /// Its text.
+        content: Vec<Inline<L>>,
+    },
+    /// A list.
+    List {
+        /// The first number of a numbered list.
+        start: Option<u64>,
+        /// Its items.
+        items: Vec<Vec<Block<L>>>,
+    },
+    /// A quotation.
+    Quote {
+        /// What is quoted.
+        content: Vec<Block<L>>,
+    },
+    /// A caution that must stand out.
+    Caution {
+        /// What is cautioned against.
+        content: Vec<Block<L>>,
+    },
+    /// Text set as it is typed.
+    Code {
+        /// The text.
+        text: String,
+    },
+    /// A table: the first row is its head.
+    Table {
+        /// Rows of cells.
+        rows: Vec<Vec<Vec<Inline<L>>>>,
+    },
+    /// A line across.
+    Rule,
+}
+
+/// A stretch of text within a block.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+pub enum Inline<L> {
+    /// Plain text.
+    Text {
+        /// The text.
+        text: String,
+    },
+    /// A live value that follows scale and units.
+    Live {
+        /// The value.
+        value: L,
+    },
+    /// Stressed text.
+    Emphasis {
+        /// Its content.
+        content: Vec<Inline<L>>,
+    },
+    /// Strongly stressed text.
+    Strong {
+        /// Its content.
+        content: Vec<Inline<L>>,
+    },
+    /// Text set as it is typed.
+    Code {
+        /// The text.
+        text: String,
+    },
+    /// A link.
+    Link {
+        /// Where to, as written in the model; in the sheet a page name such as
+        /// `techniques/letter-turn`, or an `http(s)` or `mailto` address.
+        to: String,
+        /// Its content.
+        content: Vec<Inline<L>>,
+    },
+    /// A new line within a paragraph.
+    Break,
+}
+
+impl<L> Block<L> {
+    /// Every piece of inline text below this block, in reading order.
+    pub fn visit<'a>(&'a self, see: &mut dyn FnMut(&'a Inline<L>)) {
+        match self {
+            Self::Paragraph { content } | Self::Heading { content } => {
+                content.iter().for_each(|inline| inline.visit(see));
+            }
+            Self::List { items, .. } => {
+                items.iter().flatten().for_each(|block| block.visit(see));
+            }
+            Self::Quote { content } | Self::Caution { content } => {
+                content.iter().for_each(|block| block.visit(see));
+            }
+            Self::Table { rows } => {
+                rows.iter().flatten().flatten().for_each(|inline| inline.visit(see));
+            }
+            Self::Code { .. } | Self::Rule => {}
+        }
+    }
+
+    /// The same block with every link and live value changed.
+    #[must_use]
+    pub fn map<M>(
+        &self,
+        change: &mut dyn FnMut(&Inline<L>) -> Option<Inline<M>>,
+    ) -> Block<M> {
+        let blocks =
+            |content: &[Self],
+             change: &mut dyn FnMut(&Inline<L>) -> Option<Inline<M>>| {
+                content.iter().map(|block| block.map(change)).collect()
+            };
+        match self {
+            Self::Paragraph { content } => {
+                Block::Paragraph { content: map_all(content, change) }
+            }
+            Self::Heading { content } => {
+                Block::Heading { content: map_all(content, change) }
+            }
+            Self::List { start, items } => Block::List {
+                start: *start,
+                items: items.iter().map(|item| blocks(item, change)).collect(),
+            },
+            Self::Quote { content } => Block::Quote { content: blocks(content, change) },
+            Self::Caution { content } => {
+                Block::Caution { content: blocks(content, change) }
+            }
+            Self::Code { text } => Block::Code { text: text.clone() },
+            Self::Table { rows } => Block::Table {
+                rows: rows
+                    .iter()
+                    .map(|row| row.iter().map(|cell| map_all(cell, change)).collect())
+                    .collect(),
+            },
+            Self::Rule => Block::Rule,
+        }
+    }
+}
+
+impl<L> Inline<L> {
+    fn visit<'a>(&'a self, see: &mut dyn FnMut(&'a Self)) {
+        see(self);
+        match self {
+            Self::Emphasis { content }
+            | Self::Strong { content }
+            | Self::Link { content, .. } => {
+                content.iter().for_each(|inline| inline.visit(see));
+            }
+            Self::Text { .. } | Self::Live { .. } | Self::Code { .. } | Self::Break => {}
+        }
+    }
+
+    fn map<M>(
+        &self,
+        change: &mut dyn FnMut(&Self) -> Option<Inline<M>>,
+    ) -> Option<Inline<M>> {
+        Some(match self {
+            Self::Text { text } => Inline::Text { text: text.clone() },
+            Self::Code { text } => Inline::Code { text: text.clone() },
+            Self::Break => Inline::Break,
+            Self::Emphasis { content } => {
+                Inline::Emphasis { content: map_all(content, change) }
+            }
+            Self::Strong { content } => {
+                Inline::Strong { content: map_all(content, change) }
+            }
+            Self::Link { to, content } => {
+                let content = map_all(content, change);
+                match change(self) {
+                    Some(Inline::Link { to, .. }) => Inline::Link { to, content },
+                    _ => Inline::Link { to: to.clone(), content },
+                }
+            }
+            Self::Live { .. } => return change(self),
+        })
+    }
+}
+
+fn map_all<L, M>(
+    content: &[Inline<L>],
+    change: &mut dyn FnMut(&Inline<L>) -> Option<Inline<M>>,
+) -> Vec<Inline<M>> {
+    content.iter().filter_map(|inline| inline.map(change)).collect()
+}

@@ -1,0 +1,125 @@
+//! A recipe as written.
+
+use crate::fault::{Place, Placed};
+use crate::measure::{Exact, Length, Mass, Temperature};
+
+use super::{AmountLine, Block, Brace, Step};
+
+/// One recipe file.
+#[derive(Clone, Debug)]
+pub struct Recipe {
+    /// The file's name without ending, which is its name everywhere.
+    pub name: String,
+    /// Its title.
+    pub title: Placed<String>,
+    /// What it is, in a sentence.
+    pub summary: String,
+    /// What one batch gives.
+    pub makes: Option<Placed<Makes>>,
+    /// The family of dough, for finding.
+    pub family: Option<String>,
+    /// The formula's sections in order.
+    pub formula: Vec<Section>,
+    /// The name of the section that is a preferment.
+    pub preferment: Option<Placed<String>>,
+    /// The temperature the mixed dough should have.
+    pub dough_temperature: Option<Placed<Temperature>>,
+    /// Density of the dough without its roll-in fat, g/ml.
+    pub dough_density: Option<Exact>,
+    /// The part of the dough lost before scaling, 0 to 1.
+    pub loss: Exact,
+    /// The tin it is baked in.
+    pub tin: Option<Placed<Tin>>,
+    /// Videos by the name that tickets use.
+    pub videos: Vec<Video>,
+    /// Faults the author accepts, with reasons.
+    pub accept: Vec<Accept>,
+    /// What stands before the first heading.
+    pub opening: Vec<Block<Brace>>,
+    /// Steps and prose in reading order.
+    pub parts: Vec<Part>,
+    /// The file.
+    pub place: Place,
+}
+
+/// What one batch gives.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Makes {
+    /// So many pieces of something: `22 crescents`.
+    Pieces {
+        /// How many, at least 1.
+        count: u64,
+        /// What they are called, as written.
+        word: String,
+    },
+    /// A weight of dough for other recipes: `1150 g`.
+    Weight(Mass),
+}
+
+/// One section of the formula.
+#[derive(Clone, Debug)]
+pub struct Section {
+    /// Its name: `dough`, `roll-in`.
+    pub name: Placed<String>,
+    /// Its lines in order.
+    pub lines: Vec<AmountLine>,
+}
+
+/// A tin by its inner sizes.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Tin {
+    /// A round tin: diameter, and depth if given.
+    Round(Length, Option<Length>),
+    /// A tin with corners: length, width, and depth if given.
+    Square(Length, Length, Option<Length>),
+}
+
+/// A video to watch.
+#[derive(Clone, Debug)]
+pub struct Video {
+    /// The name that tickets use.
+    pub name: String,
+    /// Its address.
+    pub address: Placed<String>,
+}
+
+/// A fault that the author accepts.
+#[derive(Clone, Debug)]
+pub struct Accept {
+    /// The fault's name.
+    pub fault: Placed<String>,
+    /// Why.
+    pub reason: String,
+}
+
+/// What stands under one heading.
+#[derive(Clone, Debug)]
+pub enum Part {
+    /// A heading with a ticket.
+    Step(Box<Step>),
+    /// A heading without one.
+    Prose {
+        /// The heading.
+        title: Placed<String>,
+        /// The text.
+        content: Vec<Block<Brace>>,
+    },
+}
+
+impl Recipe {
+    /// The steps in the order written.
+    pub fn steps(&self) -> impl Iterator<Item = &Step> {
+        self.parts.iter().filter_map(|part| match part {
+            Part::Step(step) => Some(step.as_ref()),
+            Part::Prose { .. } => None,
+        })
+    }
+
+    /// Every block of prose in the file.
+    pub fn blocks(&self) -> impl Iterator<Item = &Block<Brace>> {
+        self.opening.iter().chain(self.parts.iter().flat_map(|part| match part {
+            Part::Step(step) => step.prose.iter(),
+            Part::Prose { content, .. } => content.iter(),
+        }))
+    }
+}

@@ -1,0 +1,104 @@
+//! The course, its lessons and techniques as they are painted.
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use crate::measure::Label;
+use crate::model::Block;
+
+use super::{Cut, Fold, LockInFact, Sheet};
+
+/// The course.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct CourseSheet {
+    /// Its title.
+    pub title: String,
+    /// Who gives it.
+    pub school: Option<String>,
+    /// Who teaches it.
+    pub instructor: Option<String>,
+    /// What it is about.
+    pub summary: String,
+    /// Language tag.
+    pub language: String,
+    /// The edition's name.
+    pub edition: Option<String>,
+    /// The edition's date, ISO 8601.
+    pub date: Option<String>,
+    /// Where the site stands, ending in a slash.
+    pub address: Option<String>,
+    /// Whether metric comes first.
+    pub metric_first: bool,
+    /// Whether A4 comes first.
+    pub a4_first: bool,
+    /// ISO 4217 code.
+    pub currency: String,
+    /// Lessons in order; recipes and techniques in none of them stand in a last one
+    /// without a title.
+    pub lessons: Vec<LessonSheet>,
+    /// House cautions.
+    pub cautions: Vec<String>,
+}
+
+/// One lesson.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct LessonSheet {
+    /// Its title; empty for what stands in no lesson.
+    pub title: String,
+    /// What it is about.
+    pub summary: String,
+    /// Recipes by file name.
+    pub recipes: Vec<String>,
+    /// Techniques by file name.
+    pub techniques: Vec<String>,
+}
+
+/// One recipe at every batch size that its page offers.
+#[derive(Clone, Debug, Serialize)]
+pub struct RecipeSheets {
+    /// The recipe as written.
+    pub base: Sheet,
+    /// The same at other sizes, smallest first, the one as written among them. Each has
+    /// the same lines and steps in the same order.
+    pub batches: Vec<Batch>,
+}
+
+/// One batch size.
+#[derive(Clone, Debug, Serialize)]
+pub struct Batch {
+    /// A short name for addresses and classes: `half`, `x1`, `x2`, `x3`.
+    pub key: String,
+    /// In words: `½ batch`.
+    pub title: String,
+    /// Everything at this size.
+    pub sheet: Sheet,
+}
+
+/// One technique.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct TechniqueSheet {
+    /// The file's name.
+    pub technique: String,
+    /// Its title.
+    pub title: String,
+    /// What it is, in a sentence.
+    pub summary: String,
+    /// What to draw, in order.
+    pub demonstrations: Vec<Demo>,
+    /// The text.
+    pub content: Vec<Block<Label>>,
+    /// Recipes that link to it: file name and title.
+    pub used_in: Vec<[String; 2]>,
+}
+
+/// One thing to draw.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+pub enum Demo {
+    /// A lock-in.
+    LockIn(Box<LockInFact>),
+    /// A turn.
+    Fold(Box<Fold>),
+    /// A cut.
+    Cut(Box<Cut>),
+}

@@ -1,0 +1,177 @@
+//! Lamination and cutting as they are painted: sizes in centimetres for drawing, labels
+//! for reading.
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use crate::measure::Label;
+
+/// The lamination.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct Lamination {
+    /// The lock-in; `null` where the recipe begins with an already layered dough that
+    /// cannot be followed back.
+    pub lock_in: Option<LockInFact>,
+    /// The turns in order, by word: `book`, `letter`.
+    pub turns: Vec<String>,
+    /// The folds in order.
+    pub folds: Vec<Fold>,
+    /// Fat layers at the end.
+    pub fat_layers: u64,
+    /// All layers where dough that touches dough has merged: 2 × fat + 1.
+    pub layers_merged: u64,
+    /// Every ply counted.
+    pub layers_unmerged: u64,
+    /// Roll-in fat over dough without it, in percent.
+    pub fat_percent_of_dough: f64,
+    /// Every rolled sheet in order.
+    pub sheets: Vec<SheetFact>,
+}
+
+/// The lock-in.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct LockInFact {
+    /// The step.
+    pub step: String,
+    /// `envelope`, `letter` or `book`.
+    pub kind: String,
+    /// The dough sheet, cm.
+    pub length_cm: f64,
+    /// The dough sheet, cm.
+    pub width_cm: f64,
+    /// The fat block, cm.
+    pub block_length_cm: f64,
+    /// The fat block, cm.
+    pub block_width_cm: f64,
+    /// The closed parcel, cm.
+    pub closed_length_cm: f64,
+    /// The closed parcel, cm.
+    pub closed_width_cm: f64,
+    /// The dough sheet's thickness, mm.
+    pub thickness_mm: f64,
+    /// The fat block's thickness, mm.
+    pub block_thickness_mm: f64,
+    /// The dough sheet in words.
+    pub size: Label,
+    /// The fat block in words.
+    pub block: Label,
+    /// The closed parcel in words.
+    pub closed: Label,
+    /// The dough sheet's thickness in words.
+    pub thickness: Label,
+    /// The fat block's thickness in words.
+    pub block_thickness: Label,
+}
+
+/// One turn.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct Fold {
+    /// The step.
+    pub step: String,
+    /// The step's heading.
+    pub title: String,
+    /// `book`, `letter`, `half`, or `N-part`.
+    pub turn: String,
+    /// Parts lying on one another.
+    pub parts: u32,
+    /// The sheet before folding, long side first, cm.
+    pub length_cm: f64,
+    /// The sheet before folding, cm.
+    pub width_cm: f64,
+    /// The sheet before folding, mm.
+    pub thickness_mm: f64,
+    /// The folded block, along the folded side, cm.
+    pub folded_length_cm: f64,
+    /// The folded block, along the other side, cm.
+    pub folded_width_cm: f64,
+    /// The folded block, mm.
+    pub folded_thickness_mm: f64,
+    /// Fat layers before.
+    pub fat_layers_before: u64,
+    /// Fat layers after.
+    pub fat_layers_after: u64,
+    /// Whether the sheet is rolled with the seams a quarter turn from the last time.
+    pub quarter_turned: bool,
+    /// The sheet before folding in words.
+    pub size: Label,
+    /// The folded block in words.
+    pub folded: Label,
+    /// One part's length in words.
+    pub part: Label,
+}
+
+/// One rolled sheet.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct SheetFact {
+    /// The step.
+    pub step: String,
+    /// The step's heading.
+    pub title: String,
+    /// Long side, cm.
+    pub length_cm: f64,
+    /// Short side, cm.
+    pub width_cm: f64,
+    /// Thickness, mm.
+    pub thickness_mm: f64,
+    /// Mean thickness of one fat layer, mm; 0 before the lock-in.
+    pub fat_layer_mm: f64,
+    /// Mean thickness of one dough layer, mm.
+    pub dough_layer_mm: f64,
+    /// Fat layers in it.
+    pub fat_layers: u64,
+    /// Its size in words.
+    pub size: Label,
+    /// Its thickness in words.
+    pub thickness: Label,
+}
+
+/// One cutting plan.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct Cut {
+    /// The step.
+    pub step: String,
+    /// `triangle`, `right triangle`, `rectangle`, `square`, `round` or `strip`.
+    pub shape: String,
+    /// How many pieces from all doughs together.
+    pub pieces: u64,
+    /// How many pieces from one sheet.
+    pub pieces_per_sheet: u64,
+    /// The sheet, long side first, cm.
+    pub sheet_length_cm: f64,
+    /// The sheet, cm.
+    pub sheet_width_cm: f64,
+    /// A triangle's base, or a piece's first side or diameter, cm.
+    pub base_cm: f64,
+    /// A triangle's height, or a piece's second side, cm.
+    pub height_cm: f64,
+    /// Weight of one piece, g.
+    pub piece_g: f64,
+    /// Part of the sheet left over, in percent.
+    pub scrap_percent: f64,
+    /// Every piece's corners, cm, from the sheet's near left corner, long side along x. Half
+    /// pieces at the ends of a row of triangles are scrap and not listed.
+    pub polygons_cm: Vec<Vec<[f64; 2]>>,
+    /// Every cut in the order to make it, from point to point, cm.
+    pub lines_cm: Vec<[[f64; 2]; 2]>,
+    /// Marks along the near long side, from the left corner.
+    pub marks_near: Vec<Mark>,
+    /// Marks along the far long side, from the left corner.
+    pub marks_far: Vec<Mark>,
+    /// Marks along the short sides, from the near corner.
+    pub marks_side: Vec<Mark>,
+    /// The sheet in words.
+    pub size: Label,
+    /// One piece in words: `9 × 24 cm`.
+    pub piece: Label,
+    /// One piece's weight in words.
+    pub piece_weight: Label,
+}
+
+/// A mark to make along an edge.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct Mark {
+    /// Distance from the corner, cm.
+    pub at_cm: f64,
+    /// The distance in words.
+    pub at: Label,
+}

@@ -1,0 +1,94 @@
+//! The one computed result: every number scaled, every label in both unit systems,
+//! nothing left to decide. Printed as JSON it is the program's `facts`.
+//!
+//! Nothing to the left of this type knows an output; nothing to the right of it computes
+//! a number.
+
+mod course;
+mod dough;
+mod line;
+mod step;
+mod time;
+
+pub use course::{Batch, CourseSheet, Demo, LessonSheet, RecipeSheets, TechniqueSheet};
+pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
+pub use line::{
+    Allergen, Allergens, Cost, Line, Nutrients, Nutrition, OverallLine, Preferment,
+    SectionTotal, Totals, Water,
+};
+pub use step::{Ingredients, Part, StepSheet, TicketRow, Watch};
+pub use time::{StepTime, Time};
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use crate::measure::Label;
+use crate::model::Block;
+
+/// Everything the program worked out about one recipe at one scale.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct Sheet {
+    /// Version of this form of facts.
+    pub facts: u32,
+    /// The recipe's file name.
+    pub recipe: String,
+    /// Its title.
+    pub title: String,
+    /// What it is, in a sentence.
+    pub summary: String,
+    /// The family of dough.
+    pub family: Option<String>,
+    /// How it is scaled, and what it gives.
+    pub scale: Scale,
+    /// Every line of the formula, section by section, in order.
+    pub formula: Vec<Line>,
+    /// The formula's sums.
+    pub totals: Totals,
+    /// The preferment as its own formula and inside the overall one.
+    pub preferment: Option<Preferment>,
+    /// The lamination, for layered dough.
+    pub lamination: Option<Lamination>,
+    /// The cutting plans.
+    pub cuts: Vec<Cut>,
+    /// The times.
+    pub time: Time,
+    /// The water that brings the dough to its temperature.
+    pub water: Option<Water>,
+    /// The allergens.
+    pub allergens: Allergens,
+    /// The nutrients, as an estimate; `null` where an ingredient's are not known.
+    pub nutrition: Option<Nutrition>,
+    /// What the ingredients cost; `null` where a price is not known.
+    pub cost: Option<Cost>,
+    /// The cautions that apply, by name.
+    pub cautions: Vec<String>,
+    /// The same cautions in full, with the house cautions.
+    pub caution_texts: Vec<String>,
+    /// The faults of this recipe, by name.
+    pub faults: Vec<String>,
+    /// What stands before the first heading.
+    pub opening: Vec<Block<Label>>,
+    /// Steps and prose in reading order.
+    pub parts: Vec<Part>,
+    /// Every video.
+    pub videos: Vec<Watch>,
+}
+
+/// How a recipe is scaled, and what it gives.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct Scale {
+    /// How many times the recipe as written.
+    pub factor: f64,
+    /// How many pieces; `null` for a base dough.
+    pub pieces: Option<u64>,
+    /// Weight of one piece before baking, in grams; `null` for a base dough.
+    pub piece_g: Option<f64>,
+    /// The same, in words.
+    pub piece: Option<Label>,
+    /// How many equal doughs it is mixed in.
+    pub doughs: u64,
+    /// What it gives, in words: `22 crescents`.
+    pub makes: Label,
+    /// The batch in words: `1 batch`, `½ batch`, `24 pieces`.
+    pub batch: String,
+}

@@ -1,0 +1,73 @@
+//! Steps and prose as they are painted.
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use crate::measure::Label;
+use crate::model::Block;
+
+/// What stands under one heading.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+pub enum Part {
+    /// A step.
+    Step(StepSheet),
+    /// Prose.
+    Prose {
+        /// The heading.
+        title: String,
+        /// The text.
+        content: Vec<Block<Label>>,
+    },
+}
+
+/// One step, ready to paint.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct StepSheet {
+    /// The step's name: `first-turn`.
+    pub step: String,
+    /// Its number among the steps, from 1.
+    pub number: usize,
+    /// Its heading.
+    pub title: String,
+    /// The ticket's rows in the order to show them.
+    pub ticket: Vec<TicketRow>,
+    /// What goes in here.
+    pub ingredients: Vec<Ingredients>,
+    /// The video.
+    pub watch: Option<Watch>,
+    /// How to tell that it is done.
+    pub until: Option<String>,
+    /// What is said to the student.
+    pub prose: Vec<Block<Label>>,
+}
+
+/// One row of a ticket: a term and its value.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct TicketRow {
+    /// Which row: `hands`, `wait`, `where`, `at`, `hold`, `kit`, `sheet`, `thickness`,
+    /// `lock-in`, `turn`, `layers`, `cut`, `oven`, `fan`, `bake`, `trays`, `core`, `cool`.
+    pub key: String,
+    /// The term in the course's language: `Hands on`.
+    pub term: String,
+    /// The value.
+    pub value: Label,
+}
+
+/// An ingredient used in a step.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Ingredients {
+    /// How much in words: weight first, then the measure where there is one.
+    pub amount: Label,
+    /// What.
+    pub ingredient: String,
+}
+
+/// A video to watch.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Watch {
+    /// Its name.
+    pub name: String,
+    /// Its address.
+    pub address: String,
+}

@@ -1,0 +1,52 @@
+//! Times as they are painted.
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// When what happens, counted from the first step.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct Time {
+    /// Attended minutes.
+    pub hands_min: u64,
+    /// Unattended minutes on the critical path.
+    pub wait_min: u64,
+    /// From first to last.
+    pub elapsed_min: u64,
+    /// Attended time in words: `1 h 25 min`.
+    pub hands: String,
+    /// Unattended time in words.
+    pub wait: String,
+    /// All of it in words.
+    pub elapsed: String,
+    /// The steps that decide how long it takes.
+    pub critical_path: Vec<String>,
+    /// Every step.
+    pub steps: Vec<StepTime>,
+}
+
+/// When one step happens.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct StepTime {
+    /// The step.
+    pub step: String,
+    /// Its heading.
+    pub title: String,
+    /// The recipe it belongs to: another one's file name for included steps.
+    pub recipe: String,
+    /// Earliest start.
+    pub start_min: u64,
+    /// Attended minutes.
+    pub hands_min: u64,
+    /// Unattended minutes: usual, least, most.
+    pub wait_min: [u64; 3],
+    /// How much longer it may stay.
+    pub hold_min: u64,
+    /// The steps it waits for.
+    pub after: Vec<String>,
+    /// Whether it is a bake.
+    pub bake: bool,
+    /// Where it waits.
+    pub place: Option<String>,
+    /// Whether a delay here delays the end.
+    pub critical: bool,
+}
