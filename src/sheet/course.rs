@@ -102,3 +102,92 @@ pub enum Demo {
     /// A cut.
     Cut(Box<Cut>),
 }
+
+/// One handout that is made, for linking to it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct HandoutLink {
+    /// The recipe's file name.
+    pub recipe: String,
+    /// The kind of handout.
+    pub kind: HandoutKind,
+    /// Which unit system comes first on it.
+    pub units: Units,
+    /// The paper it is set for.
+    pub paper: Paper,
+    /// Where it stands in the site, from its root.
+    pub path: String,
+}
+
+/// The kinds of handout.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum HandoutKind {
+    /// To take home.
+    Student,
+    /// To stand at the station.
+    Bench,
+    /// The student sheet in 18 pt.
+    LargePrint,
+}
+
+/// A unit system.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Units {
+    /// Metric.
+    Metric,
+    /// US customary.
+    Us,
+}
+
+/// A size of paper.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Paper {
+    /// ISO 216 A4, 210 × 297 mm.
+    A4,
+    /// US Letter, 8.5 × 11 in.
+    Letter,
+}
+
+impl HandoutKind {
+    /// Every kind.
+    pub const ALL: [Self; 3] = [Self::Student, Self::Bench, Self::LargePrint];
+
+    /// The kind's word in file names and on the command line.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Student => "student",
+            Self::Bench => "bench",
+            Self::LargePrint => "large-print",
+        }
+    }
+}
+
+impl Units {
+    /// The system's word in file names and on the command line.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Metric => "metric",
+            Self::Us => "us",
+        }
+    }
+
+    /// The form of a label in this system.
+    pub fn of(self, label: &Label) -> &str {
+        match self {
+            Self::Metric => &label.metric,
+            Self::Us => &label.us,
+        }
+    }
+}
+
+impl Paper {
+    /// The paper's word in file names and on the command line.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::A4 => "a4",
+            Self::Letter => "letter",
+        }
+    }
+}

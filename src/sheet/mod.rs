@@ -10,7 +10,10 @@ mod line;
 mod step;
 mod time;
 
-pub use course::{Batch, CourseSheet, Demo, LessonSheet, RecipeSheets, TechniqueSheet};
+pub use course::{
+    Batch, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Paper, RecipeSheets,
+    TechniqueSheet, Units,
+};
 pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
 pub use line::{
     Allergen, Allergens, Cost, Line, Nutrients, Nutrition, OverallLine, Preferment,

@@ -1,0 +1,58 @@
+//! A theme: page templates, style sheet, handout templates, words and fonts, as bytes by
+//! name. The default one is inside the program.
+
+use std::borrow::Cow;
+use std::collections::BTreeMap;
+
+/// A theme's files by their path below the theme's folder, with forward slashes.
+#[derive(Clone, Debug)]
+pub struct Theme {
+    /// Path to content.
+    pub files: BTreeMap<String, Cow<'static, [u8]>>,
+}
+
+/// Names a file of the default theme and puts its bytes inside the program.
+macro_rules! built_in {
+    ($($path:literal),* $(,)?) => {
+        &[$(($path, include_bytes!(concat!("../themes/default/", $path)) as &[u8])),*]
+    };
+}
+
+const BUILT_IN: &[(&str, &[u8])] = built_in![
+    "fonts/Asap-Bold.ttf",
+    "fonts/Asap-Bold.woff2",
+    "fonts/Asap-Regular.ttf",
+    "fonts/Asap-Regular.woff2",
+    "fonts/Vollkorn-Bold.ttf",
+    "fonts/Vollkorn-Bold.woff2",
+    "fonts/Vollkorn-Italic.ttf",
+    "fonts/Vollkorn-Italic.woff2",
+    "fonts/Vollkorn-Regular.ttf",
+    "fonts/Vollkorn-Regular.woff2",
+    "words/en.yaml",
+];
+
+impl Theme {
+    /// The default theme.
+    pub fn built_in() -> Self {
+        let named = |(path, bytes): &(&str, &'static [u8])| {
+            ((*path).to_owned(), Cow::Borrowed(*bytes))
+        };
+        Self { files: BUILT_IN.iter().map(named).collect() }
+    }
+
+    /// A file's bytes.
+    pub fn bytes(&self, path: &str) -> Option<&[u8]> {
+        self.files.get(path).map(|bytes| bytes.as_ref())
+    }
+
+    /// A file's text; empty where there is no such file or it is not UTF-8.
+    pub fn text(&self, path: &str) -> &str {
+        self.bytes(path).and_then(|bytes| std::str::from_utf8(bytes).ok()).unwrap_or("")
+    }
+
+    /// The names of the files whose path begins with `folder`, in order.
+    pub fn below<'a>(&'a self, folder: &'a str) -> impl Iterator<Item = &'a str> {
+        self.files.keys().map(String::as_str).filter(move |path| path.starts_with(folder))
+    }
+}
