@@ -29,6 +29,12 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "fonts/Vollkorn-Italic.woff2",
     "fonts/Vollkorn-Regular.ttf",
     "fonts/Vollkorn-Regular.woff2",
+    "paper/bench.typ",
+    "paper/formula.typ",
+    "paper/house.typ",
+    "paper/main.typ",
+    "paper/prose.typ",
+    "paper/student.typ",
     "words/en.yaml",
 ];
 

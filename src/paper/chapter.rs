@@ -1,0 +1,150 @@
+//! The method as it is printed: steps with their tickets and drawings, and the prose
+//! before and after them.
+
+use serde::Serialize;
+
+use crate::measure::Label;
+use crate::model::{Block, Inline};
+use crate::sheet::{HandoutKind, Ingredients, Part, Sheet, StepSheet};
+
+use super::{Figure, Job};
+use super::setting::bind;
+
+/// The method in reading order.
+#[derive(Serialize)]
+pub(super) struct Method {
+    /// Prose before the first step.
+    before: Vec<Chapter>,
+    /// From the first step to the last one, with what stands between.
+    steps: Vec<Chapter>,
+    /// Prose after the last step.
+    after: Vec<Chapter>,
+}
+
+/// What stands under one heading.
+#[derive(Serialize)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+enum Chapter {
+    Step(Box<Step>),
+    Prose { title: String, content: Vec<Block<String>> },
+}
+
+#[derive(Serialize)]
+struct Step {
+    number: usize,
+    title: String,
+    /// Which row, its term, its value.
+    ticket: Vec<[String; 3]>,
+    uses: Vec<[String; 2]>,
+    until: Option<String>,
+    watch: Option<String>,
+    prose: Vec<Block<String>>,
+    drawings: Vec<Drawing>,
+}
+
+/// A drawing in the chosen units.
+#[derive(Serialize)]
+pub(super) struct Drawing {
+    kind: String,
+    title: String,
+    alt: String,
+    svg: String,
+}
+
+/// Every step of a sheet in order.
+pub(super) fn steps(sheet: &Sheet) -> impl Iterator<Item = &StepSheet> {
+    sheet.parts.iter().filter_map(|part| match part {
+        Part::Step(step) => Some(step),
+        Part::Prose { .. } => None,
+    })
+}
+
+/// The method of a job. A bench card carries no prose.
+pub(super) fn method(job: &Job) -> Method {
+    let parts = &job.sheet.parts;
+    let is_step = |part: &Part| matches!(part, Part::Step(_));
+    let first = parts.iter().position(is_step).unwrap_or(parts.len());
+    let last = parts.iter().rposition(is_step).map_or(first, |last| last + 1);
+    let chapters = |parts: &[Part]| parts.iter().map(|part| chapter(job, part)).collect();
+    Method {
+        before: chapters(&parts[..first]),
+        steps: chapters(&parts[first..last]),
+        after: chapters(&parts[last..]),
+    }
+}
+
+/// The drawings that belong to no step: the timeline first of all.
+pub(super) fn general_drawings(job: &Job) -> Vec<Drawing> {
+    let general = job.figures.iter().filter(|figure| figure.step.is_none());
+    general.map(|figure| drawing(job, figure)).collect()
+}
+
+fn chapter(job: &Job, part: &Part) -> Chapter {
+    match part {
+        Part::Step(found) => Chapter::Step(Box::new(step(job, found))),
+        Part::Prose { title, content } => {
+            Chapter::Prose { title: title.clone(), content: prose(job, content) }
+        }
+    }
+}
+
+fn step(job: &Job, step: &StepSheet) -> Step {
+    let chosen = |label: &Label| bind(job.units.of(label));
+    let uses = |used: &Ingredients| [chosen(&used.amount), used.ingredient.clone()];
+    let belongs = |figure: &&Figure| figure.step.as_ref() == Some(&step.step);
+    Step {
+        number: step.number,
+        title: step.title.clone(),
+        ticket: step
+            .ticket
+            .iter()
+            .map(|row| [row.key.clone(), row.term.clone(), chosen(&row.value)])
+            .collect(),
+        uses: step.ingredients.iter().map(uses).collect(),
+        until: step.until.as_deref().map(bind),
+        watch: step.watch.as_ref().map(|watch| watch.address.clone()),
+        prose: prose(job, &step.prose),
+        drawings: job
+            .figures
+            .iter()
+            .filter(belongs)
+            .map(|figure| drawing(job, figure))
+            .collect(),
+    }
+}
+
+fn drawing(job: &Job, figure: &Figure) -> Drawing {
+    let chosen = |label: &Label| job.units.of(label).to_owned();
+    Drawing {
+        kind: figure.kind.clone(),
+        title: figure.title.clone(),
+        alt: chosen(&figure.alt),
+        svg: chosen(&figure.svg),
+    }
+}
+
+/// Prose in the chosen units, with addresses in place of page names.
+pub(super) fn prose(job: &Job, blocks: &[Block<Label>]) -> Vec<Block<String>> {
+    if job.kind == HandoutKind::Bench {
+        return Vec::new();
+    }
+    let settle = &mut |inline: &Inline<Label>| match inline {
+        Inline::Live { value } => Some(Inline::Live { value: bind(job.units.of(value)) }),
+        Inline::Link { to, .. } => {
+            Some(Inline::Link { to: address(job, to), content: Vec::new() })
+        }
+        _ => None,
+    };
+    blocks.iter().map(|block| block.map(settle)).collect()
+}
+
+/// Where a link leads; empty where the course has no address to lead to.
+fn address(job: &Job, to: &str) -> String {
+    let outward = ["https://", "http://", "mailto:"];
+    if outward.iter().any(|scheme| to.starts_with(scheme)) {
+        return to.to_owned();
+    }
+    let site = job.course.address.as_deref();
+    let page = to.trim_end_matches(".md").trim_start_matches("../");
+    site.map_or_else(String::new, |site| format!("{site}{page}/"))
+}
