@@ -64,7 +64,7 @@ fn code(job: &Job, title: String, address: String) -> Option<Code> {
 /// The address as a person would type it, in parts after which a line may break.
 fn short(address: &str) -> Vec<String> {
     let bare = address.split_once("://").map_or(address, |(_, rest)| rest);
-    bare.split_inclusive(['/', '.', '-', '#']).map(str::to_owned).collect()
+    bare.split_inclusive(['/', '.', '-']).map(str::to_owned).collect()
 }
 
 /// One path, a unit square for each dark module, runs joined so that no hairline shows

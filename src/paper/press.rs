@@ -2,9 +2,10 @@
 
 use std::borrow::Cow;
 
+use typst::diag::Warned;
 use typst::foundations::{Bytes, Dict, IntoValue, Smart};
 use typst::text::Font;
-use typst_as_lib::{TypstEngine, TypstTemplateCollection};
+use typst_as_lib::{TypstEngine, TypstTemplateCollection, TypstWorld};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
@@ -60,16 +61,30 @@ impl Press {
     }
 
     fn compile(&self, data: &[u8]) -> Result<Vec<u8>, PaperFault> {
-        let mut inputs = Dict::new();
-        inputs.insert("data".into(), Bytes::new(data.to_vec()).into_value());
-        let world = self.engine.world_builder(MAIN).with_inputs(inputs).build();
-        let world = world.map_err(|error| PaperFault::whole(MAIN, error.to_string()))?;
-        let document: PagedDocument = typst::compile(&world)
-            .output
-            .map_err(|found| PaperFault::first(&world, MAIN, &found))?;
+        let world = self.world(data)?;
+        let document = set(&world)?;
         typst_pdf::pdf(&document, &options()?)
             .map_err(|found| PaperFault::first(&world, MAIN, &found))
     }
+
+    /// The templates, the typefaces and one handout's data.
+    pub(super) fn world(&self, data: &[u8]) -> Result<TypstWorld<'_>, PaperFault> {
+        let mut inputs = Dict::new();
+        inputs.insert("data".into(), Bytes::new(data.to_vec()).into_value());
+        let world = self.engine.world_builder(MAIN).with_inputs(inputs).build();
+        world.map_err(|error| PaperFault::whole(MAIN, error.to_string()))
+    }
+}
+
+/// The pages. What the typesetter only warns of (a typeface that is not there) is a
+/// fault too, for nothing else would show it.
+pub(super) fn set(world: &TypstWorld) -> Result<PagedDocument, PaperFault> {
+    let Warned { output, warnings } = typst::compile::<PagedDocument>(world);
+    let document = output.map_err(|found| PaperFault::first(world, MAIN, &found))?;
+    if warnings.is_empty() {
+        return Ok(document);
+    }
+    Err(PaperFault::first(world, MAIN, &warnings))
 }
 
 /// The theme's typefaces that can go into a PDF, without copying those in the program.
