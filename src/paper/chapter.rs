@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use crate::measure::Label;
 use crate::model::{Block, Inline};
-use crate::sheet::{HandoutKind, Ingredients, Part, Sheet, StepSheet};
+use crate::sheet::{Fold, HandoutKind, Ingredients, Part, Sheet, StepSheet};
 
 use super::{Figure, Job};
 use super::setting::bind;
@@ -39,7 +39,11 @@ struct Step {
     until: Option<String>,
     watch: Option<String>,
     prose: Vec<Block<String>>,
+    /// Characters of the prose: a short step is kept on one page.
+    length: usize,
     drawings: Vec<Drawing>,
+    /// The number of the earlier step whose drawing shows this step's fold too.
+    as_drawn: Option<usize>,
 }
 
 /// A drawing in the chosen units.
@@ -91,7 +95,10 @@ fn chapter(job: &Job, part: &Part) -> Chapter {
 fn step(job: &Job, step: &StepSheet) -> Step {
     let chosen = |label: &Label| bind(job.units.of(label));
     let uses = |used: &Ingredients| [chosen(&used.amount), used.ingredient.clone()];
-    let belongs = |figure: &&Figure| figure.step.as_ref() == Some(&step.step);
+    let as_drawn = same_fold(job.sheet, &step.step);
+    let belongs = |figure: &&Figure| {
+        as_drawn.is_none() && figure.step.as_ref() == Some(&step.step)
+    };
     Step {
         number: step.number,
         title: step.title.clone(),
@@ -104,6 +111,8 @@ fn step(job: &Job, step: &StepSheet) -> Step {
         until: step.until.as_deref().map(bind),
         watch: step.watch.as_ref().map(|watch| watch.address.clone()),
         prose: prose(job, &step.prose),
+        length: length(&step.prose),
+        as_drawn,
         drawings: job
             .figures
             .iter()
@@ -111,6 +120,28 @@ fn step(job: &Job, step: &StepSheet) -> Step {
             .map(|figure| drawing(job, figure))
             .collect(),
     }
+}
+
+/// The number of the first step with the very same fold, if it is an earlier one: six
+/// equal turns need one drawing, not six.
+fn same_fold(sheet: &Sheet, step: &str) -> Option<usize> {
+    let folds = &sheet.lamination.as_ref()?.folds;
+    let mine = folds.iter().find(|fold| fold.step == step)?;
+    let same = |fold: &&Fold| fold.turn == mine.turn && fold.size == mine.size;
+    let first = folds.iter().find(same).filter(|first| first.step != step)?;
+    steps(sheet).find(|it| it.step == first.step).map(|it| it.number)
+}
+
+fn length(blocks: &[Block<Label>]) -> usize {
+    let mut length = 0;
+    for block in blocks {
+        block.visit(&mut |inline| {
+            if let Inline::Text { text } | Inline::Code { text } = inline {
+                length += text.chars().count();
+            }
+        });
+    }
+    length
 }
 
 fn drawing(job: &Job, figure: &Figure) -> Drawing {

@@ -56,7 +56,7 @@ fn place(world: &dyn World, found: &SourceDiagnostic) -> Option<(String, usize)>
 /// The message with its hints; a template's own `panic("…")` loses its wrapping.
 fn message(found: &SourceDiagnostic) -> String {
     let text = found.message.as_str();
-    let own = text.strip_prefix("panicked with: ").unwrap_or(text);
+    let own = text.strip_prefix("panicked with: ").map(|own| own.trim_matches('"'));
     let hints = found.hints.iter().map(|hint| hint.v.as_str());
-    std::iter::once(own.trim_matches('"')).chain(hints).collect::<Vec<_>>().join("; ")
+    std::iter::once(own.unwrap_or(text)).chain(hints).collect::<Vec<_>>().join("; ")
 }

@@ -292,7 +292,7 @@ fn lock_in() -> LockInFact {
     }
 }
 
-fn fold(step: &str, parts: u32, before: u64) -> Fold {
+pub(super) fn fold(step: &str, parts: u32, before: u64) -> Fold {
     Fold {
         step: step.into(),
         title: heading(step),
