@@ -7,8 +7,9 @@ use crate::measure::Label;
 use crate::model::{Block, Inline};
 use crate::sheet::{Fold, HandoutKind, Ingredients, Part, Sheet, StepSheet};
 
-use super::{Figure, Job};
+use super::code::{self, Code};
 use super::setting::bind;
+use super::{Figure, Job};
 
 /// The method in reading order.
 #[derive(Serialize)]
@@ -37,7 +38,8 @@ struct Step {
     ticket: Vec<[String; 3]>,
     uses: Vec<[String; 2]>,
     until: Option<String>,
-    watch: Option<String>,
+    /// The code of the video that shows it.
+    watch: Option<Code>,
     prose: Vec<Block<String>>,
     /// Characters of the prose: a short step is kept on one page.
     length: usize,
@@ -96,9 +98,8 @@ fn step(job: &Job, step: &StepSheet) -> Step {
     let chosen = |label: &Label| bind(job.units.of(label));
     let uses = |used: &Ingredients| [chosen(&used.amount), used.ingredient.clone()];
     let as_drawn = same_fold(job.sheet, &step.step);
-    let belongs = |figure: &&Figure| {
-        as_drawn.is_none() && figure.step.as_ref() == Some(&step.step)
-    };
+    let belongs =
+        |figure: &&Figure| as_drawn.is_none() && figure.step.as_ref() == Some(&step.step);
     Step {
         number: step.number,
         title: step.title.clone(),
@@ -109,7 +110,7 @@ fn step(job: &Job, step: &StepSheet) -> Step {
             .collect(),
         uses: step.ingredients.iter().map(uses).collect(),
         until: step.until.as_deref().map(bind),
-        watch: step.watch.as_ref().map(|watch| watch.address.clone()),
+        watch: step.watch.as_ref().and_then(|watch| code::video(job, watch)),
         prose: prose(job, &step.prose),
         length: length(&step.prose),
         as_drawn,

@@ -6,9 +6,10 @@ use std::fmt::Write;
 use qrcode::{Color, EcLevel, QrCode};
 use serde::Serialize;
 
-use crate::sheet::Units;
+use crate::sheet::{HandoutKind, Units, Watch};
 
 use super::Job;
+use super::chapter::steps;
 
 /// Modules of white around the code (ISO/IEC 18004, 6.3.8).
 const QUIET: usize = 4;
@@ -25,18 +26,28 @@ pub(super) struct Code {
     svg: String,
 }
 
-/// The code of the recipe's page, where the course has an address, and of each video.
-pub(super) fn codes(job: &Job) -> Vec<Code> {
-    let page = page_address(job).map(|to| (job.words.get("handout-code-page").into(), to));
-    let videos = job.sheet.videos.iter().map(|video| {
-        let name = video.name.replace('-', " ");
-        let title = job.words.fill("handout-code-video", &[("name", &name)]);
-        (title, video.address.clone())
-    });
-    page.into_iter()
-        .chain(videos)
-        .filter_map(|(title, address)| code(job, title, address))
-        .collect()
+/// The code of the recipe's page; `None` where the course has no address, and on a bench
+/// card, which has no room for one.
+pub(super) fn page(job: &Job) -> Option<Code> {
+    let address = page_address(job).filter(|_| job.kind != HandoutKind::Bench)?;
+    code(job, job.words.get("handout-code-page").to_owned(), address)
+}
+
+/// The code of a video.
+pub(super) fn video(job: &Job, video: &Watch) -> Option<Code> {
+    if job.kind == HandoutKind::Bench {
+        return None;
+    }
+    let name = video.name.replace('-', " ");
+    let title = job.words.fill("handout-code-video", &[("name", &name)]);
+    code(job, title, video.address.clone())
+}
+
+/// The codes of the videos that no step shows.
+pub(super) fn other_videos(job: &Job) -> Vec<Code> {
+    let shown = |it: &&Watch| !steps(job.sheet).any(|s| s.watch.as_ref() == Some(*it));
+    let videos = job.sheet.videos.iter().filter(shown);
+    videos.filter_map(|it| video(job, it)).collect()
 }
 
 /// The address of the recipe's page in the handout's units and batch.

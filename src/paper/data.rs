@@ -9,7 +9,7 @@ use crate::model::Block;
 use crate::sheet::{Allergen, HandoutKind, Paper, Units};
 
 use super::chapter::{Drawing, Method, general_drawings, method, prose, steps};
-use super::code::{Code, codes};
+use super::code::{self, Code};
 use super::formula::{Formula, Preferment, formula, preferment, water};
 use super::layers::{Layers, layers};
 use super::setting::{bind, date, long_date};
@@ -33,6 +33,8 @@ struct Handout<'a> {
     batch: Option<&'a str>,
     /// Term and value: makes, piece, times, oven.
     glance: Vec<[String; 2]>,
+    /// Term and value: attended, waiting, all.
+    times: [[String; 2]; 3],
     /// The first oven's temperature.
     oven: Option<String>,
     contains: Contains,
@@ -44,7 +46,9 @@ struct Handout<'a> {
     method: Method,
     drawings: Vec<Drawing>,
     cautions: &'a [String],
-    codes: Vec<Code>,
+    page_code: Option<Code>,
+    /// The videos that no step shows.
+    videos: Vec<Code>,
 }
 
 #[derive(Serialize)]
@@ -107,6 +111,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         course: course(job),
         batch: (job.batch_key != "x1").then_some(sheet.scale.batch.as_str()),
         glance: glance(job),
+        times: times(job),
         oven: ovens(job).into_iter().next(),
         contains: contains(job),
         formula: formula(job),
@@ -117,7 +122,8 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         method: method(job),
         drawings: general_drawings(job),
         cautions: &sheet.caution_texts,
-        codes: codes(job),
+        page_code: code::page(job),
+        videos: code::other_videos(job),
     }
 }
 
@@ -162,6 +168,16 @@ fn glance(job: &Job) -> Vec<[String; 2]> {
     let ovens = ovens(job);
     let oven = (!ovens.is_empty()).then(|| fact("handout-oven", ovens.join(", ")));
     [makes, piece, hands, elapsed, oven].into_iter().flatten().collect()
+}
+
+fn times(job: &Job) -> [[String; 2]; 3] {
+    let time = &job.sheet.time;
+    [
+        ("handout-hands", &time.hands),
+        ("handout-wait", &time.wait),
+        ("handout-elapsed", &time.elapsed),
+    ]
+    .map(|(key, value)| [job.words.get(key).to_owned(), bind(value)])
 }
 
 /// Every oven temperature of the method, each once.

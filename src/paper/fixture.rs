@@ -107,7 +107,8 @@ fn sheet() -> Sheet {
         cost: None,
         cautions: vec!["raw-egg".into()],
         caution_texts: vec![
-            "Do not taste raw dough or raw egg wash. Wash your hands and the bench.".into(),
+            "Do not taste raw dough or raw egg wash. Wash your hands and the bench."
+                .into(),
             "Trays stay hot long after they look cool. Use two dry cloths.".into(),
         ],
         faults: Vec::new(),

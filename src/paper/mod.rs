@@ -15,6 +15,7 @@ mod glyphs;
 mod layers;
 mod press;
 mod setting;
+mod spread;
 
 #[cfg(test)]
 mod fixture;
@@ -25,6 +26,7 @@ pub use fault::PaperFault;
 pub use figure::Figure;
 pub use glyphs::{Glyphs, missing_glyphs};
 pub use press::Press;
+pub use spread::spread;
 
 use crate::sheet::{CourseSheet, HandoutKind, Paper, Sheet, Units};
 use crate::words::Words;

@@ -93,16 +93,17 @@ pub(super) fn fonts(theme: &Theme) -> Vec<Font> {
         .files
         .iter()
         .filter(|(path, _)| {
-            path.starts_with("fonts/") && (path.ends_with(".ttf") || path.ends_with(".otf"))
+            path.starts_with("fonts/")
+                && (path.ends_with(".ttf") || path.ends_with(".otf"))
         })
-        .flat_map(|(_, bytes)| Font::iter(shared(bytes)))
+        .flat_map(|(_, bytes)| Font::iter(shared(bytes.clone())))
         .collect()
 }
 
-fn shared(bytes: &Cow<'static, [u8]>) -> Bytes {
+fn shared(bytes: Cow<'static, [u8]>) -> Bytes {
     match bytes {
-        Cow::Borrowed(bytes) => Bytes::new(*bytes),
-        Cow::Owned(bytes) => Bytes::new(bytes.clone()),
+        Cow::Borrowed(bytes) => Bytes::new(bytes),
+        Cow::Owned(bytes) => Bytes::new(bytes),
     }
 }
 

@@ -1,6 +1,9 @@
 //! Whole handouts, looked at as pages: what is printed, on how many pages, inside the
 //! margins. The PDFs themselves are judged by validators outside the program.
 
+use std::collections::BTreeMap;
+use std::sync::Mutex;
+
 use typst::layout::{Abs, Frame, FrameItem, Point};
 use typst_layout::PagedDocument;
 
@@ -10,7 +13,7 @@ use crate::theme::Theme;
 
 use super::fixture::{Fixture, line, paragraph, step};
 use super::press::set;
-use super::{Job, PaperFault, Press};
+use super::{Job, PaperFault, Press, spread};
 
 const HOSTILE: &str = r##"# $ @ * _ <script> {{ }} \ "x" [y] ~z // `w` #panic()"##;
 
@@ -101,6 +104,21 @@ fn the_same_data_gives_the_same_bytes() -> Result<(), PaperFault> {
     press.print(&data(HandoutKind::Bench))?;
     assert!(first == press.print(&data(HandoutKind::Student))?);
     assert!(first.starts_with(b"%PDF-1.7"));
+    Ok(())
+}
+
+#[test]
+fn two_workers_print_what_one_prints() -> Result<(), PaperFault> {
+    let (press, fixture) = (press(), Fixture::new());
+    let data: Vec<_> = jobs(&fixture).map(|job| press.data(&job)).collect();
+    let made = Mutex::new(BTreeMap::new());
+    spread(data.len(), 2, &|at| {
+        let pdf = press.print(&data[at]);
+        made.lock().expect("no worker panicked").insert(at, pdf);
+    });
+    for (at, pdf) in made.into_inner().expect("no worker panicked") {
+        assert!(pdf? == press.print(&data[at])?, "handout {at}");
+    }
     Ok(())
 }
 
