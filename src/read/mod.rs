@@ -19,6 +19,7 @@ use crate::words::Words;
 
 pub(crate) use amount::quantity as amount_of;
 pub(crate) use quantity::tin;
+pub(crate) use recipe::density;
 
 /// One file of the content folder.
 #[derive(Clone, Debug)]

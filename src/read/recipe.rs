@@ -91,7 +91,7 @@ fn loss(text: &str) -> Option<Exact> {
 }
 
 /// `1.1 g/ml`.
-pub(super) fn density(text: &str) -> Option<Exact> {
+pub(crate) fn density(text: &str) -> Option<Exact> {
     let (value, unit) = quantity::number(text, false)?;
     let sound = value > exact(0, 1) && unit.trim() == "g/ml";
     sound.then_some(value)
