@@ -3,13 +3,14 @@
 
 use serde::Serialize;
 
+use crate::draw::Figure;
 use crate::measure::Label;
 use crate::model::{Block, Inline};
 use crate::sheet::{Fold, HandoutKind, Ingredients, Part, Sheet, StepSheet};
 
+use super::Job;
 use super::code::{self, Code};
 use super::setting::bind;
-use super::{Figure, Job};
 
 /// The method in reading order.
 #[derive(Serialize)]
@@ -55,6 +56,8 @@ pub(super) struct Drawing {
     title: String,
     alt: String,
     svg: String,
+    /// Height over width.
+    ratio: f64,
 }
 
 /// Every step of a sheet in order.
@@ -146,13 +149,23 @@ fn length(blocks: &[Block<Label>]) -> usize {
 }
 
 fn drawing(job: &Job, figure: &Figure) -> Drawing {
-    let chosen = |label: &Label| job.units.of(label).to_owned();
+    let svg = job.units.of(&figure.svg);
     Drawing {
         kind: figure.kind.clone(),
         title: figure.title.clone(),
-        alt: chosen(&figure.alt),
-        svg: chosen(&figure.svg),
+        alt: job.units.of(&figure.alt).to_owned(),
+        svg: svg.to_owned(),
+        ratio: ratio(svg).unwrap_or(1.0),
     }
+}
+
+/// Height over width of an SVG document, from its view box.
+fn ratio(svg: &str) -> Option<f64> {
+    let (_, rest) = svg.split_once("viewBox=\"")?;
+    let (sides, _) = rest.split_once('"')?;
+    let mut sides = sides.split(' ').skip(2).map(str::parse::<f64>);
+    let (width, height) = (sides.next()?.ok()?, sides.next()?.ok()?);
+    (width > 0.0 && height > 0.0).then_some(height / width)
 }
 
 /// Prose in the chosen units, with addresses in place of page names.

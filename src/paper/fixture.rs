@@ -2,17 +2,18 @@
 
 use std::collections::BTreeMap;
 
+use crate::draw::Figure;
 use crate::measure::Label;
 use crate::model::{Block, Inline};
 use crate::sheet::{
     Allergen, Allergens, CourseSheet, Fold, HandoutKind, Ingredients, Lamination, Line,
     LockInFact, OverallLine, Paper, Part, Preferment, Scale, SectionTotal, Sheet,
-    SheetFact, StepSheet, TicketRow, Time, Totals, Units, Watch, Water,
+    SheetFact, StepSheet, StepTime, TicketRow, Time, Totals, Units, Watch, Water,
 };
 use crate::theme::Theme;
 use crate::words::Words;
 
-use super::{Figure, Job};
+use super::Job;
 
 /// A sheet, its course and its drawings, for as many jobs as a test wants.
 pub(super) struct Fixture {
@@ -28,13 +29,9 @@ impl Fixture {
         let text = Theme::built_in();
         let entries: BTreeMap<String, String> =
             serde_yaml::from_str(text.text("words/en.yaml")).expect("the words file");
-        let figures = vec![
-            figure("lock-in-the-butter", Some("lock-in-the-butter"), "lock-in"),
-            figure("first-turn", Some("first-turn"), "turn"),
-            figure("second-turn", Some("second-turn"), "turn"),
-            figure("timeline", None, "timeline"),
-        ];
-        Self { sheet: sheet(), course: course(), figures, words: Words { entries } }
+        let (sheet, words) = (sheet(), Words { entries });
+        let figures = crate::draw::figures(&sheet, &words);
+        Self { sheet, course: course(), figures, words }
     }
 
     /// A job on this fixture.
@@ -42,23 +39,6 @@ impl Fixture {
         let (sheet, course) = (&self.sheet, &self.course);
         let (figures, words, batch_key) = (&self.figures, &self.words, "x1");
         Job { sheet, course, figures, words, kind, units, paper, batch_key }
-    }
-}
-
-fn figure(name: &str, step: Option<&str>, kind: &str) -> Figure {
-    let svg = format!(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 200\" role=\"img\">\
-         <rect x=\"20\" y=\"40\" width=\"600\" height=\"140\" fill=\"#f3e3c3\" \
-         stroke=\"#2b2622\"/><text x=\"320\" y=\"120\" font-family=\"Asap\" \
-         font-size=\"22\" text-anchor=\"middle\">{name}</text></svg>"
-    );
-    Figure {
-        name: name.into(),
-        step: step.map(Into::into),
-        kind: kind.into(),
-        title: name.replace('-', " "),
-        alt: Label::same(format!("The {name} drawn")),
-        svg: Label::same(svg),
     }
 }
 
@@ -139,7 +119,29 @@ fn time() -> Time {
         wait: "5 h".into(),
         elapsed: "6 h 25 min".into(),
         critical_path: Vec::new(),
-        steps: Vec::new(),
+        steps: vec![
+            step_time("lock-in-the-butter", 0, [6, 30]),
+            step_time("first-turn", 40, [8, 40]),
+            step_time("second-turn", 90, [8, 60]),
+            step_time("bake", 160, [0, 20]),
+        ],
+    }
+}
+
+/// When a step happens: start, attended and waiting minutes.
+fn step_time(step: &str, start_min: u64, [hands_min, wait]: [u64; 2]) -> StepTime {
+    StepTime {
+        step: step.into(),
+        title: heading(step),
+        recipe: "evening-crescents".into(),
+        start_min,
+        hands_min,
+        wait_min: [wait; 3],
+        hold_min: 0,
+        after: Vec::new(),
+        bake: step == "bake",
+        place: None,
+        critical: true,
     }
 }
 

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::measure::Label;
-use crate::sheet::{Fold, Lamination, SheetFact};
+use crate::sheet::{Fold, Lamination, LockInFact, SheetFact};
 
 use super::Job;
 use super::chapter::steps;
@@ -15,8 +15,23 @@ pub(super) struct Layers {
     facts: Vec<[String; 2]>,
     /// Step, size, thickness, fat layers of each rolled sheet.
     sheets: Vec<[String; 4]>,
-    /// Step, turn, sheet, fat layers afterwards.
-    turns: Vec<[String; 4]>,
+    /// The lock-in and every turn.
+    turns: Vec<Turn>,
+}
+
+/// A lock-in or a turn at a glance.
+#[derive(Serialize)]
+struct Turn {
+    title: String,
+    /// The word for it: `book`.
+    turn: String,
+    sheet: String,
+    /// Fat layers before and after: `4 → 12`.
+    layers: String,
+    /// Parts that the sheet is folded in; 1 for a lock-in.
+    parts: u32,
+    /// The length of one part; the fat block's size for a lock-in.
+    part: String,
 }
 
 /// The lamination; `None` for a dough without layers.
@@ -54,20 +69,32 @@ fn turn_word(job: &Job, turn: &str) -> String {
     job.words.entries.get(&key).cloned().unwrap_or_else(|| turn.to_owned())
 }
 
-fn turns(job: &Job, it: &Lamination) -> Vec<[String; 4]> {
-    let chosen = |label: &Label| bind(job.units.of(label));
-    let title = |step: &str| {
-        steps(job.sheet).find(|it| it.step == step).map(|it| it.title.clone())
-    };
-    let first_layers = it.folds.first().map_or(it.fat_layers, |f| f.fat_layers_before);
-    let lock_in = it.lock_in.as_ref().map(|fact| {
-        let name = title(&fact.step).unwrap_or_default();
-        let word = turn_word(job, &fact.kind);
-        [name, word, chosen(&fact.size), first_layers.to_string()]
-    });
-    let fold = |fold: &Fold| {
-        let layers = format!("{} → {}", fold.fat_layers_before, fold.fat_layers_after);
-        [fold.title.clone(), turn_word(job, &fold.turn), chosen(&fold.size), layers]
-    };
-    lock_in.into_iter().chain(it.folds.iter().map(fold)).collect()
+fn turns(job: &Job, it: &Lamination) -> Vec<Turn> {
+    let lock_in = it.lock_in.as_ref().map(|fact| locked(job, it, fact));
+    lock_in.into_iter().chain(it.folds.iter().map(|fold| turned(job, fold))).collect()
+}
+
+fn locked(job: &Job, it: &Lamination, fact: &LockInFact) -> Turn {
+    let step = steps(job.sheet).find(|step| step.step == fact.step);
+    let layers = it.folds.first().map_or(it.fat_layers, |fold| fold.fat_layers_before);
+    let block = bind(job.units.of(&fact.block));
+    Turn {
+        title: step.map_or_else(String::new, |step| step.title.clone()),
+        turn: turn_word(job, &fact.kind),
+        sheet: bind(job.units.of(&fact.size)),
+        layers: layers.to_string(),
+        parts: 1,
+        part: job.words.fill("handout-block", &[("size", &block)]),
+    }
+}
+
+fn turned(job: &Job, fold: &Fold) -> Turn {
+    Turn {
+        title: fold.title.clone(),
+        turn: turn_word(job, &fold.turn),
+        sheet: bind(job.units.of(&fold.size)),
+        layers: format!("{} → {}", fold.fat_layers_before, fold.fat_layers_after),
+        parts: fold.parts,
+        part: bind(job.units.of(&fold.part)),
+    }
 }

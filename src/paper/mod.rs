@@ -9,7 +9,6 @@ mod chapter;
 mod code;
 mod data;
 mod fault;
-mod figure;
 mod formula;
 mod glyphs;
 mod layers;
@@ -23,11 +22,11 @@ mod fixture;
 mod tests;
 
 pub use fault::PaperFault;
-pub use figure::Figure;
 pub use glyphs::{Glyphs, missing_glyphs};
 pub use press::Press;
 pub use spread::spread;
 
+use crate::draw::Figure;
 use crate::sheet::{CourseSheet, HandoutKind, Paper, Sheet, Units};
 use crate::words::Words;
 
