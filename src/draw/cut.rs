@@ -39,7 +39,10 @@ pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> Plate {
     let [left, bottom] = bench.corner;
     pieces(&mut plate, cut, &bench);
     let far = ticks(&cut.marks_far, voice, |x| bench.at([x, 0.0])[0]);
-    let near = ticks(&cut.marks_near, voice, |x| bench.at([x, 0.0])[0]);
+    let mut near = ticks(&cut.marks_near, voice, |x| bench.at([x, 0.0])[0]);
+    if near.first().is_some_and(|tick| tick.at > left) {
+        near.insert(0, Tick { at: left, text: "0".to_owned() });
+    }
     let side = ticks(&cut.marks_side, voice, |y| bench.at([0.0, y])[1]);
     let _ = plate.ruler(&far, top, Side::Above);
     let depth = plate.ruler(&near, bottom, Side::Below);

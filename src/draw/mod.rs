@@ -25,6 +25,7 @@ mod raster;
 mod section;
 mod social;
 mod speech;
+mod stack;
 mod svg;
 mod timeline;
 mod turn;

@@ -7,7 +7,7 @@ use crate::sheet::{StepTime, Time};
 use super::hatch::Slant;
 use super::ink;
 use super::lettering::{self, HEADING, LABEL, RISE};
-use super::plate::{Frame, MARGIN, Plate, Text, WIDTH};
+use super::plate::{Anchor, MARGIN, Plate, Text, WIDTH};
 use super::voice::Voice;
 
 /// The height of a bar.
@@ -48,6 +48,18 @@ struct Row<'a> {
     top: f64,
     /// Where its bar begins, where its hands end, where it ends.
     places: [f64; 3],
+    label: Label,
+}
+
+/// Where a row's label stands.
+#[derive(Clone, Copy)]
+enum Label {
+    /// Beginning here, on the bar's line.
+    Right(f64),
+    /// Ending here, on the bar's line.
+    Left(f64),
+    /// Beginning here, above the bar.
+    Above(f64),
 }
 
 /// The drawing of a recipe's timeline; `recipe` is the recipe's own file name.
@@ -66,9 +78,7 @@ pub(super) fn timeline(time: &Time, recipe: &str, voice: Voice<'_>) -> Plate {
     for row in &rows {
         bars(&mut plate, row, &axis);
     }
-    for row in &rows {
-        label(&mut plate, row, voice);
-    }
+    rows.iter().for_each(|row| write(&mut plate, row));
     plate.height = sums(&mut plate, time, bottom + 14.0, voice);
     plate
 }
@@ -120,27 +130,70 @@ type Placed<'a> = (Vec<Row<'a>>, Vec<(String, f64)>, f64);
 /// Gives every step its row; steps of another recipe stand beneath that recipe's name.
 fn place<'a>(time: &'a Time, recipe: &str, (axis, top): (&Axis, f64)) -> Placed<'a> {
     let many = time.steps.iter().any(|step| step.recipe != recipe);
-    let (mut rows, mut groups, mut y) = (Vec::new(), Vec::new(), top);
-    let mut group = "";
-    for step in &time.steps {
-        if many && step.recipe != group {
-            group = &step.recipe;
+    let mut rows: Vec<Row<'a>> = time.steps.iter().map(|step| row(step, axis)).collect();
+    let labels: Vec<Label> =
+        (0..rows.len()).map(|index| label(&rows, index, axis)).collect();
+    let (mut groups, mut group, mut y) = (Vec::new(), "", top);
+    for (row, label) in rows.iter_mut().zip(labels) {
+        if many && row.step.recipe != group {
+            group = &row.step.recipe;
             groups.push((readable(group), y + 4.0));
             y += ROW;
         }
-        let start = axis.x(step.start_min);
-        let hands = start + (axis.x(step.hands_min) - MARGIN);
-        let end = hands + (axis.x(step.wait_min[0]) - MARGIN);
-        let least = if step.hands_min > 0 { start + NARROWEST } else { start };
-        let hands = hands.max(least);
-        let end = end.max(hands).max(start + NARROWEST);
-        // A label that has no room on either side stands above its bar.
-        let above = !beside(step, [start, end]);
-        y += if above { LABEL + 4.0 } else { 0.0 };
-        rows.push(Row { step, top: y, places: [start, hands, end] });
+        y += if matches!(label, Label::Above(_)) { LABEL + 4.0 } else { 0.0 };
+        row.top = y;
+        row.label = label;
         y += ROW;
     }
     (rows, groups, y)
+}
+
+fn row<'a>(step: &'a StepTime, axis: &Axis) -> Row<'a> {
+    let start = axis.x(step.start_min);
+    let least = if step.hands_min > 0 { start + NARROWEST } else { start };
+    let hands = axis.x(step.start_min + step.hands_min).max(least);
+    let end = axis.x(step.start_min + step.hands_min + step.wait_min[0]);
+    let end = end.max(hands).max(start + NARROWEST);
+    Row { step, top: 0.0, places: [start, hands, end], label: Label::Above(start) }
+}
+
+/// Finds the place of a row's label: right of its bar, past what runs down through the
+/// row; else left of it; else above.
+fn label(rows: &[Row<'_>], index: usize, axis: &Axis) -> Label {
+    let row = &rows[index];
+    let [start, _, end] = row.places;
+    let width = lettering::width(&words_of(row.step), LABEL, false);
+    let crossings = crossings(rows, index);
+    let near = tail(row, axis).unwrap_or(end) + GAP;
+    let mut right = near;
+    for x in &crossings {
+        // In order, so that each moves the label past the ones before.
+        if *x > right - 4.0 && *x < right + width + 4.0 {
+            right = x + 6.0;
+        }
+    }
+    let left = start - GAP;
+    let clear = !crossings.iter().any(|x| *x > left - width - 4.0 && *x < left);
+    if right + width <= WIDTH && right - near < 130.0 {
+        Label::Right(right)
+    } else if left - width >= 0.0 && clear {
+        Label::Left(left)
+    } else if near + width <= WIDTH {
+        Label::Right(near)
+    } else if left - width >= 0.0 {
+        Label::Left(left)
+    } else {
+        Label::Above(start.min(WIDTH - MARGIN / 2.0 - width).max(4.0))
+    }
+}
+
+/// Where links between other rows run down through a row, from left to right.
+fn crossings(rows: &[Row<'_>], index: usize) -> Vec<f64> {
+    let (before, after) = (&rows[..index], &rows[index + 1..]);
+    let runs = before.iter().filter(|first| after.iter().any(|last| waits(last, first)));
+    let mut places: Vec<f64> = runs.map(|first| first.places[2]).collect();
+    places.sort_by(f64::total_cmp);
+    places
 }
 
 /// A file's name as words: `Layered dough`.
@@ -156,12 +209,6 @@ fn words_of(step: &StepTime) -> String {
     format!("{}, {lasts}", lettering::shorten(&step.title, LABEL, false, room))
 }
 
-fn beside(step: &StepTime, [start, end]: [f64; 2]) -> bool {
-    let width = lettering::width(&words_of(step), LABEL, false) + GAP + 6.0;
-    let tail = if step.hold_min > 0 { TAIL } else { 0.0 };
-    (end + tail.min(WIDTH - 4.0 - end) + width <= WIDTH) || start - width >= 0.0
-}
-
 fn hours(plate: &mut Plate, axis: &Axis, [top, bottom]: [f64; 2]) {
     let mut minutes = 0;
     let mut free = 0.0;
@@ -170,7 +217,7 @@ fn hours(plate: &mut Plate, axis: &Axis, [top, bottom]: [f64; 2]) {
         plate.line(&[[x, top + 22.0], [x, bottom]], ink::GRID);
         let text = Text::new(clock(minutes), [x, top + LABEL * RISE]).middle();
         let text = if minutes == 0 {
-            Text { anchor: super::plate::Anchor::Start, at: [4.0, text.at[1]], ..text }
+            Text { anchor: Anchor::Start, at: [4.0, text.at[1]], ..text }
         } else {
             text
         };
@@ -224,29 +271,15 @@ fn tail(row: &Row<'_>, axis: &Axis) -> Option<f64> {
     (row.step.hold_min > 0 && tail - end >= 6.0).then_some(tail)
 }
 
-/// Sets a row's label: to the right of its bar, else to the left, else above.
-fn label(plate: &mut Plate, row: &Row<'_>, _voice: Voice<'_>) {
-    let words = words_of(row.step);
-    let [start, _, end] = row.places;
-    let hold = if row.step.hold_min > 0 { TAIL.min(WIDTH - 4.0 - end) } else { 0.0 };
+/// Sets a row's label.
+fn write(plate: &mut Plate, row: &Row<'_>) {
     let y = row.top + BAR / 2.0 + 0.36 * LABEL;
-    let right = Text::new(words.clone(), [end + hold + GAP, y]);
-    let left = Text::new(words.clone(), [start - GAP, y]).end();
-    let inside = |frame: Frame| frame.left >= 0.0 && frame.right <= WIDTH;
-    let text = if inside(right.frame()) {
-        right
-    } else if inside(left.frame()) {
-        left
-    } else {
-        above(&words, start, row.top)
-    };
-    plate.text(text);
-}
-
-fn above(words: &str, start: f64, top: f64) -> Text {
-    let width = lettering::width(words, LABEL, false);
-    let x = start.min(WIDTH - MARGIN / 2.0 - width).max(4.0);
-    Text::new(words, [x, top - 6.0])
+    let words = words_of(row.step);
+    plate.text(match row.label {
+        Label::Right(x) => Text::new(words, [x, y]),
+        Label::Left(x) => Text::new(words, [x, y]).end(),
+        Label::Above(x) => Text::new(words, [x, row.top - 6.0]),
+    });
 }
 
 /// How long a step lasts, in words: hands and waiting.
