@@ -11,15 +11,18 @@ pub mod words;
 
 // Text to model.
 pub mod model;
-pub mod pantry;
 pub mod read;
+
+pub mod pantry;
 
 // Computing: pure, exact.
 pub mod dough;
 pub mod formula;
 pub mod time;
 
-// Judging, and the one computed result.
+// One recipe worked out, judged, and the one computed result.
+pub mod work;
+
 pub mod check;
 pub mod sheet;
 
