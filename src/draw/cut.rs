@@ -47,8 +47,10 @@ pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> Plate {
     let _ = plate.ruler(&far, top, Side::Above);
     let depth = plate.ruler(&near, bottom, Side::Below);
     plate.side_ruler(&side, left);
-    let unit = Text::new(voice.unit(), [left - 8.0, bottom + 14.0 + LABEL * RISE]).end();
-    plate.text(unit);
+    if [&far, &near, &side].into_iter().any(|ticks| !ticks.is_empty()) {
+        let at = [left - 14.0, bottom + 14.0 + LABEL * RISE];
+        plate.text(Text::new(voice.unit(), at).end());
+    }
     let across = bottom + depth.max(LABEL) + 24.0;
     plate.dimension_across([left, right], across, &voice.length(cut.sheet_length_cm));
     plate.dimension_up(right + 16.0, [top, bottom], &voice.length(cut.sheet_width_cm));

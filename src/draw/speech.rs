@@ -55,7 +55,11 @@ pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> String {
         said.push(voice.fill(key, &[("marks", &distances(marks, voice))]));
     }
     let count = cut.lines_cm.len().to_string();
-    let key = if cut.lines_cm.len() == 1 { "alt-cut-one" } else { "alt-cuts" };
+    let key = match cut.lines_cm.len() {
+        0 => "alt-cut-out",
+        1 => "alt-cut-one",
+        _ => "alt-cuts",
+    };
     said.push(voice.fill(key, &[("count", &count)]));
     let captions = pieces(cut, voice).into_iter().chain(scrap(cut, "alt-scrap", voice));
     said.extend(

@@ -62,7 +62,10 @@ fn sample_sheets() -> Vec<crate::sheet::Sheet> {
         ),
         sample::sheet(
             Some(sample::lamination(Some(book), Vec::new())),
-            vec![sample::grid(60.0, 24.0, (1, 20), false)],
+            vec![
+                sample::grid(60.0, 24.0, (1, 20), false),
+                sample::rounds(40.0, 30.0, 8.0),
+            ],
             sample::time(Vec::new()),
         ),
     ]
@@ -201,6 +204,35 @@ fn hostile_titles_are_printed_as_typed() {
     assert!(figures[2].svg.us.contains("&lt;b&gt;&amp;&quot;"));
     let names: Vec<&str> = figures.iter().map(|figure| figure.name.as_str()).collect();
     assert_eq!(names, ["turn-3", "turn-3-turn", "timeline"]);
+}
+
+#[test]
+fn impossible_numbers_end_in_some_drawing() {
+    for wrong in [0.0, -1.0, f64::NAN, f64::INFINITY, 1e300] {
+        let mut fold = sample::fold(3, 600, 200, u64::MAX);
+        (fold.length_cm, fold.folded_width_cm, fold.parts) = (wrong, wrong, 0);
+        let mut lock_in = sample::lock_in("letter", [480, 260], [300, 240], [160, 260]);
+        (lock_in.width_cm, lock_in.block_length_cm) = (wrong, wrong);
+        let mut cut = sample::grid(50.0, 30.0, (3, 5), true);
+        (cut.sheet_width_cm, cut.lines_cm[0][0][0], cut.polygons_cm[0][0][1]) =
+            (wrong, wrong, wrong);
+        cut.marks_near[0].at_cm = wrong;
+        let time = crate::sheet::Time {
+            elapsed_min: u64::MAX,
+            ..sample::time(vec![sample::step(
+                "A",
+                [u64::MAX - 1, 1, 0, u64::MAX],
+                "b",
+                &[],
+            )])
+        };
+        let lamination = sample::lamination(Some(lock_in), vec![fold]);
+        let sheet = sample::sheet(Some(lamination), vec![cut], time);
+        let figures = super::figures(&sheet, &sample::words());
+        assert_eq!(figures.len(), 4);
+        let bad = |svg: &str| svg.contains("NaN") || svg.contains("inf");
+        assert!(figures.iter().all(|figure| !bad(&figure.svg.metric)));
+    }
 }
 
 mod room {

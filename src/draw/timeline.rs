@@ -21,6 +21,9 @@ const TAIL: f64 = 70.0;
 /// The space between a bar and its label.
 const GAP: f64 = 9.0;
 
+/// Ten years: nothing is planned beyond that, and the axis stays in range.
+const LONGEST: u64 = 5_256_000;
+
 /// The axis: minutes to places.
 #[derive(Clone, Copy, Debug)]
 struct Axis {
@@ -31,6 +34,7 @@ struct Axis {
 impl Axis {
     fn new(elapsed: u64) -> Self {
         // The fewest minutes between marks that leave at most nine of them.
+        let elapsed = elapsed.min(LONGEST);
         const STEPS: [u64; 8] = [5, 15, 30, 60, 120, 180, 360, 720];
         let fits = STEPS.into_iter().find(|step| elapsed / step <= 8);
         let step = fits.unwrap_or_else(|| elapsed.div_ceil(8 * 1440).max(1) * 1440);
@@ -38,7 +42,7 @@ impl Axis {
     }
 
     fn x(&self, minutes: u64) -> f64 {
-        MARGIN + minutes as f64 / self.minutes * (WIDTH - 2.0 * MARGIN)
+        MARGIN + (minutes as f64 / self.minutes).min(1.0) * (WIDTH - 2.0 * MARGIN)
     }
 }
 
@@ -151,8 +155,9 @@ fn place<'a>(time: &'a Time, recipe: &str, (axis, top): (&Axis, f64)) -> Placed<
 fn row<'a>(step: &'a StepTime, axis: &Axis) -> Row<'a> {
     let start = axis.x(step.start_min);
     let least = if step.hands_min > 0 { start + NARROWEST } else { start };
-    let hands = axis.x(step.start_min + step.hands_min).max(least);
-    let end = axis.x(step.start_min + step.hands_min + step.wait_min[0]);
+    let by_hand = step.start_min.saturating_add(step.hands_min);
+    let hands = axis.x(by_hand).max(least);
+    let end = axis.x(by_hand.saturating_add(step.wait_min[0]));
     let end = end.max(hands).max(start + NARROWEST);
     Row { step, top: 0.0, places: [start, hands, end], label: Label::Above(start) }
 }
@@ -204,7 +209,7 @@ fn readable(name: &str) -> String {
 }
 
 fn words_of(step: &StepTime) -> String {
-    let lasts = show::minutes(step.hands_min + step.wait_min[0]);
+    let lasts = show::minutes(step.hands_min.saturating_add(step.wait_min[0]));
     let room = WIDTH - 2.0 * MARGIN - lettering::width(&lasts, LABEL, false) - 14.0;
     format!("{}, {lasts}", lettering::shorten(&step.title, LABEL, false, room))
 }
@@ -235,7 +240,7 @@ pub(super) fn clock(minutes: u64) -> String {
     format!("{}:{:02}", minutes / 60, minutes % 60)
 }
 
-/// What waits for what, where it is not simply the step above.
+/// What waits for what.
 fn links(plate: &mut Plate, rows: &[Row<'_>]) {
     for (index, row) in rows.iter().enumerate() {
         for before in rows[..index].iter().filter(|before| waits(row, before)) {
@@ -246,8 +251,15 @@ fn links(plate: &mut Plate, rows: &[Row<'_>]) {
     }
 }
 
+/// Whether a step waits for another. A step of an included recipe may be named with that
+/// recipe before it, and must be where both recipes have a step of the name.
 fn waits(row: &Row<'_>, before: &Row<'_>) -> bool {
-    row.step.recipe == before.step.recipe && row.step.after.contains(&before.step.step)
+    let other = before.step;
+    let same_recipe = row.step.recipe == other.recipe;
+    row.step.after.iter().any(|name| match name.split_once('/') {
+        Some((recipe, step)) => recipe == other.recipe && step == other.step,
+        None => same_recipe && *name == other.step,
+    })
 }
 
 fn bars(plate: &mut Plate, row: &Row<'_>, axis: &Axis) {
