@@ -4,7 +4,7 @@
 //! The drawing system, one file each: [`ink`] (strokes, fills, class names), `lettering`
 //! (type sizes, measured widths), `plate` (shapes and labels), `hatch`, `arrow`,
 //! `dimension`, `svg` (writing), `raster` (PNG). On it stand the figures: `lock_in` and
-//! `envelope`, `turn` with `section` and `block`, `cut`, `timeline`, `social`; `speech`
+//! `envelope`, `turn` with `section` and `block`, `cut`, `timeline` with `rows`, `social`; `speech`
 //! says the same in words.
 //!
 //! A figure is 640 units wide and its labels are 20 units high: 10 px where it is shown
@@ -22,6 +22,7 @@ mod lettering;
 mod lock_in;
 mod plate;
 mod raster;
+mod rows;
 mod section;
 mod social;
 mod speech;

@@ -4,10 +4,13 @@
 mod cuts;
 mod layering;
 mod times;
+mod water;
 
 pub use cuts::CutWork;
 pub use layering::{Layering, inherited};
+pub(crate) use times::trays;
 pub use times::{Timing, WorkJob};
+pub use water::{mixed_water, wanted_water};
 
 use num_traits::ToPrimitive;
 
