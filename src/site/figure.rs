@@ -1,0 +1,192 @@
+//! Drawings in a page: each different one once, with the classes of the batches and the
+//! unit system that it serves, and with names that are unique in the page.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use serde::Serialize;
+
+use crate::measure::Label;
+
+use super::html::{Html, escape};
+use super::vary::{Batches, batch_classes, grouped, varied};
+
+/// One drawing in both unit systems.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Figure {
+    /// Its name, unique in the recipe: `first-turn`.
+    pub name: String,
+    /// The step it belongs to.
+    pub step: Option<String>,
+    /// What it shows: `turn`, `cut`, `timeline`.
+    pub kind: String,
+    /// Its title.
+    pub title: String,
+    /// The same in words.
+    pub alt: Label,
+    /// The drawing: a whole SVG document in each unit system.
+    pub svg: Label,
+}
+
+/// Drawings by recipe and batch key, or by technique and an empty key.
+pub type FigureMap = BTreeMap<(String, String), Vec<Figure>>;
+
+/// A drawing, ready to stand in a page.
+#[derive(Clone, Debug, Serialize)]
+pub(super) struct Drawing {
+    /// Its name.
+    pub(super) name: String,
+    /// The step it belongs to.
+    pub(super) step: Option<String>,
+    /// What it shows.
+    pub(super) kind: String,
+    /// Its title.
+    title: String,
+    /// The drawings of every batch and both unit systems.
+    svg: Html,
+    /// The same in words.
+    words: Html,
+}
+
+/// The drawings of a recipe, in the order of its first batch.
+pub(super) fn of_recipe(
+    figures: &FigureMap,
+    recipe: &str,
+    batches: &Batches,
+) -> Vec<Drawing> {
+    let at = |key: &str| figures.get(&(recipe.to_owned(), key.to_owned()));
+    let sets: Vec<&[Figure]> =
+        batches.keys.iter().map(|key| at(key).map_or(&[][..], Vec::as_slice)).collect();
+    drawings(&batches.keys, &sets)
+}
+
+/// The drawings of a technique.
+pub(super) fn of_technique(figures: &FigureMap, technique: &str) -> Vec<Drawing> {
+    let set = figures.get(&(technique.to_owned(), String::new()));
+    drawings(&[""], &[set.map_or(&[][..], Vec::as_slice)])
+}
+
+fn drawings(keys: &[&str], sets: &[&[Figure]]) -> Vec<Drawing> {
+    let mut seen = BTreeSet::new();
+    let all = sets.iter().flat_map(|set| set.iter());
+    all.filter(|figure| seen.insert(figure.name.as_str()))
+        .map(|figure| drawing(keys, sets, figure))
+        .collect()
+}
+
+/// The drawing named as `first` is, at every batch that has it.
+fn drawing(keys: &[&str], sets: &[&[Figure]], first: &Figure) -> Drawing {
+    let same =
+        |set: &&[Figure]| set.iter().find(|figure| figure.name == first.name).cloned();
+    let found: Vec<Option<Figure>> = sets.iter().map(same).collect();
+    let all = |read: fn(Figure) -> Label| -> Vec<Label> {
+        found.iter().map(|figure| figure.clone().map(read).unwrap_or_default()).collect()
+    };
+    Drawing {
+        name: first.name.clone(),
+        step: first.step.clone(),
+        kind: first.kind.clone(),
+        title: first.title.clone(),
+        svg: pictures(keys, &all(|figure| figure.svg)),
+        words: varied(keys, &all(|figure| figure.alt)),
+    }
+}
+
+fn pictures(keys: &[&str], svgs: &[Label]) -> Html {
+    let metric = grouped(keys, svgs.iter().map(|svg| svg.metric.as_str()));
+    let us = grouped(keys, svgs.iter().map(|svg| svg.us.as_str()));
+    let all = metric
+        .into_iter()
+        .map(|group| ("m", group))
+        .chain(us.into_iter().map(|group| ("u", group)));
+    let all = all.filter(|(_, (svg, _))| !svg.is_empty()).enumerate();
+    Html(
+        all.map(|(number, (unit, (svg, at)))| {
+            let classes = format!("{unit} {}", batch_classes(&at, keys.len()));
+            format!(
+                "<div class=\"{}\">{}</div>",
+                classes.trim_end(),
+                renamed(root(svg), number)
+            )
+        })
+        .collect(),
+    )
+}
+
+/// The drawing from its first tag on: an XML declaration has no place within a page.
+fn root(svg: &str) -> &str {
+    svg.find("<svg").map_or("", |at| &svg[at..])
+}
+
+/// The drawing with `-NUMBER` after each of its names, so that the forms of one drawing
+/// for other batches and units can stand in the same page.
+fn renamed(svg: &str, number: usize) -> String {
+    let names: BTreeSet<&str> =
+        svg.split(" id=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect();
+    names.iter().fold(svg.to_owned(), |svg, name| {
+        let new = format!("{}-{number}", escape(name));
+        let at = ["id=\"", "\"#", "(#"];
+        let ends = ["\"", "\"", ")"];
+        let svg = at.iter().zip(ends).fold(svg, |svg, (start, end)| {
+            svg.replace(&format!("{start}{name}{end}"), &format!("{start}{new}{end}"))
+        });
+        referred(&svg, name, &new)
+    })
+}
+
+/// The drawing with `name` replaced in its lists of titles and descriptions.
+fn referred(svg: &str, name: &str, new: &str) -> String {
+    ["aria-labelledby=\"", "aria-describedby=\""].iter().fold(
+        svg.to_owned(),
+        |svg, start| {
+            let mut parts = svg.split(start);
+            let first = parts.next().unwrap_or_default().to_owned();
+            parts.fold(first, |out, part| {
+                let (list, rest) = part.split_once('"').unwrap_or((part, ""));
+                let list: Vec<&str> = list
+                    .split(' ')
+                    .map(|one| if one == name { new } else { one })
+                    .collect();
+                format!("{out}{start}{}\"{rest}", list.join(" "))
+            })
+        },
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn figure(size: &str) -> Figure {
+        let svg = format!(
+            "<?xml version=\"1.0\"?><svg aria-labelledby=\"cut-t cut-d\"><title id=\"cut-t\">\
+             {size}</title><desc id=\"cut-d\"></desc><path id=\"cut-p\" fill=\"url(#cut-p)\"/></svg>"
+        );
+        Figure {
+            name: "cut".into(),
+            step: None,
+            kind: "cut".into(),
+            title: "Cut".into(),
+            alt: Label::same(size),
+            svg: Label::same(svg),
+        }
+    }
+
+    #[test]
+    fn each_form_stands_once_under_its_own_names() {
+        let sets =
+            [figure("small"), figure("large"), figure("large")].map(|one| vec![one]);
+        let sets: Vec<&[Figure]> = sets.iter().map(Vec::as_slice).collect();
+        let drawn = drawings(&["half", "x1", "x2"], &sets);
+        assert_eq!(drawn.len(), 1);
+        let html = &drawn[0].svg.0;
+        assert_eq!(html.matches("<svg").count(), 4);
+        assert!(!html.contains("<?xml"));
+        assert!(html.contains(
+            "<div class=\"u b b-x1 b-x2\"><svg aria-labelledby=\"cut-t-3 cut-d-3\">"
+        ));
+        assert!(html.contains("id=\"cut-p-3\" fill=\"url(#cut-p-3)\""));
+        for id in ["cut-t-0", "cut-t-1", "cut-t-2", "cut-t-3"] {
+            assert_eq!(html.matches(&format!("id=\"{id}\"")).count(), 1);
+        }
+    }
+}
