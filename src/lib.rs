@@ -11,8 +11,9 @@ pub mod words;
 
 // Text to model.
 pub mod model;
-pub mod pantry;
 pub mod read;
+
+pub mod pantry;
 
 // Computing: pure, exact.
 pub mod dough;

@@ -12,7 +12,7 @@ mod technique;
 
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
 pub use course::{Course, Kit, Lesson, PantryEntry, Room};
-pub use prose::{Block, Brace, Inline};
+pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
 pub use step::{
     Bake, CutPlan, Hold, LockIn, Pace, Shape, Span, Step, Turn, Use, UseShare, Wait,

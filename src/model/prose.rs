@@ -7,9 +7,27 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::fault::Placed;
+use crate::measure::{Length, Size, Temperature};
 
-/// A reference in braces, as written: `{190 °C}`, `{half of the butter}`.
-pub type Brace = Placed<String>;
+use super::Share;
+
+/// A reference in braces: `{190 °C}`, `{half of the butter}`.
+pub type Brace = Placed<Live>;
+
+/// What a reference in braces means.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Live {
+    /// A temperature, which follows the units.
+    Temperature(Temperature),
+    /// A rectangle; follows the units, and the scale where it is a sheet of the recipe.
+    Size(Size),
+    /// A length, which follows the units.
+    Length(Length),
+    /// `{pieces}`: what the recipe makes.
+    Pieces,
+    /// A share of a section or ingredient, by its name.
+    Named(Share, String),
+}
 
 /// A block of prose.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]

@@ -1,1 +1,115 @@
-//! read
+//! Text to model: every file read to its end, every fault kept, nothing judged.
+
+mod amount;
+mod body;
+mod course;
+mod cut;
+mod fields;
+mod pantry;
+mod prose;
+mod quantity;
+mod recipe;
+mod technique;
+mod ticket;
+mod yaml;
+
+use crate::fault::{Fault, Place, Texts};
+use crate::model::Content;
+use crate::words::Words;
+
+pub(crate) use amount::quantity as amount_of;
+pub(crate) use quantity::tin;
+pub(crate) use recipe::density;
+
+/// One file of the content folder.
+#[derive(Clone, Debug)]
+pub struct Source {
+    /// Its path below the content folder, with forward slashes.
+    pub path: String,
+    /// Its text.
+    pub text: String,
+}
+
+/// Reads the whole content folder.
+pub fn content(files: &[Source]) -> (Content, Texts, Vec<Fault>) {
+    let mut reader = Reader::default();
+    let course = files.iter().find(|file| file.path == "course.yaml");
+    match course {
+        Some(file) => reader.course(file),
+        None => reader.faults.push(
+            Fault::error(
+                "missing-file",
+                &Place::file("course.yaml"),
+                "there is no `course.yaml`",
+            )
+            .help("Make one with at least `title: …` and `summary: …`."),
+        ),
+    }
+    files.iter().for_each(|file| reader.file(file));
+    (reader.content, reader.texts, reader.faults)
+}
+
+/// Reads a theme's words file: `key: word` lines.
+///
+/// # Errors
+/// The first fault in the file.
+pub fn words(path: &str, text: &str) -> Result<Words, Fault> {
+    let mut faults = Vec::new();
+    let node = yaml::parse(&path.into(), text, 0)?;
+    let entries = fields::Fields::new(node, &mut faults).rest();
+    let mut words = Words::default();
+    for (key, value) in entries {
+        match value.value {
+            yaml::Node::Text(word) => {
+                words.entries.insert(key.value, word);
+            }
+            _ => faults.push(Fault::error(
+                "bad-value",
+                &key.place,
+                "a word is expected here",
+            )),
+        }
+    }
+    faults.into_iter().next().map_or(Ok(words), Err)
+}
+
+#[derive(Default)]
+struct Reader {
+    content: Content,
+    texts: Texts,
+    faults: Vec<Fault>,
+}
+
+impl Reader {
+    fn course(&mut self, file: &Source) {
+        let name = self.texts.insert(&file.path, &file.text);
+        self.content.course = course::read(&name, &file.text, &mut self.faults);
+    }
+
+    fn file(&mut self, file: &Source) {
+        let name = self.texts.insert(&file.path, &file.text);
+        let faults = &mut self.faults;
+        let comma = self.content.course.as_ref().is_some_and(|course| course.comma);
+        match parts_of(&file.path) {
+            ("", "pantry", "yaml") => {
+                self.content.pantry = pantry::read(&name, &file.text, faults);
+            }
+            ("recipes", stem, "md") => {
+                let recipe = recipe::read(&name, &file.text, stem, comma, faults);
+                self.content.recipes.extend(recipe);
+            }
+            ("techniques", stem, "md") => {
+                let technique = technique::read(&name, &file.text, stem, faults);
+                self.content.techniques.extend(technique);
+            }
+            _ => {}
+        }
+    }
+}
+
+/// Folder, name without ending, and ending of a path.
+fn parts_of(path: &str) -> (&str, &str, &str) {
+    let (folder, file) = path.rsplit_once('/').unwrap_or(("", path));
+    let (stem, ending) = file.rsplit_once('.').unwrap_or((file, ""));
+    (folder, stem, ending)
+}

@@ -1,11 +1,15 @@
 //! The one place where amounts are rounded and put into words.
 
+mod household;
 mod length;
+mod mass;
 mod number;
 mod temperature;
 mod time;
 
+pub use household::{Spoons, household};
 pub use length::{length, size, thickness};
+pub use mass::{Shown, metric, us_weight};
 pub use number::{decimal, plain, vulgar};
 pub use temperature::{oven, temperature};
 pub use time::minutes;

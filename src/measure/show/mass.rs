@@ -1,0 +1,146 @@
+//! Weights: grams and kilograms, pounds and ounces, each to the roundest figure that stays
+//! within the tolerance.
+
+use num_traits::{Signed, Zero};
+
+use crate::measure::{Exact, Mass, exact, round_to};
+
+use super::number::{decimal, vulgar};
+
+/// An amount as shown: its words, and what the words are worth.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Shown {
+    /// The words: `1 lb 1¾ oz`.
+    pub words: String,
+    /// What the words are worth, exactly.
+    pub worth: Mass,
+}
+
+impl Shown {
+    /// How far the words are off `mass`, as a share of it: 0.01 is 1 %.
+    pub fn error(&self, mass: &Mass) -> Exact {
+        off(self.worth.amount(), mass.amount())
+    }
+}
+
+/// How far `shown` is off `amount`, as a share of it; nought for nought.
+fn off(shown: &Exact, amount: &Exact) -> Exact {
+    if amount.is_zero() { exact(0, 1) } else { ((shown - amount) / amount).abs() }
+}
+
+/// Metric weight. Steps by size: 0.1 g (with a fine scale) or 0.5 g below 10 g, 1 g to
+/// 1 kg, 5 g above, in kg from 10 kg; a finer step where that one would be off by more
+/// than `tolerance`.
+pub fn metric(mass: &Mass, tolerance: &Exact, fine: bool) -> Shown {
+    let grams = mass.amount();
+    let first = if *grams >= exact(1000, 1) {
+        exact(5, 1)
+    } else if *grams >= exact(10, 1) {
+        exact(1, 1)
+    } else if fine {
+        exact(1, 10)
+    } else {
+        exact(1, 2)
+    };
+    let finer = [exact(1, 2), exact(1, 10), exact(1, 20), exact(1, 100), exact(1, 1000)];
+    let shown = roundest(grams, tolerance, std::iter::once(first).chain(finer));
+    let words = if shown >= exact(10_000, 1) {
+        format!("{} kg", decimal(&(&shown / exact(1000, 1)), 3))
+    } else {
+        format!("{} g", decimal(&shown, 3))
+    };
+    Shown { words, worth: Mass::grams(shown) }
+}
+
+/// US weight. Steps: ¼ oz from 4 oz, ⅛ oz below, decimal 0.05 oz below 1 oz; a finer
+/// decimal step where that one would be off by more than `tolerance`.
+pub fn us_weight(mass: &Mass, tolerance: &Exact) -> Shown {
+    let ounces = mass.in_ounces();
+    let first = if ounces >= exact(4, 1) {
+        exact(1, 4)
+    } else if ounces >= exact(1, 1) {
+        exact(1, 8)
+    } else {
+        exact(1, 20)
+    };
+    let finer =
+        [exact(1, 20), exact(1, 100), exact(1, 200), exact(1, 1000), exact(1, 10_000)];
+    let shown = roundest(&ounces, tolerance, std::iter::once(first).chain(finer));
+    Shown { words: pounds(&shown), worth: Mass::ounces(&shown) }
+}
+
+/// `1 lb 1¾ oz`, `12 oz`, `0.35 oz`.
+fn pounds(ounces: &Exact) -> String {
+    let pounds = (ounces / exact(16, 1)).trunc();
+    let rest = ounces - &pounds * exact(16, 1);
+    let ounces = vulgar(&rest)
+        .filter(|_| rest >= exact(1, 1) || !pounds.is_zero() || rest.is_zero())
+        .unwrap_or_else(|| decimal(&rest, 4));
+    match (pounds.is_zero(), rest.is_zero()) {
+        (true, _) => format!("{ounces} oz"),
+        (false, true) => format!("{} lb", pounds.to_integer()),
+        (false, false) => format!("{} lb {ounces} oz", pounds.to_integer()),
+    }
+}
+
+/// `amount` to the first step that stays within `tolerance`; the last where none does.
+fn roundest(
+    amount: &Exact,
+    tolerance: &Exact,
+    steps: impl Iterator<Item = Exact>,
+) -> Exact {
+    let mut shown = amount.clone();
+    for step in steps {
+        shown = round_to(amount, &step);
+        if off(&shown, amount) <= *tolerance {
+            return shown;
+        }
+    }
+    if shown.is_zero() { amount.clone() } else { shown }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+
+    fn grams(over: i64, under: i64) -> Mass {
+        Mass::grams(exact(over, under))
+    }
+
+    #[test]
+    fn weights_read_as_a_baker_says_them() {
+        let three = exact(3, 100);
+        let shown = |mass: &Mass| metric(mass, &three, true).words;
+        assert_eq!(shown(&grams(500, 1)), "500 g");
+        assert_eq!(shown(&grams(8, 1)), "8 g");
+        assert_eq!(shown(&grams(1233, 1)), "1235 g");
+        assert_eq!(shown(&grams(12_345, 1)), "12.345 kg");
+        assert_eq!(shown(&grams(21, 2)), "10.5 g");
+        assert_eq!(us_weight(&grams(500, 1), &three).words, "1 lb 1¾ oz");
+        assert_eq!(us_weight(&grams(250, 1), &three).words, "8¾ oz");
+        assert_eq!(us_weight(&Mass::ounces(&exact(16, 1)), &three).words, "1 lb");
+        assert_eq!(us_weight(&grams(10, 1), &exact(2, 100)).words, "0.35 oz");
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(2000))]
+        /// The promise of the rounding rule, for amounts from 0.1 g to 500 kg.
+        #[test]
+        fn shown_is_near_and_stays(milligrams in 100_i64..500_000_000, more in 0_i64..100_000, strict: bool, fine: bool) {
+            let tolerance = exact(if strict { 2 } else { 3 }, 100);
+            let mass = grams(milligrams, 1000);
+            let heavier = grams(milligrams + more, 1000);
+            for show in [
+                &|mass: &Mass| metric(mass, &tolerance, fine) as Shown,
+                &|mass: &Mass| us_weight(mass, &tolerance) as Shown,
+            ] as [&dyn Fn(&Mass) -> Shown; 2] {
+                let shown = show(&mass);
+                prop_assert!(shown.error(&mass) <= tolerance, "{}", shown.words);
+                prop_assert_eq!(&show(&shown.worth), &shown);
+                prop_assert!(show(&heavier).worth >= shown.worth);
+            }
+        }
+    }
+}

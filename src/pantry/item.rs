@@ -1,0 +1,276 @@
+//! One ingredient, and what a number of it weighs.
+
+use crate::fault::{Fault, Placed};
+use crate::measure::{CupSet, Exact, Mass, Unit, exact};
+use crate::model::{PantryEntry, Quantity};
+use crate::read::amount_of;
+
+/// How many nutrients are kept.
+pub const NUTRIENTS: usize = 8;
+
+/// Nutrients in 100 g: energy (kcal), protein, fat, saturated fat, carbohydrate, sugars,
+/// fibre (g), sodium (mg). `None` where one is not known.
+pub type Nutrients = [Option<Exact>; NUTRIENTS];
+
+/// What kind of ingredient it is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Kind {
+    /// Counts as flour in baker's percentages.
+    Flour,
+    /// A plain liquid, counted in hydration.
+    Liquid,
+    /// Solid dairy.
+    Dairy,
+    /// A fat.
+    Fat,
+    /// Egg or a part of it.
+    Egg,
+    /// Sugar or syrup.
+    Sugar,
+    /// Salt: measured within 2 %.
+    Salt,
+    /// Yeast and other leaveners: measured within 2 %.
+    Leavener,
+    /// Anything else.
+    #[default]
+    Other,
+}
+
+/// One ingredient.
+#[derive(Clone, Debug, Default)]
+pub struct Item {
+    /// Its name, singular and in lower case.
+    pub name: String,
+    /// Its kind.
+    pub kind: Kind,
+    /// Measured portions.
+    pub portions: Vec<Portion>,
+    /// Grams a millilitre, where no portion gives it.
+    pub density: Option<Exact>,
+    /// Water in 100 g, in grams.
+    pub water: Option<Exact>,
+    /// US allergens; `None` where they are not known.
+    pub us: Option<Vec<Allergen>>,
+    /// EU allergens; `None` where they are not known.
+    pub eu: Option<Vec<Allergen>>,
+    /// Nutrients in 100 g.
+    pub nutrients: Nutrients,
+    /// Weight of one pack.
+    pub pack: Option<Mass>,
+    /// Price of one pack in the smallest unit of money.
+    pub price_minor: Option<i64>,
+}
+
+/// A measured portion: how many grams one cup, spoon or piece holds.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Portion {
+    /// Grams in one US unit of volume.
+    Volume(Unit, Exact),
+    /// Grams in one piece of this name.
+    Piece(String, Exact),
+}
+
+/// An allergen, and its kind where the law wants it named.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Allergen {
+    /// Its name in the law: `tree nuts`.
+    pub name: String,
+    /// Its kind: `almond`.
+    pub kind: Option<String>,
+}
+
+impl Allergen {
+    /// Reads `tree nuts:almond` or `milk`.
+    pub fn parse(text: &str) -> Self {
+        match text.split_once(':') {
+            Some((name, kind)) => {
+                Self { name: name.trim().into(), kind: Some(kind.trim().into()) }
+            }
+            None => Self { name: text.trim().into(), kind: None },
+        }
+    }
+}
+
+impl Portion {
+    /// Reads `1 cup = 125 g`.
+    pub fn parse(text: &str) -> Option<Self> {
+        let (portion, weight) = text.split_once('=')?;
+        let (Quantity::Unit(weight, unit), "") = amount_of(weight.trim(), false)? else {
+            return None;
+        };
+        let grams = weight * unit.grams()?;
+        let (quantity, rest) = amount_of(portion.trim(), false)?;
+        match quantity {
+            Quantity::Unit(count, unit) if rest.is_empty() && count > exact(0, 1) => {
+                unit.millilitres(CupSet::Us)?;
+                Some(Self::Volume(unit, grams / count))
+            }
+            Quantity::Pieces(count, _) if count > exact(0, 1) && !rest.is_empty() => {
+                Some(Self::Piece(rest.to_lowercase(), grams / count))
+            }
+            _ => None,
+        }
+    }
+}
+
+impl Item {
+    /// Grams in one piece of this name.
+    pub fn piece(&self, name: &str) -> Option<&Exact> {
+        self.portions.iter().find_map(|portion| match portion {
+            Portion::Piece(piece, grams) if piece == name => Some(grams),
+            _ => None,
+        })
+    }
+
+    /// Grams in one `unit` of volume of the set `cups`: the measured portion of that very
+    /// unit if there is one (portions are measured in US units), else by density.
+    /// `None` where nothing is known: a density is never guessed.
+    pub fn volume(&self, unit: Unit, cups: CupSet) -> Option<Exact> {
+        let measured = self.portions.iter().find_map(|portion| match portion {
+            Portion::Volume(of, grams) if *of == unit => Some(grams),
+            _ => None,
+        });
+        let same = unit.millilitres(cups)? == unit.millilitres(CupSet::Us)?;
+        match measured {
+            Some(grams) if same => Some(grams.clone()),
+            _ => Some(unit.millilitres(cups)? * self.grams_a_millilitre()?),
+        }
+    }
+
+    /// The density in g/ml: as stated, else from the largest measured volume.
+    pub fn grams_a_millilitre(&self) -> Option<Exact> {
+        if self.density.is_some() {
+            return self.density.clone();
+        }
+        let volumes = self.portions.iter().filter_map(|portion| match portion {
+            Portion::Volume(unit, grams) => Some((unit.millilitres(CupSet::Us)?, grams)),
+            Portion::Piece(..) => None,
+        });
+        volumes
+            .max_by(|a, b| a.0.cmp(&b.0))
+            .map(|(millilitres, grams)| grams / millilitres)
+    }
+
+    /// How far a shown amount may be off: 2 % for salt and leaveners, else 3 %.
+    pub fn tolerance(&self) -> Exact {
+        match self.kind {
+            Kind::Salt | Kind::Leavener => exact(2, 100),
+            _ => exact(3, 100),
+        }
+    }
+
+    /// Takes over what a course says of the ingredient.
+    pub(super) fn learn(&mut self, entry: &PantryEntry, faults: &mut Vec<Fault>) {
+        for text in &entry.portions {
+            self.learn_portion(text, faults);
+        }
+        if let Some(kind) = &entry.kind {
+            match Kind::parse(&kind.value) {
+                Some(kind) => self.kind = kind,
+                None => faults
+                    .push(bad(kind, "flour, liquid, fat, egg, sugar, salt or leavener")),
+            }
+        }
+        if let Some(allergens) = &entry.allergens {
+            self.learn_allergens(allergens, faults);
+        }
+        self.pack = entry.pack.clone().or(self.pack.take());
+        self.price_minor = entry.price_minor.or(self.price_minor);
+    }
+
+    fn learn_portion(&mut self, text: &Placed<String>, faults: &mut Vec<Fault>) {
+        if let Some(portion) = Portion::parse(&text.value) {
+            self.portions.retain(|old| !old.same_unit(&portion));
+            self.portions.push(portion);
+        } else if let Some(density) = crate::read::density(&text.value) {
+            self.portions.retain(|old| matches!(old, Portion::Piece(..)));
+            self.density = Some(density);
+        } else {
+            faults.push(bad(text, "0.46 g/ml or 1 tbsp = 6.8 g"));
+        }
+    }
+
+    fn learn_allergens(&mut self, said: &[Placed<String>], faults: &mut Vec<Fault>) {
+        let (mut us, mut eu) = (Vec::new(), Vec::new());
+        for name in said {
+            if name.value == "none" {
+                continue;
+            }
+            match super::table::allergen(&name.value) {
+                Some((in_us, in_eu)) => {
+                    us.extend(in_us);
+                    eu.extend(in_eu);
+                }
+                None => faults.push(bad(
+                    name,
+                    "none, or milk, eggs, wheat, rye, almond, soybeans, sesame …",
+                )),
+            }
+        }
+        (self.us, self.eu) = (Some(us), Some(eu));
+    }
+}
+
+impl Portion {
+    fn same_unit(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Volume(a, _), Self::Volume(b, _)) => a == b,
+            (Self::Piece(a, _), Self::Piece(b, _)) => a == b,
+            _ => false,
+        }
+    }
+}
+
+impl Kind {
+    /// The kind that a word names.
+    pub fn parse(word: &str) -> Option<Self> {
+        Some(match word {
+            "flour" => Self::Flour,
+            "liquid" => Self::Liquid,
+            "dairy" => Self::Dairy,
+            "fat" => Self::Fat,
+            "egg" => Self::Egg,
+            "sugar" => Self::Sugar,
+            "salt" => Self::Salt,
+            "leavener" => Self::Leavener,
+            "fruit" | "nut" | "seed" | "chocolate" | "spice" | "starch" | "other" => {
+                Self::Other
+            }
+            _ => return None,
+        })
+    }
+}
+
+fn bad(text: &Placed<String>, example: &str) -> Fault {
+    let message = format!("`{}` does not read here", text.value);
+    Fault::error("bad-value", &text.place, message).help(format!("Write {example}."))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::Pantry;
+    use super::*;
+
+    /// USDA SR28 WEIGHT.txt, NDB 20083, 01145, 02047: bread flour 1 cup = 137 g, butter
+    /// 1 stick = 113 g, table salt 1 tsp = 6.0 g.
+    #[test]
+    fn portions_come_before_density() {
+        let pantry = Pantry::built_in();
+        let grams = |name: &str, unit| pantry.find(name)?.volume(unit, CupSet::Us);
+        assert_eq!(grams("bread flour", Unit::Cup), Some(exact(137, 1)));
+        assert_eq!(grams("fine salt", Unit::Teaspoon), Some(exact(6, 1)));
+        let butter = pantry.find("butter").expect("butter");
+        assert_eq!(butter.piece("stick"), Some(&exact(113, 1)));
+        let metric = butter.volume(Unit::Cup, CupSet::Metric).expect("a weight");
+        assert_eq!(
+            metric,
+            exact(250, 1) * exact(227, 1)
+                / Unit::Cup.millilitres(CupSet::Us).expect("ml")
+        );
+    }
+
+    #[test]
+    fn nothing_is_guessed() {
+        assert_eq!(Item::default().volume(Unit::Cup, CupSet::Us), None);
+    }
+}

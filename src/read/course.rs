@@ -1,0 +1,134 @@
+//! `course.yaml` to a course.
+
+use std::sync::Arc;
+
+use crate::fault::{Fault, Place, Placed};
+use crate::measure::{CupSet, Mass, Unit, exact};
+use crate::model::{Course, Kit, Lesson, Room};
+
+use super::fields::Fields;
+use super::yaml::Node;
+use super::{quantity, recipe, yaml};
+
+/// Languages that write a decimal comma.
+const COMMA_LANGUAGES: [&str; 12] =
+    ["de", "fr", "es", "it", "nl", "pt", "da", "sv", "nb", "fi", "pl", "cs"];
+
+/// Reads the course from the text of `file`.
+pub(super) fn read(
+    file: &Arc<str>,
+    text: &str,
+    faults: &mut Vec<Fault>,
+) -> Option<Course> {
+    let node = yaml::parse(file, text, 0).map_err(|fault| faults.push(fault)).ok()?;
+    let mut fields = Fields::new(node, faults);
+    let language = fields.text("language").map_or_else(|| "en".into(), |tag| tag.value);
+    let course = Course {
+        title: fields.needed("title", "Layers by Hand").value,
+        school: fields.text("school").map(|school| school.value),
+        instructor: fields.text("instructor").map(|name| name.value),
+        summary: fields.text("summary").map_or_else(String::new, |text| text.value),
+        edition: fields.text("edition").map(|edition| edition.value),
+        date: fields.parsed("date", "2027-02-15", date).map(|date| date.value),
+        address: fields
+            .parsed("address", "https://example.org/course/", address)
+            .map(|a| a.value),
+        metric_first: choice(&mut fields, "units", &["metric", "us"]) == 0,
+        a4_first: choice(&mut fields, "paper", &["a4", "letter"]) == 0,
+        currency: fields
+            .parsed("currency", "EUR", currency)
+            .map_or_else(|| "EUR".into(), |c| c.value),
+        fine_scale: choice(&mut fields, "fine scale", &["no", "yes"]) == 1,
+        cups: [CupSet::Us, CupSet::Metric, CupSet::Australian]
+            [choice(&mut fields, "cup", &["us", "metric", "australian"])],
+        comma: COMMA_LANGUAGES.contains(&language.split('-').next().unwrap_or("")),
+        kit: kit(&mut fields),
+        room: room(&mut fields),
+        // Common practice, no source: a plain wheat dough weighs a little more than water.
+        dough_density: fields
+            .parsed("dough density", "1.1 g/ml", recipe::density)
+            .map_or_else(|| exact(11, 10), |density| density.value),
+        lessons: lessons(&mut fields),
+        cautions: fields.list_of_texts("cautions"),
+        language,
+        place: Place::new(file, 0, text.len()),
+    };
+    fields.finish();
+    Some(course)
+}
+
+/// Which of the words stands at `key`; the first where nothing does.
+fn choice(fields: &mut Fields, key: &'static str, words: &[&str]) -> usize {
+    let find = |text: &str| words.iter().position(|word| word.eq_ignore_ascii_case(text));
+    fields.parsed(key, words[0], find).map_or(0, |at| at.value)
+}
+
+fn date(text: &str) -> Option<String> {
+    text.parse::<jiff::civil::Date>().ok().map(|date| date.to_string())
+}
+
+fn address(text: &str) -> Option<String> {
+    let sound = (text.starts_with("https://") || text.starts_with("http://"))
+        && !text.contains(char::is_whitespace);
+    sound.then(|| format!("{}/", text.trim_end_matches('/')))
+}
+
+fn currency(text: &str) -> Option<String> {
+    (text.len() == 3 && text.bytes().all(|b| b.is_ascii_uppercase()))
+        .then(|| text.to_owned())
+}
+
+/// A weight: `2.5 kg`.
+pub(super) fn mass(text: &str) -> Option<Mass> {
+    let (value, unit) = quantity::number(text, false)?;
+    Unit::parse(unit).and_then(Unit::grams).map(|grams| Mass::grams(value * grams))
+}
+
+fn kit(fields: &mut Fields) -> Kit {
+    let Some(node) = fields.take("kit") else { return Kit::default() };
+    let mut kit = Fields::new(node, fields.faults());
+    let read = Kit {
+        mixer: kit.parsed("mixer", "2.5 kg", mass).map(|mixer| mixer.value),
+        bench: kit
+            .parsed("bench", "120 x 60 cm", quantity::size)
+            .map(|bench| bench.value),
+        tray: kit.parsed("tray", "60 x 40 cm", quantity::size).map(|tray| tray.value),
+        trays_per_oven: kit
+            .parsed("trays per oven", "3", |text| text.parse().ok())
+            .map(|trays| trays.value),
+    };
+    kit.finish();
+    read
+}
+
+fn room(fields: &mut Fields) -> Room {
+    let Some(node) = fields.take("room") else { return Room::default() };
+    let mut room = Fields::new(node, fields.faults());
+    let mut degrees = |key| {
+        room.parsed(key, "21 °C", quantity::temperature).map(|degrees| degrees.value)
+    };
+    let (air, flour, tap) = (degrees("temperature"), degrees("flour"), degrees("tap"));
+    let friction = room
+        .parsed("friction", "12 °C", quantity::temperature_step)
+        .map(|friction| friction.value);
+    room.finish();
+    Room { air, flour, tap, friction }
+}
+
+fn lessons(fields: &mut Fields) -> Vec<Lesson> {
+    let Some(node) = fields.take("lessons") else { return Vec::new() };
+    let Node::List(items) = node.value else { return Vec::new() };
+    items.into_iter().map(|item| lesson(item, fields.faults())).collect()
+}
+
+fn lesson(item: Placed<Node>, faults: &mut Vec<Fault>) -> Lesson {
+    let mut fields = Fields::new(item, faults);
+    let lesson = Lesson {
+        title: fields.needed("title", "The feel of a dough").value,
+        summary: fields.text("summary").map_or_else(String::new, |text| text.value),
+        recipes: fields.list("recipes").unwrap_or_default(),
+        techniques: fields.list("techniques").unwrap_or_default(),
+    };
+    fields.finish();
+    lesson
+}

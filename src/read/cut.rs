@@ -1,0 +1,106 @@
+//! Cuts, turns and lock-ins as an instructor writes them.
+
+use crate::model::{CutPlan, LockIn, Shape, Turn};
+
+use super::quantity::{length, size};
+
+/// A turn: `book` (double, 4), `letter` (single, 3), `half` (2), or a number of parts up
+/// to 12.
+pub(crate) fn turn(text: &str) -> Option<Turn> {
+    let parts = match text.trim() {
+        "book" | "double" => 4,
+        "letter" | "single" => 3,
+        "half" => 2,
+        number => number.trim_end_matches("parts").trim().parse().ok()?,
+    };
+    (2..=12).contains(&parts).then_some(Turn { parts })
+}
+
+/// A lock-in: `envelope`, `letter`, `book`.
+pub(crate) fn lock_in(text: &str) -> Option<LockIn> {
+    match text.trim() {
+        "envelope" => Some(LockIn::Envelope),
+        "letter" => Some(LockIn::Letter),
+        "book" => Some(LockIn::Book),
+        _ => None,
+    }
+}
+
+/// A cut: `triangles, base 9 cm, height 24 cm`, `rectangles 12 x 8 cm`, `squares 10 cm`,
+/// `rounds 7 cm`, `strips 3 cm`, `grid, 3 strips, 2 across, each on the diagonal`.
+pub(crate) fn cut(text: &str) -> Option<CutPlan> {
+    let text = text.trim();
+    let (word, rest) = text.split_at(text.find([',', ' ']).unwrap_or(text.len()));
+    let rest = rest.trim_start_matches([',', ' ']);
+    match word {
+        "triangles" => triangles(rest).map(CutPlan::Shape),
+        "rectangles" => size(rest).map(|size| CutPlan::Shape(Shape::Rectangles(size))),
+        "squares" => length(rest).map(|side| CutPlan::Shape(Shape::Squares(side))),
+        "rounds" => length(rest).map(|across| CutPlan::Shape(Shape::Rounds(across))),
+        "strips" => length(rest).map(CutPlan::Strips),
+        "grid" => grid(rest),
+        _ => None,
+    }
+}
+
+fn triangles(text: &str) -> Option<Shape> {
+    let (mut base, mut height) = (None, None);
+    for part in text.split(',') {
+        match part.trim().split_once(' ')? {
+            ("base", size) => base = length(size),
+            ("height", size) => height = length(size),
+            _ => return None,
+        }
+    }
+    Some(Shape::Triangles { base: base?, height: height? })
+}
+
+fn grid(text: &str) -> Option<CutPlan> {
+    let (mut strips, mut across, mut diagonal) = (1, 1, false);
+    for part in text.split(',') {
+        let part = part.trim();
+        let count = part.split(' ').next()?.parse();
+        match (part, count) {
+            ("each on the diagonal", _) => diagonal = true,
+            (_, Ok(count)) if part.ends_with("strips") || part.ends_with("strip") => {
+                strips = count;
+            }
+            (_, Ok(count)) if part.ends_with("across") => across = count,
+            _ => return None,
+        }
+    }
+    let sound = (1..=200).contains(&strips) && (1..=200).contains(&across);
+    sound.then_some(CutPlan::Grid { strips, across, diagonal })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_cut_reads() {
+        for text in [
+            "triangles, base 9 cm, height 24 cm",
+            "rectangles 12 x 8 cm",
+            "squares 10 cm",
+            "rounds 7 cm",
+            "strips 3 cm",
+            "grid, 3 strips, 2 across",
+        ] {
+            assert!(cut(text).is_some(), "{text}");
+        }
+        let diagonal = CutPlan::Grid { strips: 3, across: 2, diagonal: true };
+        assert_eq!(cut("grid, 3 strips, 2 across, each on the diagonal"), Some(diagonal));
+        for text in ["", "hearts 3 cm", "triangles, base 9 cm", "grid, 0 strips"] {
+            assert_eq!(cut(text), None, "{text}");
+        }
+    }
+
+    #[test]
+    fn turns_have_words_and_numbers() {
+        assert_eq!(turn("double"), Some(Turn { parts: 4 }));
+        assert_eq!(turn("3"), Some(Turn { parts: 3 }));
+        assert_eq!(turn("5 parts"), Some(Turn { parts: 5 }));
+        assert_eq!(turn("1"), None);
+    }
+}

@@ -1,0 +1,188 @@
+//! Taking known keys out of a map, and naming the ones that nobody knows.
+
+use crate::fault::{Fault, Place, Placed, nearest};
+
+use super::yaml::Node;
+
+/// The keys and values of one map, taken out one by one.
+pub(super) struct Fields<'a> {
+    entries: Vec<(Placed<String>, Placed<Node>)>,
+    known: Vec<&'static str>,
+    place: Place,
+    faults: &'a mut Vec<Fault>,
+}
+
+impl<'a> Fields<'a> {
+    /// The fields of `node`, which must be a map (or nothing).
+    pub(super) fn new(node: Placed<Node>, faults: &'a mut Vec<Fault>) -> Self {
+        let entries = match node.value {
+            Node::Map(entries) => entries,
+            Node::Empty => Vec::new(),
+            Node::Text(_) | Node::List(_) => {
+                faults.push(
+                    Fault::error(
+                        "bad-yaml",
+                        &node.place,
+                        "here `key: value` lines are expected",
+                    )
+                    .help("Write one `key: value` on each line."),
+                );
+                Vec::new()
+            }
+        };
+        Self { entries, known: Vec::new(), place: node.place, faults }
+    }
+
+    /// Where the map stands.
+    pub(super) fn place(&self) -> &Place {
+        &self.place
+    }
+
+    /// Where faults of these fields go.
+    pub(super) fn faults(&mut self) -> &mut Vec<Fault> {
+        self.faults
+    }
+
+    /// Every entry that is left, for maps whose keys are names.
+    pub(super) fn rest(&mut self) -> Vec<(Placed<String>, Placed<Node>)> {
+        std::mem::take(&mut self.entries)
+    }
+
+    /// Takes the value of `key`; nothing where the key is missing or has no value.
+    pub(super) fn take(&mut self, key: &'static str) -> Option<Placed<Node>> {
+        self.known.push(key);
+        let at = self.entries.iter().position(|(name, _)| name.value == key)?;
+        let (_, value) = self.entries.remove(at);
+        (value.value != Node::Empty).then_some(value)
+    }
+
+    /// Takes the text of `key`.
+    pub(super) fn text(&mut self, key: &'static str) -> Option<Placed<String>> {
+        let node = self.take(key)?;
+        match node.value {
+            Node::Text(text) => Some(Placed::new(text.trim().to_owned(), node.place)),
+            _ => {
+                self.faults.push(
+                    Fault::error(
+                        "bad-value",
+                        &node.place,
+                        format!("`{key}` is one value, not a list"),
+                    )
+                    .help(format!("Write it on one line: `{key}: …`.")),
+                );
+                None
+            }
+        }
+    }
+
+    /// Takes the text of `key`, which must be there.
+    pub(super) fn needed(&mut self, key: &'static str, example: &str) -> Placed<String> {
+        self.text(key).unwrap_or_else(|| {
+            let place = self.place.part(0, 0);
+            self.faults.push(
+                Fault::error("missing-key", &place, format!("`{key}` is missing"))
+                    .help(format!("Add a line such as `{key}: {example}`.")),
+            );
+            Placed::new(String::new(), place)
+        })
+    }
+
+    /// Takes the text of `key` and reads it; a value that does not read is a fault.
+    pub(super) fn parsed<T>(
+        &mut self,
+        key: &'static str,
+        example: &str,
+        read: impl FnOnce(&str) -> Option<T>,
+    ) -> Option<Placed<T>> {
+        let text = self.text(key)?;
+        match read(&text.value) {
+            Some(value) => Some(Placed::new(value, text.place)),
+            None => {
+                self.faults.push(unreadable(key, &text, example));
+                None
+            }
+        }
+    }
+
+    /// Takes a list of texts; one text with commas is a list too.
+    pub(super) fn list(&mut self, key: &'static str) -> Option<Vec<Placed<String>>> {
+        let node = self.take(key)?;
+        Some(match node.value {
+            Node::List(items) => {
+                items.into_iter().filter_map(|item| self.item(item)).collect()
+            }
+            Node::Text(text) => split(&Placed::new(text, node.place)),
+            Node::Map(_) | Node::Empty => Vec::new(),
+        })
+    }
+
+    /// Takes a list of texts in which a comma is part of the text.
+    pub(super) fn list_of_texts(&mut self, key: &'static str) -> Vec<String> {
+        let Some(node) = self.take(key) else { return Vec::new() };
+        let items = match node.value {
+            Node::List(items) => items,
+            _ => vec![node],
+        };
+        items
+            .into_iter()
+            .filter_map(|item| self.item(item))
+            .map(|text| text.value)
+            .collect()
+    }
+
+    fn item(&mut self, item: Placed<Node>) -> Option<Placed<String>> {
+        match item.value {
+            Node::Text(text) => Some(Placed::new(text.trim().to_owned(), item.place)),
+            _ => {
+                self.faults.push(
+                    Fault::error(
+                        "bad-value",
+                        &item.place,
+                        "here a list of words is expected",
+                    )
+                    .help("If the words hold `: `, put them in \"double quotes\"."),
+                );
+                None
+            }
+        }
+    }
+
+    /// Names every key that was not asked for.
+    pub(super) fn finish(self) {
+        for (key, _) in &self.entries {
+            let mut fault = Fault::error(
+                "unknown-key",
+                &key.place,
+                format!("`{}` is not a key that belongs here", key.value),
+            );
+            fault.help = Some(match nearest(&key.value, self.known.iter().copied()) {
+                Some(near) => format!("Did you mean `{near}`?"),
+                None => format!("Known here: {}.", self.known.join(", ")),
+            });
+            self.faults.push(fault);
+        }
+    }
+}
+
+/// A value that does not read, with an example of one that does.
+pub(super) fn unreadable(key: &str, text: &Placed<String>, example: &str) -> Fault {
+    let message = format!("`{}` does not read as a value of `{key}`", text.value);
+    Fault::error("bad-value", &text.place, message)
+        .help(format!("Write it like `{example}`."))
+}
+
+/// Splits at commas, keeping places.
+pub(super) fn split(text: &Placed<String>) -> Vec<Placed<String>> {
+    let mut at = 0;
+    let mut parts = Vec::new();
+    for piece in text.value.split(',') {
+        let word = piece.trim();
+        let start = at + (piece.len() - piece.trim_start().len());
+        if !word.is_empty() {
+            let place = text.place.part(start, start + word.len());
+            parts.push(Placed::new(word.to_owned(), place));
+        }
+        at += piece.len() + 1;
+    }
+    parts
+}

@@ -1,0 +1,222 @@
+//! Markdown to prose: the parser's events become our small tree; braces become live
+//! values; raw HTML is kept as the text it is.
+
+mod live;
+
+use std::ops::Range;
+
+use pulldown_cmark::{BlockQuoteKind, Event, Options, Parser, Tag, TagEnd};
+
+use crate::fault::{Fault, Place};
+use crate::model::{Block, Brace, Inline};
+
+/// Nesting of lists and quotations beyond this is read as plain text.
+const DEEPEST: usize = 12;
+
+/// The extensions that are read: tables, typographic quotes and dashes, and quotations
+/// marked as cautions.
+pub(super) fn options() -> Options {
+    Options::ENABLE_TABLES | Options::ENABLE_SMART_PUNCTUATION | Options::ENABLE_GFM
+}
+
+/// Reads `text`, which is the Markdown at `place`.
+pub(super) fn read(
+    text: &str,
+    place: &Place,
+    faults: &mut Vec<Fault>,
+) -> Vec<Block<Brace>> {
+    let mut builder = Builder { text, place, faults, stack: Vec::new(), run: Vec::new() };
+    builder.push(Frame::Blocks(Vec::new()));
+    for (event, range) in Parser::new_ext(text, options()).into_offset_iter() {
+        builder.event(event, range);
+    }
+    builder.finish()
+}
+
+/// What is being built: blocks, a line of text, a list's items or a table's rows.
+enum Frame {
+    Blocks(Vec<Block<Brace>>),
+    Line(Vec<Inline<Brace>>),
+    Link(String, Vec<Inline<Brace>>),
+    Items(Option<u64>, Vec<Vec<Block<Brace>>>),
+    Rows(Vec<Vec<Vec<Inline<Brace>>>>),
+    Code(String),
+}
+
+/// A piece of plain text and where it stands in the source.
+struct Piece {
+    text: String,
+    range: Range<usize>,
+}
+
+struct Builder<'a> {
+    text: &'a str,
+    place: &'a Place,
+    faults: &'a mut Vec<Fault>,
+    stack: Vec<Frame>,
+    run: Vec<Piece>,
+}
+
+impl Builder<'_> {
+    fn event(&mut self, event: Event, range: Range<usize>) {
+        match event {
+            Event::Text(text) => self.words(text.into_string(), range),
+            Event::Html(text) | Event::InlineHtml(text) => {
+                self.words(text.into_string(), range);
+            }
+            Event::SoftBreak => self.words(" ".into(), range),
+            event => {
+                self.flush();
+                self.structure(event, range);
+            }
+        }
+    }
+
+    fn structure(&mut self, event: Event, range: Range<usize>) {
+        match event {
+            Event::Start(tag) => self.start(&tag, range),
+            Event::End(end) => self.end(end),
+            Event::Code(text) => self.inline(Inline::Code { text: text.into_string() }),
+            Event::HardBreak => self.inline(Inline::Break),
+            Event::Rule => self.block(Block::Rule),
+            _ => {}
+        }
+    }
+
+    fn start(&mut self, tag: &Tag, range: Range<usize>) {
+        if self.stack.len() > DEEPEST * 2 {
+            let place = self.place.part(range.start, range.end);
+            self.faults.push(
+                Fault::error("too-deep", &place, "lists are nested too deep here")
+                    .help("Use headings or fewer levels."),
+            );
+        }
+        match tag {
+            Tag::List(start) => self.push(Frame::Items(*start, Vec::new())),
+            Tag::Table(_) => self.push(Frame::Rows(Vec::new())),
+            Tag::TableHead | Tag::TableRow => {
+                if let Some(Frame::Rows(rows)) = self.stack.last_mut() {
+                    rows.push(Vec::new());
+                }
+            }
+            Tag::CodeBlock(_) => self.push(Frame::Code(String::new())),
+            Tag::Item | Tag::BlockQuote(_) | Tag::HtmlBlock => {
+                self.push(Frame::Blocks(Vec::new()));
+            }
+            Tag::Image { .. } => {
+                let place = self.place.part(range.start, range.end);
+                self.faults.push(
+                    Fault::caution("picture-left-out", &place, "pictures are not shown")
+                        .help(
+                            "Lock-ins, turns, cuts and times are drawn from the tickets.",
+                        ),
+                );
+                self.push(Frame::Line(Vec::new()));
+            }
+            Tag::Link { dest_url, .. } => {
+                self.push(Frame::Link(dest_url.to_string(), Vec::new()));
+            }
+            _ => self.push(Frame::Line(Vec::new())),
+        }
+    }
+
+    fn end(&mut self, end: TagEnd) {
+        if matches!(end, TagEnd::TableHead | TagEnd::TableRow) {
+            return;
+        }
+        match self.stack.pop() {
+            Some(Frame::Line(content)) => self.end_line(end, content),
+            Some(Frame::Link(to, content)) => self.inline(Inline::Link { to, content }),
+            Some(Frame::Blocks(content)) => self.end_blocks(end, content),
+            Some(Frame::Items(start, items)) => self.block(Block::List { start, items }),
+            Some(Frame::Rows(rows)) => self.block(Block::Table { rows }),
+            Some(Frame::Code(text)) => {
+                self.block(Block::Code { text: text.trim_end().to_owned() });
+            }
+            None => {}
+        }
+    }
+
+    fn end_line(&mut self, end: TagEnd, content: Vec<Inline<Brace>>) {
+        match end {
+            TagEnd::Heading(_) => self.block(Block::Heading { content }),
+            TagEnd::Emphasis => self.inline(Inline::Emphasis { content }),
+            TagEnd::Strong => self.inline(Inline::Strong { content }),
+            TagEnd::TableCell => {
+                if let Some(Frame::Rows(rows)) = self.stack.last_mut()
+                    && let Some(row) = rows.last_mut()
+                {
+                    row.push(content);
+                }
+            }
+            TagEnd::Paragraph => self.block(Block::Paragraph { content }),
+            _ => content.into_iter().for_each(|inline| self.inline(inline)),
+        }
+    }
+
+    fn end_blocks(&mut self, end: TagEnd, content: Vec<Block<Brace>>) {
+        match end {
+            TagEnd::Item => {
+                if let Some(Frame::Items(_, items)) = self.stack.last_mut() {
+                    items.push(content);
+                }
+            }
+            TagEnd::BlockQuote(Some(
+                BlockQuoteKind::Caution | BlockQuoteKind::Warning,
+            )) => {
+                self.block(Block::Caution { content });
+            }
+            TagEnd::BlockQuote(_) => self.block(Block::Quote { content }),
+            _ => content.into_iter().for_each(|block| self.block(block)),
+        }
+    }
+
+    fn push(&mut self, frame: Frame) {
+        self.stack.push(frame);
+    }
+
+    fn block(&mut self, block: Block<Brace>) {
+        if let Some(Frame::Blocks(blocks)) = self.stack.last_mut() {
+            blocks.push(block);
+        }
+    }
+
+    fn inline(&mut self, inline: Inline<Brace>) {
+        match self.stack.last_mut() {
+            Some(Frame::Line(line) | Frame::Link(_, line)) => line.push(inline),
+            Some(Frame::Blocks(blocks)) => match blocks.last_mut() {
+                // The text of a tight list item has no paragraph of its own.
+                Some(Block::Paragraph { content }) => content.push(inline),
+                _ => blocks.push(Block::Paragraph { content: vec![inline] }),
+            },
+            _ => {}
+        }
+    }
+
+    fn words(&mut self, text: String, range: Range<usize>) {
+        if let Some(Frame::Code(code)) = self.stack.last_mut() {
+            code.push_str(&text);
+        } else {
+            self.run.push(Piece { text, range });
+        }
+    }
+
+    /// Ends a run of plain text: finds the live values in it.
+    fn flush(&mut self) {
+        let run = std::mem::take(&mut self.run);
+        if run.is_empty() {
+            return;
+        }
+        for inline in live::split(self.text, self.place, &run, self.faults) {
+            self.inline(inline);
+        }
+    }
+
+    fn finish(mut self) -> Vec<Block<Brace>> {
+        self.flush();
+        match self.stack.pop() {
+            Some(Frame::Blocks(blocks)) => blocks,
+            _ => Vec::new(),
+        }
+    }
+}

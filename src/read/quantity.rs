@@ -1,0 +1,257 @@
+//! Sizes, temperatures and times as an instructor writes them.
+
+use crate::measure::{
+    Duration, Exact, Length, Size, Temperature, TemperatureStep, parse,
+};
+use crate::model::{Bake, Hold, Pace, Span, Tin, Wait};
+
+/// A number at the start of `text`, and what follows it.
+pub(super) fn number(text: &str, comma: bool) -> Option<(Exact, &str)> {
+    let text = text.trim_start();
+    let signs = |c: char| c.is_ascii_digit() || " .,/⁄½⅓⅔¼¾⅛⅜⅝⅞".contains(c);
+    let end = text.find(|c| !signs(c)).unwrap_or(text.len());
+    let mut prefix = &text[..end];
+    while !prefix.is_empty() {
+        let trimmed = prefix.trim_end();
+        if let Some(value) = parse(trimmed, comma) {
+            return Some((value, &text[trimmed.len()..]));
+        }
+        let last = trimmed.chars().last()?;
+        prefix = &trimmed[..trimmed.len() - last.len_utf8()];
+    }
+    None
+}
+
+/// A temperature: `190 °C`, `375°F`.
+pub(crate) fn temperature(text: &str) -> Option<Temperature> {
+    let (below, text) = match text.trim().strip_prefix(['-', '−']) {
+        Some(rest) => (true, rest),
+        None => (false, text),
+    };
+    let (value, unit) = number(text, false)?;
+    let value = if below { -value } else { value };
+    match unit.trim().trim_start_matches('°').trim() {
+        "C" if unit.contains('°') => Some(Temperature::celsius(value)),
+        "F" if unit.contains('°') => Some(Temperature::fahrenheit(&value)),
+        _ => None,
+    }
+}
+
+/// A temperature difference: `12 °C`.
+pub(super) fn temperature_step(text: &str) -> Option<TemperatureStep> {
+    let (value, unit) = number(text, false)?;
+    match unit.trim().trim_start_matches('°').trim() {
+        "C" => Some(TemperatureStep::celsius(value)),
+        "F" => Some(TemperatureStep::fahrenheit(&value)),
+        _ => None,
+    }
+}
+
+/// One length: `4 mm`, `9 cm`, `10 in`.
+pub(crate) fn length(text: &str) -> Option<Length> {
+    let (value, unit) = number(text, false)?;
+    in_unit(&value, unit)
+}
+
+fn in_unit(value: &Exact, unit: &str) -> Option<Length> {
+    match unit.trim().trim_end_matches('.') {
+        "cm" => Some(Length::centimetres(value.clone())),
+        "mm" => Some(Length::centimetres(value / Exact::from_integer(10.into()))),
+        "in" | "inch" | "inches" | "″" | "\"" => Some(Length::inches(value)),
+        _ => None,
+    }
+}
+
+/// Sides of a rectangle or box, in one unit said once at the end: `20 x 12 in`.
+fn sides(text: &str) -> Option<Vec<Length>> {
+    let unit_at = text.rfind(|c: char| c.is_ascii_digit() || "½⅓⅔¼¾⅛⅜⅝⅞".contains(c))?;
+    let unit_at = unit_at + text[unit_at..].chars().next()?.len_utf8();
+    let (numbers, unit) = text.split_at(unit_at);
+    let numbers = numbers.replace(" by ", "×").replace(['x', 'X'], "×");
+    let side = |part: &str| {
+        let part = part.trim().trim_end_matches("cm").trim_end_matches("in");
+        let (value, rest) = number(part, false)?;
+        rest.trim().is_empty().then(|| in_unit(&value, unit))?
+    };
+    numbers.split('×').map(side).collect()
+}
+
+/// A rectangle: `60 x 25 cm`.
+pub(crate) fn size(text: &str) -> Option<Size> {
+    let mut sides = sides(text)?.into_iter();
+    match (sides.next(), sides.next(), sides.next()) {
+        (Some(length), Some(width), None)
+            if length.is_positive() && width.is_positive() =>
+        {
+            Some(Size::new(length, width))
+        }
+        _ => None,
+    }
+}
+
+/// A tin: `23 x 13 x 7 cm`, `24 cm round`, `20 x 5 cm round`.
+pub(crate) fn tin(text: &str) -> Option<Tin> {
+    let (text, round) = match text.trim().strip_suffix("round") {
+        Some(rest) => (rest.trim(), true),
+        None => (text.trim().trim_end_matches("square").trim(), false),
+    };
+    let mut sides = sides(text)?.into_iter().filter(Length::is_positive);
+    let (first, second, third) = (sides.next()?, sides.next(), sides.next());
+    match (round, second, third) {
+        (true, depth, None) => Some(Tin::Round(first, depth)),
+        (false, None, None) => Some(Tin::Square(first.clone(), first, None)),
+        (false, Some(second), depth) => Some(Tin::Square(first, second, depth)),
+        (true, _, Some(_)) | (false, None, Some(_)) => None,
+    }
+}
+
+/// One stretch of time: `25 s`, `10 min`, `2 h`, `1 h 30 min`, `2 days`.
+pub(crate) fn duration(text: &str) -> Option<Duration> {
+    let mut rest = text.trim();
+    let mut sum = Duration::zero();
+    if rest.is_empty() {
+        return None;
+    }
+    while !rest.is_empty() {
+        let (value, after) = number(rest, false)?;
+        let after = after.trim_start();
+        let end = after.find(|c: char| !c.is_alphabetic()).unwrap_or(after.len());
+        sum = sum + in_time_unit(&value, &after[..end])?;
+        rest = after[end..].trim_start();
+    }
+    Some(sum)
+}
+
+fn in_time_unit(value: &Exact, unit: &str) -> Option<Duration> {
+    let whole = |n: i64| Exact::from_integer(n.into());
+    Some(Duration::minutes(match unit {
+        "s" | "sec" | "second" | "seconds" => value / whole(60),
+        "min" | "mins" | "minute" | "minutes" => value.clone(),
+        "h" | "hour" | "hours" => value * whole(60),
+        "d" | "day" | "days" => value * whole(1440),
+        _ => return None,
+    }))
+}
+
+/// A stretch or a range of it: `30–60 min`, `30 min to 1 h`.
+fn range(text: &str) -> Option<(Duration, Duration)> {
+    let text = text.trim();
+    let Some((low, high)) =
+        text.split_once(" to ").or_else(|| text.split_once(['–', '-']))
+    else {
+        return duration(text).map(|time| (time.clone(), time));
+    };
+    let high_time = duration(high)?;
+    let low_time = duration(low).or_else(|| {
+        let unit = high.trim_start_matches(|c: char| !c.is_alphabetic());
+        duration(&format!("{} {unit}", low.trim()))
+    })?;
+    (low_time <= high_time).then_some((low_time, high_time))
+}
+
+/// Attended time: `10 min`, `30–60 min`, `10 min + 20 s per piece`, `5 min per tray`.
+pub(crate) fn span(text: &str) -> Option<Span> {
+    let mut span = Span { least: Duration::zero(), most: Duration::zero(), pace: None };
+    for part in text.split('+') {
+        let part = part.trim();
+        if let Some(each) = part.strip_suffix("per piece") {
+            span.pace = Some(Pace::Piece(duration(each)?));
+        } else if let Some(each) = part.strip_suffix("per tray") {
+            span.pace = Some(Pace::Tray(duration(each)?));
+        } else {
+            (span.least, span.most) = range(part)?;
+        }
+    }
+    Some(span)
+}
+
+/// Unattended time: `60 min (45 min to 2 h)`; a range alone is planned at its lower end.
+pub(crate) fn wait(text: &str) -> Option<Wait> {
+    let Some((usual, allowed)) = text.split_once('(') else {
+        let (least, most) = range(text)?;
+        return Some(Wait { usual: least.clone(), least, most });
+    };
+    let usual = duration(usual)?;
+    let (least, most) = range(allowed.trim().strip_suffix(')')?)?;
+    (least <= usual && usual <= most).then_some(Wait { usual, least, most })
+}
+
+/// A hold: `up to 16 h`, `up to 8 h on the rack`, `up to 2 days in the fridge`.
+pub(crate) fn hold(text: &str) -> Option<Hold> {
+    let text = text.trim().strip_prefix("up to")?;
+    let preposition = [" on the ", " in the ", " at the ", " in a ", " in "];
+    let found = preposition.iter().find_map(|word| text.split_once(word));
+    let (time, place) = found.map_or((text, None), |(time, place)| (time, Some(place)));
+    Some(Hold {
+        up_to: duration(time)?,
+        at_place: place.map(|place| place.trim().to_owned()),
+    })
+}
+
+/// Oven and time: `190 °C, 22 min`.
+pub(crate) fn bake(text: &str) -> Option<Bake> {
+    let (oven, time) = text.split_once(',')?;
+    Some(Bake { oven: temperature(oven)?, time: wait(time)? })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::measure::exact;
+
+    fn minutes(over: i64, under: i64) -> Duration {
+        Duration::minutes(exact(over, under))
+    }
+
+    #[test]
+    fn times() {
+        assert_eq!(duration("25 s"), Some(minutes(25, 60)));
+        assert_eq!(duration("1 h 30 min"), Some(minutes(90, 1)));
+        assert_eq!(duration("2 days"), Some(minutes(2880, 1)));
+        assert_eq!(duration("10"), None);
+        assert_eq!(range("30–60 min"), Some((minutes(30, 1), minutes(60, 1))));
+        assert_eq!(range("30 min to 1 h"), Some((minutes(30, 1), minutes(60, 1))));
+        assert_eq!(range("60-30 min"), None);
+    }
+
+    #[test]
+    fn waits_holds_and_spans() {
+        let wait = wait("60 min (45 min to 2 h)").expect("a wait");
+        assert_eq!(
+            (wait.usual, wait.least, wait.most),
+            (minutes(60, 1), minutes(45, 1), minutes(120, 1))
+        );
+        assert_eq!(super::wait("60 min (2 h to 3 h)"), None);
+        let hold = hold("up to 8 h on the rack").expect("a hold");
+        assert_eq!(
+            (hold.up_to, hold.at_place.as_deref()),
+            (minutes(480, 1), Some("rack"))
+        );
+        let span = span("10 min + 20 s per piece").expect("a span");
+        assert_eq!(span.pace, Some(Pace::Piece(minutes(1, 3))));
+        assert_eq!(span.least, minutes(10, 1));
+    }
+
+    #[test]
+    fn sizes_and_tins() {
+        let cm = |n| Length::centimetres(exact(n, 1));
+        assert_eq!(size("60 x 25 cm"), Some(Size::new(cm(60), cm(25))));
+        assert_eq!(size("60 by 25 cm"), Some(Size::new(cm(60), cm(25))));
+        let inches = size("20 x 12 in").expect("a size");
+        assert_eq!(inches.length, Length::inches(&exact(20, 1)));
+        assert_eq!(size("60 cm"), None);
+        assert_eq!(size("0 x 5 cm"), None);
+        assert_eq!(tin("24 cm round"), Some(Tin::Round(cm(24), None)));
+        assert_eq!(tin("23 x 13 x 7 cm"), Some(Tin::Square(cm(23), cm(13), Some(cm(7)))));
+    }
+
+    #[test]
+    fn temperatures_need_their_sign() {
+        assert_eq!(temperature("190 °C"), Some(Temperature::celsius(exact(190, 1))));
+        assert_eq!(temperature("32°F"), Some(Temperature::celsius(exact(0, 1))));
+        assert_eq!(temperature("-18 °C"), Some(Temperature::celsius(exact(-18, 1))));
+        assert_eq!(temperature("190 C"), None);
+        let bake = bake("190 °C, 20–25 min").expect("a bake");
+        assert_eq!(bake.time.most, minutes(25, 1));
+    }
+}

@@ -1,0 +1,274 @@
+//! One recipe file to a recipe.
+
+use std::sync::Arc;
+
+use crate::fault::{Fault, Place, Placed, nearest};
+use crate::measure::{Exact, Mass, exact};
+use crate::model::{Accept, Makes, Part, Recipe, Section, Step, Video};
+
+use super::fields::Fields;
+use super::yaml::Node;
+use super::{amount, body, prose, quantity, ticket, yaml};
+
+/// Reads the recipe `name` from the text of `file`. `comma` says whether `1,5` is written.
+pub(super) fn read(
+    file: &Arc<str>,
+    text: &str,
+    name: &str,
+    comma: bool,
+    faults: &mut Vec<Fault>,
+) -> Option<Recipe> {
+    let Some(head) = body::head(text) else {
+        faults.push(missing_head(file));
+        return None;
+    };
+    let node = yaml::parse(file, head.yaml, head.start)
+        .map_err(|fault| faults.push(fault))
+        .ok()?;
+    let mut fields = Fields::new(node, faults);
+    let mut recipe = read_head(&mut fields, name, comma, Place::new(file, 0, text.len()));
+    fields.finish();
+    let place = Place::new(file, head.body, text.len());
+    read_body(&text[head.body..], &place, &mut recipe, faults);
+    Some(recipe)
+}
+
+/// A file without a head.
+pub(super) fn missing_head(file: &Arc<str>) -> Fault {
+    Fault::error("missing-head", &Place::new(file, 0, 0), "this file has no head").help(
+        "Begin with a line `---`, lines such as `title: Crescents`, and a line `---`.",
+    )
+}
+
+fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Recipe {
+    Recipe {
+        name: name.to_owned(),
+        title: fields.needed("title", "Crescents"),
+        summary: fields
+            .needed("summary", "Plain crescents, three turns, baked dark.")
+            .value,
+        makes: fields.parsed("makes", "22 crescents", makes),
+        family: fields.text("family").map(|family| family.value),
+        formula: formula(fields, comma),
+        preferment: fields.text("preferment"),
+        dough_temperature: fields.parsed(
+            "dough temperature",
+            "22 °C",
+            quantity::temperature,
+        ),
+        dough_density: fields
+            .parsed("dough density", "1.1 g/ml", density)
+            .map(|d| d.value),
+        loss: fields
+            .parsed("loss", "2 %", loss)
+            .map_or_else(|| exact(0, 1), |loss| loss.value),
+        tin: fields.parsed("tin", "23 x 13 x 7 cm", quantity::tin),
+        videos: videos(fields),
+        accept: accept(fields),
+        opening: Vec::new(),
+        parts: Vec::new(),
+        place,
+    }
+}
+
+/// `22 crescents`, `1 loaf`, `1150 g`.
+fn makes(text: &str) -> Option<Makes> {
+    let (value, rest) = quantity::number(text, false)?;
+    let word = rest.trim();
+    if let Some(grams) = crate::measure::Unit::parse(word).and_then(|unit| unit.grams()) {
+        let weight = Mass::grams(value * grams);
+        return weight.is_positive().then_some(Makes::Weight(weight));
+    }
+    let count = value.is_integer().then(|| crate::measure::ceil(&value))?;
+    ((1..=100_000).contains(&count) && !word.is_empty())
+        .then(|| Makes::Pieces { count, word: word.to_owned() })
+}
+
+/// `2 %` as a part of 1, below one half.
+fn loss(text: &str) -> Option<Exact> {
+    let (value, sign) = quantity::number(text, false)?;
+    (sign.trim() == "%" && value < exact(50, 1)).then(|| value / exact(100, 1))
+}
+
+/// `1.1 g/ml`.
+pub(crate) fn density(text: &str) -> Option<Exact> {
+    let (value, unit) = quantity::number(text, false)?;
+    let sound = value > exact(0, 1) && unit.trim() == "g/ml";
+    sound.then_some(value)
+}
+
+fn formula(fields: &mut Fields, comma: bool) -> Vec<Section> {
+    let Some(node) = fields.take("formula") else { return Vec::new() };
+    let entries = match node.value {
+        Node::Map(entries) => entries,
+        Node::List(_) => {
+            let name = Placed::new("dough".to_owned(), node.place.part(0, 0));
+            vec![(name, node)]
+        }
+        Node::Text(_) | Node::Empty => Vec::new(),
+    };
+    entries.into_iter().map(|(name, lines)| section(name, lines, comma, fields)).collect()
+}
+
+fn section(
+    name: Placed<String>,
+    node: Placed<Node>,
+    comma: bool,
+    fields: &mut Fields,
+) -> Section {
+    let items = match node.value {
+        Node::List(items) => items,
+        Node::Text(_) => vec![node],
+        Node::Map(_) | Node::Empty => Vec::new(),
+    };
+    let mut lines = Vec::new();
+    for item in items {
+        let text = match item.value {
+            Node::Text(text) => Placed::new(text, item.place),
+            _ => Placed::new(String::new(), item.place),
+        };
+        match amount::line(&text, comma) {
+            Ok(line) => lines.push(line),
+            Err(fault) => fields.faults().push(fault),
+        }
+    }
+    Section { name, lines }
+}
+
+/// `watch:` a list of `name: address`.
+fn videos(fields: &mut Fields) -> Vec<Video> {
+    let Some(node) = fields.take("watch") else { return Vec::new() };
+    let entries = match node.value {
+        Node::List(items) => items
+            .into_iter()
+            .flat_map(|item| match item.value {
+                Node::Map(entries) => entries,
+                _ => Vec::new(),
+            })
+            .collect(),
+        Node::Map(entries) => entries,
+        Node::Text(_) | Node::Empty => Vec::new(),
+    };
+    entries.into_iter().filter_map(|(name, node)| video(name, node, fields)).collect()
+}
+
+fn video(name: Placed<String>, node: Placed<Node>, fields: &mut Fields) -> Option<Video> {
+    match node.value {
+        Node::Text(address)
+            if address.starts_with("https://") || address.starts_with("http://") =>
+        {
+            Some(Video { name: name.value, address: Placed::new(address, node.place) })
+        }
+        _ => {
+            fields.faults().push(
+                Fault::error(
+                    "bad-value",
+                    &node.place,
+                    "a video's address is expected here",
+                )
+                .help("Write `- roll-up: https://…`."),
+            );
+            None
+        }
+    }
+}
+
+/// `accept: { sheet-too-thin: "demonstration of tearing" }`.
+fn accept(fields: &mut Fields) -> Vec<Accept> {
+    let Some(node) = fields.take("accept") else { return Vec::new() };
+    let Node::Map(entries) = node.value else { return Vec::new() };
+    entries
+        .into_iter()
+        .filter_map(|(fault, reason)| match reason.value {
+            Node::Text(reason) => Some(Accept { fault, reason }),
+            _ => {
+                fields.faults().push(
+                    Fault::error(
+                        "bad-value",
+                        &fault.place,
+                        "a fault is accepted with a reason",
+                    )
+                    .help(format!("Write `{}: \"the reason\"`.", fault.value)),
+                );
+                None
+            }
+        })
+        .collect()
+}
+
+fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fault>) {
+    for part in body::parts(text, place, faults) {
+        let at = place.part(part.prose.start, part.prose.end);
+        let content = prose::read(&text[part.prose.clone()], &at, faults);
+        match (part.title, part.ticket) {
+            (None, _) => recipe.opening = content,
+            (Some(title), None) => recipe.parts.push(Part::Prose { title, content }),
+            (Some(title), Some(text)) => {
+                let mut step = new_step(title, text.place.clone());
+                step.prose = content;
+                ticket::read(&text, &mut step, faults);
+                recipe.parts.push(Part::Step(Box::new(step)));
+            }
+        }
+    }
+    name_apart(recipe, faults);
+}
+
+/// Two steps of one name cannot be told apart by `after`.
+fn name_apart(recipe: &Recipe, faults: &mut Vec<Fault>) {
+    let mut names: Vec<&str> = Vec::new();
+    for step in recipe.steps() {
+        if names.contains(&step.name.as_str()) {
+            let message = "another step has the same heading";
+            faults.push(
+                Fault::error("same-heading", &step.title.place, message)
+                    .help("Tell them apart: `Second turn`, `Third turn`."),
+            );
+        }
+        names.push(&step.name);
+    }
+    for step in recipe.steps() {
+        for after in step.after.iter().flatten() {
+            if !names.contains(&after.value.as_str()) {
+                faults.push(unknown_step(after, &names));
+            }
+        }
+    }
+}
+
+fn unknown_step(after: &Placed<String>, names: &[&str]) -> Fault {
+    let help = nearest(&after.value, names.iter().copied()).map_or_else(
+        || format!("The steps here: {}.", names.join(", ")),
+        |near| format!("Did you mean `{near}`?"),
+    );
+    let message = format!("there is no step `{}` in this recipe", after.value);
+    Fault::error("unknown-step", &after.place, message).help(help)
+}
+
+fn new_step(title: Placed<String>, place: Place) -> Step {
+    Step {
+        name: body::name(&title.value),
+        title,
+        after: None,
+        uses: Vec::new(),
+        kit: Vec::new(),
+        hands: None,
+        wait: None,
+        at_place: None,
+        at: None,
+        hold: None,
+        sheet: None,
+        lock_in: None,
+        turn: None,
+        cut: None,
+        bake: None,
+        fan: None,
+        per_tray: None,
+        core: None,
+        cool: None,
+        until: None,
+        watch: None,
+        prose: Vec::new(),
+        place,
+    }
+}

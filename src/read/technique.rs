@@ -1,0 +1,64 @@
+//! One technique file to a technique.
+
+use std::sync::Arc;
+
+use crate::fault::{Fault, Place, Placed};
+use crate::model::{Demonstration, Technique};
+
+use super::fields::Fields;
+use super::yaml::Node;
+use super::{body, cut, prose, quantity, recipe, yaml};
+
+/// Reads the technique `name` from the text of `file`.
+pub(super) fn read(
+    file: &Arc<str>,
+    text: &str,
+    name: &str,
+    faults: &mut Vec<Fault>,
+) -> Option<Technique> {
+    let Some(head) = body::head(text) else {
+        faults.push(recipe::missing_head(file));
+        return None;
+    };
+    let node = yaml::parse(file, head.yaml, head.start)
+        .map_err(|fault| faults.push(fault))
+        .ok()?;
+    let mut fields = Fields::new(node, faults);
+    let title = fields.needed("title", "The letter turn");
+    let summary = fields.needed("summary", "Three parts, one over the other.").value;
+    let drawings = drawings(&mut fields);
+    fields.finish();
+    let place = Place::new(file, head.body, text.len());
+    let content = prose::read(&text[head.body..], &place, faults);
+    let place = Place::new(file, 0, text.len());
+    Some(Technique { name: name.to_owned(), title, summary, drawings, content, place })
+}
+
+fn drawings(fields: &mut Fields) -> Vec<Demonstration> {
+    let Some(node) = fields.take("drawing") else { return Vec::new() };
+    let items = match node.value {
+        Node::List(items) => items,
+        Node::Map(_) => vec![node],
+        Node::Text(_) | Node::Empty => Vec::new(),
+    };
+    items.into_iter().filter_map(|item| drawing(item, fields.faults())).collect()
+}
+
+fn drawing(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<Demonstration> {
+    let place = item.place.clone();
+    let mut fields = Fields::new(item, faults);
+    let sheet = fields.parsed("sheet", "60 x 20 cm", quantity::size);
+    let block = fields.parsed("block", "20 x 20 cm", quantity::size);
+    let lock_in = fields.parsed("lock-in", "envelope", cut::lock_in);
+    let turn = fields.parsed("turn", "letter", cut::turn).map(|turn| turn.value);
+    let cut = fields.parsed("cut", "squares 10 cm", cut::cut).map(|cut| cut.value);
+    if sheet.is_none() || (lock_in.is_none() && turn.is_none() && cut.is_none()) {
+        fields.faults().push(
+            Fault::error("bad-drawing", &place, "there is not enough here to draw")
+                .help("A drawing has a `sheet` and a `turn`, a `cut`, or a `lock-in` with its `block`."),
+        );
+    }
+    fields.finish();
+    let lock_in = lock_in.zip(block).map(|(kind, block)| (kind.value, block.value));
+    Some(Demonstration { sheet: sheet?, lock_in, turn, cut, place })
+}

@@ -1,0 +1,196 @@
+//! The ticket under a step's heading: one `key: value` a line.
+
+use crate::fault::{Fault, Placed, nearest};
+use crate::model::{Step, Use};
+
+use super::{amount, cut, fields, quantity};
+
+/// The keys a ticket may hold.
+const KEYS: [&str; 19] = [
+    "hands", "wait", "where", "at", "hold", "after", "uses", "kit", "sheet", "lock-in",
+    "turn", "cut", "bake", "fan", "per tray", "core", "cool", "until", "watch",
+];
+
+/// Reads a ticket into the step whose heading it stands under.
+pub(super) fn read(ticket: &Placed<String>, step: &mut Step, faults: &mut Vec<Fault>) {
+    let mut seen: Vec<String> = Vec::new();
+    for (key, value) in lines(ticket, faults) {
+        if seen.contains(&key.value) {
+            faults.push(
+                Fault::error(
+                    "bad-ticket",
+                    &key.place,
+                    format!("`{}` stands here twice", key.value),
+                )
+                .help("Keep one of the two lines."),
+            );
+            continue;
+        }
+        seen.push(key.value.clone());
+        if let Err(fault) = set(step, &key, value) {
+            faults.push(fault);
+        }
+    }
+}
+
+type Line = (Placed<String>, Placed<String>);
+
+/// The ticket's lines, comments taken off; an indented line without a key goes on from
+/// the line above.
+fn lines(ticket: &Placed<String>, faults: &mut Vec<Fault>) -> Vec<Line> {
+    let mut found: Vec<Line> = Vec::new();
+    let mut at = 0;
+    for written in ticket.value.split_inclusive('\n') {
+        let line = strip_comment(written).trim_end();
+        let text = line.trim_start();
+        let start = at + (line.len() - text.len());
+        let place = ticket.place.part(start, start + text.len());
+        at += written.len();
+        if text.is_empty() {
+            continue;
+        }
+        match text.split_once(':') {
+            Some((key, value)) if !line.starts_with(' ') || found.is_empty() => {
+                let lead = key.len() + 1 + (value.len() - value.trim_start().len());
+                found.push((
+                    Placed::new(key.trim().to_owned(), place.part(0, key.len())),
+                    Placed::new(value.trim().to_owned(), place.part(lead, text.len())),
+                ));
+            }
+            _ => match found.last_mut() {
+                Some((_, value)) if line.starts_with(' ') => {
+                    value.value.push(' ');
+                    value.value.push_str(text);
+                    value.place.end = place.end;
+                }
+                _ => faults.push(
+                    Fault::error("bad-ticket", &place, "this line is not `key: value`")
+                        .help("Write for example `hands: 10 min`."),
+                ),
+            },
+        }
+    }
+    found
+}
+
+fn strip_comment(line: &str) -> &str {
+    line.find(" #").map_or(line, |at| &line[..at])
+}
+
+/// Puts one line's value into the step.
+fn set(
+    step: &mut Step,
+    key: &Placed<String>,
+    value: Placed<String>,
+) -> Result<(), Fault> {
+    if value.value.is_empty() {
+        return Err(Fault::error(
+            "bad-ticket",
+            &key.place,
+            format!("`{}` has no value", key.value),
+        )
+        .help("Write the value behind the colon, or take the line out."));
+    }
+    match key.value.as_str() {
+        "hands" => {
+            step.hands =
+                Some(read_as(key, value, "10 min + 20 s per piece", quantity::span)?)
+        }
+        "wait" => {
+            step.wait =
+                Some(read_as(key, value, "60 min (45 min to 2 h)", quantity::wait)?)
+        }
+        "where" => step.at_place = Some(value),
+        "at" => step.at = Some(read_as(key, value, "26 °C", quantity::temperature)?),
+        "hold" => {
+            step.hold =
+                Some(read_as(key, value, "up to 16 h in the fridge", quantity::hold)?)
+        }
+        "after" => step.after = Some(names(&value)),
+        "uses" => {
+            step.uses = names(&value).into_iter().map(|name| name.map(used)).collect()
+        }
+        "kit" => step.kit = read_as(key, value, "1 mixer", kit)?.value,
+        "sheet" => step.sheet = Some(read_as(key, value, "60 x 25 cm", quantity::size)?),
+        "lock-in" => {
+            step.lock_in =
+                Some(read_as(key, value, "envelope (or letter, or book)", cut::lock_in)?)
+        }
+        "turn" => {
+            step.turn = Some(read_as(
+                key,
+                value,
+                "book (or letter, half, or a number of parts from 2 to 12)",
+                cut::turn,
+            )?)
+        }
+        "cut" => {
+            step.cut =
+                Some(read_as(key, value, "triangles, base 9 cm, height 24 cm", cut::cut)?)
+        }
+        "bake" => {
+            step.bake = Some(read_as(key, value, "190 °C, 22 min", quantity::bake)?)
+        }
+        "fan" => step.fan = Some(read_as(key, value, "170 °C", quantity::temperature)?),
+        "per tray" => step.per_tray = Some(read_as(key, value, "8", count)?),
+        "core" => step.core = Some(read_as(key, value, "94 °C", quantity::temperature)?),
+        "cool" => step.cool = Some(value),
+        "until" => step.until = Some(value.value),
+        "watch" => step.watch = Some(value),
+        _ => return Err(unknown(key)),
+    }
+    Ok(())
+}
+
+fn read_as<T>(
+    key: &Placed<String>,
+    value: Placed<String>,
+    example: &str,
+    read: impl FnOnce(&str) -> Option<T>,
+) -> Result<Placed<T>, Fault> {
+    match read(&value.value) {
+        Some(read) => Ok(Placed::new(read, value.place)),
+        None => Err(fields::unreadable(&key.value, &value, example)),
+    }
+}
+
+fn unknown(key: &Placed<String>) -> Fault {
+    let message = format!("`{}` is not a line that a ticket may hold", key.value);
+    let help = nearest(&key.value, KEYS).map_or_else(
+        || format!("A ticket may hold: {}.", KEYS.join(", ")),
+        |near| format!("Did you mean `{near}`?"),
+    );
+    Fault::error("unknown-key", &key.place, message).help(help)
+}
+
+/// `dough, roll-in` or `[dough, roll-in]`.
+fn names(value: &Placed<String>) -> Vec<Placed<String>> {
+    let inner = value.value.strip_prefix('[').and_then(|rest| rest.strip_suffix(']'));
+    match inner {
+        Some(inner) => {
+            let place = value.place.part(1, 1 + inner.len());
+            fields::split(&Placed::new(inner.to_owned(), place))
+        }
+        None => fields::split(value),
+    }
+}
+
+fn used(text: String) -> Use {
+    let (share, name) = amount::share(&text);
+    Use { name: name.to_owned(), share }
+}
+
+/// `1 mixer, 2 trays`.
+fn kit(text: &str) -> Option<Vec<(u32, String)>> {
+    text.split(',')
+        .map(|part| {
+            let (count, name) = part.trim().split_once(' ')?;
+            Some((count.parse().ok()?, name.trim().to_owned()))
+        })
+        .collect()
+}
+
+fn count(text: &str) -> Option<u64> {
+    let count = text.split(' ').next()?.parse().ok()?;
+    (1..=10_000).contains(&count).then_some(count)
+}
