@@ -7,7 +7,7 @@ use crate::sheet::{LessonSheet, Sheet};
 
 use super::engine::{Engine, TemplateFault};
 use super::html::Html;
-use super::shell::{Head, context};
+use super::shell::{Head, MISSING, context};
 use super::vary::varied;
 use super::{Input, Page, linked};
 
@@ -60,14 +60,14 @@ pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault
 /// The page that a host shows for an address that is none.
 pub(super) fn missing(input: &Input, engine: &Engine) -> Result<Page, TemplateFault> {
     let head = Head {
-        path: "404.html",
+        path: MISSING,
         title: input.words.get("page-missing"),
         summary: input.words.get("page-missing-help"),
         linked: None,
         picture: None,
     };
     let context = context(input, head);
-    Ok(Page::text("404.html", engine.fill("missing.html", &context)?))
+    Ok(Page::text(MISSING, engine.fill("missing.html", &context)?))
 }
 
 fn lesson<'a>(input: &Input<'a>, number: usize, lesson: &'a LessonSheet) -> Lesson<'a> {

@@ -1,5 +1,5 @@
 //! Drawings in a page: each different one once, with the classes of the batches and the
-//! unit system that it serves, and with names that are unique in the page.
+//! unit system that it serves. They carry no identifiers, so any number may stand there.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use crate::measure::Label;
 
-use super::html::{Html, escape};
+use super::html::Html;
 use super::vary::{Batches, batch_classes, grouped, varied};
 
 /// One drawing in both unit systems.
@@ -95,21 +95,14 @@ fn pictures(keys: &[&str], svgs: &[Label]) -> Html {
     let metric = grouped(keys, svgs.iter().map(|svg| svg.metric.as_str()));
     let us = grouped(keys, svgs.iter().map(|svg| svg.us.as_str()));
     let all = metric
-        .into_iter()
+        .iter()
         .map(|group| ("m", group))
-        .chain(us.into_iter().map(|group| ("u", group)));
-    let all = all.filter(|(_, (svg, _))| !svg.is_empty()).enumerate();
-    Html(
-        all.map(|(number, (unit, (svg, at)))| {
-            let classes = format!("{unit} {}", batch_classes(&at, keys.len()));
-            format!(
-                "<div class=\"{}\">{}</div>",
-                classes.trim_end(),
-                renamed(root(svg), number)
-            )
-        })
-        .collect(),
-    )
+        .chain(us.iter().map(|group| ("u", group)));
+    let picture = |(unit, (svg, at)): (&str, &(&str, Vec<&str>))| {
+        let classes = format!("{unit} {}", batch_classes(at, keys.len()));
+        format!("<div class=\"{}\">{}</div>", classes.trim_end(), root(svg))
+    };
+    Html(all.filter(|(_, (svg, _))| !svg.is_empty()).map(picture).collect())
 }
 
 /// The drawing from its first tag on: an XML declaration has no place within a page.
@@ -117,50 +110,12 @@ fn root(svg: &str) -> &str {
     svg.find("<svg").map_or("", |at| &svg[at..])
 }
 
-/// The drawing with `-NUMBER` after each of its names, so that the forms of one drawing
-/// for other batches and units can stand in the same page.
-fn renamed(svg: &str, number: usize) -> String {
-    let names: BTreeSet<&str> =
-        svg.split(" id=\"").skip(1).filter_map(|rest| rest.split('"').next()).collect();
-    names.iter().fold(svg.to_owned(), |svg, name| {
-        let new = format!("{}-{number}", escape(name));
-        let at = ["id=\"", "\"#", "(#"];
-        let ends = ["\"", "\"", ")"];
-        let svg = at.iter().zip(ends).fold(svg, |svg, (start, end)| {
-            svg.replace(&format!("{start}{name}{end}"), &format!("{start}{new}{end}"))
-        });
-        referred(&svg, name, &new)
-    })
-}
-
-/// The drawing with `name` replaced in its lists of titles and descriptions.
-fn referred(svg: &str, name: &str, new: &str) -> String {
-    ["aria-labelledby=\"", "aria-describedby=\""].iter().fold(
-        svg.to_owned(),
-        |svg, start| {
-            let mut parts = svg.split(start);
-            let first = parts.next().unwrap_or_default().to_owned();
-            parts.fold(first, |out, part| {
-                let (list, rest) = part.split_once('"').unwrap_or((part, ""));
-                let list: Vec<&str> = list
-                    .split(' ')
-                    .map(|one| if one == name { new } else { one })
-                    .collect();
-                format!("{out}{start}{}\"{rest}", list.join(" "))
-            })
-        },
-    )
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     fn figure(size: &str) -> Figure {
-        let svg = format!(
-            "<?xml version=\"1.0\"?><svg aria-labelledby=\"cut-t cut-d\"><title id=\"cut-t\">\
-             {size}</title><desc id=\"cut-d\"></desc><path id=\"cut-p\" fill=\"url(#cut-p)\"/></svg>"
-        );
+        let svg = format!("<?xml version=\"1.0\"?><svg><title>{size}</title></svg>");
         Figure {
             name: "cut".into(),
             step: None,
@@ -172,7 +127,7 @@ mod tests {
     }
 
     #[test]
-    fn each_form_stands_once_under_its_own_names() {
+    fn each_form_stands_once() {
         let sets =
             [figure("small"), figure("large"), figure("large")].map(|one| vec![one]);
         let sets: Vec<&[Figure]> = sets.iter().map(Vec::as_slice).collect();
@@ -181,12 +136,7 @@ mod tests {
         let html = &drawn[0].svg.0;
         assert_eq!(html.matches("<svg").count(), 4);
         assert!(!html.contains("<?xml"));
-        assert!(html.contains(
-            "<div class=\"u b b-x1 b-x2\"><svg aria-labelledby=\"cut-t-3 cut-d-3\">"
-        ));
-        assert!(html.contains("id=\"cut-p-3\" fill=\"url(#cut-p-3)\""));
-        for id in ["cut-t-0", "cut-t-1", "cut-t-2", "cut-t-3"] {
-            assert_eq!(html.matches(&format!("id=\"{id}\"")).count(), 1);
-        }
+        let large = "<div class=\"u b b-x1 b-x2\"><svg><title>large</title></svg></div>";
+        assert!(html.contains(large));
     }
 }

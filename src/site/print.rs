@@ -28,10 +28,6 @@ pub(super) struct Row {
     kind: &'static str,
     /// Whether it is the recipe's first row.
     first: bool,
-    /// Whether it is the recipe's last row.
-    last: bool,
-    /// How many rows the recipe has.
-    rows: usize,
     /// The handouts, one a column.
     links: Vec<Link>,
 }
@@ -91,8 +87,6 @@ fn rows(input: &Input, recipe: &str, columns: &BTreeSet<(Units, Paper)>) -> Vec<
         page: format!("recipes/{recipe}/index.html"),
         kind: kind.word(),
         first: index == 0,
-        last: index + 1 == kinds.len(),
-        rows: kinds.len(),
         links: columns.iter().map(|column| link(&own, **kind, *column)).collect(),
     };
     kinds.iter().enumerate().map(row).collect()

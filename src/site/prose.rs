@@ -131,7 +131,7 @@ impl Writer<'_> {
     fn table(&self, rows: &[Vec<Vec<Inline<Label>>>], run: &mut Run) {
         let name = escape(self.words.get("page-table"));
         run.out.push_str(&format!(
-            "<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"{name}\"><table>"
+            "<div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"{name}\"><table>"
         ));
         for (number, row) in rows.iter().enumerate() {
             let cell = if number == 0 { "th" } else { "td" };
@@ -250,7 +250,7 @@ mod tests {
         let list = Block::List { start: Some(3), items: vec![item] };
         let table =
             Block::Table { rows: vec![vec![vec![text("a")]], vec![vec![text("b")]]] };
-        let shown = "<ol start=\"3\"><li>one</li></ol><div class=\"wide\" role=\"region\" \
+        let shown = "<ol start=\"3\"><li>one</li></ol><div class=\"wide\" role=\"group\" \
                      tabindex=\"0\" aria-label=\"page-table\"><table><thead><tr>\
                      <th>a</th></tr></thead><tbody><tr><td>b</td></tr></tbody></table></div>";
         assert_eq!(write(&[&[list, table]]), shown);

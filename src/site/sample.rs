@@ -338,7 +338,7 @@ fn figures() -> FigureMap {
     let svg = |system: &str| {
         format!(
             "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 120\" role=\"img\" \
-             aria-labelledby=\"mix-{system}-t\"><title id=\"mix-{system}-t\">Sheet</title>\
+             ><title>Sheet, {system}</title>\
              <rect x=\"20\" y=\"20\" width=\"600\" height=\"80\" fill=\"#f3e3c3\"/></svg>"
         )
     };

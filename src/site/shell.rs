@@ -8,6 +8,9 @@ use crate::sheet::CourseSheet;
 use super::html::Html;
 use super::{Input, linked};
 
+/// The page for an address that is none.
+pub(super) const MISSING: &str = "404.html";
+
 /// What a page says about itself.
 pub(super) struct Head<'a> {
     /// Its file, from the site's root.
@@ -31,6 +34,8 @@ struct Shell<'a> {
     root: String,
     /// The page's full address, where the course has one.
     canonical: Option<String>,
+    /// Whether search engines should pass it by: it is no page anyone looks for.
+    hidden: bool,
     /// The preview picture's full address, where the course has one.
     picture: Option<String>,
     linked: Option<Html>,
@@ -52,11 +57,13 @@ pub(super) struct Size<'a> {
 pub(super) fn context(input: &Input, head: Head) -> Context {
     let place =
         |path: &str| input.course.address.as_ref().map(|site| format!("{site}{path}"));
+    let hidden = head.path == MISSING;
     let shell = Shell {
         title: head.title,
         summary: head.summary,
         root: root(head.path),
-        canonical: place(&page_address(head.path)),
+        canonical: place(&page_address(head.path)).filter(|_| !hidden),
+        hidden,
         picture: head.picture.as_deref().and_then(place),
         linked: head.linked.map(|data| linked::script(&data)),
         course: input.course,
