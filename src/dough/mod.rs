@@ -1,1 +1,37 @@
-//! dough
+//! The dough as geometry: lock-in, turns, sheets, layers and cutting. Pure and exact.
+//!
+//! Nothing here knows recipes, words or drawings. Masses, sizes and plans go in; layer
+//! counts, thicknesses, polygons and judgments come out as data.
+
+mod batch;
+mod bench;
+mod fit;
+mod layers;
+mod lock_in;
+mod rolling;
+mod root;
+mod scale;
+
+pub mod cutting;
+
+pub use batch::Batch;
+pub use fit::{
+    Margin, Misfit, Strain, Work, bench_fits, block_fits, fat_layer_fits, thickness_fits,
+    turn_fits,
+};
+pub use layers::Layers;
+pub use lock_in::{closed_size, usual_block};
+pub use rolling::{Action, Folded, Laminated, LockedIn, Rolled, laminate, laminate_on};
+pub use scale::grow;
+
+use crate::measure::Size;
+
+/// The same rectangle with its long side first, as sheets are written and drawn.
+pub fn long_first(size: &Size) -> Size {
+    if size.length < size.width { turned(size) } else { size.clone() }
+}
+
+/// The same rectangle with its sides exchanged.
+fn turned(size: &Size) -> Size {
+    Size::new(size.width.clone(), size.length.clone())
+}

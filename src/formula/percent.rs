@@ -1,0 +1,91 @@
+//! Baker's percentages: every ingredient over all flour.
+//!
+//! The flour inside a preferment or an included dough counts as flour; hydration counts
+//! plain liquids. Common practice, no source; the preferment's layout follows the trade's
+//! overall formula / preferment / final dough.
+
+use crate::measure::{Exact, Mass, exact};
+use crate::pantry::Kind;
+
+use super::Book;
+use super::expand::{expand, flour, of_kind};
+use super::weigh::Formula;
+
+/// The percentages of a formula.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Percentages {
+    /// All flour.
+    pub flour: Mass,
+    /// Each line over all flour, in percent; `None` for lines without weight and for
+    /// formulas without flour.
+    pub lines: Vec<Option<Exact>>,
+    /// Plain liquids over all flour, in percent.
+    pub hydration: Option<Exact>,
+}
+
+/// Works out the percentages of `formula`.
+pub fn percentages(formula: &Formula, book: Book) -> Percentages {
+    let contents = expand(formula, &exact(1, 1), book);
+    let flour = flour(&contents);
+    let percent = |mass: &Mass| mass.over(&flour).map(|share| share * exact(100, 1));
+    Percentages {
+        lines: formula.lines.iter().map(|line| percent(line.mass.as_ref()?)).collect(),
+        hydration: percent(&of_kind(&contents, Kind::Liquid)),
+        flour,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing;
+    use super::*;
+
+    /// Flour, salt, sugar, instant yeast, water at 100 / 1.75 / 2 / 0.375 / 58 %: 40 lb of
+    /// flour take 0.7 lb (11.2 oz) of salt, and all percentages add up to 162.125.
+    /// Common practice, no source.
+    #[test]
+    fn percent_lines_stand_on_one_weight() {
+        let formula = "formula:\n  - 40 lb bread flour\n  - 1.75 % fine salt\n  - 2 % sugar\n  - 0.375 % instant yeast\n  - 58 % water\n";
+        testing::with_recipe(formula, |formula, book| {
+            let percentages = percentages(formula, book);
+            let sum: Exact = percentages.lines.iter().flatten().sum();
+            assert_eq!(sum, exact(162_125, 1000));
+            assert_eq!(formula.lines[1].mass().in_ounces(), exact(112, 10));
+            assert_eq!(percentages.hydration, Some(exact(58, 1)));
+        });
+    }
+
+    /// 5000 g of flour and 20 % sugar are 1000 g; 10 lb of flour and 5 lb of water are
+    /// 100 % and 50 %; 23 lb of water on 40 lb of flour are 57.5 %. Common practice, no
+    /// source.
+    #[test]
+    fn weights_and_percentages_agree() {
+        testing::with_recipe(
+            "formula:\n  - 5000 g bread flour\n  - 20 % sugar\n",
+            |formula, _| {
+                assert_eq!(formula.lines[1].mass(), Mass::grams(exact(1000, 1)));
+            },
+        );
+        for (flour, water, percent) in [(10, 5, exact(50, 1)), (40, 23, exact(115, 2))] {
+            let text =
+                format!("formula:\n  - {flour} lb bread flour\n  - {water} lb water\n");
+            testing::with_recipe(&text, |formula, book| {
+                assert_eq!(percentages(formula, book).hydration, Some(percent));
+            });
+        }
+    }
+
+    /// Overall 1000 g flour, water 68, salt 2, yeast 0.5 %, of which a preferment takes
+    /// 300 g flour, 300 g water and 0.3 g yeast: derived by arithmetic from the rule that
+    /// the overall formula is preferment plus final dough.
+    #[test]
+    fn a_preferment_reconciles_to_the_gram() {
+        let text = "formula:\n  poolish:\n    - 300 g bread flour\n    - 300 g water\n    - 0.3 g instant yeast\n  dough:\n    - 700 g bread flour\n    - 380 g water\n    - 20 g fine salt\n    - 4.7 g instant yeast\n";
+        testing::with_recipe(text, |formula, book| {
+            let percentages = percentages(formula, book);
+            assert_eq!(formula.total(), Mass::grams(exact(1705, 1)));
+            assert_eq!(percentages.flour, Mass::grams(exact(1000, 1)));
+            assert_eq!(percentages.hydration, Some(exact(68, 1)));
+        });
+    }
+}

@@ -1,0 +1,149 @@
+//! Scaling: how many times the recipe as written, and in how many equal doughs.
+
+use crate::measure::{Area, Exact, Length, Mass, Size, ceil, exact};
+use crate::model::{Kit, Makes, Recipe, Tin};
+
+use super::Book;
+use super::expand::batch;
+use super::percent::percentages;
+use super::weigh::Formula;
+
+/// What the baker wants.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Scaling {
+    /// So many batches.
+    Batches(Exact),
+    /// So many pieces.
+    Pieces(u64),
+    /// As many pieces as written, each of this weight.
+    PieceWeight(Mass),
+    /// This much flour in all.
+    Flour(Mass),
+    /// This much dough and everything else in all.
+    Total(Mass),
+    /// For another tin of the same depth, or of its own.
+    Tin(Tin),
+}
+
+/// Why a recipe cannot be scaled as wanted.
+pub type Goal = &'static str;
+
+/// How many times the recipe as written `scaling` is. `piece` is the weight of one piece
+/// as written.
+///
+/// # Errors
+/// The reason, where the recipe has no pieces, no flour or no tin to scale by, or where
+/// the factor is nought or above 10,000.
+pub fn factor(
+    scaling: &Scaling,
+    recipe: &Recipe,
+    formula: &Formula,
+    piece: Option<&Mass>,
+    book: Book,
+) -> Result<Exact, Goal> {
+    let factor = match scaling {
+        Scaling::Batches(batches) => batches.clone(),
+        Scaling::Pieces(wanted) => {
+            match recipe.makes.as_ref().map(|makes| &makes.value) {
+                Some(Makes::Pieces { count, .. }) => {
+                    Exact::new((*wanted).into(), (*count).into())
+                }
+                _ => return Err("it is not made in pieces"),
+            }
+        }
+        Scaling::PieceWeight(mass) => {
+            piece.and_then(|piece| mass.over(piece)).ok_or("it is not made in pieces")?
+        }
+        Scaling::Flour(mass) => mass
+            .over(&percentages(formula, book).flour)
+            .ok_or("there is no flour in it")?,
+        Scaling::Total(mass) => {
+            mass.over(&batch(formula, recipe)).ok_or("it weighs nothing")?
+        }
+        Scaling::Tin(tin) => {
+            let from = recipe.tin.as_ref().ok_or("it names no tin")?;
+            tin_ratio(&from.value, tin)
+        }
+    };
+    if factor > exact(0, 1) && factor <= exact(10_000, 1) {
+        Ok(factor)
+    } else {
+        Err("that is nothing, or more than 10,000 batches")
+    }
+}
+
+/// Volume over volume; where one depth is not said, the depths count as equal.
+fn tin_ratio(from: &Tin, to: &Tin) -> Exact {
+    let (from_area, from_depth) = base(from);
+    let (to_area, to_depth) = base(to);
+    let depths = match (from_depth, to_depth) {
+        (Some(from), Some(to)) => to.over(&from).unwrap_or_else(|| exact(1, 1)),
+        _ => exact(1, 1),
+    };
+    to_area.over(&from_area).map_or_else(|| exact(1, 1), |areas| areas * depths)
+}
+
+/// A tin's inner base and depth. π to nine places.
+fn base(tin: &Tin) -> (Area, Option<Length>) {
+    match tin {
+        Tin::Round(across, depth) => {
+            let quarter_pi = exact(3_141_592_654, 4_000_000_000);
+            let square = Size::new(across.clone(), across.clone()).area();
+            (&square * &quarter_pi, depth.clone())
+        }
+        Tin::Square(length, width, depth) => {
+            (Size::new(length.clone(), width.clone()).area(), depth.clone())
+        }
+    }
+}
+
+/// Into how many equal doughs a batch of `factor` is split: as few as the mixer holds and
+/// the bench is long for. `dough` is the dough mixed for one batch, `sheets` the sheets as
+/// written. A recipe that as written outgrows its kit is one dough here; a check says so.
+pub fn doughs(factor: &Exact, dough: &Mass, sheets: &[&Size], kit: &Kit) -> u64 {
+    let one = exact(1, 1);
+    if *factor <= one {
+        return 1;
+    }
+    let by_mixer = kit.mixer.as_ref().and_then(|mixer| (dough * factor).over(mixer));
+    let by_bench = kit.bench.as_ref().and_then(|bench| {
+        let longest = sheets.iter().map(|sheet| &sheet.length).max()?;
+        (longest * factor).over(&bench.length)
+    });
+    let needed =
+        by_mixer.into_iter().chain(by_bench).max().unwrap_or_else(|| one.clone());
+    // A recipe that fills the bench as written keeps its own size: never less than one
+    // batch for each dough is asked of it.
+    ceil(&needed.min(factor.ceil())).max(1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Areas of round tins go as the squares of their diameters: 9 in over 8 in is 81/64,
+    /// derived by arithmetic.
+    #[test]
+    fn tins_scale_by_volume() {
+        let round = |across: i64| Tin::Round(Length::inches(&exact(across, 1)), None);
+        assert_eq!(tin_ratio(&round(8), &round(9)), exact(81, 64));
+        let square = |a: i64, b: i64| {
+            Tin::Square(Length::inches(&exact(a, 1)), Length::inches(&exact(b, 1)), None)
+        };
+        assert_eq!(tin_ratio(&square(8, 8), &square(13, 9)), exact(117, 64));
+    }
+
+    #[test]
+    fn doughs_follow_mixer_and_bench() {
+        let kit = Kit { mixer: Some(Mass::grams(exact(2000, 1))), ..Kit::default() };
+        let dough = Mass::grams(exact(900, 1));
+        assert_eq!(doughs(&exact(2, 1), &dough, &[], &kit), 1);
+        assert_eq!(doughs(&exact(3, 1), &dough, &[], &kit), 2);
+        assert_eq!(doughs(&exact(1, 2), &dough, &[], &kit), 1);
+        let cm = |n| Length::centimetres(exact(n, 1));
+        let bench = Kit { bench: Some(Size::new(cm(120), cm(60))), ..Kit::default() };
+        let sheet = Size::new(cm(60), cm(25));
+        assert_eq!(doughs(&exact(2, 1), &dough, &[&sheet], &bench), 1);
+        assert_eq!(doughs(&exact(3, 1), &dough, &[&sheet], &bench), 2);
+    }
+}

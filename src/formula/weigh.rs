@@ -1,0 +1,224 @@
+//! A formula in grams: every line looked up and weighed.
+
+use num_traits::Zero;
+
+use crate::fault::{Fault, Place, Placed};
+use crate::measure::{Exact, Mass, Unit, exact};
+use crate::model::{Amount, AmountLine, Ingredient, Makes, Quantity, Recipe};
+use crate::pantry::{Item, Kind};
+
+use super::Book;
+
+/// A formula, weighed as written.
+#[derive(Clone, Debug)]
+pub struct Formula<'a> {
+    /// Every line, section by section.
+    pub lines: Vec<Weighed<'a>>,
+}
+
+/// One line, weighed.
+#[derive(Clone, Debug)]
+pub struct Weighed<'a> {
+    /// The section it stands in.
+    pub section: &'a str,
+    /// The line.
+    pub line: &'a AmountLine,
+    /// What it is.
+    pub source: Source<'a>,
+    /// Its weight; `None` where it carries none.
+    pub mass: Option<Mass>,
+    /// The word for its pieces and how many grams one weighs, for counted lines.
+    pub piece: Option<(String, Exact)>,
+}
+
+/// What a line is made of.
+#[derive(Clone, Copy, Debug)]
+pub enum Source<'a> {
+    /// An ingredient of the pantry.
+    Item(&'a Item),
+    /// Another recipe.
+    Recipe(&'a Recipe),
+}
+
+/// A line by its number in the formula.
+pub type LineRef = usize;
+
+impl Formula<'_> {
+    /// The weight of all lines.
+    pub fn total(&self) -> Mass {
+        self.lines.iter().filter_map(|line| line.mass.clone()).sum()
+    }
+}
+
+impl Weighed<'_> {
+    /// The weight, nought where the line carries none.
+    pub fn mass(&self) -> Mass {
+        self.mass.clone().unwrap_or_else(Mass::zero)
+    }
+
+    /// Whether it is an ingredient of this kind.
+    pub fn is(&self, kind: Kind) -> bool {
+        matches!(self.source, Source::Item(item) if item.kind == kind)
+    }
+
+    /// The ingredient as the student reads it, without the word for its pieces.
+    pub fn title(&self) -> &str {
+        match (&self.piece, self.source) {
+            (Some(_), Source::Item(item)) => &item.name,
+            _ => self.line.ingredient.value.title(),
+        }
+    }
+}
+
+/// Looks up and weighs every line of `recipe`. Lines that cannot be weighed are left out
+/// and named by a fault.
+pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>) {
+    let mut faults = Vec::new();
+    let mut lines = Vec::new();
+    for section in &recipe.formula {
+        for line in &section.lines {
+            match look_up(line, book) {
+                Ok((source, piece)) => {
+                    let section = section.name.value.as_str();
+                    lines.push(Weighed { section, line, source, mass: None, piece });
+                }
+                Err(fault) => faults.push(fault),
+            }
+        }
+    }
+    for line in &mut lines {
+        match weigh_line(line, book) {
+            Ok(mass) => line.mass = mass,
+            Err(fault) => faults.push(fault),
+        }
+    }
+    faults.extend(weigh_shares(&mut lines, recipe));
+    (Formula { lines }, faults)
+}
+
+type Found<'a> = (Source<'a>, Option<(String, Exact)>);
+
+fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Fault> {
+    let name = match &line.ingredient.value {
+        Ingredient::Pantry(name) => name,
+        Ingredient::Recipe { recipe, .. } => {
+            let found = book.content.recipe(recipe);
+            let source = found.map(|recipe| (Source::Recipe(recipe), None));
+            return source
+                .ok_or_else(|| unknown_recipe(recipe, &line.ingredient.place, book));
+        }
+    };
+    let unknown =
+        || book.pantry.unknown(&Placed::new(name.clone(), line.ingredient.place.clone()));
+    let counted = matches!(&line.amount, Amount::Of(of) if matches!(of.value, Quantity::Pieces(..)));
+    if !counted {
+        return book
+            .pantry
+            .find(name)
+            .map(|item| (Source::Item(item), None))
+            .ok_or_else(unknown);
+    }
+    let (item, piece) = book.pantry.find_pieces(name).ok_or_else(unknown)?;
+    let word = piece.unwrap_or_else(|| "each".into());
+    match item.piece(&word) {
+        Some(grams) => Ok((Source::Item(item), Some((word, grams.clone())))),
+        None => Err(Fault::error(
+            "no-unit",
+            &line.place,
+            format!("`{}` is not counted in pieces: its weight is not known", item.name),
+        )
+        .help(format!("Write a weight, such as `100 g {}`.", item.name))),
+    }
+}
+
+/// The fault of naming a recipe that is not there.
+fn unknown_recipe(name: &str, place: &Place, book: Book) -> Fault {
+    let known: Vec<&str> =
+        book.content.recipes.iter().map(|recipe| recipe.name.as_str()).collect();
+    let help = crate::fault::nearest(name, known.iter().copied()).map_or_else(
+        || format!("Recipes here: {}.", known.join(", ")),
+        |near| format!("Did you mean `{near}.md`?"),
+    );
+    Fault::error("missing-file", place, format!("there is no file `recipes/{name}.md`"))
+        .help(help)
+}
+
+/// The weight of a line that does not depend on other lines.
+fn weigh_line(line: &Weighed, book: Book) -> Result<Option<Mass>, Fault> {
+    let Amount::Of(quantity) = &line.line.amount else { return Ok(None) };
+    match (&quantity.value, line.source) {
+        (Quantity::Unit(_, Unit::Percent), _) => Ok(None),
+        (Quantity::Unit(count, unit), source) => weigh_unit(count, *unit, source, book)
+            .map(Some)
+            .ok_or_else(|| no_density(line.title(), *unit, &quantity.place)),
+        (Quantity::Pieces(count, _), _) => {
+            Ok(line.piece.as_ref().map(|(_, grams)| Mass::grams(count * grams)))
+        }
+        (Quantity::Batches(count), Source::Recipe(recipe)) => match &recipe.makes {
+            Some(Placed { value: Makes::Weight(mass), .. }) => Ok(Some(mass * count)),
+            _ => {
+                let formula = weigh(recipe, book).0;
+                Ok(Some(&formula.total() * &(count * (exact(1, 1) - &recipe.loss))))
+            }
+        },
+        (Quantity::Batches(_), Source::Item(item)) => Err(Fault::error(
+            "bad-amount",
+            &quantity.place,
+            format!("`{}` is no recipe, so it has no batches", item.name),
+        )
+        .help(
+            "Batches are of another recipe: `1 batch [layered dough](layered-dough.md)`.",
+        )),
+    }
+}
+
+/// Grams in `count` units of something; `None` where its density is not known.
+pub fn weigh_unit(count: &Exact, unit: Unit, source: Source, book: Book) -> Option<Mass> {
+    if let Some(grams) = unit.grams() {
+        return Some(Mass::grams(count * grams));
+    }
+    match source {
+        Source::Item(item) => {
+            item.volume(unit, book.cups()).map(|grams| Mass::grams(count * grams))
+        }
+        Source::Recipe(_) => None,
+    }
+}
+
+fn no_density(title: &str, unit: Unit, place: &Place) -> Fault {
+    let message = format!("it is not known what a {} of `{title}` weighs", unit.word());
+    Fault::error("no-density", place, message).help(format!(
+        "Write a weight, or add to `pantry.yaml`:\n{title}:\n  density: 1 tbsp = 10 g"
+    ))
+}
+
+/// Lines in percent of the flour. The flour is known where all flour lines have weights,
+/// or where one of several has, and the flours in percent make up the rest to 100.
+fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe) -> Option<Fault> {
+    let percent = |line: &Weighed| match &line.line.amount {
+        Amount::Of(Placed { value: Quantity::Unit(percent, Unit::Percent), .. }) => {
+            Some(percent.clone())
+        }
+        _ => None,
+    };
+    let first = lines.iter().find(|line| percent(line).is_some())?;
+    let place = first.line.place.clone();
+    let flour = |line: &&Weighed| line.is(Kind::Flour);
+    let weighed: Mass = lines.iter().filter(flour).map(Weighed::mass).sum();
+    let shares: Exact = lines.iter().filter(flour).filter_map(percent).sum();
+    let rest = exact(100, 1) - shares;
+    if weighed.amount().is_zero() || rest <= exact(0, 1) {
+        let message = "percentages need one weight to stand on";
+        return Some(Fault::error("no-anchor", &place, message).help(format!(
+            "Give one flour of `{}` a weight: `500 g bread flour`.",
+            recipe.name
+        )));
+    }
+    let one_percent = &weighed * &(exact(1, 1) / rest);
+    for line in lines {
+        if let Some(share) = percent(line) {
+            line.mass = Some(&one_percent * &share);
+        }
+    }
+    None
+}
