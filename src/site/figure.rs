@@ -8,7 +8,7 @@ use serde::Serialize;
 use crate::measure::Label;
 
 use super::html::Html;
-use super::vary::{Batches, batch_classes, grouped, varied};
+use super::vary::{Batches, batch_classes, class_list, grouped, varied};
 
 /// One drawing in both unit systems.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -91,18 +91,24 @@ fn drawing(keys: &[&str], sets: &[&[Figure]], first: &Figure) -> Drawing {
     }
 }
 
+/// The different pictures; one for both unit systems where they never differ.
 fn pictures(keys: &[&str], svgs: &[Label]) -> Html {
-    let metric = grouped(keys, svgs.iter().map(|svg| svg.metric.as_str()));
-    let us = grouped(keys, svgs.iter().map(|svg| svg.us.as_str()));
-    let all = metric
-        .iter()
-        .map(|group| ("m", group))
-        .chain(us.iter().map(|group| ("u", group)));
-    let picture = |(unit, (svg, at)): (&str, &(&str, Vec<&str>))| {
-        let classes = format!("{unit} {}", batch_classes(at, keys.len()));
-        format!("<div class=\"{}\">{}</div>", classes.trim_end(), root(svg))
+    let us = svgs.iter().map(|svg| svg.us.as_str());
+    if svgs.iter().all(|svg| svg.metric == svg.us) {
+        return Html(system(keys, "", us));
+    }
+    let metric = svgs.iter().map(|svg| svg.metric.as_str());
+    Html(system(keys, "m", metric) + &system(keys, "u", us))
+}
+
+/// The different pictures of one unit system, each with its classes.
+fn system<'t>(keys: &[&str], unit: &str, svgs: impl Iterator<Item = &'t str>) -> String {
+    let picture = |(svg, at): &(&str, Vec<&str>)| {
+        let classes = class_list(&["picture", unit, &batch_classes(at, keys.len())]);
+        format!("<div class=\"{classes}\">{}</div>", root(svg))
     };
-    Html(all.filter(|(_, (svg, _))| !svg.is_empty()).map(picture).collect())
+    let all = grouped(keys, svgs);
+    all.iter().filter(|(svg, _)| !svg.is_empty()).map(picture).collect()
 }
 
 /// The drawing from its first tag on: an XML declaration has no place within a page.
@@ -115,14 +121,14 @@ mod tests {
     use super::*;
 
     fn figure(size: &str) -> Figure {
-        let svg = format!("<?xml version=\"1.0\"?><svg><title>{size}</title></svg>");
+        let svg = |unit: &str| format!("<?xml version=\"1.0\"?><svg>{size}{unit}</svg>");
         Figure {
             name: "cut".into(),
             step: None,
             kind: "cut".into(),
             title: "Cut".into(),
             alt: Label::same(size),
-            svg: Label::same(svg),
+            svg: Label::new(svg(" cm"), svg(" in")),
         }
     }
 
@@ -136,7 +142,7 @@ mod tests {
         let html = &drawn[0].svg.0;
         assert_eq!(html.matches("<svg").count(), 4);
         assert!(!html.contains("<?xml"));
-        let large = "<div class=\"u b b-x1 b-x2\"><svg><title>large</title></svg></div>";
+        let large = "<div class=\"picture u b b-x1 b-x2\"><svg>large in</svg></div>";
         assert!(html.contains(large));
     }
 }

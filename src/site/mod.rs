@@ -149,6 +149,42 @@ mod tests {
         }
     }
 
+    /// From a disk as from a server: no link of a page begins at a root, and each leads
+    /// to a file of the site.
+    #[test]
+    fn every_link_leads_somewhere() {
+        let sample = Sample::new();
+        let pages = sample.pages().unwrap_or_default();
+        let made = pages.iter().map(|page| page.path.as_str());
+        let files: Vec<&str> =
+            made.chain(sample.handouts.iter().map(|one| one.path.as_str())).collect();
+        for page in pages.iter().filter(|page| page.path.ends_with(".html")) {
+            let text = String::from_utf8_lossy(&page.bytes).into_owned();
+            let marks = [" href=\"", " src=\""];
+            let links = marks.iter().flat_map(|mark| text.split(mark).skip(1));
+            let links = links.filter_map(|rest| rest.split(['"', '#']).next());
+            for link in
+                links.filter(|link| !link.is_empty() && !link.starts_with("https:"))
+            {
+                let file = resolved(&page.path, link);
+                assert!(files.contains(&file.as_str()), "{link} in {}", page.path);
+            }
+        }
+    }
+
+    /// The file that `link` means on the page at `path`.
+    fn resolved(path: &str, link: &str) -> String {
+        let mut parts: Vec<&str> = path.split('/').collect();
+        parts.pop();
+        for part in link.split('/') {
+            match part {
+                ".." => drop(parts.pop()),
+                part => parts.push(part),
+            }
+        }
+        parts.join("/")
+    }
+
     #[test]
     fn no_word_of_the_templates_is_missing() {
         let pages = Sample::new().pages().unwrap_or_default();

@@ -40,7 +40,7 @@ impl Writer<'_> {
             }
             Block::List { start, items } => self.list(*start, items, run),
             Block::Quote { content } => {
-                self.around("<blockquote>", "</blockquote>", content, run)
+                self.around("<blockquote>", "</blockquote>", content, run);
             }
             Block::Caution { content } => {
                 let open = format!(
@@ -70,7 +70,7 @@ impl Writer<'_> {
             Inline::Emphasis { content } => self.within("em", content, run),
             Inline::Strong { content } => self.within("strong", content, run),
             Inline::Code { text } => {
-                run.out.push_str(&format!("<code>{}</code>", escape(text)))
+                run.out.push_str(&format!("<code>{}</code>", escape(text)));
             }
             Inline::Link { to, content } => self.link(to, content, run),
             Inline::Break => run.out.push_str("<br>"),

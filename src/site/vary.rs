@@ -101,12 +101,17 @@ fn spans<'t>(keys: &[&str], unit: &str, texts: impl Iterator<Item = &'t str>) ->
 }
 
 fn span(classes: &[&str], text: &str) -> String {
-    let classes = classes.join(" ");
     let text = escape(text);
-    match classes.trim() {
+    match class_list(classes).as_str() {
         "" => text,
         classes => format!("<span class=\"{classes}\">{text}</span>"),
     }
+}
+
+/// Classes as an attribute has them, without the empty ones.
+pub(super) fn class_list(classes: &[&str]) -> String {
+    let named = classes.iter().copied().filter(|class| !class.is_empty());
+    named.collect::<Vec<_>>().join(" ")
 }
 
 #[cfg(test)]
