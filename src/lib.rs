@@ -20,7 +20,9 @@ pub mod dough;
 pub mod formula;
 pub mod time;
 
-// Judging, and the one computed result.
+// One recipe worked out, judged, and the one computed result.
+pub mod work;
+
 pub mod check;
 pub mod sheet;
 

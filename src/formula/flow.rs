@@ -64,7 +64,9 @@ impl Flow {
                 if is_roll_in(line.section, formula) {
                     fat = fat + mass;
                 } else if is_dough(line.section, formula, book) {
-                    dough = dough + mass;
+                    let within = roll_in_share(line, book);
+                    fat = fat + &mass * &within;
+                    dough = dough + &mass * &(exact(1, 1) - within);
                 }
             }
         }
@@ -132,6 +134,22 @@ pub fn is_dough(section: &str, formula: &Formula, book: Book) -> bool {
     flour
         .over(&part.total())
         .is_some_and(|share| share >= exact(DOUGH_FLOUR.0, DOUGH_FLOUR.1))
+}
+
+/// The part of an included dough that is its roll-in fat, through any number of levels.
+fn roll_in_share(line: &Weighed, book: Book) -> Exact {
+    let Source::Recipe(recipe) = line.source else { return exact(0, 1) };
+    let formula = super::weigh(recipe, book).0;
+    let fat: Mass = formula
+        .lines
+        .iter()
+        .map(|line| {
+            let whole = is_roll_in(line.section, &formula);
+            let share = if whole { exact(1, 1) } else { roll_in_share(line, book) };
+            &line.mass() * &share
+        })
+        .sum();
+    fat.over(&formula.total()).unwrap_or_else(|| exact(0, 1))
 }
 
 /// Whether a section is roll-in fat: it is called so, as the trade does, or holds nothing

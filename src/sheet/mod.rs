@@ -4,6 +4,7 @@
 //! Nothing to the left of this type knows an output; nothing to the right of it computes
 //! a number.
 
+pub mod build;
 mod course;
 mod dough;
 mod line;

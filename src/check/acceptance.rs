@@ -1,0 +1,66 @@
+//! Faults that the author accepts with a reason.
+
+use crate::fault::{Fault, nearest};
+use crate::model::Recipe;
+
+/// Faults that concern safety or allergens, or without which nothing can be worked out:
+/// these cannot be accepted away.
+pub(super) const ACCEPTABLE: [&str; 11] = [
+    "amounts-disagree",
+    "bench-too-short",
+    "block-does-not-fit",
+    "cut-count",
+    "fat-layer-too-thin",
+    "mixer-too-small",
+    "part-too-short",
+    "sheet-too-thick",
+    "sheet-too-thin",
+    "unused-ingredient",
+    "yield-off",
+];
+
+/// `accept: { sheet-too-thin: "demonstration of tearing" }` takes that fault out. A name
+/// that cannot be accepted is itself a fault.
+pub(super) fn accept(recipe: &Recipe, faults: Vec<Fault>) -> Vec<Fault> {
+    let accepted = |name: &str| {
+        ACCEPTABLE.contains(&name)
+            && recipe.accept.iter().any(|accept| accept.fault.value == name)
+    };
+    let mut left: Vec<Fault> =
+        faults.into_iter().filter(|fault| !accepted(fault.name)).collect();
+    for accept in &recipe.accept {
+        let name = &accept.fault.value;
+        if !ACCEPTABLE.contains(&name.as_str()) {
+            let message = format!("`{name}` cannot be accepted");
+            let help = nearest(name, ACCEPTABLE).map_or_else(
+                || format!("These can: {}.", ACCEPTABLE.join(", ")),
+                |near| format!("Did you mean `{near}`?"),
+            );
+            left.push(
+                Fault::error("not-acceptable", &accept.fault.place, message).help(help),
+            );
+        }
+    }
+    left
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::{assert_fault, assert_no_fault};
+
+    const HEAD: &str = "makes: 1 loaf\nformula:\n  dough:\n    - 500 g bread flour\n  extra:\n    - 5 g sugar\n";
+    const BODY: &str = "## Mix\n~~~ticket\nuses: dough\nhands: 5 min\n~~~\n";
+
+    #[test]
+    fn a_reason_takes_a_fault_out() {
+        assert_fault(HEAD, BODY, "unused-ingredient", "5 g sugar");
+        let accepted = format!("{HEAD}accept: {{unused-ingredient: \"for the jar\"}}\n");
+        assert_no_fault(&accepted, BODY, "unused-ingredient");
+    }
+
+    #[test]
+    fn safety_is_not_accepted_away() {
+        let head = format!("{HEAD}accept: {{allergens-unknown: \"no matter\"}}\n");
+        assert_fault(&head, BODY, "not-acceptable", "allergens-unknown");
+    }
+}

@@ -1,0 +1,88 @@
+//! The cutting plan can be made and gives the promised pieces.
+
+use crate::dough::cutting::{MOST_PIECES, Refusal};
+use crate::fault::Fault;
+use crate::model::Makes;
+
+use super::Case;
+
+/// Cuts that cannot be made.
+pub(super) fn layouts(case: Case) -> Vec<Fault> {
+    let steps = case.work.steps();
+    let refused = case.work.cuts.iter().filter_map(|(at, cut)| {
+        let plan = steps[*at].cut.as_ref()?;
+        let refusal = cut.as_ref().err()?;
+        Some((plan, *refusal))
+    });
+    refused
+        .map(|(plan, refusal)| {
+            let (message, help) = match refusal {
+                Refusal::NoSize => (
+                    "there is no sheet to cut".to_owned(),
+                    "Give this step or one before it a `sheet: 54 x 48 cm`.",
+                ),
+                Refusal::TooLarge => (
+                    "not one piece fits on the sheet".to_owned(),
+                    "Make the pieces smaller or the sheet bigger.",
+                ),
+                Refusal::TooMany => (
+                    format!("that would be more than {MOST_PIECES} pieces"),
+                    "Look at the units of the piece and the sheet.",
+                ),
+            };
+            Fault::error("cut-does-not-fit", &plan.place, message).help(help)
+        })
+        .collect()
+}
+
+/// The last cut gives as many pieces as the recipe says it makes.
+pub(super) fn counts(case: Case) -> Vec<Fault> {
+    let recipe = case.work.recipe;
+    let Some(makes) = &recipe.makes else { return Vec::new() };
+    let Makes::Pieces { count, word } = &makes.value else { return Vec::new() };
+    let Some((at, Ok(cut))) = case.work.cuts.last() else { return Vec::new() };
+    let made = cut.layout.pieces.len() as u64;
+    let steps = case.work.steps();
+    let place = steps[*at].cut.as_ref().map_or(&makes.place, |plan| &plan.place);
+    if made == *count {
+        return Vec::new();
+    }
+    let message =
+        format!("this cut gives {made} pieces, and `makes` says {count} {word}");
+    let help = "Change the sheet, the piece or `makes`, so that they agree.";
+    // More than promised is scrap; fewer is a promise that cannot be kept.
+    let fault = if made > *count { Fault::caution } else { Fault::error };
+    vec![fault("cut-count", place, message).help(help)]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::{assert_fault, assert_no_fault};
+
+    fn head(makes: &str) -> String {
+        format!(
+            "makes: {makes}\nformula:\n  dough:\n    - 500 g bread flour\n    - 300 g water\n"
+        )
+    }
+
+    fn body(cut: &str) -> String {
+        format!("## Cut\n~~~ticket\nuses: dough\nsheet: 40 x 30 cm\ncut: {cut}\n~~~\n")
+    }
+
+    #[test]
+    fn pieces_fit_and_their_number_agrees() {
+        assert_no_fault(&head("12 squares"), &body("squares 10 cm"), "cut-count");
+        assert_fault(
+            &head("14 squares"),
+            &body("squares 10 cm"),
+            "cut-count",
+            "squares 10 cm",
+        );
+        assert_fault(
+            &head("1 square"),
+            &body("squares 50 cm"),
+            "cut-does-not-fit",
+            "squares 50 cm",
+        );
+    }
+}

@@ -1,0 +1,221 @@
+//! The rolled sheets: the fat block fits, no sheet is thinner or thicker than dough can
+//! be, every part of a turn is long enough.
+
+use crate::dough::{
+    self, Misfit, Strain, Work as Task, block_fits, fat_layer_fits, turn_fits,
+};
+use crate::fault::{Fault, Place};
+use crate::measure::{Length, exact, show};
+use crate::model::Step;
+
+use super::Case;
+
+/// No dough survives being rolled thinner than this, mm. Common practice, no source.
+const THINNEST: (i64, i64) = (8, 10);
+
+/// The fat block inside the lock-in's sheet.
+pub(super) fn fat_block(case: Case) -> Vec<Fault> {
+    let Some(locked) = &case.work.layering.laminated.lock_in else { return Vec::new() };
+    let Some(place) = sheet_place(&locked.step, case) else { return Vec::new() };
+    let short = match block_fits(locked.kind, &locked.sheet, &locked.block) {
+        Ok(margin) if margin.seals => return Vec::new(),
+        Ok(_) => return vec![no_margin(&place)],
+        Err(Misfit { short, pulls }) => (short, pulls),
+    };
+    let (short, pulls) = short;
+    let message = format!(
+        "a block of {} is {} too big for {}",
+        show::size(&locked.block).metric,
+        millimetres(&short),
+        match locked.kind.word() {
+            "envelope" => "an envelope of this sheet: its side may be 0.7 of the sheet's",
+            "letter" => "two thirds of this sheet",
+            _ => "the middle half of this sheet",
+        },
+    );
+    let help =
+        "Make the block smaller or the sheet bigger, with 5 mm to spare for sealing.";
+    // Where the flaps can be pulled over the last millimetres it is only pointed out.
+    let fault = if pulls { Fault::caution } else { Fault::error };
+    vec![fault("block-does-not-fit", &place, message).help(help)]
+}
+
+fn no_margin(place: &Place) -> Fault {
+    Fault::caution(
+        "block-does-not-fit",
+        place,
+        "the block leaves no margin to seal it in",
+    )
+    .help("Leave at least 5 mm of dough around it.")
+}
+
+/// Sheets thinner or thicker than dough can be.
+pub(super) fn thickness(case: Case) -> Vec<Fault> {
+    let work = case.work;
+    let last_turn = work.recipe.steps().filter(|step| step.turn.is_some()).last();
+    let last_turn = last_turn.map_or("", |step| step.name.as_str());
+    let mut turning =
+        work.layering.laminated.folds.iter().any(|fold| fold.step == last_turn);
+    let mut faults = Vec::new();
+    for rolled in &work.layering.laminated.sheets {
+        let layered = rolled.fat_layers > 0;
+        let task = match (turning && layered, is_puff(case)) {
+            (true, _) => Task::Turning,
+            (false, true) => Task::PuffCut,
+            (false, false) => Task::YeastCut,
+        };
+        faults.extend(one_sheet(&rolled.step, &rolled.thickness, task, case));
+        turning = turning && rolled.step != last_turn;
+    }
+    faults
+}
+
+fn one_sheet(step: &str, thickness: &Length, task: Task, case: Case) -> Option<Fault> {
+    let place = sheet_place(step, case)?;
+    if !thickness.is_positive() {
+        return Some(
+            Fault::caution(
+                "sheet-of-nothing",
+                &place,
+                "no dough lies on the bench at this step",
+            )
+            .help("Say in a ticket before it what goes in: `uses: dough`."),
+        );
+    }
+    let lies = show::thickness(thickness);
+    let message = |how: &str| format!("the dough lies only {} here: {how}", lies.metric);
+    if *thickness < Length::centimetres(exact(THINNEST.0, THINNEST.1) / exact(10, 1)) {
+        let message = message("the sheet is too big for it");
+        return Some(
+            Fault::error("sheet-too-thin", &place, message).help(resize(thickness, task)),
+        );
+    }
+    match dough::thickness_fits(thickness, task)? {
+        Strain::Thin(_) => {
+            let message = message("it may tear");
+            Some(
+                Fault::caution("sheet-too-thin", &place, message)
+                    .help(resize(thickness, task)),
+            )
+        }
+        Strain::Thick(_) => {
+            let message = format!("the dough lies {} thick here", lies.metric);
+            Some(
+                Fault::caution("sheet-too-thick", &place, message)
+                    .help(resize(thickness, task)),
+            )
+        }
+    }
+}
+
+/// What would be right: the area for a usual thickness, as a share of the one written.
+fn resize(thickness: &Length, task: Task) -> String {
+    let usual = match task {
+        Task::Turning => exact(8, 10),
+        Task::YeastCut => exact(4, 10),
+        Task::PuffCut => exact(3, 10),
+    };
+    let usual_words = show::thickness(&Length::centimetres(usual.clone())).metric;
+    let share = thickness.amount() / usual * exact(100, 1);
+    format!(
+        "For {usual_words} the sheet would have {} % of this area; or change the formula.",
+        show::decimal(&share, 0)
+    )
+}
+
+fn is_puff(case: Case) -> bool {
+    let leavened = |line: &crate::formula::Weighed| line.title().contains("yeast");
+    let included = case.work.formula.lines.iter().any(|line| match line.source {
+        crate::formula::Source::Recipe(recipe) => {
+            crate::formula::weigh(recipe, case.book).0.lines.iter().any(leavened)
+        }
+        crate::formula::Source::Item(_) => leavened(line),
+    });
+    !included
+}
+
+/// Fat layers too thin to stay whole while turns are still to come.
+pub(super) fn fat_layers(case: Case) -> Vec<Fault> {
+    let laminated = &case.work.layering.laminated;
+    let folded = |step: &str| laminated.folds.iter().any(|fold| fold.step == step);
+    let sheets = laminated.sheets.iter().filter(|rolled| folded(&rolled.step));
+    sheets
+        .filter(|rolled| fat_layer_fits(&rolled.fat_layer).is_some())
+        .filter_map(|rolled| {
+            let place = sheet_place(&rolled.step, case)?;
+            let message = format!(
+                "each of the {} fat layers is only {} mm thick before this turn",
+                rolled.fat_layers,
+                show::decimal(&rolled.fat_layer.in_millimetres(), 3)
+            );
+            Some(Fault::caution("fat-layer-too-thin", &place, message).help(
+                "Below 0.01 mm the layers run together. Roll a smaller sheet, or leave a turn out.",
+            ))
+        })
+        .collect()
+}
+
+/// Turns whose parts are shorter than the folded block is thick.
+pub(super) fn parts(case: Case) -> Vec<Fault> {
+    let folds = case.work.layering.laminated.folds.iter();
+    folds
+        .filter_map(|fold| {
+            let misfit = turn_fits(fold.turn, &fold.sheet, &fold.thickness).err()?;
+            let place = sheet_place(&fold.step, case)?;
+            let message = format!(
+                "folded in {}, each part would be {} too short",
+                fold.turn.parts,
+                millimetres(&misfit.short)
+            );
+            Some(
+                Fault::error("part-too-short", &place, message)
+                    .help("Roll the sheet longer, or fold it in fewer parts."),
+            )
+        })
+        .collect()
+}
+
+fn millimetres(length: &Length) -> String {
+    format!("{} mm", show::decimal(&length.in_millimetres(), 1))
+}
+
+/// Where a step says its sheet, else its heading.
+fn sheet_place(step: &str, case: Case) -> Option<Place> {
+    let step: &Step = case.work.recipe.steps().find(|other| other.name == step)?;
+    Some(step.sheet.as_ref().map_or(&step.title.place, |sheet| &sheet.place).clone())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::{assert_fault, assert_no_fault};
+
+    const HEAD: &str = "makes: 1000 g\nloss: 2 %\nformula:\n  dough:\n    - 500 g bread flour\n    - 280 g water\n    - 8 g instant yeast\n  roll-in:\n    - 250 g butter\n";
+
+    fn body(block: &str, lock: &str, sheet: &str) -> String {
+        format!(
+            "## Mix\n~~~ticket\nuses: dough\nhands: 5 min\n~~~\n## Block\n~~~ticket\nuses: roll-in\nsheet: {block}\n~~~\n## Lock in\n~~~ticket\nlock-in: envelope\nsheet: {lock}\n~~~\n## Turn\n~~~ticket\nsheet: {sheet}\nturn: book\n~~~\n"
+        )
+    }
+
+    #[test]
+    fn a_sound_lamination_has_no_faults() {
+        let body = body("18 x 18 cm", "27 x 27 cm", "48 x 25 cm");
+        for name in
+            ["sheet-too-thin", "sheet-too-thick", "block-does-not-fit", "part-too-short"]
+        {
+            assert_no_fault(HEAD, &body, name);
+        }
+    }
+
+    #[test]
+    fn a_sheet_too_big_for_its_dough() {
+        let body = body("18 x 18 cm", "27 x 27 cm", "200 x 90 cm");
+        assert_fault(HEAD, &body, "sheet-too-thin", "200 x 90 cm");
+    }
+
+    #[test]
+    fn a_block_too_big_for_its_sheet() {
+        let body = body("24 x 24 cm", "27 x 27 cm", "48 x 25 cm");
+        assert_fault(HEAD, &body, "block-does-not-fit", "27 x 27 cm");
+    }
+}

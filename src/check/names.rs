@@ -1,0 +1,85 @@
+//! Names that stand for two things or for none.
+
+use crate::fault::{Fault, Placed, nearest};
+use crate::model::Content;
+
+/// Two files that would become one page: names that differ only in case.
+pub(super) fn clashes(content: &Content) -> Vec<Fault> {
+    let recipes: Vec<_> = content
+        .recipes
+        .iter()
+        .map(|recipe| (recipe.name.as_str(), &recipe.place))
+        .collect();
+    let techniques: Vec<_> =
+        content.techniques.iter().map(|t| (t.name.as_str(), &t.place)).collect();
+    let mut faults = Vec::new();
+    for names in [recipes, techniques] {
+        for (at, (name, place)) in names.iter().enumerate() {
+            let twin = names[..at]
+                .iter()
+                .find(|(other, _)| other.to_lowercase() == name.to_lowercase());
+            if let Some((_, first)) = twin {
+                let place = place.part(0, 0);
+                let message =
+                    format!("this file and `{}` would become one page", first.file);
+                faults.push(
+                    Fault::error("one-page-for-two", &place, message)
+                        .help("Rename one of the files."),
+                );
+            }
+        }
+    }
+    faults
+}
+
+/// Lessons name recipes and techniques that exist.
+pub(super) fn lessons(content: &Content) -> Vec<Fault> {
+    let Some(course) = &content.course else { return Vec::new() };
+    let recipes: Vec<&str> =
+        content.recipes.iter().map(|recipe| recipe.name.as_str()).collect();
+    let techniques: Vec<&str> =
+        content.techniques.iter().map(|technique| technique.name.as_str()).collect();
+    let mut faults = Vec::new();
+    for lesson in &course.lessons {
+        faults.extend(missing(&lesson.recipes, &recipes, "recipes"));
+        faults.extend(missing(&lesson.techniques, &techniques, "techniques"));
+    }
+    faults
+}
+
+fn missing(named: &[Placed<String>], known: &[&str], folder: &str) -> Vec<Fault> {
+    let unknown = named.iter().filter(|name| !known.contains(&name.value.as_str()));
+    unknown
+        .map(|name| {
+            let message = format!("there is no file `{folder}/{}.md`", name.value);
+            let help = nearest(&name.value, known.iter().copied()).map_or_else(
+                || format!("Files there: {}.", known.join(", ")),
+                |near| format!("Did you mean `{near}`?"),
+            );
+            Fault::error("missing-file", &name.place, message).help(help)
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::read::{Source, content};
+
+    #[test]
+    fn lessons_name_files_that_exist() {
+        let text = "title: c\nlessons:\n  - title: One\n    recipes: [crescent]\n";
+        let recipe = "---\ntitle: t\nsummary: s\n---\n";
+        let source =
+            |path: &str, text: &str| Source { path: path.into(), text: text.into() };
+        let files = [
+            source("course.yaml", text),
+            source("recipes/crescents.md", recipe),
+            source("recipes/Crescents.md", recipe),
+        ];
+        let (content, texts, _) = content(&files);
+        let faults = super::super::content(&content);
+        let names: Vec<_> =
+            faults.iter().map(|f| (f.name, texts.words(&f.place))).collect();
+        assert_eq!(names, [("one-page-for-two", ""), ("missing-file", "crescent")]);
+    }
+}

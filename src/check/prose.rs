@@ -1,0 +1,66 @@
+//! Braces in prose mean something.
+
+use crate::fault::Fault;
+use crate::formula::lines_of;
+use crate::model::{Inline, Live};
+
+use super::Case;
+use super::materials::suggest;
+
+/// Braces that are no temperature, size, length, `pieces`, section or ingredient.
+pub(super) fn braces(case: Case) -> Vec<Fault> {
+    let mut faults = Vec::new();
+    for block in case.work.recipe.blocks() {
+        block.visit(&mut |inline| {
+            if let Inline::Live { value } = inline
+                && let Live::Named(_, name) = &value.value
+                && lines_of(name, &case.work.formula).is_empty()
+            {
+                let message = format!("`{{{name}}}` means nothing here");
+                let help = help(name, case);
+                faults.push(
+                    Fault::error("unknown-brace", &value.place, message).help(help),
+                );
+            }
+        });
+    }
+    faults
+}
+
+/// A slip in a temperature or size is answered as such.
+fn help(name: &str, case: Case) -> String {
+    let digits: String = name.chars().take_while(char::is_ascii_digit).collect();
+    if digits.is_empty() {
+        return format!(
+            "{} For plain braces write `\\{{{name}\\}}`.",
+            suggest(name, case)
+        );
+    }
+    if name.ends_with(['C', 'F']) && !name.contains('°') {
+        let scale = &name[name.len() - 1..];
+        return format!("Write the temperature with its sign: `{{{digits} °{scale}}}`.");
+    }
+    "Write a temperature `{190 °C}`, a size `{20 x 20 cm}` or a length `{4 mm}`."
+        .to_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::{assert_fault, faults};
+
+    const HEAD: &str = "makes: 1 loaf\nformula:\n  dough:\n    - 500 g bread flour\n";
+
+    fn body(prose: &str) -> String {
+        format!("## Mix\n~~~ticket\nuses: dough\nhands: 5 min\n~~~\n{prose}\n")
+    }
+
+    #[test]
+    fn slips_are_named_where_they_stand() {
+        assert_fault(HEAD, &body("Bake at {190 C}."), "unknown-brace", "{190 C}");
+        assert_fault(HEAD, &body("Take the {flower}."), "unknown-brace", "{flower}");
+        let sound = body(
+            "Bake {dough} at {190 °C} on {20 x 20 cm}, {half of the flour}, {pieces}.",
+        );
+        assert!(faults(HEAD, &sound).is_empty(), "{:?}", faults(HEAD, &sound));
+    }
+}

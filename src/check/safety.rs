@@ -1,0 +1,56 @@
+//! What an instructor must know before anyone eats: allergens that are not known, and
+//! water that cannot be as cold as it is asked to be.
+
+use crate::fault::Fault;
+use crate::formula::{allergens as sum, expand};
+use crate::measure::exact;
+
+use super::Case;
+
+/// Ingredients whose allergens are not known.
+pub(super) fn allergens(case: Case) -> Vec<Fault> {
+    let work = case.work;
+    let unknown = sum(&expand(&work.formula, &exact(1, 1), case.book)).unknown;
+    unknown
+        .iter()
+        .map(|name| {
+            let line = work.formula.lines.iter().find(|line| line.title() == name);
+            let place =
+                line.map_or(&work.recipe.title.place, |line| &line.line.ingredient.place);
+            let message = format!("the allergens of `{name}` are not known");
+            Fault::caution("allergens-unknown", place, message).help(format!(
+                "Read the pack, and add to `pantry.yaml`:\n{name}:\n  allergens: none"
+            ))
+        })
+        .collect()
+}
+
+/// A dough that would need water below freezing.
+pub(super) fn cold_water(case: Case) -> Vec<Fault> {
+    let Some(desired) = &case.work.recipe.dough_temperature else { return Vec::new() };
+    let Some(course) = &case.book.content.course else { return Vec::new() };
+    let Some(wanted) = crate::work::wanted_water(case.work, &course.room) else {
+        return Vec::new();
+    };
+    if *wanted.in_celsius() >= exact(0, 1) {
+        return Vec::new();
+    }
+    let message = "in this course's room the water would have to be colder than ice";
+    vec![
+        Fault::caution("water-too-cold", &desired.place, message)
+            .help("Cool the flour, mix for a shorter time, or allow a warmer dough."),
+    ]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::assert_fault;
+
+    #[test]
+    fn the_unknown_is_pointed_out() {
+        let head = "makes: 1 cake\ndough temperature: 10 °C\nformula:\n  dough:\n    - 500 g bread flour\n    - 5 g baking powder\n    - 200 g water\n";
+        let body = "## Mix\n~~~ticket\nuses: dough\n~~~\n";
+        assert_fault(head, body, "allergens-unknown", "baking powder");
+        assert_fault(head, body, "water-too-cold", "10 °C");
+    }
+}

@@ -1,0 +1,122 @@
+//! Steps follow one another, videos and preferments exist, and something is made.
+
+use crate::fault::{Fault, nearest};
+
+use super::Case;
+
+/// Steps that wait for each other in a ring.
+pub(super) fn rings(case: Case) -> Vec<Fault> {
+    let Err(names) = &case.work.timing else { return Vec::new() };
+    let own = format!("{}/", case.work.recipe.name);
+    let names: Vec<&str> =
+        names.iter().map(|name| name.trim_start_matches(&own)).collect();
+    let step = case.work.recipe.steps().find(|step| names.contains(&step.name.as_str()));
+    let place = step
+        .and_then(|step| step.after.as_ref()?.first())
+        .map_or(&case.work.recipe.title.place, |after| &after.place);
+    let message = format!("these steps wait for each other: {}", names.join(" → "));
+    vec![
+        Fault::error("step-ring", place, message)
+            .help("Take one name out of an `after:` so that there is a first step."),
+    ]
+}
+
+/// Videos that tickets name and the head does not.
+pub(super) fn videos(case: Case) -> Vec<Fault> {
+    let recipe = case.work.recipe;
+    let known = || recipe.videos.iter().map(|video| video.name.as_str());
+    let named = recipe.steps().filter_map(|step| step.watch.as_ref());
+    named
+        .filter(|name| known().all(|known| known != name.value))
+        .map(|name| {
+            let help = nearest(&name.value, known()).map_or_else(
+                || {
+                    format!(
+                        "Add to the head, under `watch:`, a line `- {}: https://…`.",
+                        name.value
+                    )
+                },
+                |near| format!("Did you mean `{near}`?"),
+            );
+            let message = format!("the head names no video `{}`", name.value);
+            Fault::error("unknown-video", &name.place, message).help(help)
+        })
+        .collect()
+}
+
+/// A recipe says what it makes and has a formula and steps.
+pub(super) fn makes(case: Case) -> Vec<Fault> {
+    let recipe = case.work.recipe;
+    let place = &recipe.title.place;
+    let rules = [
+        (
+            recipe.makes.is_none(),
+            "missing-key",
+            "it is not said what this recipe makes",
+            "Add `makes: 22 crescents`, or for a base dough its weight, `makes: 1100 g`.",
+        ),
+        (
+            recipe.formula.iter().all(|section| section.lines.is_empty()),
+            "no-formula",
+            "this recipe has no formula",
+            "Add `formula:` with sections and lines such as `- 500 g bread flour`.",
+        ),
+        (
+            recipe.steps().next().is_none(),
+            "no-steps",
+            "this recipe has no steps",
+            "A step is a heading with a `~~~ticket` right beneath it.",
+        ),
+    ];
+    rules
+        .iter()
+        .filter(|(broken, ..)| *broken)
+        .map(|(_, name, message, help)| Fault::error(name, place, *message).help(*help))
+        .collect()
+}
+
+/// A preferment is a section of the formula.
+pub(super) fn preferment(case: Case) -> Vec<Fault> {
+    let recipe = case.work.recipe;
+    let Some(name) = &recipe.preferment else { return Vec::new() };
+    let sections = || recipe.formula.iter().map(|section| section.name.value.as_str());
+    if sections().any(|section| section == name.value) {
+        return Vec::new();
+    }
+    let help = nearest(&name.value, sections()).map_or_else(
+        || format!("Sections here: {}.", sections().collect::<Vec<_>>().join(", ")),
+        |near| format!("Did you mean `{near}`?"),
+    );
+    let message = format!("the formula has no section `{}`", name.value);
+    vec![Fault::error("unknown-section", &name.place, message).help(help)]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::{assert_fault, faults};
+
+    const HEAD: &str = "makes: 1 loaf\nformula:\n  dough:\n    - 500 g bread flour\n";
+
+    #[test]
+    fn rings_and_unknown_names() {
+        let body = "## A\n~~~ticket\nuses: dough\nafter: b\n~~~\n## B\n~~~ticket\nafter: a\n~~~\n";
+        assert_fault(HEAD, body, "step-ring", "b");
+        let body = "## A\n~~~ticket\nuses: dough\nafter: mixx\nwatch: roll\n~~~\n";
+        assert_fault(HEAD, body, "unknown-step", "mixx");
+        assert_fault(HEAD, body, "unknown-video", "roll");
+    }
+
+    #[test]
+    fn something_is_made_somehow() {
+        let names: Vec<_> =
+            faults("", "Prose.\n").into_iter().map(|(name, _)| name).collect();
+        assert_eq!(names, ["missing-key", "no-formula", "no-steps"]);
+        let head = format!("{HEAD}preferment: spong\n");
+        assert_fault(
+            &head,
+            "## A\n~~~ticket\nuses: dough\n~~~\n",
+            "unknown-section",
+            "spong",
+        );
+    }
+}

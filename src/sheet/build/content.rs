@@ -1,0 +1,134 @@
+//! What is in the product and what it calls for: water, allergens, nutrients, cost,
+//! cautions.
+
+use num_traits::ToPrimitive;
+
+use crate::formula::{self, Contents, Found, expand};
+use crate::measure::{Exact, Label, Mass, Temperature, exact, show};
+use crate::pantry::Kind;
+use crate::work::{Work, mixed_water, wanted_water};
+
+use super::super::{Allergen, Allergens, Cost, Nutrients, Nutrition, Water};
+use super::{Context, lines, round};
+
+/// Below this water asks for ice, °C.
+const COLDEST_TAP: i64 = 2;
+
+/// Everything that goes in, expanded.
+pub(super) fn contents<'a>(work: &Work<'a>, context: Context<'a>) -> Contents<'a> {
+    expand(&work.formula, &work.factor, context.book)
+}
+
+/// The water calculation, where the recipe names its dough temperature and the course its
+/// room.
+pub(super) fn water(work: &Work, context: Context) -> Option<Water> {
+    let desired = &work.recipe.dough_temperature.as_ref()?.value;
+    let room = &context.book.content.course.as_ref()?.room;
+    let wanted = wanted_water(work, room)?;
+    let coldest = Temperature::celsius(exact(COLDEST_TAP, 1));
+    let ice = room
+        .tap
+        .as_ref()
+        .filter(|_| wanted < coldest)
+        .map(|tap| formula::ice(&mixed_water(work), tap, &wanted))
+        .filter(Mass::is_positive);
+    Some(Water {
+        desired_c: desired.float(),
+        water_c: round(wanted.in_celsius(), 2),
+        ice_g: ice.as_ref().map_or(0.0, |ice| round(ice.amount(), 1)),
+        desired: show::temperature(desired),
+        water: show::temperature(&wanted),
+        ice: ice.map(|ice| lines::weight(&ice, Kind::Liquid, context)),
+    })
+}
+
+/// Allergens in words.
+pub(super) fn allergens(contents: &Contents) -> Allergens {
+    let sum = formula::allergens(contents);
+    let names = |found: &[Found]| found.iter().map(|found| found.name.clone()).collect();
+    let detail = |found: Vec<Found>| {
+        found
+            .into_iter()
+            .map(|f| Allergen { name: f.name, kinds: f.kinds, from: f.from })
+            .collect()
+    };
+    Allergens {
+        us: names(&sum.us),
+        eu: names(&sum.eu),
+        unknown: sum.unknown,
+        us_detail: detail(sum.us),
+        eu_detail: detail(sum.eu),
+    }
+}
+
+/// Nutrients per piece and per 100 g, before baking.
+pub(super) fn nutrition(work: &Work, contents: &Contents) -> Option<Nutrition> {
+    let sums = formula::nutrients(contents)?;
+    let total: Mass = contents.values().map(|(_, mass)| mass.clone()).sum();
+    let hundred = Mass::grams(exact(100, 1)).over(&total)?;
+    let per_piece =
+        work.pieces.map(|pieces| part(&sums, &Exact::new(1.into(), pieces.into())));
+    Some(Nutrition { per_piece, per_100_g: part(&sums, &hundred), estimate: true })
+}
+
+fn part(sums: &[Exact], share: &Exact) -> Nutrients {
+    let of = |at: usize| sums.get(at).map_or(0.0, |sum| round(&(sum * share), 2));
+    Nutrients {
+        energy_kcal: of(0),
+        protein_g: of(1),
+        fat_g: of(2),
+        saturated_g: of(3),
+        carbohydrate_g: of(4),
+        sugars_g: of(5),
+        fibre_g: of(6),
+        sodium_mg: of(7),
+    }
+}
+
+/// Cost in all and per piece.
+pub(super) fn cost(work: &Work, contents: &Contents, context: Context) -> Option<Cost> {
+    let total = formula::cost(contents)?;
+    let per_piece = work.pieces.and_then(|pieces| {
+        Exact::new(total.into(), pieces.into()).round().to_integer().to_i64()
+    });
+    let currency = context.book.content.course.as_ref()?.currency.clone();
+    Some(Cost { currency, total_minor: total, per_piece_minor: per_piece })
+}
+
+/// The cautions that apply, by name.
+pub(super) fn cautions(work: &Work, contents: &Contents) -> Vec<String> {
+    let has = |kind: Kind| contents.values().any(|(item, _)| item.kind == kind);
+    let any = |test: &dyn Fn(&crate::model::Step) -> bool| work.recipe.steps().any(test);
+    let unknown =
+        contents.values().any(|(item, _)| item.us.is_none() || item.eu.is_none());
+    let rules = [
+        ("allergens-unknown", unknown),
+        ("raw-egg", has(Kind::Egg)),
+        ("raw-flour", has(Kind::Flour)),
+        ("cooling", any(&|step| step.cool.is_some())),
+        ("core", any(&|step| step.core.is_some())),
+        ("heat", any(&|step| step.bake.is_some())),
+        ("blades", any(&|step| step.cut.is_some())),
+    ];
+    rules
+        .iter()
+        .filter(|(_, applies)| *applies)
+        .map(|(name, _)| (*name).to_owned())
+        .collect()
+}
+
+/// The cautions in full, then the deference to local rules.
+pub(super) fn caution_texts(cautions: &[String], context: Context) -> Vec<String> {
+    let words = context.words;
+    let mut texts: Vec<String> = cautions
+        .iter()
+        .map(|name| words.get(&format!("caution-{name}")).to_owned())
+        .collect();
+    texts.push(words.get("caution-local-rules").to_owned());
+    texts
+}
+
+/// The same label twice where a value has no units.
+pub(super) fn plain(text: impl Into<String>) -> Label {
+    Label::same(text)
+}

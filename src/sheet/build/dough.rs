@@ -1,0 +1,176 @@
+//! Lamination and cutting in words and centimetres.
+
+use crate::dough::cutting::{Layout, Point};
+use crate::dough::{Folded, Layers, LockedIn, Rolled};
+use crate::measure::{Exact, Label, Length, Mass, Size, float, show};
+use crate::model::Step;
+use crate::pantry::Kind;
+use crate::work::{CutWork, Work};
+
+use super::super::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
+use super::{Context, lines, round};
+
+/// The lamination; `None` for a dough without a lock-in.
+pub(super) fn lamination(work: &Work) -> Option<Lamination> {
+    let layering = &work.layering;
+    let layers = Layers { lock_in: layering.lock_in?, turns: layering.turns.clone() };
+    let title = |name: &str| title(work, name);
+    Some(Lamination {
+        lock_in: layering.laminated.lock_in.as_ref().map(lock_in),
+        turns: layering.turns.iter().map(|turn| turn.word()).collect(),
+        folds: layering.laminated.folds.iter().map(|f| fold(f, title(&f.step))).collect(),
+        fat_layers: layers.fat(),
+        layers_merged: layers.merged(),
+        layers_unmerged: layers.unmerged(),
+        fat_percent_of_dough: round(&layering.batch.fat_percent_of_dough(), 2),
+        sheets: layering
+            .laminated
+            .sheets
+            .iter()
+            .map(|s| sheet(s, title(&s.step)))
+            .collect(),
+    })
+}
+
+fn title(work: &Work, name: &str) -> String {
+    let found = work.recipe.steps().find(|step| step.name == name);
+    found.map_or_else(String::new, |step| step.title.value.clone())
+}
+
+/// The lock-in in words.
+pub(super) fn lock_in(locked: &LockedIn) -> LockInFact {
+    LockInFact {
+        step: locked.step.clone(),
+        kind: locked.kind.word().to_owned(),
+        length_cm: cm(&locked.sheet.length),
+        width_cm: cm(&locked.sheet.width),
+        block_length_cm: cm(&locked.block.length),
+        block_width_cm: cm(&locked.block.width),
+        closed_length_cm: cm(&locked.closed.length),
+        closed_width_cm: cm(&locked.closed.width),
+        thickness_mm: mm(&locked.thickness),
+        block_thickness_mm: mm(&locked.block_thickness),
+        size: show::size(&locked.sheet),
+        block: show::size(&locked.block),
+        closed: show::size(&locked.closed),
+        thickness: show::thickness(&locked.thickness),
+        block_thickness: show::thickness(&locked.block_thickness),
+    }
+}
+
+/// A turn in words.
+pub(super) fn fold(folded: &Folded, title: String) -> Fold {
+    let part = &folded.sheet.length
+        * &Exact::new(1.into(), i64::from(folded.turn.parts.max(1)).into());
+    Fold {
+        step: folded.step.clone(),
+        title,
+        turn: folded.turn.word(),
+        parts: folded.turn.parts,
+        length_cm: cm(&folded.sheet.length),
+        width_cm: cm(&folded.sheet.width),
+        thickness_mm: mm(&folded.thickness),
+        folded_length_cm: cm(&folded.folded.length),
+        folded_width_cm: cm(&folded.folded.width),
+        folded_thickness_mm: mm(&folded.folded_thickness),
+        fat_layers_before: folded.fat_before,
+        fat_layers_after: folded.fat_after,
+        quarter_turned: folded.quarter_turned,
+        size: show::size(&folded.sheet),
+        folded: show::size(&folded.folded),
+        part: show::length(&part),
+    }
+}
+
+fn sheet(rolled: &Rolled, title: String) -> SheetFact {
+    SheetFact {
+        step: rolled.step.clone(),
+        title,
+        length_cm: cm(&rolled.sheet.length),
+        width_cm: cm(&rolled.sheet.width),
+        thickness_mm: mm(&rolled.thickness),
+        fat_layer_mm: round(&rolled.fat_layer.in_millimetres(), 4),
+        dough_layer_mm: round(&rolled.dough_layer.in_millimetres(), 4),
+        fat_layers: rolled.fat_layers,
+        size: show::size(&rolled.sheet),
+        thickness: show::thickness(&rolled.thickness),
+    }
+}
+
+/// The cuts that can be made.
+pub(super) fn cuts(work: &Work, context: Context) -> Vec<Cut> {
+    let steps = work.steps();
+    let made = work
+        .cuts
+        .iter()
+        .filter_map(|(at, cut)| Some((steps.get(*at)?, cut.as_ref().ok()?)));
+    made.map(|(step, cut)| one_cut(step, cut, work, context)).collect()
+}
+
+fn one_cut(step: &Step, cut: &CutWork, work: &Work, context: Context) -> Cut {
+    let kept = Exact::from_integer(1.into()) - &work.recipe.loss;
+    let piece = &cut.piece * &kept;
+    Cut {
+        step: step.name.clone(),
+        pieces: cut.layout.pieces.len() as u64 * work.doughs,
+        ..layout(&cut.layout, &piece, context)
+    }
+}
+
+/// A layout with the weight of its pieces.
+pub(super) fn layout(layout: &Layout, piece: &Mass, context: Context) -> Cut {
+    let marks = |at: &[Length]| at.iter().map(mark).collect();
+    let pieces = layout.pieces.len() as u64;
+    Cut {
+        step: String::new(),
+        shape: layout.shape.to_owned(),
+        pieces,
+        pieces_per_sheet: pieces,
+        sheet_length_cm: cm(&layout.sheet.length),
+        sheet_width_cm: cm(&layout.sheet.width),
+        base_cm: cm(&layout.base),
+        height_cm: cm(&layout.height),
+        piece_g: round(piece.amount(), 2),
+        scrap_percent: round(&(&layout.scrap_share * Exact::from_integer(100.into())), 2),
+        polygons_cm: layout
+            .pieces
+            .iter()
+            .map(|piece| piece.corners.iter().map(point).collect())
+            .collect(),
+        lines_cm: layout
+            .lines
+            .iter()
+            .map(|line| [point(&line[0]), point(&line[1])])
+            .collect(),
+        marks_near: marks(&layout.near),
+        marks_far: marks(&layout.far),
+        marks_side: marks(&layout.side),
+        size: show::size(&layout.sheet),
+        piece: piece_size(layout),
+        piece_weight: lines::weight(piece, Kind::Other, context),
+    }
+}
+
+fn piece_size(layout: &Layout) -> Label {
+    if layout.base == layout.height {
+        return show::length(&layout.base);
+    }
+    show::size(&Size::new(layout.base.clone(), layout.height.clone()))
+}
+
+fn mark(at: &Length) -> Mark {
+    Mark { at_cm: cm(at), at: show::length(at) }
+}
+
+fn point(point: &Point) -> [f64; 2] {
+    [cm(&point.x), cm(&point.y)]
+}
+
+/// Centimetres to the micrometre.
+fn cm(length: &Length) -> f64 {
+    round(length.amount(), 4)
+}
+
+fn mm(length: &Length) -> f64 {
+    float(&(length.in_millimetres() * Exact::from_integer(1000.into())).round()) / 1000.0
+}

@@ -1,0 +1,264 @@
+//! The formula's lines and sums in words.
+
+use crate::formula::{Contents, Formula};
+use crate::formula::{LineRef, Source, Weighed, expand, of_kind};
+use crate::measure::show::{self, Shown, Spoons};
+use crate::measure::{Exact, Label, Mass, Unit, exact, float};
+use crate::model::Amount;
+use crate::pantry::{Item, Kind};
+use crate::work::Work;
+
+use super::super::{Line, OverallLine, Preferment, SectionTotal, Totals};
+use super::{Context, round};
+
+/// Every line, scaled.
+pub(super) fn lines(work: &Work, context: Context) -> Vec<Line> {
+    (0..work.formula.lines.len()).map(|at| line(work, at, context)).collect()
+}
+
+fn line(work: &Work, at: LineRef, context: Context) -> Line {
+    let weighed = &work.formula.lines[at];
+    let mass = weighed.mass.as_ref().map(|mass| mass * &work.factor);
+    let percent = work.percentages.lines[at].as_ref();
+    let amounts = mass.as_ref().map(|mass| amounts(mass, weighed, context));
+    let words = free_words(weighed);
+    let shown = |of: fn(&Amounts) -> &Shown| {
+        amounts.as_ref().map_or_else(|| words.clone(), |all| of(all).words.clone())
+    };
+    let error = |of: &dyn Fn(&Amounts) -> Exact| {
+        amounts.as_ref().map_or(0.0, |all| round(&of(all), 4))
+    };
+    let exact_mass = mass.clone().unwrap_or_else(Mass::zero);
+    Line {
+        section: weighed.section.to_owned(),
+        ingredient: weighed.title().to_owned(),
+        key: key(weighed),
+        is_recipe: matches!(weighed.source, Source::Recipe(_)),
+        note: weighed.line.note.clone(),
+        grams: mass.as_ref().map(|mass| round(mass.amount(), 3)),
+        percent: percent.map(|percent| round(percent, 3)),
+        percent_label: percent.map(percent_words),
+        metric: shown(|all| &all.metric),
+        us_weight: shown(|all| &all.us),
+        us_measure: amounts
+            .as_ref()
+            .and_then(|all| Some(all.measure.as_ref()?.words.clone())),
+        count: mass.as_ref().and_then(|mass| count(mass, weighed)),
+        us_error: error(&|all| {
+            all.measure.as_ref().unwrap_or(&all.us).error(&exact_mass)
+        }),
+        metric_error: error(&|all| all.metric.error(&exact_mass)),
+    }
+}
+
+/// An amount in all its forms.
+struct Amounts {
+    metric: Shown,
+    us: Shown,
+    measure: Option<Shown>,
+}
+
+fn amounts(mass: &Mass, weighed: &Weighed, context: Context) -> Amounts {
+    let tolerance = tolerance(weighed);
+    let item = match weighed.source {
+        Source::Item(item) => Some(item),
+        Source::Recipe(_) => None,
+    };
+    let measure = item
+        .filter(|_| weighed.piece.is_none())
+        .and_then(|item| spoons(item, context))
+        .and_then(|spoons| show::household(mass, &spoons, &tolerance));
+    Amounts {
+        metric: show::metric(mass, &tolerance, context.fine()),
+        us: show::us_weight(mass, &tolerance),
+        measure,
+    }
+}
+
+fn tolerance(weighed: &Weighed) -> Exact {
+    match weighed.source {
+        Source::Item(item) => item.tolerance(),
+        Source::Recipe(_) => exact(3, 100),
+    }
+}
+
+/// What the course's cup and spoons hold of an ingredient.
+fn spoons(item: &Item, context: Context) -> Option<Spoons> {
+    let cups = context.book.cups();
+    Some(Spoons {
+        cup: item.volume(Unit::Cup, cups)?,
+        tablespoon: item.volume(Unit::Tablespoon, cups)?,
+        teaspoon: item.volume(Unit::Teaspoon, cups)?,
+    })
+}
+
+fn key(weighed: &Weighed) -> String {
+    match weighed.source {
+        Source::Item(item) => item.name.clone(),
+        Source::Recipe(recipe) => recipe.name.clone(),
+    }
+}
+
+fn free_words(weighed: &Weighed) -> String {
+    match &weighed.line.amount {
+        Amount::Free(words) => words.clone(),
+        Amount::Of(_) => String::new(),
+    }
+}
+
+/// Percent of the flour: a tenth below 10 %, half a percent above, both to what matters.
+fn percent_words(percent: &Exact) -> String {
+    let places = if *percent < exact(10, 1) { 2 } else { 1 };
+    format!("{} %", show::decimal(percent, places))
+}
+
+/// Whole pieces, and what is left in grams: `2 large`, `1 large + 25 g`.
+fn count(mass: &Mass, weighed: &Weighed) -> Option<String> {
+    let (word, grams) = weighed.piece.as_ref()?;
+    let pieces = mass.amount() / grams;
+    let whole = pieces.trunc();
+    let rest = (&pieces - &whole) * grams;
+    let name = if word == "each" { String::new() } else { format!(" {word}") };
+    let rest_words = show::metric(&Mass::grams(rest.clone()), &exact(3, 100), true).words;
+    let none = exact(0, 1);
+    Some(match (whole > none, rest > none) {
+        (true, false) => format!("{}{name}", whole.to_integer()),
+        (true, true) => format!("{}{name} + {rest_words}", whole.to_integer()),
+        (false, _) => match show::vulgar(&pieces) {
+            Some(part) => format!("{part}{name}"),
+            None => rest_words,
+        },
+    })
+}
+
+/// A weight in both systems.
+pub(super) fn weight(mass: &Mass, kind: Kind, context: Context) -> Label {
+    let item = Item { kind, ..Item::default() };
+    let tolerance = item.tolerance();
+    Label::new(
+        show::metric(mass, &tolerance, context.fine()).words,
+        show::us_weight(mass, &tolerance).words,
+    )
+}
+
+/// What a step or a live value says of `share` of a line: the weight, and in US units the
+/// measure where there is one; with the pieces of counted things.
+pub(super) fn share_of(
+    weighed: &Weighed,
+    share: &Exact,
+    context: Context,
+) -> Option<Label> {
+    let mass = weighed.mass.as_ref()? * share;
+    let amounts = amounts(&mass, weighed, context);
+    let us = amounts
+        .measure
+        .as_ref()
+        .map_or(amounts.us.words, |measure| measure.words.clone());
+    let label = Label::new(amounts.metric.words, us);
+    Some(match count(&mass, weighed) {
+        Some(count) => label.map(|amount| format!("{amount}, {count}")),
+        None => label,
+    })
+}
+
+/// The sums.
+pub(super) fn totals(work: &Work, context: Context) -> Totals {
+    let total = &work.formula.total() * &work.factor;
+    let flour = &work.percentages.flour * &work.factor;
+    let mut sections: Vec<SectionTotal> = Vec::new();
+    for line in &work.formula.lines {
+        if sections.iter().all(|section| section.section != line.section) {
+            let mass = &section_mass(line.section, &work.formula) * &work.factor;
+            sections.push(SectionTotal {
+                section: line.section.to_owned(),
+                grams: round(mass.amount(), 3),
+                weight: weight(&mass, Kind::Other, context),
+            });
+        }
+    }
+    Totals {
+        grams: round(total.amount(), 3),
+        flour_g: round(flour.amount(), 3),
+        hydration_percent: work
+            .percentages
+            .hydration
+            .as_ref()
+            .map(|percent| round(percent, 2)),
+        weight: weight(&total, Kind::Other, context),
+        flour: weight(&flour, Kind::Other, context),
+        sections,
+    }
+}
+
+/// The weight of one section as written.
+pub(super) fn section_mass(section: &str, formula: &Formula) -> Mass {
+    formula.lines.iter().filter(|line| line.section == section).map(Weighed::mass).sum()
+}
+
+/// The preferment both ways.
+pub(super) fn preferment(work: &Work, context: Context) -> Option<Preferment> {
+    let name = &work.recipe.preferment.as_ref()?.value;
+    let of = |inside: bool| Formula {
+        lines: work
+            .formula
+            .lines
+            .iter()
+            .filter(|line| (line.section == name) == inside)
+            .cloned()
+            .collect(),
+    };
+    let own = expand(&of(true), &work.factor, context.book);
+    let rest = expand(&of(false), &work.factor, context.book);
+    let flour = &work.percentages.flour * &work.factor;
+    let own_flour = of_kind(&own, Kind::Flour);
+    let own_water = of_kind(&own, Kind::Liquid);
+    let hundred = exact(100, 1);
+    Some(Preferment {
+        section: name.clone(),
+        flour_percent: round(&(own_flour.over(&flour)? * &hundred), 2),
+        hydration_percent: round(&(own_water.over(&own_flour)? * &hundred), 2),
+        overall: overall(&own, &rest, &flour, context),
+    })
+}
+
+fn overall(
+    own: &Contents,
+    rest: &Contents,
+    flour: &Mass,
+    context: Context,
+) -> Vec<OverallLine> {
+    let mut names: Vec<&str> = own.keys().copied().collect();
+    names.extend(rest.keys().filter(|name| !own.contains_key(*name)));
+    let mut lines: Vec<OverallLine> = names
+        .iter()
+        .filter_map(|name| overall_line(name, own, rest, flour, context))
+        .collect();
+    lines.sort_by(|a, b| b.percent.total_cmp(&a.percent));
+    lines
+}
+
+fn overall_line(
+    name: &str,
+    own: &Contents,
+    rest: &Contents,
+    flour: &Mass,
+    context: Context,
+) -> Option<OverallLine> {
+    let mass =
+        |of: &Contents| of.get(name).map_or_else(Mass::zero, |(_, mass)| mass.clone());
+    let (own, rest) = (mass(own), mass(rest));
+    let percent = (own.clone() + rest.clone()).over(flour)? * exact(100, 1);
+    let kind = context.book.pantry.find(name).map_or(Kind::Other, |item| item.kind);
+    let label = |mass: &Mass| {
+        if mass.is_positive() { weight(mass, kind, context) } else { Label::default() }
+    };
+    (percent > exact(0, 1)).then(|| OverallLine {
+        ingredient: name.to_owned(),
+        preferment_g: float(own.amount()),
+        dough_g: float(rest.amount()),
+        percent: round(&percent, 3),
+        preferment: label(&own),
+        dough: label(&rest),
+        percent_label: percent_words(&percent),
+    })
+}

@@ -1,0 +1,154 @@
+//! From exact amounts to the sheet: every number rounded and put into words, once.
+
+mod content;
+mod course;
+mod dough;
+mod lines;
+mod prose;
+mod steps;
+mod technique;
+mod time;
+
+pub use course::course;
+pub use technique::technique;
+
+use crate::formula::Book;
+use crate::measure::{Exact, Label, exact, float, show};
+use crate::model::Makes;
+use crate::pantry::Kind;
+use crate::words::Words;
+use crate::work::Work;
+
+use super::{Scale, Sheet, Watch};
+
+/// What the sheet is put into words with.
+#[derive(Clone, Copy)]
+pub struct Context<'a> {
+    /// Recipes and pantry.
+    pub book: Book<'a>,
+    /// The words of the course's language.
+    pub words: &'a Words,
+}
+
+impl Context<'_> {
+    /// Whether the course has a scale that shows 0.1 g.
+    fn fine(&self) -> bool {
+        self.book.content.course.as_ref().is_none_or(|course| course.fine_scale)
+    }
+}
+
+/// The sheet of a recipe worked out. `faults` are the names of the faults found in it.
+pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
+    let recipe = work.recipe;
+    let contents = content::contents(work, context);
+    let cautions = content::cautions(work, &contents);
+    Sheet {
+        facts: 1,
+        recipe: recipe.name.clone(),
+        title: recipe.title.value.clone(),
+        summary: recipe.summary.clone(),
+        family: recipe.family.clone(),
+        scale: scale(work, context),
+        formula: lines::lines(work, context),
+        totals: lines::totals(work, context),
+        preferment: lines::preferment(work, context),
+        lamination: dough::lamination(work),
+        cuts: dough::cuts(work, context),
+        time: time::time(work),
+        water: content::water(work, context),
+        allergens: content::allergens(&contents),
+        nutrition: content::nutrition(work, &contents),
+        cost: content::cost(work, &contents, context),
+        caution_texts: content::caution_texts(&cautions, context),
+        cautions,
+        faults: faults.iter().map(|name| (*name).to_owned()).collect(),
+        opening: prose::blocks(&recipe.opening, None, work, context),
+        parts: steps::parts(work, context),
+        videos: recipe
+            .videos
+            .iter()
+            .map(|video| Watch {
+                name: video.name.clone(),
+                address: video.address.value.clone(),
+            })
+            .collect(),
+    }
+}
+
+fn scale(work: &Work, context: Context) -> Scale {
+    let tolerance = exact(3, 100);
+    let piece = work.piece.as_ref().map(|mass| {
+        let metric = show::metric(mass, &tolerance, context.fine()).words;
+        Label::new(metric, show::us_weight(mass, &tolerance).words)
+    });
+    Scale {
+        factor: float(&work.factor),
+        pieces: work.pieces,
+        piece_g: work.piece.as_ref().map(|mass| round(mass.amount(), 2)),
+        piece,
+        doughs: work.doughs,
+        makes: makes(work, context),
+        batch: batch(&work.factor, context.words),
+    }
+}
+
+/// `22 crescents`, `1150 g`.
+fn makes(work: &Work, context: Context) -> Label {
+    match work.recipe.makes.as_ref().map(|makes| &makes.value) {
+        Some(Makes::Pieces { word, count }) => {
+            let pieces = work.pieces.unwrap_or(*count);
+            Label::same(format!("{pieces} {}", inflect(word, *count, pieces)))
+        }
+        Some(Makes::Weight(mass)) => {
+            lines::weight(&(mass * &work.factor), Kind::Other, context)
+        }
+        None => {
+            lines::weight(&(&work.formula.total() * &work.factor), Kind::Other, context)
+        }
+    }
+}
+
+/// The author's word for the pieces, with or without its plural `s` as the number wants.
+fn inflect(word: &str, written: u64, wanted: u64) -> String {
+    match (written == 1, wanted == 1) {
+        (true, false) => plural(word),
+        (false, true) => word.strip_suffix('s').unwrap_or(word).to_owned(),
+        _ => word.to_owned(),
+    }
+}
+
+fn plural(word: &str) -> String {
+    if let Some(stem) = word.strip_suffix("af") {
+        return format!("{stem}aves");
+    }
+    if word.ends_with(['s', 'x']) || word.ends_with("ch") || word.ends_with("sh") {
+        return format!("{word}es");
+    }
+    format!("{word}s")
+}
+
+/// `1 batch`, `½ batch`, `2 batches`.
+fn batch(factor: &Exact, words: &Words) -> String {
+    let number = show::vulgar(factor).unwrap_or_else(|| show::plain(factor));
+    let key = if *factor > exact(1, 1) { "batches" } else { "batch" };
+    words.fill(key, &[("number", &number)])
+}
+
+/// A float of `places` decimals, for JSON that people read.
+pub(super) fn round(value: &Exact, places: u32) -> f64 {
+    let scale = exact(10_i64.pow(places), 1);
+    float(&((value * &scale).round() / scale))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn pieces_follow_their_number() {
+        assert_eq!(inflect("loaf", 1, 2), "loaves");
+        assert_eq!(inflect("crescents", 12, 1), "crescent");
+        assert_eq!(inflect("tart", 1, 3), "tarts");
+        assert_eq!(inflect("buns", 16, 8), "buns");
+    }
+}

@@ -1,0 +1,157 @@
+//! Prose with its live values put into words.
+
+use crate::formula::{LineRef, lines_of};
+use crate::measure::{Label, Mass, Size, Temperature, exact, show};
+use crate::model::{Block, Brace, Inline, Live, Share};
+use crate::pantry::Kind;
+use crate::work::Work;
+
+use super::{Context, lines};
+
+/// Ovens are this hot at least, °C: from here on a temperature is rounded as a dial is.
+const OVEN_FROM: i64 = 100;
+
+/// The prose of a recipe; `step` is the number of the step it stands in.
+pub(super) fn blocks(
+    blocks: &[Block<Brace>],
+    step: Option<usize>,
+    work: &Work,
+    context: Context,
+) -> Vec<Block<Label>> {
+    let mut value = |live: &Live| Some(label(live, step, work, context));
+    blocks
+        .iter()
+        .map(|block| block.map(&mut |inline| change(inline, &mut value)))
+        .collect()
+}
+
+/// Prose outside a recipe: only what needs no formula is live there.
+pub(super) fn plain_blocks(blocks: &[Block<Brace>]) -> Vec<Block<Label>> {
+    let mut value = |live: &Live| Some(measure(live).unwrap_or_default());
+    blocks
+        .iter()
+        .map(|block| block.map(&mut |inline| change(inline, &mut value)))
+        .collect()
+}
+
+fn change(
+    inline: &Inline<Brace>,
+    value: &mut dyn FnMut(&Live) -> Option<Label>,
+) -> Option<Inline<Label>> {
+    match inline {
+        Inline::Live { value: live } => {
+            value(&live.value).map(|value| Inline::Live { value })
+        }
+        Inline::Link { to, .. } => {
+            Some(Inline::Link { to: page(to), content: Vec::new() })
+        }
+        _ => None,
+    }
+}
+
+/// A link to another file of the folder becomes the name of its page:
+/// `../techniques/letter-turn.md` → `techniques/letter-turn`.
+fn page(to: &str) -> String {
+    let Some(path) = to.strip_suffix(".md") else { return to.to_owned() };
+    let path = path.trim_start_matches("../").trim_start_matches("./");
+    if path.contains('/') { path.to_owned() } else { format!("recipes/{path}") }
+}
+
+fn label(live: &Live, step: Option<usize>, work: &Work, context: Context) -> Label {
+    match live {
+        Live::Pieces => super::makes(work, context),
+        Live::Size(size) => show::size(&scaled(size, work)),
+        Live::Named(share, name) => named(share, name, step, work, context),
+        Live::Temperature(_) | Live::Length(_) => measure(live).unwrap_or_default(),
+    }
+}
+
+fn measure(live: &Live) -> Option<Label> {
+    Some(match live {
+        Live::Temperature(degrees) if is_oven(degrees) => show::oven(degrees),
+        Live::Temperature(degrees) => show::temperature(degrees),
+        Live::Length(length) if *length.amount() < exact(2, 1) => show::thickness(length),
+        Live::Length(length) => show::length(length),
+        Live::Size(size) => show::size(size),
+        Live::Pieces | Live::Named(..) => return None,
+    })
+}
+
+fn is_oven(degrees: &Temperature) -> bool {
+    *degrees.in_celsius() >= exact(OVEN_FROM, 1)
+}
+
+/// A size that is a sheet of the recipe follows the scale.
+fn scaled(size: &Size, work: &Work) -> Size {
+    let steps = work.steps();
+    let step =
+        steps.iter().find(|step| step.sheet.as_ref().is_some_and(|s| s.value == *size));
+    let Some(step) = step else { return size.clone() };
+    let layering = &work.layering.laminated;
+    let rolled = layering.sheets.iter().find(|rolled| rolled.step == step.name);
+    let block = layering
+        .lock_in
+        .as_ref()
+        .filter(|_| work.layering.block.is_some_and(|at| steps[at].name == step.name));
+    rolled
+        .map(|rolled| rolled.sheet.clone())
+        .or_else(|| block.map(|locked| locked.block.clone()))
+        .unwrap_or_else(|| size.clone())
+}
+
+/// `the dough (893 g)`, `butter (250 g)`, `half of the butter (125 g)`.
+fn named(
+    share: &Share,
+    name: &str,
+    step: Option<usize>,
+    work: &Work,
+    context: Context,
+) -> Label {
+    let found = preferred(lines_of(name, &work.formula), step, work);
+    let words = if share.words.is_empty() {
+        name.to_owned()
+    } else {
+        format!("{} {name}", share.words)
+    };
+    match amount(&found, share, work, context) {
+        Some(amount) => amount.map(|amount| format!("{words} ({amount})")),
+        None => Label::same(words),
+    }
+}
+
+fn amount(
+    found: &[LineRef],
+    share: &Share,
+    work: &Work,
+    context: Context,
+) -> Option<Label> {
+    let factor = &share.part * &work.factor;
+    match found {
+        [] => None,
+        [line] => lines::share_of(&work.formula.lines[*line], &factor, context),
+        several => {
+            let sum: Mass =
+                several.iter().map(|line| work.formula.lines[*line].mass()).sum();
+            let mass = &sum * &factor;
+            mass.is_positive().then(|| lines::weight(&mass, Kind::Other, context))
+        }
+    }
+}
+
+/// Of lines in several sections that a name may mean, those that go in at this step, else
+/// those that went in before it; else all.
+fn preferred(found: Vec<LineRef>, step: Option<usize>, work: &Work) -> Vec<LineRef> {
+    let sections: std::collections::BTreeSet<&str> =
+        found.iter().map(|line| work.formula.lines[*line].section).collect();
+    let Some(step) = step.filter(|_| sections.len() > 1) else { return found };
+    let used = |at: usize| -> Vec<LineRef> {
+        let here = &work.flow.uses[at];
+        found
+            .iter()
+            .copied()
+            .filter(|line| here.iter().any(|(used, _)| used == line))
+            .collect()
+    };
+    let before = work.flow.before(step).into_iter().rev();
+    before.map(used).find(|lines| !lines.is_empty()).unwrap_or(found)
+}

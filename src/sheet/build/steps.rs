@@ -1,0 +1,237 @@
+//! Steps and their tickets in words.
+
+use crate::measure::{Exact, Label, show};
+use crate::model::{self, Step, Wait};
+use crate::work::Work;
+
+use super::super::{Ingredients, Part, StepSheet, TicketRow, Watch};
+use super::content::plain;
+use super::{Context, lines, prose};
+
+/// Steps and prose in reading order.
+pub(super) fn parts(work: &Work, context: Context) -> Vec<Part> {
+    let mut number = 0;
+    let parts = work.recipe.parts.iter().map(|part| match part {
+        model::Part::Prose { title, content } => Part::Prose {
+            title: title.value.clone(),
+            content: prose::blocks(content, None, work, context),
+        },
+        model::Part::Step(step) => {
+            number += 1;
+            Part::Step(self::step(step, number, work, context))
+        }
+    });
+    parts.collect()
+}
+
+fn step(step: &Step, number: usize, work: &Work, context: Context) -> StepSheet {
+    let at = number - 1;
+    StepSheet {
+        step: step.name.clone(),
+        number,
+        title: step.title.value.clone(),
+        ticket: Ticket { work, context, rows: Vec::new() }.rows(step, at),
+        ingredients: ingredients(at, work, context),
+        watch: step.watch.as_ref().and_then(|name| watch(&name.value, work)),
+        until: step.until.clone(),
+        prose: prose::blocks(&step.prose, Some(at), work, context),
+    }
+}
+
+fn watch(name: &str, work: &Work) -> Option<Watch> {
+    let video = work.recipe.videos.iter().find(|video| video.name == name)?;
+    Some(Watch { name: video.name.clone(), address: video.address.value.clone() })
+}
+
+fn ingredients(at: usize, work: &Work, context: Context) -> Vec<Ingredients> {
+    let used = work.flow.uses[at].iter().map(|(line, share)| {
+        let weighed = &work.formula.lines[*line];
+        let share: Exact = share * &work.factor;
+        let words = || match &weighed.line.amount {
+            model::Amount::Free(words) => plain(words),
+            model::Amount::Of(_) => Label::default(),
+        };
+        Ingredients {
+            amount: lines::share_of(weighed, &share, context).unwrap_or_else(words),
+            ingredient: weighed.title().to_owned(),
+        }
+    });
+    used.collect()
+}
+
+/// A ticket's rows as they are collected.
+struct Ticket<'a> {
+    work: &'a Work<'a>,
+    context: Context<'a>,
+    rows: Vec<TicketRow>,
+}
+
+impl Ticket<'_> {
+    fn rows(mut self, step: &Step, at: usize) -> Vec<TicketRow> {
+        self.times(step, at);
+        self.sheet(step);
+        self.oven(step);
+        self.rows
+    }
+
+    fn row(&mut self, key: &str, value: Option<Label>) {
+        let Some(value) = value else { return };
+        let term = self.context.words.get(key).to_owned();
+        self.rows.push(TicketRow { key: key.to_owned(), term, value });
+    }
+
+    fn times(&mut self, step: &Step, at: usize) {
+        let hands = self.hands(step, at);
+        self.row("hands", hands);
+        self.row("wait", step.wait.as_ref().map(|wait| plain(wait_words(&wait.value))));
+        self.row("where", step.at_place.as_ref().map(|place| plain(&place.value)));
+        self.row("at", step.at.as_ref().map(|at| show::temperature(&at.value)));
+        self.row(
+            "hold",
+            step.hold.as_ref().map(|hold| plain(self.hold_words(&hold.value))),
+        );
+        let kit: Vec<String> =
+            step.kit.iter().map(|(count, name)| format!("{count} {name}")).collect();
+        self.row("kit", (!kit.is_empty()).then(|| plain(kit.join(", "))));
+    }
+
+    /// Attended time as planned; a range stays a range.
+    fn hands(&self, step: &Step, at: usize) -> Option<Label> {
+        let span = &step.hands.as_ref()?.value;
+        if span.least < span.most {
+            let (least, most) = (span.least.whole_minutes(), span.most.whole_minutes());
+            return Some(plain(range_words(least, most)));
+        }
+        let timing = self.work.timing.as_ref().ok()?;
+        let own = timing.jobs.iter().filter(|job| job.recipe == self.work.recipe.name);
+        let minutes = own.skip(at).map(|job| job.job.hands.whole_minutes()).next()?;
+        Some(plain(show::minutes(minutes)))
+    }
+
+    fn hold_words(&self, hold: &model::Hold) -> String {
+        let time = show::minutes(hold.up_to.whole_minutes());
+        match &hold.at_place {
+            Some(place) => {
+                self.context.words.fill("hold-in", &[("time", &time), ("place", place)])
+            }
+            None => self.context.words.fill("hold-up-to", &[("time", &time)]),
+        }
+    }
+
+    fn sheet(&mut self, step: &Step) {
+        let layering = &self.work.layering.laminated;
+        let rolled = layering.sheets.iter().find(|rolled| rolled.step == step.name);
+        let block = layering.lock_in.as_ref().filter(|_| self.is_block(step));
+        let written = step.sheet.as_ref().map(|sheet| &sheet.value);
+        let sheet = rolled
+            .map(|rolled| &rolled.sheet)
+            .or_else(|| block.map(|locked| &locked.block))
+            .or(written);
+        let thickness = rolled
+            .map(|rolled| &rolled.thickness)
+            .or_else(|| block.map(|locked| &locked.block_thickness));
+        let layers = rolled.map(|rolled| rolled.fat_layers).filter(|layers| *layers > 0);
+        self.row("sheet", sheet.filter(|_| written.is_some()).map(show::size));
+        let thick = thickness.filter(|thick| written.is_some() && thick.is_positive());
+        self.row("thickness", thick.map(show::thickness));
+        self.row(
+            "lock-in",
+            step.lock_in.as_ref().map(|kind| self.word("lock-in", kind.value.word())),
+        );
+        self.row(
+            "turn",
+            step.turn.as_ref().map(|turn| self.word("turn", &turn.value.word())),
+        );
+        let fold = layering.folds.iter().find(|fold| fold.step == step.name);
+        let after = fold.map(|fold| format!("{} → {}", fold.fat_before, fold.fat_after));
+        let same = || layers.map(|layers| layers.to_string());
+        self.row("layers", after.or_else(same).map(plain));
+        self.cut(step);
+    }
+
+    fn is_block(&self, step: &Step) -> bool {
+        let steps = self.work.steps();
+        self.work.layering.block.is_some_and(|at| steps[at].name == step.name)
+    }
+
+    /// The word for a kind of lock-in or turn; the kind itself where there is none.
+    fn word(&self, what: &str, kind: &str) -> Label {
+        let key = format!("{what}-{kind}");
+        let word = self.context.words.get(&key);
+        plain(if word == key { kind } else { word })
+    }
+
+    fn cut(&mut self, step: &Step) {
+        let steps = self.work.steps();
+        let cut = self.work.cuts.iter().find(|(at, _)| steps[*at].name == step.name);
+        let Some((_, Ok(cut))) = cut else { return };
+        let cut = super::dough::layout(&cut.layout, &cut.piece, self.context);
+        let pieces = (cut.pieces * self.work.doughs).to_string();
+        let shape = self
+            .context
+            .words
+            .get(&format!("shape-{}", cut.shape.replace(' ', "-")))
+            .to_owned();
+        let words = |size: &str| {
+            self.context.words.fill(
+                "cut-into",
+                &[("pieces", &pieces), ("shape", &shape), ("size", size)],
+            )
+        };
+        let value = cut.piece.map(words);
+        self.row("cut", Some(value));
+    }
+
+    fn oven(&mut self, step: &Step) {
+        self.row("oven", step.bake.as_ref().map(|bake| show::oven(&bake.value.oven)));
+        self.row("fan", step.fan.as_ref().map(|fan| show::oven(&fan.value)));
+        self.row(
+            "bake",
+            step.bake.as_ref().map(|bake| plain(wait_words(&bake.value.time))),
+        );
+        let trays = step.per_tray.as_ref().filter(|_| step.bake.is_some()).map(|_| {
+            crate::work::trays(step, self.work.recipe, self.work.pieces).to_string()
+        });
+        self.row("trays", trays.map(plain));
+        self.row("core", step.core.as_ref().map(|core| show::temperature(&core.value)));
+        let cool = step.cool.as_ref().map(|what| {
+            plain(self.context.words.fill("cool-rule", &[("what", &what.value)]))
+        });
+        self.row("cool", cool.map(|label| with_limits(&label)));
+    }
+}
+
+/// Cooling limits of the FDA Food Code 3-501.14 (A): 57 °C to 21 °C within 2 h and to
+/// 5 °C within 6 h in all; 135, 70 and 41 °F there.
+fn with_limits(label: &Label) -> Label {
+    let degrees = [
+        ("{hot}", "57 °C", "135 °F"),
+        ("{warm}", "21 °C", "70 °F"),
+        ("{cold}", "5 °C", "41 °F"),
+    ];
+    degrees.iter().fold(label.clone(), |label, (sign, metric, us)| {
+        Label::new(label.metric.replace(sign, metric), label.us.replace(sign, us))
+    })
+}
+
+/// `60 min (45 min to 2 h)`, or the time alone.
+fn wait_words(wait: &Wait) -> String {
+    let usual = wait.usual.whole_minutes();
+    let (least, most) = (wait.least.whole_minutes(), wait.most.whole_minutes());
+    if least == most {
+        return show::minutes(usual);
+    }
+    if usual == least {
+        return range_words(least, most);
+    }
+    format!("{} ({})", show::minutes(usual), range_words(least, most))
+}
+
+/// `30–60 min`, `45 min–2 h`.
+fn range_words(least: u64, most: u64) -> String {
+    if most < 60 {
+        format!("{least}–{most} min")
+    } else {
+        format!("{}–{}", show::minutes(least), show::minutes(most))
+    }
+}

@@ -1,0 +1,177 @@
+//! A recipe worked out at one scale, in exact amounts: what the checks judge and the sheet
+//! puts into words.
+
+mod cuts;
+mod layering;
+mod times;
+mod water;
+
+pub use cuts::CutWork;
+pub use layering::{Layering, inherited};
+pub(crate) use times::trays;
+pub use times::{Timing, WorkJob};
+pub use water::{mixed_water, wanted_water};
+
+use num_traits::ToPrimitive;
+
+use crate::dough::cutting::Refusal;
+use crate::formula::{
+    Book, Flow, Formula, Percentages, Scaling, doughs, factor, is_dough, is_roll_in,
+    percentages, weigh,
+};
+use crate::measure::{Exact, Mass, Size, exact};
+use crate::model::{Kit, Makes, Recipe, Step};
+
+/// A recipe worked out.
+#[derive(Clone, Debug)]
+pub struct Work<'a> {
+    /// The recipe as written.
+    pub recipe: &'a Recipe,
+    /// Its formula as written.
+    pub formula: Formula<'a>,
+    /// Which lines go where.
+    pub flow: Flow,
+    /// The percentages of the formula.
+    pub percentages: Percentages,
+    /// How many times the recipe as written.
+    pub factor: Exact,
+    /// In how many equal doughs.
+    pub doughs: u64,
+    /// How many pieces; `None` for a base dough.
+    pub pieces: Option<u64>,
+    /// The dough in one piece, less the loss.
+    pub piece: Option<Mass>,
+    /// Sheets, lock-in and turns of one dough.
+    pub layering: Layering,
+    /// The cuts of one dough, by step number; or why one cannot be made.
+    pub cuts: Vec<(usize, Result<CutWork, Refusal>)>,
+    /// The times; or the names of steps that wait for each other in a ring.
+    pub timing: Result<Timing, Vec<String>>,
+}
+
+/// Works out `recipe` as `scaling` wants it.
+///
+/// # Errors
+/// The reason, where it cannot be scaled so.
+pub fn work<'a>(
+    recipe: &'a Recipe,
+    scaling: &Scaling,
+    book: Book<'a>,
+) -> Result<Work<'a>, &'static str> {
+    let formula = weigh(recipe, book).0;
+    let flow = Flow::new(recipe, &formula);
+    let dough = dough_mass(&formula, book);
+    let written = piece_as_written(recipe, &formula, &flow, &dough, book);
+    let factor = factor(scaling, recipe, &formula, written.as_ref(), book)?;
+    let kit = kit(book);
+    let sheets: Vec<&Size> = recipe
+        .steps()
+        .filter_map(|step| step.sheet.as_ref().map(|sheet| &sheet.value))
+        .collect();
+    let doughs = doughs(&factor, &mixed(recipe, &dough), &sheets, &kit);
+    let each = &factor / Exact::from_integer(doughs.into());
+    let layering = layering::layering(recipe, &formula, &flow, &each, book);
+    let cuts = cuts::cuts(recipe, &layering, &each);
+    let pieces = pieces(recipe, &factor);
+    let piece = cut_piece(&cuts, doughs, pieces, &recipe.loss)
+        .or_else(|| even_piece(&dough, &factor, pieces, &recipe.loss));
+    let timing = times::timing(recipe, &factor, pieces, book);
+    let percentages = percentages(&formula, book);
+    Ok(Work {
+        recipe,
+        formula,
+        flow,
+        percentages,
+        factor,
+        doughs,
+        pieces,
+        piece,
+        layering,
+        cuts,
+        timing,
+    })
+}
+
+impl Work<'_> {
+    /// The steps in the order written.
+    pub fn steps(&self) -> Vec<&Step> {
+        self.recipe.steps().collect()
+    }
+
+    /// The scale of one dough: the factor over the number of doughs.
+    pub fn each(&self) -> Exact {
+        &self.factor / Exact::from_integer(self.doughs.into())
+    }
+}
+
+/// What the classroom has; nothing known where there is no course.
+pub fn kit(book: Book) -> Kit {
+    book.content.course.as_ref().map(|course| course.kit.clone()).unwrap_or_default()
+}
+
+/// The dough and roll-in fat of one batch.
+fn dough_mass(formula: &Formula, book: Book) -> Mass {
+    let counts =
+        |section: &str| is_dough(section, formula, book) || is_roll_in(section, formula);
+    formula.lines.iter().filter(|line| counts(line.section)).map(|line| line.mass()).sum()
+}
+
+/// The dough that a mixer must hold: nothing where no step needs one.
+fn mixed(recipe: &Recipe, dough: &Mass) -> Mass {
+    let mixes = recipe
+        .steps()
+        .any(|step| step.kit.iter().any(|(_, name)| name.contains("mixer")));
+    if mixes { dough.clone() } else { Mass::zero() }
+}
+
+/// So many pieces, to the nearest whole one and at least one.
+fn pieces(recipe: &Recipe, factor: &Exact) -> Option<u64> {
+    match recipe.makes.as_ref().map(|makes| &makes.value) {
+        Some(Makes::Pieces { count, .. }) => {
+            let pieces = Exact::from_integer((*count).into()) * factor;
+            pieces.round().to_integer().to_u64().map(|pieces| pieces.max(1))
+        }
+        _ => None,
+    }
+}
+
+/// The weight of one piece as written, before any scaling.
+fn piece_as_written(
+    recipe: &Recipe,
+    formula: &Formula,
+    flow: &Flow,
+    dough: &Mass,
+    book: Book,
+) -> Option<Mass> {
+    let one = exact(1, 1);
+    let layering = layering::layering(recipe, formula, flow, &one, book);
+    let cuts = cuts::cuts(recipe, &layering, &one);
+    let pieces = pieces(recipe, &one);
+    cut_piece(&cuts, 1, pieces, &recipe.loss)
+        .or_else(|| even_piece(dough, &one, pieces, &recipe.loss))
+}
+
+/// The piece of the cut that gives the pieces promised.
+fn cut_piece(
+    cuts: &[(usize, Result<CutWork, Refusal>)],
+    doughs: u64,
+    pieces: Option<u64>,
+    loss: &Exact,
+) -> Option<Mass> {
+    let made = cuts.iter().filter_map(|(_, cut)| cut.as_ref().ok());
+    let fitting =
+        made.filter(|cut| cut.layout.pieces.len() as u64 * doughs >= pieces.unwrap_or(1));
+    let kept = exact(1, 1) - loss;
+    fitting.last().filter(|_| pieces.is_some()).map(|cut| &cut.piece * &kept)
+}
+
+/// The dough shared out evenly.
+fn even_piece(
+    dough: &Mass,
+    factor: &Exact,
+    pieces: Option<u64>,
+    loss: &Exact,
+) -> Option<Mass> {
+    let share = factor * (exact(1, 1) - loss) / Exact::from_integer(pieces?.into());
+    Some(dough * &share)
+}

@@ -1,0 +1,193 @@
+//! The steps as jobs, those of included recipes first.
+
+use crate::formula::{Book, Scaling, Source, factor, weigh};
+use crate::measure::{Duration, Exact, ceil, exact};
+use crate::model::{Pace, Recipe, Step};
+use crate::time::{Job, Schedule, schedule};
+
+/// Levels of included recipes whose steps are planned.
+const DEEPEST: usize = 16;
+
+/// The steps in time.
+#[derive(Clone, Debug)]
+pub struct Timing {
+    /// Every step, included recipes first.
+    pub jobs: Vec<WorkJob>,
+    /// When each happens.
+    pub schedule: Schedule,
+}
+
+/// A step as a job.
+#[derive(Clone, Debug)]
+pub struct WorkJob {
+    /// The recipe it belongs to.
+    pub recipe: String,
+    /// The step's name.
+    pub step: String,
+    /// Its heading.
+    pub title: String,
+    /// Whether it is a bake.
+    pub bake: bool,
+    /// Where it waits.
+    pub place: Option<String>,
+    /// The job.
+    pub job: Job,
+}
+
+/// Plans the steps of `recipe` and of what it includes. A ring of steps is named.
+pub(super) fn timing(
+    recipe: &Recipe,
+    factor: &Exact,
+    pieces: Option<u64>,
+    book: Book,
+) -> Result<Timing, Vec<String>> {
+    let mut jobs = Vec::new();
+    add(recipe, factor, pieces, book, &mut jobs, 0);
+    let plain: Vec<Job> = jobs.iter().map(|job| job.job.clone()).collect();
+    let schedule = schedule(&plain).map_err(|cycle| cycle.names)?;
+    Ok(Timing { jobs, schedule })
+}
+
+/// Adds the jobs of a recipe, behind those of the recipes it includes.
+fn add(
+    recipe: &Recipe,
+    factor: &Exact,
+    pieces: Option<u64>,
+    book: Book,
+    jobs: &mut Vec<WorkJob>,
+    depth: usize,
+) {
+    let steps: Vec<&Step> = recipe.steps().collect();
+    let included =
+        if depth < DEEPEST { includes(recipe, factor, book) } else { Vec::new() };
+    let mut needs: Vec<(String, usize)> = Vec::new();
+    for (title, inner, inner_factor) in included {
+        add(inner, &inner_factor, None, book, jobs, depth + 1);
+        if let Some(last) = jobs.len().checked_sub(1) {
+            needs.push((title, last));
+        }
+    }
+    let first = jobs.len();
+    for (at, step) in steps.iter().enumerate() {
+        let mut after = own_after(step, at, &steps, first);
+        let takes = |title: &str| {
+            step.uses.iter().any(|used| takes(recipe, &used.value.name, title))
+        };
+        after.extend(
+            needs.iter().filter(|(title, _)| takes(title)).map(|(_, last)| *last),
+        );
+        jobs.push(job(recipe, step, after, Scale { pieces, book }));
+    }
+}
+
+/// The recipes that a recipe includes, with how many batches of each it takes.
+fn includes<'a>(
+    recipe: &'a Recipe,
+    factor_here: &Exact,
+    book: Book<'a>,
+) -> Vec<(String, &'a Recipe, Exact)> {
+    let formula = weigh(recipe, book).0;
+    let lines = formula.lines.iter().filter_map(|line| {
+        let Source::Recipe(inner) = line.source else { return None };
+        let wanted = Scaling::Total(&line.mass() * factor_here);
+        let inner_formula = weigh(inner, book).0;
+        let batches = factor(&wanted, inner, &inner_formula, None, book);
+        Some((line.title().to_owned(), inner, batches.unwrap_or_else(|_| exact(1, 1))))
+    });
+    lines.collect()
+}
+
+/// Whether a ticket's word means the included recipe, or the section it stands in.
+fn takes(recipe: &Recipe, word: &str, title: &str) -> bool {
+    recipe.formula.iter().any(|section| {
+        let named = section.name.value == word || title.ends_with(word);
+        named && section.lines.iter().any(|line| line.ingredient.value.title() == title)
+    })
+}
+
+fn own_after(step: &Step, at: usize, steps: &[&Step], first: usize) -> Vec<usize> {
+    match &step.after {
+        Some(names) => names
+            .iter()
+            .filter_map(|name| steps.iter().position(|other| other.name == name.value))
+            .map(|found| first + found)
+            .collect(),
+        None => at.checked_sub(1).map(|above| first + above).into_iter().collect(),
+    }
+}
+
+/// What a step's time may grow with.
+#[derive(Clone, Copy)]
+struct Scale<'a> {
+    pieces: Option<u64>,
+    book: Book<'a>,
+}
+
+fn job(recipe: &Recipe, step: &Step, after: Vec<usize>, scale: Scale) -> WorkJob {
+    let trays = trays(step, recipe, scale.pieces);
+    let name = format!("{}/{}", recipe.name, step.name);
+    WorkJob {
+        recipe: recipe.name.clone(),
+        step: step.name.clone(),
+        title: step.title.value.clone(),
+        bake: step.bake.is_some(),
+        place: step.at_place.as_ref().map(|place| place.value.clone()),
+        job: Job {
+            name,
+            after,
+            hands: hands(step, scale.pieces.unwrap_or(1), trays),
+            wait: waits(step, loads(trays, scale.book)),
+            hold: step
+                .hold
+                .as_ref()
+                .map_or_else(Duration::zero, |hold| hold.value.up_to.clone()),
+        },
+    }
+}
+
+/// Attended time: the longer end of a range, so that a plan is kept.
+fn hands(step: &Step, pieces: u64, trays: u64) -> Duration {
+    let Some(span) = &step.hands else { return Duration::zero() };
+    let more = match &span.value.pace {
+        Some(Pace::Piece(each)) => each * &Exact::from_integer(pieces.into()),
+        Some(Pace::Tray(each)) => each * &Exact::from_integer(trays.into()),
+        None => Duration::zero(),
+    };
+    span.value.most.clone() + more
+}
+
+/// Unattended time: the wait and the bake, the bake once for each oven load.
+fn waits(step: &Step, loads: u64) -> [Duration; 3] {
+    let loads = Exact::from_integer(loads.into());
+    let wait = step.wait.as_ref().map(|wait| &wait.value);
+    let bake = step.bake.as_ref().map(|bake| &bake.value.time);
+    let parts = [
+        (wait.map(|wait| &wait.usual), bake.map(|time| &time.usual)),
+        (wait.map(|wait| &wait.least), bake.map(|time| &time.least)),
+        (wait.map(|wait| &wait.most), bake.map(|time| &time.most)),
+    ];
+    parts.map(|(wait, bake)| {
+        let bake = bake.map_or_else(Duration::zero, |time| time * &loads);
+        wait.cloned().unwrap_or_else(Duration::zero) + bake
+    })
+}
+
+/// Trays that the pieces take at this step, or at the bake.
+pub(crate) fn trays(step: &Step, recipe: &Recipe, pieces: Option<u64>) -> u64 {
+    let bake = || recipe.steps().find_map(|step| step.per_tray.as_ref());
+    match (step.per_tray.as_ref().or_else(bake), pieces) {
+        (Some(per_tray), Some(pieces)) => {
+            ceil(&Exact::new(pieces.into(), per_tray.value.into()))
+        }
+        _ => 1,
+    }
+}
+
+/// Oven loads that the trays take.
+fn loads(trays: u64, book: Book) -> u64 {
+    let at_once =
+        book.content.course.as_ref().and_then(|course| course.kit.trays_per_oven);
+    at_once
+        .filter(|at_once| *at_once > 0)
+        .map_or(1, |at_once| trays.div_ceil(at_once.into()))
+}
