@@ -1,1 +1,196 @@
-//! draw
+//! Drawing: from the computed sheet to SVG. Every fold and cut is drawn to scale from the
+//! recipe's own numbers; nothing is computed here but where things stand on the plate.
+//!
+//! The drawing system, one file each: [`ink`] (strokes, fills, class names), `lettering`
+//! (type sizes, measured widths), `plate` (shapes and labels), `hatch`, `arrow`,
+//! `dimension`, `svg` (writing), `raster` (PNG). On it stand the figures: `lock_in` and
+//! `envelope`, `turn` with `section` and `block`, `cut`, `timeline` with `rows`, `social`; `speech`
+//! says the same in words.
+//!
+//! A figure is 640 units wide and its labels are 20 units high: 10 px where it is shown
+//! 320 px wide. Every shape carries a class that begins `d-`, and its look as attributes,
+//! so that a page may recolour it and paper need not. No identifiers, styles or scripts.
+
+mod arrow;
+mod block;
+mod cut;
+mod dimension;
+mod envelope;
+mod hatch;
+mod ink;
+mod lettering;
+mod lock_in;
+mod plate;
+mod raster;
+mod rows;
+mod section;
+mod social;
+mod speech;
+mod stack;
+mod svg;
+mod timeline;
+mod turn;
+mod voice;
+
+#[cfg(test)]
+mod sample;
+#[cfg(test)]
+mod tests;
+
+pub use raster::{Unpainted, png};
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use crate::measure::Label;
+use crate::sheet::{CourseSheet, Cut, Demo, Fold, LockInFact, Part, Sheet, Time, Units};
+use crate::words::Words;
+
+use plate::Plate;
+use voice::Voice;
+
+/// One drawing in both unit systems.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Figure {
+    /// Its name among the figures of one recipe or technique: `first-turn`, `timeline`.
+    pub name: String,
+    /// The step that it belongs to.
+    pub step: Option<String>,
+    /// `lock-in`, `turn`, `cut` or `timeline`.
+    pub kind: String,
+    /// Its title.
+    pub title: String,
+    /// The same in words, enough to do it by ear.
+    pub alt: Label,
+    /// Whole SVG documents.
+    pub svg: Label,
+}
+
+/// The figures of a recipe: its lock-in, its turns, its cutting plans, its timeline.
+pub fn figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
+    let mut figures = Vec::new();
+    if let Some(lamination) = &sheet.lamination {
+        let lock_in = lamination.lock_in.iter();
+        figures.extend(
+            lock_in.map(|fact| lock_in_figure(fact, title(sheet, &fact.step), words)),
+        );
+        let along = |index: usize| {
+            lamination.folds.get(index + 1).is_some_and(|next| !next.quarter_turned)
+        };
+        let folds = lamination.folds.iter().enumerate();
+        figures.extend(folds.map(|(index, fold)| turn_figure(fold, along(index), words)));
+    }
+    let cuts = sheet.cuts.iter();
+    figures.extend(cuts.map(|cut| cut_figure(cut, title(sheet, &cut.step), words)));
+    if !sheet.time.steps.is_empty() {
+        figures.push(timeline_figure(&sheet.time, &sheet.recipe, words));
+    }
+    distinguish(&mut figures);
+    figures
+}
+
+/// One drawing of a technique, its `number`th from 1.
+pub fn demo(demo: &Demo, number: usize, words: &Words) -> Figure {
+    let mut figure = match demo {
+        Demo::LockIn(fact) => {
+            lock_in_figure(fact, words.get("drawing-lock-in").to_owned(), words)
+        }
+        Demo::Fold(fold) => turn_figure(fold, false, words),
+        Demo::Cut(cut) => cut_figure(cut, words.get("drawing-cut").to_owned(), words),
+    };
+    if figure.title.is_empty() {
+        words.get("drawing-turn").clone_into(&mut figure.title);
+    }
+    figure.name = format!("{}-{number}", figure.kind);
+    figure.step = None;
+    figure
+}
+
+/// The picture for link previews as an SVG document, 1200 × 630.
+pub fn social(sheet: &Sheet, course: &CourseSheet, words: &Words) -> String {
+    let plate = social::social(sheet, course);
+    let alternative = words.fill(
+        "drawing-alt-social",
+        &[("title", &sheet.title), ("course", &course.title)],
+    );
+    svg::document(&plate, &sheet.title, &alternative)
+}
+
+fn lock_in_figure(fact: &LockInFact, title: String, words: &Words) -> Figure {
+    let alt = both(words, |voice| speech::lock_in(fact, voice));
+    let plates = both(words, |voice| lock_in::lock_in(fact, voice));
+    figure("lock-in", (&fact.step, title), plates, alt)
+}
+
+fn turn_figure(fold: &Fold, along: bool, words: &Words) -> Figure {
+    let alt = both(words, |voice| speech::turn(fold, along, voice));
+    let plates = both(words, |voice| turn::turn(fold, along, voice));
+    figure("turn", (&fold.step, fold.title.clone()), plates, alt)
+}
+
+fn cut_figure(cut: &Cut, title: String, words: &Words) -> Figure {
+    let alt = both(words, |voice| speech::cut(cut, voice));
+    let plates = both(words, |voice| cut::cut(cut, voice));
+    figure("cut", (&cut.step, title), plates, alt)
+}
+
+fn timeline_figure(time: &Time, recipe: &str, words: &Words) -> Figure {
+    let alt = both(words, |voice| speech::timeline(time, voice));
+    let plates = both(words, |voice| timeline::timeline(time, recipe, voice));
+    let title = words.get("drawing-timeline").to_owned();
+    Figure { step: None, ..figure("timeline", ("timeline", title), plates, alt) }
+}
+
+fn figure(
+    kind: &str,
+    (step, title): (&str, String),
+    plates: [Plate; 2],
+    [metric, us]: [String; 2],
+) -> Figure {
+    let [drawn, drawn_us] = &plates;
+    let svg = Label::new(
+        svg::document(drawn, &title, &metric),
+        svg::document(drawn_us, &title, &us),
+    );
+    Figure {
+        name: step.to_owned(),
+        step: Some(step.to_owned()),
+        kind: kind.to_owned(),
+        title,
+        alt: Label::new(metric, us),
+        svg,
+    }
+}
+
+/// The same in metric and in US customary units.
+fn both<T>(words: &Words, make: impl Fn(Voice<'_>) -> T) -> [T; 2] {
+    [Units::Metric, Units::Us].map(|units| make(Voice { words, units }))
+}
+
+/// A step's heading; its name where the sheet has no such step.
+fn title(sheet: &Sheet, step: &str) -> String {
+    let own = sheet.parts.iter().find_map(|part| match part {
+        Part::Step(own) if own.step == step => Some(&own.title),
+        _ => None,
+    });
+    let timed = || sheet.time.steps.iter().find(|timed| timed.step == step);
+    own.or_else(|| timed().map(|timed| &timed.title))
+        .map_or(step, String::as_str)
+        .to_owned()
+}
+
+/// Gives a second figure of the same name its kind, and a number where that is not enough.
+fn distinguish(figures: &mut [Figure]) {
+    for index in 1..figures.len() {
+        let taken = |name: &str| figures[..index].iter().any(|other| other.name == name);
+        let (own, kind) = (&figures[index].name, &figures[index].kind);
+        let numbered = (1..).map(|number| match number {
+            1 => own.clone(),
+            2 => format!("{own}-{kind}"),
+            _ => format!("{own}-{kind}-{}", number - 1),
+        });
+        if let Some(name) = numbered.take(figures.len() + 2).find(|name| !taken(name)) {
+            figures[index].name = name;
+        }
+    }
+}

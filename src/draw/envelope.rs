@@ -1,0 +1,107 @@
+//! The envelope lock-in: the fat set with its corners at the middles of the dough's
+//! sides, four flaps over it.
+
+use crate::sheet::LockInFact;
+
+use super::ink;
+use super::lettering::{self, LABEL, RISE};
+use super::lock_in::{layers, tag};
+use super::plate::{MARGIN, Plate, Point, Text, WIDTH};
+use super::section::{Layer, hatch_fat};
+use super::voice::Voice;
+
+/// The largest that the dough is drawn, so that the closed parcel finds room beside it.
+const DOUGH: f64 = 250.0;
+/// Where the second panel begins.
+const SECOND: f64 = 380.0;
+
+/// The drawing of an envelope lock-in.
+pub(super) fn envelope(fact: &LockInFact, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(WIDTH);
+    let scale = DOUGH / fact.length_cm.max(fact.width_cm).max(0.1);
+    let size = [fact.length_cm * scale, fact.width_cm * scale];
+    let top = 44.0;
+    heading(&mut plate, &voice.word("lay-in"), MARGIN);
+    heading(&mut plate, &voice.word("closed"), SECOND - 10.0);
+    open(&mut plate, fact, ([MARGIN, top], size), (scale, voice));
+    let bottom = top + size[1];
+    let across = [MARGIN, MARGIN + size[0]];
+    plate.dimension_across(across, bottom + 22.0, &voice.length(fact.length_cm));
+    let up = MARGIN + size[0] + 14.0;
+    plate.dimension_up(up, [top, bottom], &voice.length(fact.width_cm));
+    closed(&mut plate, fact, ([SECOND, top], size), (scale, voice));
+    let stack = [Layer::Dough, Layer::Fat, Layer::Dough];
+    let top = bottom + 62.0;
+    let order = order(&mut plate, top, voice);
+    plate.height =
+        layers(&mut plate, fact, &stack, ([SECOND, top], voice)).max(order) + 4.0;
+    plate
+}
+
+fn heading(plate: &mut Plate, text: &str, x: f64) {
+    let at = [x, 6.0 + lettering::HEADING * RISE];
+    plate.text(Text::new(text, at).size(lettering::HEADING).bold().ink(ink::LEAD));
+}
+
+/// How it is closed, in words beneath the dough.
+fn order(plate: &mut Plate, top: f64, voice: Voice<'_>) -> f64 {
+    let mut y = top + LABEL * RISE;
+    for line in
+        lettering::wrap(&voice.word("envelope-order"), LABEL, false, SECOND - 60.0)
+    {
+        plate.text(Text::new(line, [MARGIN, y]));
+        y += LABEL * 1.2;
+    }
+    y
+}
+
+/// The dough with the fat on it and the flaps in their order.
+fn open(
+    plate: &mut Plate,
+    fact: &LockInFact,
+    (corner, size): (Point, [f64; 2]),
+    (scale, voice): (f64, Voice<'_>),
+) {
+    let end = [corner[0] + size[0], corner[1] + size[1]];
+    plate.rectangle(corner, end, ink::DOUGH);
+    let centre = [f64::midpoint(corner[0], end[0]), f64::midpoint(corner[1], end[1])];
+    let block = diamond(centre, [fact.block_length_cm, fact.block_width_cm], scale);
+    plate.polygon(block, ink::FAT);
+    hatch_fat(plate, &block);
+    let corners = [[corner[0], end[1]], [end[0], corner[1]], [end[0], end[1]], corner];
+    for (index, place) in corners.into_iter().enumerate() {
+        let toward = |share: f64| {
+            [0, 1].map(|axis| place[axis] + share * (centre[axis] - place[axis]))
+        };
+        plate.arrow(toward(0.3), toward(0.68));
+        plate.ring(toward(0.17), index + 1);
+    }
+    tag(plate, voice.of(&fact.block), centre);
+}
+
+/// The closed parcel where it lies, its seams, and where the dough lay.
+fn closed(
+    plate: &mut Plate,
+    fact: &LockInFact,
+    (corner, size): (Point, [f64; 2]),
+    (scale, voice): (f64, Voice<'_>),
+) {
+    let end = [corner[0] + size[0], corner[1] + size[1]];
+    plate.rectangle(corner, end, ink::GHOST);
+    let centre = [f64::midpoint(corner[0], end[0]), f64::midpoint(corner[1], end[1])];
+    let parcel = diamond(centre, [fact.closed_length_cm, fact.closed_width_cm], scale);
+    plate.polygon(parcel, ink::DOUGH);
+    plate.line(&[parcel[0], parcel[2]], ink::SEAM);
+    plate.line(&[parcel[1], parcel[3]], ink::SEAM);
+    tag(plate, voice.of(&fact.closed), centre);
+}
+
+/// A rectangle turned by an eighth, its corners top, right, bottom, left.
+fn diamond([x, y]: Point, [length, width]: [f64; 2], scale: f64) -> [Point; 4] {
+    let turned = |u: f64, v: f64| {
+        let (u, v) = (u * length * scale / 2.0, v * width * scale / 2.0);
+        let root = std::f64::consts::FRAC_1_SQRT_2;
+        [x + (u - v) * root, y + (u + v) * root]
+    };
+    [turned(-1.0, -1.0), turned(1.0, -1.0), turned(1.0, 1.0), turned(-1.0, 1.0)]
+}

@@ -1,0 +1,98 @@
+//! Hatching as real lines, clipped to the outline that they fill. A pattern would need an
+//! identifier, and identifiers clash where many drawings stand in one page.
+
+use super::ink::Ink;
+use super::plate::{Plate, Point};
+use super::svg::polyline;
+
+/// The most lines in one hatching: a larger outline is hatched wider.
+const MOST_LINES: f64 = 400.0;
+
+/// The way that the lines of a hatching run.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Slant {
+    sin: f64,
+    cos: f64,
+}
+
+impl Slant {
+    /// Lines rising to the right by so many degrees.
+    pub(super) fn degrees(degrees: f64) -> Self {
+        let (sin, cos) = degrees.to_radians().sin_cos();
+        Self { sin, cos }
+    }
+
+    /// How far along and across the lines a point lies.
+    fn measure(self, [x, y]: Point) -> [f64; 2] {
+        [x * self.cos - y * self.sin, x * self.sin + y * self.cos]
+    }
+
+    /// The point that lies so far along and across.
+    fn point(self, along: f64, across: f64) -> Point {
+        [along * self.cos + across * self.sin, across * self.cos - along * self.sin]
+    }
+}
+
+impl Plate {
+    /// Fills `outline` with parallel lines, `gap` apart.
+    pub(super) fn hatch(&mut self, outline: &[Point], slant: Slant, gap: f64, ink: Ink) {
+        let path = lines(outline, slant, gap);
+        if !path.is_empty() {
+            self.path(path, ink);
+        }
+    }
+}
+
+/// The hatching of one outline, in the path language.
+fn lines(outline: &[Point], slant: Slant, gap: f64) -> String {
+    let turned: Vec<[f64; 2]> =
+        outline.iter().map(|point| slant.measure(*point)).collect();
+    let least = turned.iter().map(|at| at[1]).fold(f64::INFINITY, f64::min);
+    let most = turned.iter().map(|at| at[1]).fold(f64::NEG_INFINITY, f64::max);
+    let gap = gap.max((most - least) / MOST_LINES).max(0.5);
+    let mut path = String::new();
+    // Counted from the plate's corner, so that the hatchings of neighbours run on.
+    let mut across = ((least / gap).floor() + 0.5) * gap;
+    while across < most {
+        for pair in crossings(&turned, across).chunks_exact(2) {
+            path +=
+                &polyline(&[slant.point(pair[0], across), slant.point(pair[1], across)]);
+        }
+        across += gap;
+    }
+    path
+}
+
+/// Where the line `across` enters and leaves the outline, in order.
+fn crossings(turned: &[[f64; 2]], across: f64) -> Vec<f64> {
+    let next = turned.iter().cycle().skip(1);
+    let mut found: Vec<f64> = turned
+        .iter()
+        .zip(next)
+        .filter(|(from, to)| (from[1] <= across) != (to[1] <= across))
+        .map(|(from, to)| {
+            from[0] + (across - from[1]) / (to[1] - from[1]) * (to[0] - from[0])
+        })
+        .collect();
+    found.sort_by(f64::total_cmp);
+    found
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lines_stay_inside_the_outline() {
+        let square = [[0.0, 0.0], [10.0, 0.0], [10.0, 10.0], [0.0, 10.0]];
+        let path = lines(&square, Slant::degrees(0.0), 4.0);
+        assert_eq!(path, "M0 2L10 2M0 6L10 6");
+    }
+
+    #[test]
+    fn nothing_and_too_much_end() {
+        assert_eq!(lines(&[], Slant::degrees(45.0), 4.0), "");
+        let huge = [[0.0, 0.0], [1e6, 0.0], [1e6, 1e6], [0.0, 1e6]];
+        assert!(lines(&huge, Slant::degrees(45.0), 1.0).matches('M').count() <= 401);
+    }
+}

@@ -1,0 +1,93 @@
+//! The inks of the drawings: a class name for a page's style sheet, and the same look as
+//! presentation attributes for paper and pictures. No colour stands alone: fat is hatched,
+//! scrap is cross-hatched, waiting is hatched, what moves is numbered.
+
+/// How a shape is painted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Ink {
+    /// Class names, all beginning `d-`.
+    pub(super) class: &'static str,
+    /// Presentation attributes.
+    pub(super) paint: &'static str,
+}
+
+/// Declares inks: name, class, attributes.
+macro_rules! inks {
+    ($($(#[$doc:meta])* $name:ident = $class:literal, $paint:literal;)*) => {
+        $($(#[$doc])* pub(super) const $name: Ink = Ink { class: $class, paint: $paint };)*
+    };
+}
+
+inks! {
+    /// Lettering.
+    TEXT = "d-text", r##"fill="#2b2622""##;
+    /// Lettering that leads: panel headings, numbers in rings.
+    LEAD = "d-text d-lead", r##"fill="#2f6b62""##;
+    /// Lettering on the band of a picture for link previews.
+    ON_BAND = "d-on-band", r##"fill="#ffffff""##;
+    /// A sheet or part of dough.
+    DOUGH = "d-dough",
+        r##"fill="#f3e3c3" stroke="#5a4a37" stroke-width="2" stroke-linejoin="round""##;
+    /// The hollow of a fold.
+    HOLLOW = "d-paper d-hollow",
+        r##"fill="#ffffff" stroke="#5a4a37" stroke-width="2" stroke-linejoin="round""##;
+    /// A piece in a cutting plan.
+    PIECE = "d-dough d-piece",
+        r##"fill="#f3e3c3" stroke="#2b2622" stroke-width="2" stroke-linejoin="round""##;
+    /// The grain that tells a piece from its neighbours.
+    GRAIN = "d-grain", r##"fill="none" stroke="#a58a5c" stroke-width="1""##;
+    /// Fat.
+    FAT = "d-fat",
+        r##"fill="#f2c230" stroke="#6e4f00" stroke-width="2" stroke-linejoin="round""##;
+    /// A fat layer seen from the side, too thin to be hatched.
+    FAT_SEAM = "d-fat", r##"fill="#f2c230" stroke="#6e4f00" stroke-width="1""##;
+    /// The hatching of fat.
+    FAT_HATCH = "d-fat-line", r##"fill="none" stroke="#6e4f00" stroke-width="1.5""##;
+    /// The sheet beneath a cutting plan: what no piece covers is scrap.
+    SCRAP = "d-scrap", r##"fill="#ffffff" stroke="#2b2622" stroke-width="2.5""##;
+    /// The cross-hatching of scrap.
+    SCRAP_HATCH = "d-scrap-line", r##"fill="none" stroke="#6a6058" stroke-width="1""##;
+    /// A cut.
+    CUT = "d-line d-cut",
+        r##"fill="none" stroke="#2b2622" stroke-width="2.5" stroke-linecap="round""##;
+    /// A fold to be made.
+    FOLD = "d-line d-fold",
+        r##"fill="none" stroke="#2b2622" stroke-width="2" stroke-dasharray="12 7""##;
+    /// A seam: edges that meet or lie loose.
+    SEAM = "d-line d-seam",
+        r##"fill="none" stroke="#2b2622" stroke-width="3.5" stroke-dasharray="0.1 8" stroke-linecap="round""##;
+    /// The spine: the closed fold.
+    SPINE = "d-line d-spine",
+        r##"fill="none" stroke="#2b2622" stroke-width="8" stroke-linecap="round""##;
+    /// Where something was, or will lie.
+    GHOST = "d-line d-ghost",
+        r##"fill="none" stroke="#6a6058" stroke-width="1.5" stroke-dasharray="4 5""##;
+    /// Dimension lines, ticks and leaders.
+    DIM = "d-dim", r##"fill="none" stroke="#2b2622" stroke-width="1.25""##;
+    /// The shaft of an arrow: a hand's movement.
+    ARROW = "d-arrow",
+        r##"fill="none" stroke="#2f6b62" stroke-width="4" stroke-linecap="round""##;
+    /// The head of an arrow.
+    HEAD = "d-arrow-head", r##"fill="#2f6b62" stroke="none""##;
+    /// The ring round a number.
+    RING = "d-paper d-ring", r##"fill="#ffffff" stroke="#2f6b62" stroke-width="2""##;
+    /// The ground of a label that stands on a hatching.
+    TAG = "d-paper", r##"fill="#ffffff" stroke="none""##;
+    /// Attended time.
+    HAND = "d-hand", r##"fill="#2f6b62" stroke="#1f4740" stroke-width="1.5""##;
+    /// Unattended time.
+    WAIT = "d-wait", r##"fill="#ffffff" stroke="#2f6b62" stroke-width="1.5""##;
+    /// The hatching of unattended time.
+    WAIT_HATCH = "d-wait-line", r##"fill="none" stroke="#2f6b62" stroke-width="1.5""##;
+    /// How much longer something may stay.
+    HOLD = "d-hold",
+        r##"fill="none" stroke="#2f6b62" stroke-width="2" stroke-dasharray="3 4""##;
+    /// The hours of a timeline, and what waits for what.
+    GRID = "d-grid", r##"fill="none" stroke="#d6ccbc" stroke-width="1""##;
+    /// What waits for what.
+    LINK = "d-link", r##"fill="none" stroke="#8a7d6c" stroke-width="1.25""##;
+    /// The ground of a picture for link previews.
+    GROUND = "d-ground", r##"fill="#fbf4e6" stroke="none""##;
+    /// A band across that ground.
+    BAND = "d-band", r##"fill="#2f6b62" stroke="none""##;
+}

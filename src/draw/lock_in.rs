@@ -1,0 +1,217 @@
+//! A lock-in: the dough with the fat on it, the order of closing, the closed parcel.
+
+use crate::sheet::LockInFact;
+
+use super::envelope::envelope;
+use super::ink;
+use super::lettering::{self, LABEL, RISE};
+use super::plate::{MARGIN, Plate, Point, Text, WIDTH};
+use super::section::{Bed, Flap, Layer, Stage, THICK, draw_bed, hatch_fat, stage};
+use super::turn::{Marked, Setting, sheet};
+use super::voice::Voice;
+
+/// The drawing of a lock-in.
+pub(super) fn lock_in(fact: &LockInFact, voice: Voice<'_>) -> Plate {
+    match fact.kind.as_str() {
+        "envelope" => envelope(fact, voice),
+        "letter" => folded(fact, LETTER, voice),
+        _ => folded(fact, BOOK, voice),
+    }
+}
+
+/// A lock-in that is folded along the sheet.
+#[derive(Clone, Copy)]
+struct Way {
+    /// Parts that the sheet's length is divided into.
+    parts: u32,
+    /// The parts that the fat lies on.
+    fat: [u32; 2],
+    /// The flaps in their order.
+    flaps: [u32; 2],
+    /// The closed parcel from the top down.
+    layers: &'static [Layer],
+    /// Where the seam lies on top of the parcel, as a share of its length.
+    seam: f64,
+}
+
+/// Fat on two thirds: the bare third over it, then the other over both.
+const LETTER: Way = Way {
+    parts: 3,
+    fat: [0, 2],
+    flaps: [2, 0],
+    layers: &[Layer::Dough, Layer::Fat, Layer::Dough, Layer::Fat, Layer::Dough],
+    seam: 1.0,
+};
+
+/// Fat on the middle half: both ends over it until they meet.
+const BOOK: Way = Way {
+    parts: 4,
+    fat: [1, 3],
+    flaps: [0, 3],
+    layers: &[Layer::Dough, Layer::Fat, Layer::Dough],
+    seam: 0.5,
+};
+
+fn folded(fact: &LockInFact, way: Way, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(WIDTH);
+    plate.heading(&voice.word("lay-in"), 6.0);
+    let marked = Marked {
+        size_cm: [fact.length_cm, fact.width_cm],
+        parts: way.parts,
+        open_middle: way.parts == 4,
+    };
+    let (setting, bottom) = sheet(&mut plate, marked, 44.0, voice);
+    fat_block(&mut plate, fact, &way, (&setting, voice));
+    plate.heading(&voice.word("close"), bottom + 14.0);
+    let mut bottom = bottom + 34.0;
+    for moment in stages(&way, &setting) {
+        bottom = stage(&mut plate, &moment, bottom) + 14.0;
+    }
+    plate.heading(&voice.word("closed"), bottom + 20.0);
+    let bottom = parcel(&mut plate, fact, (&setting, way), (bottom + 58.0, voice));
+    plate.height = bottom + 8.0;
+    plate
+}
+
+/// The fat on the dough, its size written on it, and the flaps' numbers.
+fn fat_block(
+    plate: &mut Plate,
+    fact: &LockInFact,
+    way: &Way,
+    (setting, voice): (&Setting, Voice<'_>),
+) {
+    let part = setting.size[0] / f64::from(way.parts);
+    let middle = setting.corner[0] + f64::from(way.fat[0] + way.fat[1]) / 2.0 * part;
+    let centre = [middle, setting.corner[1] + setting.size[1] / 2.0];
+    let half = [fact.block_length_cm, fact.block_width_cm]
+        .map(|side| side * setting.scale / 2.0);
+    let block = super::plate::corners(
+        [centre[0] - half[0], centre[1] - half[1]],
+        [centre[0] + half[0], centre[1] + half[1]],
+    );
+    plate.polygon(block, ink::FAT);
+    hatch_fat(plate, &block);
+    for fold in way.fat[0]..=way.fat[1] {
+        let x = setting.corner[0] + f64::from(fold) * part;
+        let inside = x > block[0][0] && x < block[1][0];
+        if inside && way.parts == 3 {
+            plate.line(
+                &[[x, setting.corner[1]], [x, setting.corner[1] + setting.size[1]]],
+                ink::FOLD,
+            );
+        }
+    }
+    for (index, flap) in way.flaps.iter().enumerate() {
+        let x = setting.corner[0] + (f64::from(*flap) + 0.5) * part;
+        plate.ring([x, centre[1]], index + 1);
+    }
+    tag(plate, voice.of(&fact.block), [middle, centre[1] + 0.25 * setting.size[1]]);
+}
+
+/// A label on a pale ground of its own, for standing on a hatching.
+pub(super) fn tag(plate: &mut Plate, label: &str, centre: Point) {
+    let text = Text::new(label, [centre[0], centre[1] + 0.36 * LABEL]).bold().middle();
+    let frame = text.frame().grown(5.0);
+    plate.rectangle([frame.left, frame.top], [frame.right, frame.bottom], ink::TAG);
+    plate.text(text);
+}
+
+fn stages(way: &Way, setting: &Setting) -> Vec<Stage> {
+    let part = setting.size[0] / f64::from(way.parts);
+    let x = |cell: u32| setting.corner[0] + f64::from(cell) * part;
+    let dough = || vec![Layer::Dough];
+    let fat = || vec![Layer::Fat, Layer::Dough];
+    let bed =
+        |span: [u32; 2], layers| Bed { span: span.map(x), layers, closed: [false; 2] };
+    let flap = |[hinge, end]: [u32; 2], layers, onto, number| Flap {
+        hinge: x(hinge),
+        end: x(end),
+        layers,
+        onto,
+        reach: 0.9,
+        number,
+    };
+    if way.parts == 4 {
+        let ends = vec![flap([1, 0], dough(), 2, 1), flap([3, 4], dough(), 2, 2)];
+        return vec![Stage {
+            beds: vec![bed([1, 3], fat())],
+            flaps: ends,
+            hops: Vec::new(),
+        }];
+    }
+    let three = vec![Layer::Dough, Layer::Fat, Layer::Dough];
+    vec![
+        Stage {
+            beds: vec![bed([0, 2], fat())],
+            flaps: vec![flap([2, 3], dough(), 2, 1)],
+            hops: Vec::new(),
+        },
+        Stage {
+            beds: vec![bed([1, 2], three)],
+            flaps: vec![flap([1, 0], fat(), 3, 2)],
+            hops: Vec::new(),
+        },
+    ]
+}
+
+/// The closed parcel from above, and its layers from the side.
+fn parcel(
+    plate: &mut Plate,
+    fact: &LockInFact,
+    (setting, way): (&Setting, Way),
+    (top, voice): (f64, Voice<'_>),
+) -> f64 {
+    let [length, width] =
+        [fact.closed_length_cm, fact.closed_width_cm].map(|side| side * setting.scale);
+    let left = MARGIN + 12.0;
+    let (right, bottom) = (left + length, top + width);
+    plate.rectangle([left, top], [right, bottom], ink::DOUGH);
+    let seam = left + length * way.seam - if way.seam < 1.0 { 0.0 } else { 1.0 };
+    plate.line(&[[seam, top], [seam, bottom]], ink::SEAM);
+    // The near and the far side lie open: fat shows there until they are pinched shut.
+    for y in [top + 1.0, bottom - 1.0] {
+        plate.line(&[[left, y], [right, y]], ink::SEAM);
+    }
+    plate.dimension_across(
+        [left, right],
+        bottom + 22.0,
+        &voice.length(fact.closed_length_cm),
+    );
+    let side = voice.length(fact.closed_width_cm);
+    plate.dimension_up(right + 16.0, [top, bottom], &side);
+    let column = right + 32.0 + lettering::width(&side, LABEL, false) + 18.0;
+    let noted = layers(plate, fact, way.layers, ([column, top], voice));
+    noted.max(bottom + 34.0 + LABEL)
+}
+
+/// The layers of the closed parcel from the side, named, with their thickness, and what
+/// the dotted line means.
+pub(super) fn layers(
+    plate: &mut Plate,
+    fact: &LockInFact,
+    stack: &[Layer],
+    ([x, top], voice): (Point, Voice<'_>),
+) -> f64 {
+    let height = stack.len() as f64 * THICK;
+    let end = x + 64.0;
+    let bed = Bed { span: [x, end], layers: stack.to_vec(), closed: [false; 2] };
+    draw_bed(plate, &bed, top + height);
+    for (index, layer) in stack.iter().enumerate() {
+        let word = if *layer == Layer::Fat { "fat" } else { "dough" };
+        let y = top + (index as f64 + 0.5) * THICK + 0.36 * LABEL;
+        plate.text(Text::new(voice.word(word), [end + 8.0, y]).size(THICK.min(LABEL)));
+    }
+    let thick = [
+        voice.fill("dough-thick", &[("thickness", voice.of(&fact.thickness))]),
+        voice.fill("fat-thick", &[("thickness", voice.of(&fact.block_thickness))]),
+        voice.word("seam-note"),
+    ];
+    let mut y = top + height + 12.0 + LABEL * RISE;
+    for text in thick {
+        for line in lettering::wrap(&text, LABEL, false, WIDTH - x - 6.0) {
+            plate.text(Text::new(line, [x, y]));
+            y += LABEL * 1.2;
+        }
+    }
+    y
+}

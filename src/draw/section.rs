@@ -1,0 +1,263 @@
+//! The side view: parts of a sheet lying on one another, and flaps on their way over.
+//! Lengths are to scale; the thickness is drawn larger, as it must be to be seen.
+
+use super::arrow::apex;
+use super::ink;
+use super::plate::{Plate, Point};
+use super::svg::number;
+
+/// How thick one layer is drawn.
+pub(super) const THICK: f64 = 20.0;
+/// How high a hop rises above its ends.
+const HOP: f64 = 46.0;
+/// How high the tip of a long flap is lifted at most.
+const LIFT: f64 = 88.0;
+/// The most fat layers drawn in one part: more would run together.
+const MOST_SEAMS: u64 = 4;
+
+/// What one layer of a side view is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Layer {
+    /// Plain dough.
+    Dough,
+    /// Fat.
+    Fat,
+    /// Layered dough with so many fat layers.
+    Layered(u64),
+}
+
+/// Layers that lie still, from the top down.
+#[derive(Clone, Debug)]
+pub(super) struct Bed {
+    /// Left and right end.
+    pub(super) span: [f64; 2],
+    /// From the top down.
+    pub(super) layers: Vec<Layer>,
+    /// Whether the left and the right end are closed folds.
+    pub(super) closed: [bool; 2],
+}
+
+/// Layers on their way over, from the top down.
+#[derive(Clone, Debug)]
+pub(super) struct Flap {
+    /// Where it bends.
+    pub(super) hinge: f64,
+    /// Where its end lay before.
+    pub(super) end: f64,
+    /// From the top down.
+    pub(super) layers: Vec<Layer>,
+    /// How many layers lie where it comes down.
+    pub(super) onto: usize,
+    /// How far along itself the arrow comes down, as a share of its length.
+    pub(super) reach: f64,
+    /// Its place in the order.
+    pub(super) number: usize,
+}
+
+/// One moment of the folding.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Stage {
+    /// What lies still.
+    pub(super) beds: Vec<Bed>,
+    /// What moves.
+    pub(super) flaps: Vec<Flap>,
+    /// Further moves: from, to, their place in the order.
+    pub(super) hops: Vec<(f64, f64, usize)>,
+}
+
+/// Where a slab lies: its upper corner, the way it runs, the way down through it.
+#[derive(Clone, Copy, Debug)]
+struct Pose {
+    corner: Point,
+    along: Point,
+    down: Point,
+}
+
+impl Pose {
+    fn level(corner: Point) -> Self {
+        Self { corner, along: [1.0, 0.0], down: [0.0, 1.0] }
+    }
+
+    fn at(&self, along: f64, down: f64) -> Point {
+        let place = |axis: usize| {
+            self.corner[axis] + along * self.along[axis] + down * self.down[axis]
+        };
+        [place(0), place(1)]
+    }
+
+    fn quad(&self, length: f64, [top, bottom]: [f64; 2]) -> [Point; 4] {
+        [
+            self.at(0.0, top),
+            self.at(length, top),
+            self.at(length, bottom),
+            self.at(0.0, bottom),
+        ]
+    }
+}
+
+impl Flap {
+    fn length(&self) -> f64 {
+        (self.end - self.hinge).abs()
+    }
+
+    /// 1 where the flap lies to the right of its hinge, -1 where to the left.
+    fn side(&self) -> f64 {
+        (self.end - self.hinge).signum()
+    }
+
+    /// How far it is lifted, as sine and cosine.
+    fn lift(&self) -> (f64, f64) {
+        let sine = (LIFT / self.length().max(1.0)).min(0.8);
+        (sine, (1.0 - sine * sine).sqrt())
+    }
+
+    fn depth(&self) -> f64 {
+        self.layers.len() as f64 * THICK
+    }
+
+    /// How much room it takes above the floor.
+    fn height(&self) -> f64 {
+        let landing = (self.onto + self.layers.len()) as f64 * THICK;
+        (self.depth() + self.lift().0 * self.length()).max(landing) + apex(HOP) + 24.0
+    }
+}
+
+/// Draws one moment with its highest point at `top`; gives the height of its floor.
+pub(super) fn stage(plate: &mut Plate, stage: &Stage, top: f64) -> f64 {
+    let beds = stage.beds.iter().map(|bed| bed.layers.len() as f64 * THICK);
+    let hops = stage
+        .hops
+        .iter()
+        .map(|&(from, to, _)| 2.0 * THICK + apex(highest(from, to)) + 24.0);
+    let flaps = stage.flaps.iter().map(Flap::height);
+    let floor = top + beds.chain(flaps).chain(hops).fold(0.0, f64::max);
+    stage.flaps.iter().for_each(|flap| ghost(plate, flap, floor));
+    stage.beds.iter().for_each(|bed| draw_bed(plate, bed, floor));
+    stage.flaps.iter().for_each(|flap| draw_flap(plate, flap, floor));
+    for &(from, to, number) in &stage.hops {
+        let y = floor - 2.0 * THICK - 4.0;
+        let height = if number % 2 == 1 { HOP } else { highest(from, to) };
+        numbered_hop(plate, [[from, y], [to, y]], height, number);
+    }
+    floor
+}
+
+/// Draws layers that lie still on `floor`.
+pub(super) fn draw_bed(plate: &mut Plate, bed: &Bed, floor: f64) {
+    let [left, right] = bed.span;
+    let top = floor - bed.layers.len() as f64 * THICK;
+    if bed.layers.len() == 2 {
+        let middle = floor - THICK;
+        bed.closed[0].then(|| plate.path(half_disc([left, middle], 0), ink::DOUGH));
+        bed.closed[1].then(|| plate.path(half_disc([right, middle], 1), ink::DOUGH));
+    }
+    slabs(plate, Pose::level([left, top]), right - left, (&bed.layers, THICK));
+}
+
+/// Draws layers, each so thick, from the top down, with their upper left corner at
+/// `corner`.
+pub(super) fn slabs_at(
+    plate: &mut Plate,
+    corner: Point,
+    length: f64,
+    layers: (&[Layer], f64),
+) {
+    slabs(plate, Pose::level(corner), length, layers);
+}
+
+fn slabs(plate: &mut Plate, pose: Pose, length: f64, (layers, thick): (&[Layer], f64)) {
+    for (index, layer) in layers.iter().enumerate() {
+        let top = index as f64 * thick;
+        let outline = pose.quad(length, [top, top + thick]);
+        match layer {
+            Layer::Dough => plate.polygon(outline, ink::DOUGH),
+            Layer::Fat => {
+                plate.polygon(outline, ink::FAT);
+                hatch_fat(plate, &outline);
+            }
+            Layer::Layered(count) => {
+                plate.polygon(outline, ink::DOUGH);
+                seams(plate, pose, length, ([top, top + thick], *count));
+            }
+        }
+    }
+}
+
+/// Hatches an outline as fat.
+pub(super) fn hatch_fat(plate: &mut Plate, outline: &[Point]) {
+    plate.hatch(outline, super::hatch::Slant::degrees(45.0), 9.0, ink::FAT_HATCH);
+}
+
+/// The fat layers in one part, evenly spread.
+fn seams(
+    plate: &mut Plate,
+    pose: Pose,
+    length: f64,
+    ([top, bottom], count): ([f64; 2], u64),
+) {
+    let count = count.clamp(1, MOST_SEAMS) as f64;
+    let step = (bottom - top) / (2.0 * count + 1.0);
+    for index in 0..count as u32 {
+        let from = top + step * (2.0 * f64::from(index) + 1.0);
+        plate.polygon(pose.quad(length, [from, from + step]), ink::FAT_SEAM);
+    }
+}
+
+fn draw_flap(plate: &mut Plate, flap: &Flap, floor: f64) {
+    let (sine, cosine) = flap.lift();
+    let side = flap.side();
+    let pose = Pose {
+        corner: [flap.hinge, floor - flap.depth()],
+        along: [side * cosine, -sine],
+        down: [side * sine, cosine],
+    };
+    for depth in (1..=flap.layers.len()).rev() {
+        plate.path(bend(&pose, depth as f64 * THICK, side), ink::DOUGH);
+    }
+    slabs(plate, pose, flap.length(), (&flap.layers, THICK));
+    let tip = pose.at(flap.length(), 0.0);
+    let reach = flap.hinge - side * flap.length() * flap.reach;
+    let landing = (flap.onto + flap.layers.len()) as f64 * THICK;
+    let way = [[tip[0], tip[1] - 6.0], [reach, floor - landing - 4.0]];
+    numbered_hop(plate, way, HOP, flap.number);
+}
+
+/// How high every other hop in a row rises: higher where their numbers would touch.
+fn highest(from: f64, to: f64) -> f64 {
+    if to - from < 28.0 { HOP + 48.0 } else { HOP }
+}
+
+fn numbered_hop(plate: &mut Plate, [from, to]: [Point; 2], height: f64, number: usize) {
+    plate.hop(from, to, height);
+    let top = f64::midpoint(from[1], to[1]) - apex(height);
+    plate.ring([f64::midpoint(from[0], to[0]), top], number);
+}
+
+/// Where a flap will lie.
+fn ghost(plate: &mut Plate, flap: &Flap, floor: f64) {
+    let bottom = floor - flap.onto as f64 * THICK;
+    let end = 2.0 * flap.hinge - flap.end;
+    plate.rectangle([flap.hinge, bottom - flap.depth()], [end, bottom], ink::GHOST);
+}
+
+/// The outside of a bend round the hinge.
+fn bend(pose: &Pose, radius: f64, side: f64) -> String {
+    let [x, y] = pose.corner;
+    let end = pose.at(0.0, radius);
+    let sweep = u8::from(side < 0.0);
+    format!(
+        "M{} {}V{}A{r} {r} 0 0 {sweep} {} {}Z",
+        number(x),
+        number(y),
+        number(y + radius),
+        number(end[0]),
+        number(end[1]),
+        r = number(radius),
+    )
+}
+
+/// The closed end of two layers: 0 on the left, 1 on the right.
+fn half_disc([x, y]: Point, sweep: u8) -> String {
+    let (top, bottom, r) = (number(y - THICK), number(y + THICK), number(THICK));
+    format!("M{x} {top}A{r} {r} 0 0 {sweep} {x} {bottom}Z", x = number(x))
+}

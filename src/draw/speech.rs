@@ -1,0 +1,129 @@
+//! The drawings in words: what someone reads, or hears, who does not see them. Composed
+//! from the same numbers, and enough to do the fold by ear.
+
+use crate::sheet::{Cut, Fold, LockInFact, Mark, Time};
+
+use super::voice::Voice;
+
+/// A turn in words. `along` says that the block is rolled the same way next.
+pub(super) fn turn(fold: &Fold, along: bool, voice: Voice<'_>) -> String {
+    let kind = match fold.parts {
+        2 => "alt-half",
+        3 => "alt-letter",
+        4 => "alt-book",
+        _ => "alt-parts",
+    };
+    let values = [
+        ("size", voice.aloud(&fold.size)),
+        ("part", voice.of(&fold.part).to_owned()),
+        ("folded", voice.aloud(&fold.folded)),
+        ("count", voice.count(u64::from(fold.parts))),
+        ("before", fold.fat_layers_before.to_string()),
+        ("after", fold.fat_layers_after.to_string()),
+    ];
+    let next = if along { "alt-next-along" } else { "alt-next-turned" };
+    say(&["alt-sheet", kind, "alt-layers", next], &values, voice)
+}
+
+/// A lock-in in words.
+pub(super) fn lock_in(fact: &LockInFact, voice: Voice<'_>) -> String {
+    let kind = match fact.kind.as_str() {
+        "envelope" => "alt-lock-in-envelope",
+        "letter" => "alt-lock-in-letter",
+        _ => "alt-lock-in-book",
+    };
+    let values = [
+        ("size", voice.aloud(&fact.size)),
+        ("thickness", voice.of(&fact.thickness).to_owned()),
+        ("block", voice.aloud(&fact.block)),
+        ("block-thickness", voice.of(&fact.block_thickness).to_owned()),
+        ("closed", voice.aloud(&fact.closed)),
+    ];
+    say(&["alt-dough", kind, "alt-closed"], &values, voice)
+}
+
+/// A cutting plan in words: its marks, its cuts, what it gives.
+pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> String {
+    let size = voice.aloud(&cut.size);
+    let mut said = vec![voice.fill("alt-sheet", &[("size", &size)])];
+    let edges = [
+        ("alt-marks-side", &cut.marks_side),
+        ("alt-marks-near", &cut.marks_near),
+        ("alt-marks-far", &cut.marks_far),
+    ];
+    for (key, marks) in edges.into_iter().filter(|(_, marks)| !marks.is_empty()) {
+        said.push(voice.fill(key, &[("marks", &distances(marks, voice))]));
+    }
+    let count = cut.lines_cm.len().to_string();
+    let key = match cut.lines_cm.len() {
+        0 => "alt-cut-out",
+        1 => "alt-cut-one",
+        _ => "alt-cuts",
+    };
+    said.push(voice.fill(key, &[("count", &count)]));
+    let captions = pieces(cut, voice).into_iter().chain(scrap(cut, "alt-scrap", voice));
+    said.extend(
+        captions.map(|text| format!("{}.", text.replace('×', &voice.word("by")))),
+    );
+    said.join(" ")
+}
+
+/// What a cutting plan gives, as it stands beneath the drawing.
+pub(super) fn cut_captions(cut: &Cut, voice: Voice<'_>) -> Vec<String> {
+    pieces(cut, voice).into_iter().chain(scrap(cut, "cut-scrap", voice)).collect()
+}
+
+/// How many pieces, how large and how heavy.
+fn pieces(cut: &Cut, voice: Voice<'_>) -> Vec<String> {
+    let count = cut.pieces_per_sheet.to_string();
+    let key = if cut.pieces_per_sheet == 1 { "cut-piece" } else { "cut-pieces" };
+    let values = [
+        ("count", count.as_str()),
+        ("piece", voice.of(&cut.piece)),
+        ("weight", voice.of(&cut.piece_weight)),
+    ];
+    let mut captions = vec![voice.fill(key, &values)];
+    if cut.pieces != cut.pieces_per_sheet {
+        captions.push(voice.fill("cut-all", &[("count", &cut.pieces.to_string())]));
+    }
+    captions
+}
+
+/// How much of the sheet is left over, where it is worth a word.
+fn scrap(cut: &Cut, key: &str, voice: Voice<'_>) -> Option<String> {
+    // Less than half a percent would read as nought.
+    (cut.scrap_percent >= 0.5).then(|| {
+        let percent = format!("{:.0}", cut.scrap_percent);
+        voice.fill(key, &[("percent", &percent)])
+    })
+}
+
+fn distances(marks: &[Mark], voice: Voice<'_>) -> String {
+    let bare: Vec<String> = marks.iter().map(|mark| voice.bare(&mark.at)).collect();
+    format!("{} {}", bare.join(", "), voice.unit())
+}
+
+/// A timeline in words: the sums, then every step with its start and its times.
+pub(super) fn timeline(time: &Time, voice: Voice<'_>) -> String {
+    let sums = [
+        ("elapsed", time.elapsed.as_str()),
+        ("hands", time.hands.as_str()),
+        ("wait", time.wait.as_str()),
+    ];
+    let mut said = vec![voice.fill("alt-timeline", &sums)];
+    for step in &time.steps {
+        let clock = super::timeline::clock(step.start_min);
+        let lasts = super::timeline::lasts(step, voice);
+        let values =
+            [("start", clock.as_str()), ("title", &step.title), ("lasts", &lasts)];
+        said.push(voice.fill("alt-timeline-step", &values));
+    }
+    said.join(" ")
+}
+
+fn say(keys: &[&str], values: &[(&str, String)], voice: Voice<'_>) -> String {
+    let values: Vec<(&str, &str)> =
+        values.iter().map(|(name, value)| (*name, value.as_str())).collect();
+    let said: Vec<String> = keys.iter().map(|key| voice.fill(key, &values)).collect();
+    said.join(" ")
+}

@@ -1,0 +1,168 @@
+//! The timeline: every step on an axis of hours, what needs hands and what only waits
+//! told apart by pattern, what runs side by side, how long a thing may stay.
+
+use crate::measure::show;
+use crate::sheet::{StepTime, Time};
+
+use super::hatch::Slant;
+use super::ink;
+use super::lettering::{self, HEADING, LABEL, RISE};
+use super::plate::{Anchor, MARGIN, Plate, Text, WIDTH};
+use super::rows::{Axis, Label, Link, Placed, Row, place, tail, words_of};
+use super::voice::Voice;
+
+/// The height of a bar.
+const BAR: f64 = 18.0;
+
+/// The drawing of a recipe's timeline; `recipe` is the recipe's own file name.
+pub(super) fn timeline(time: &Time, recipe: &str, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(WIDTH);
+    let axis = Axis::new(time.elapsed_min);
+    let top = key(&mut plate, voice) + 12.0;
+    let Placed { rows, links, groups, bottom } = place(time, recipe, (&axis, top + 30.0));
+    hours(&mut plate, &axis, [top, bottom]);
+    draw_links(&mut plate, &rows, &links);
+    for (name, y) in groups {
+        let name = lettering::shorten(&name, LABEL, true, WIDTH - 2.0 * MARGIN);
+        let text = Text::new(name, [MARGIN, y + LABEL * RISE]).bold().ink(ink::LEAD);
+        plate.text(text);
+    }
+    for row in &rows {
+        bars(&mut plate, row, &axis);
+    }
+    rows.iter().for_each(|row| write(&mut plate, row));
+    plate.height = sums(&mut plate, time, bottom + 14.0, voice);
+    plate
+}
+
+/// What the patterns mean.
+fn key(plate: &mut Plate, voice: Voice<'_>) -> f64 {
+    let mut x = MARGIN;
+    let signs =
+        [("hands-on", Sign::Hand), ("waiting", Sign::Wait), ("may-hold", Sign::Hold)];
+    for (word, sign) in signs {
+        sign.draw(plate, [x, x + 36.0], 8.0);
+        let text =
+            Text::new(voice.word(word), [x + 44.0, 8.0 + BAR / 2.0 + 0.36 * LABEL]);
+        x = text.frame().right + 22.0;
+        plate.text(text);
+    }
+    8.0 + BAR + 6.0
+}
+
+/// The three kinds of time.
+#[derive(Clone, Copy)]
+enum Sign {
+    Hand,
+    Wait,
+    Hold,
+}
+
+impl Sign {
+    fn draw(self, plate: &mut Plate, [left, right]: [f64; 2], top: f64) {
+        let (from, to) = ([left, top], [right, top + BAR]);
+        match self {
+            Self::Hand => plate.rectangle(from, to, ink::HAND),
+            Self::Wait => {
+                plate.rectangle(from, to, ink::WAIT);
+                let outline = super::plate::corners(from, to);
+                plate.hatch(&outline, Slant::degrees(60.0), 7.0, ink::WAIT_HATCH);
+            }
+            Self::Hold => {
+                let y = top + BAR / 2.0;
+                plate.line(&[[left, y], [right, y]], ink::HOLD);
+                plate.line(&[[right, y - 5.0], [right, y + 5.0]], ink::DIM);
+            }
+        }
+    }
+}
+
+fn hours(plate: &mut Plate, axis: &Axis, [top, bottom]: [f64; 2]) {
+    let mut minutes = 0;
+    let mut free = 0.0;
+    while minutes as f64 <= axis.minutes {
+        let x = axis.x(minutes);
+        plate.line(&[[x, top + 22.0], [x, bottom]], ink::GRID);
+        let text = Text::new(clock(minutes), [x, top + LABEL * RISE]).middle();
+        let text = if minutes == 0 {
+            Text { anchor: Anchor::Start, at: [4.0, text.at[1]], ..text }
+        } else {
+            text
+        };
+        let frame = text.frame();
+        if frame.left >= free && frame.right <= WIDTH {
+            free = frame.right + 6.0;
+            plate.text(text);
+        }
+        minutes += axis.step;
+    }
+}
+
+/// Time since the start: `0:45`.
+pub(super) fn clock(minutes: u64) -> String {
+    format!("{}:{:02}", minutes / 60, minutes % 60)
+}
+
+/// What waits for what.
+fn draw_links(plate: &mut Plate, rows: &[Row<'_>], links: &[Link]) {
+    for link in links {
+        let (before, row) = (&rows[link.first], &rows[link.then]);
+        let (x, y) = (before.places[2], before.top + BAR);
+        let to = [row.places[0], row.top + BAR / 2.0];
+        plate.line(&[[x, y], [x, to[1]], to], ink::LINK);
+    }
+}
+
+fn bars(plate: &mut Plate, row: &Row<'_>, axis: &Axis) {
+    let [start, hands, end] = row.places;
+    if hands > start {
+        Sign::Hand.draw(plate, [start, hands], row.top);
+    }
+    if end > hands {
+        Sign::Wait.draw(plate, [hands, end], row.top);
+    }
+    if let Some(tail) = tail(row, axis) {
+        Sign::Hold.draw(plate, [end, tail], row.top);
+    }
+}
+
+/// Sets a row's label.
+fn write(plate: &mut Plate, row: &Row<'_>) {
+    let y = row.top + BAR / 2.0 + 0.36 * LABEL;
+    let words = words_of(row.step);
+    plate.text(match row.label {
+        Label::Right(x) => Text::new(words, [x, y]),
+        Label::Left(x) => Text::new(words, [x, y]).end(),
+        Label::Above(x) => Text::new(words, [x, row.top - 6.0]),
+    });
+}
+
+/// How long a step lasts, in words: hands and waiting.
+pub(super) fn lasts(step: &StepTime, voice: Voice<'_>) -> String {
+    let hands = show::minutes(step.hands_min);
+    let wait = show::minutes(step.wait_min[0]);
+    let values = [("hands", hands.as_str()), ("wait", wait.as_str())];
+    let key = match (step.hands_min > 0, step.wait_min[0] > 0) {
+        (true, true) => "lasts-both",
+        (false, true) => "lasts-wait",
+        _ => "lasts-hands",
+    };
+    voice.fill(key, &values)
+}
+
+/// The sums beneath the rows; gives where they end.
+fn sums(plate: &mut Plate, time: &Time, top: f64, voice: Voice<'_>) -> f64 {
+    let values = [
+        ("elapsed", time.elapsed.as_str()),
+        ("hands", time.hands.as_str()),
+        ("wait", time.wait.as_str()),
+    ];
+    let mut y = top + HEADING * RISE;
+    for line in
+        lettering::wrap(&voice.fill("sums", &values), LABEL, true, WIDTH - 2.0 * MARGIN)
+    {
+        plate.text(Text::new(line, [MARGIN, y]).bold());
+        y += LABEL * 1.25;
+    }
+    y - LABEL * 0.5
+}

@@ -1,0 +1,234 @@
+//! A turn in three panels: the sheet with its fold lines, the folding from the side, the
+//! block with its spine and the way to roll it next.
+
+use crate::sheet::Fold;
+
+use super::block::{Block, block};
+use super::dimension::{Side, Tick};
+use super::ink;
+use super::lettering::{LABEL, RISE};
+use super::plate::{MARGIN, Plate, Point, WIDTH};
+use super::section::{Bed, Flap, Layer, Stage, stage};
+use super::voice::Voice;
+
+/// The largest that a sheet is drawn.
+const ROOM: [f64; 2] = [500.0, 230.0];
+
+/// A sheet set on the plate: its corner and the drawing's scale.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Setting {
+    /// The upper left corner.
+    pub(super) corner: Point,
+    /// Length and width on the plate.
+    pub(super) size: [f64; 2],
+    /// Units of the drawing in a centimetre.
+    pub(super) scale: f64,
+}
+
+/// A sheet to be marked for folding.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Marked {
+    /// Length and width, cm.
+    pub(super) size_cm: [f64; 2],
+    /// Into how many parts its length is divided.
+    pub(super) parts: u32,
+    /// Whether the middle is no fold, only where two ends meet.
+    pub(super) open_middle: bool,
+}
+
+/// The drawing of one turn. `along` says that the block is rolled the same way as before,
+/// not a quarter turn from it.
+pub(super) fn turn(fold: &Fold, along: bool, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(WIDTH);
+    plate.heading(&voice.word("before"), 6.0);
+    let marked = Marked {
+        size_cm: [fold.length_cm, fold.width_cm],
+        parts: fold.parts.max(2),
+        open_middle: false,
+    };
+    let (setting, bottom) = sheet(&mut plate, marked, 44.0, voice);
+    for (cell, number) in first_flaps(marked.parts) {
+        let x =
+            setting.corner[0] + (f64::from(cell) + 0.5) * cell_width(&setting, &marked);
+        plate.ring([x, setting.corner[1] + setting.size[1] / 2.0], number);
+    }
+    let bottom = folding(&mut plate, fold, &setting, bottom + 14.0, voice);
+    plate.heading(&voice.word("after"), bottom + 26.0);
+    let done = Block {
+        size_cm: [fold.folded_length_cm, fold.folded_width_cm],
+        scale: setting.scale,
+        parts: fold.parts,
+        along,
+        growth: [fold.fat_layers_before, fold.fat_layers_after],
+    };
+    plate.height = block(&mut plate, &done, bottom + 62.0, voice) + 8.0;
+    plate
+}
+
+/// Draws a sheet with its sizes and fold lines, its dimension line at `top`; gives where
+/// it lies and where it ends.
+pub(super) fn sheet(
+    plate: &mut Plate,
+    marked: Marked,
+    top: f64,
+    voice: Voice<'_>,
+) -> (Setting, f64) {
+    let setting = set(marked.size_cm, ROOM, top + 22.0);
+    let ([left, y], [length, width]) = (setting.corner, setting.size);
+    plate.dimension_across(
+        [left, left + length],
+        top + 6.0,
+        &voice.length(marked.size_cm[0]),
+    );
+    plate.rectangle(setting.corner, [left + length, y + width], ink::DOUGH);
+    plate.dimension_up(
+        left + length + 16.0,
+        [y, y + width],
+        &voice.length(marked.size_cm[1]),
+    );
+    let ticks = folds(&setting, &marked, voice);
+    for (index, tick) in ticks.iter().enumerate().skip(1) {
+        let middle = marked.open_middle && index * 2 == marked.parts as usize;
+        let line = if middle { ink::GHOST } else { ink::FOLD };
+        plate.line(&[[tick.at, y], [tick.at, y + width]], line);
+    }
+    let depth = plate.ruler(&ticks, y + width, Side::Below);
+    let unit = [left + length + 20.0, y + width + 12.0 + LABEL * RISE];
+    plate.text(super::plate::Text::new(voice.unit(), unit));
+    (setting, y + width + depth)
+}
+
+/// Sets a sheet of a size in centimetres into `room`, centred, its upper edge at `top`.
+pub(super) fn set(size_cm: [f64; 2], room: [f64; 2], top: f64) -> Setting {
+    let scale = (room[0] / size_cm[0].max(0.1)).min(room[1] / size_cm[1].max(0.1));
+    let size = [size_cm[0] * scale, size_cm[1] * scale];
+    Setting { corner: [MARGIN + (room[0] - size[0]) / 2.0, top], size, scale }
+}
+
+/// The running distances of the folds, from nought at the left corner.
+fn folds(setting: &Setting, marked: &Marked, voice: Voice<'_>) -> Vec<Tick> {
+    let part = marked.size_cm[0] / f64::from(marked.parts);
+    let tick = |index: u32| Tick {
+        at: setting.corner[0] + f64::from(index) * part * setting.scale,
+        text: voice.bare_length(f64::from(index) * part),
+    };
+    (0..marked.parts).map(tick).collect()
+}
+
+fn cell_width(setting: &Setting, marked: &Marked) -> f64 {
+    setting.size[0] / f64::from(marked.parts)
+}
+
+/// Which parts of the flat sheet move first, and their number in the order.
+fn first_flaps(parts: u32) -> Vec<(u32, usize)> {
+    match parts {
+        4 => vec![(0, 1), (3, 2)],
+        3 => vec![(2, 1), (0, 2)],
+        _ => vec![(0, 1)],
+    }
+}
+
+/// Draws the folding beneath the sheet, aligned with it; gives where it ends.
+fn folding(
+    plate: &mut Plate,
+    fold: &Fold,
+    setting: &Setting,
+    top: f64,
+    voice: Voice<'_>,
+) -> f64 {
+    plate.heading(&voice.word("folding"), top);
+    let cells = Cells {
+        left: setting.corner[0],
+        width: setting.size[0] / f64::from(fold.parts.max(2)),
+        part: Layer::Layered(fold.fat_layers_before),
+    };
+    let mut bottom = top + 20.0;
+    for moment in cells.stages(fold.parts) {
+        bottom = stage(plate, &moment, bottom) + 14.0;
+    }
+    bottom
+}
+
+/// The parts of a sheet seen from the side.
+struct Cells {
+    left: f64,
+    width: f64,
+    part: Layer,
+}
+
+impl Cells {
+    fn x(&self, cell: u32) -> f64 {
+        self.left + f64::from(cell) * self.width
+    }
+
+    fn bed(&self, span: [u32; 2], layers: usize, closed: [bool; 2]) -> Bed {
+        let span = span.map(|cell| self.x(cell));
+        Bed { span, layers: vec![self.part; layers], closed }
+    }
+
+    fn flap(
+        &self,
+        [hinge, end]: [u32; 2],
+        [layers, onto]: [usize; 2],
+        number: usize,
+    ) -> Flap {
+        let (hinge, end) = (self.x(hinge), self.x(end));
+        let reach = if self.width > 100.0 { 0.9 } else { 0.75 };
+        Flap { hinge, end, layers: vec![self.part; layers], onto, reach, number }
+    }
+
+    fn stages(&self, parts: u32) -> Vec<Stage> {
+        match parts {
+            4 => self.book(),
+            3 => self.letter(),
+            _ => vec![self.over_and_over(parts.max(2))],
+        }
+    }
+
+    /// Both ends to the middle, then the left half over the right.
+    fn book(&self) -> Vec<Stage> {
+        let ends = Stage {
+            beds: vec![self.bed([1, 3], 1, [false; 2])],
+            flaps: vec![self.flap([1, 0], [1, 1], 1), self.flap([3, 4], [1, 1], 2)],
+            hops: Vec::new(),
+        };
+        let close = Stage {
+            beds: vec![self.bed([2, 3], 2, [false, true])],
+            flaps: vec![self.flap([2, 1], [2, 2], 3)],
+            hops: Vec::new(),
+        };
+        vec![ends, close]
+    }
+
+    /// The right third over the middle, then the left third over both.
+    fn letter(&self) -> Vec<Stage> {
+        let first = Stage {
+            beds: vec![self.bed([0, 2], 1, [false; 2])],
+            flaps: vec![self.flap([2, 3], [1, 1], 1)],
+            hops: Vec::new(),
+        };
+        let second = Stage {
+            beds: vec![self.bed([1, 2], 2, [false, true])],
+            flaps: vec![self.flap([1, 0], [1, 2], 2)],
+            hops: Vec::new(),
+        };
+        vec![first, second]
+    }
+
+    /// The left part over the next, and on to the right end.
+    fn over_and_over(&self, parts: u32) -> Stage {
+        let mut first = self.flap([1, 0], [1, 1], 1);
+        if parts > 2 {
+            first.reach = 0.5;
+        }
+        let hop = |number: u32| {
+            let from = self.x(number) - 0.3 * self.width;
+            (from, self.x(number) + 0.5 * self.width, number as usize)
+        };
+        Stage {
+            beds: vec![self.bed([1, parts], 1, [false; 2])],
+            flaps: vec![first],
+            hops: (2..parts).map(hop).collect(),
+        }
+    }
+}
