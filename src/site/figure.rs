@@ -5,27 +5,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::Serialize;
 
+use crate::draw::Figure;
 use crate::measure::Label;
 
 use super::html::Html;
 use super::vary::{Batches, batch_classes, class_list, grouped, varied};
-
-/// One drawing in both unit systems.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Figure {
-    /// Its name, unique in the recipe: `first-turn`.
-    pub name: String,
-    /// The step it belongs to.
-    pub step: Option<String>,
-    /// What it shows: `turn`, `cut`, `timeline`.
-    pub kind: String,
-    /// Its title.
-    pub title: String,
-    /// The same in words.
-    pub alt: Label,
-    /// The drawing: a whole SVG document in each unit system.
-    pub svg: Label,
-}
 
 /// Drawings by recipe and batch key, or by technique and an empty key.
 pub type FigureMap = BTreeMap<(String, String), Vec<Figure>>;

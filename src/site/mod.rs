@@ -20,7 +20,7 @@ mod vary;
 mod sample;
 
 pub use engine::TemplateFault;
-pub use figure::{Figure, FigureMap};
+pub use figure::FigureMap;
 
 use rayon::prelude::*;
 

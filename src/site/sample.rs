@@ -1,12 +1,13 @@
 //! A small invented course for the tests of this room.
 
+use crate::draw::Figure;
 use crate::measure::Label;
 use crate::model::{Block, Inline};
 use crate::sheet::*;
 use crate::theme::Theme;
 use crate::words::Words;
 
-use super::{Figure, FigureMap, Input, Page, TemplateFault, pages};
+use super::{FigureMap, Input, Page, TemplateFault, pages};
 
 /// The words of the default theme.
 pub(super) fn words() -> Words {

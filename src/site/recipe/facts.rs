@@ -107,7 +107,7 @@ pub(super) fn lamination<'a>(
 fn turn_word(words: &Words, turn: &str) -> String {
     match turn.strip_suffix("-part") {
         Some(parts) => words.fill("page-turn-parts", &[("number", parts)]),
-        None => words.get(&format!("page-turn-{turn}")).to_owned(),
+        None => words.get(&format!("turn-{turn}")).to_owned(),
     }
 }
 
