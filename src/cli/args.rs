@@ -58,6 +58,14 @@ impl Color {
 /// The commands.
 #[derive(Subcommand)]
 pub(super) enum Command {
+    /// Check everything, then write the site and every handout; only what changed is made.
+    #[command(after_help = "Example: tourier publish --to output")]
+    Publish(PublishArgs),
+    /// Print one handout as PDF.
+    #[command(
+        after_help = "Example: tourier handout crescents --kind bench --units us --paper letter --pieces 24"
+    )]
+    Handout(HandoutArgs),
     /// Check everything and write nothing.
     #[command(after_help = "Example: tourier proof")]
     Proof(ProofArgs),
@@ -80,6 +88,57 @@ pub(super) enum As {
     /// For programs.
     Json,
 }
+
+/// `publish`.
+#[derive(ClapArgs)]
+pub(super) struct PublishArgs {
+    /// The output folder.
+    #[arg(long, default_value = "output", value_name = "DIR")]
+    pub(super) to: PathBuf,
+}
+
+/// `handout`.
+#[derive(ClapArgs)]
+pub(super) struct HandoutArgs {
+    /// The recipe's file name.
+    pub(super) recipe: String,
+    /// The kind of handout.
+    #[arg(long, value_enum, default_value_t = KindArg::Student)]
+    pub(super) kind: KindArg,
+    /// The units that come first; the course's own where not said.
+    #[arg(long, value_enum)]
+    pub(super) units: Option<UnitsArg>,
+    /// The paper; the course's own where not said.
+    #[arg(long, value_enum)]
+    pub(super) paper: Option<PaperArg>,
+    /// The folder to write to.
+    #[arg(long, default_value = "output", value_name = "DIR")]
+    pub(super) to: PathBuf,
+    #[command(flatten)]
+    pub(super) scaling: ScalingArgs,
+}
+
+/// A word for each value of another type, as typed.
+macro_rules! typed {
+    ($name:ident, $of:ident, $doc:literal, $($value:ident: $help:literal),*) => {
+        #[doc = $doc]
+        #[derive(Clone, Copy, ValueEnum)]
+        pub(super) enum $name {
+            $(#[doc = $help] $value),*
+        }
+
+        impl From<$name> for crate::sheet::$of {
+            fn from(typed: $name) -> Self {
+                match typed { $($name::$value => Self::$value),* }
+            }
+        }
+    };
+}
+
+typed!(KindArg, HandoutKind, "A kind of handout.",
+    Student: "To take home", Bench: "One page to stand at the station", LargePrint: "The student sheet in 18 pt");
+typed!(UnitsArg, Units, "A unit system.", Metric: "Metric", Us: "US customary");
+typed!(PaperArg, Paper, "A size of paper.", A4: "A4", Letter: "US Letter");
 
 /// `proof`.
 #[derive(ClapArgs)]

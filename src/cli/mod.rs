@@ -9,7 +9,9 @@
 mod args;
 mod convert;
 mod facts;
+mod handout;
 mod proof;
+mod publish;
 mod scale;
 mod show;
 
@@ -62,6 +64,8 @@ fn stop(code: u8, message: &str) -> ExitCode {
 
 fn command(args: &Args) -> Done {
     match &args.command {
+        Command::Publish(options) => publish::run(args, options),
+        Command::Handout(options) => handout::run(args, options),
         Command::Proof(options) => proof::run(args, options),
         Command::Facts(options) => facts::run(args, options),
         Command::Scale(options) => scale::run(args, options),

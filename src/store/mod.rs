@@ -4,9 +4,11 @@ mod load;
 mod manifest;
 mod publish;
 mod stage;
+mod write;
 
 pub use load::{load, theme};
-pub use publish::{Make, Outcome, Product, PublishError, publish};
+pub use publish::{Outcome, PublishError, publish};
+pub use write::save;
 
 use std::path::{Path, PathBuf};
 

@@ -3,46 +3,15 @@
 
 use std::collections::BTreeSet;
 use std::path::Path;
-use std::sync::Mutex;
+use std::sync::OnceLock;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
-use sha2::{Digest, Sha256};
+use crate::paper::spread;
+use crate::product::Product;
 
 use super::StoreError;
 use super::manifest::{self, Manifest};
 use super::stage::{Stage, files};
-
-/// How a file is made when it is out of date; the reason where it cannot be.
-pub type Make<'a> = Box<dyn Fn() -> Result<Vec<u8>, String> + Send + Sync + 'a>;
-
-/// One file to publish.
-pub struct Product<'a> {
-    /// Its path below the output folder, with forward slashes.
-    pub path: String,
-    /// Everything it is made from; the same key means the same bytes.
-    pub key: String,
-    /// Makes its bytes.
-    pub make: Make<'a>,
-}
-
-impl<'a> Product<'a> {
-    /// A file that is made from `inputs`.
-    pub fn new(path: impl Into<String>, inputs: &[&[u8]], make: Make<'a>) -> Self {
-        let mut hash = Sha256::new();
-        for input in inputs {
-            hash.update((input.len() as u64).to_le_bytes());
-            hash.update(input);
-        }
-        let key = hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect();
-        Self { path: path.into(), key, make }
-    }
-
-    /// A file whose bytes are there already.
-    pub fn ready(path: impl Into<String>, bytes: Vec<u8>) -> Self {
-        let hashed = bytes.clone();
-        Self::new(path, &[&hashed], Box::new(move || Ok(bytes.clone())))
-    }
-}
 
 /// What publishing did.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -116,43 +85,29 @@ pub fn publish(
     Ok(outcome)
 }
 
-/// Makes files on every core. Each worker has a small pool of its own: typesetting waits
-/// in the pool it was started from, and in a shared one would begin other documents while
-/// it waits.
+/// Makes files on every core. After the first that cannot be made no other is begun.
 fn make_all(
     products: &[&Product],
     stage: &Stage,
     step: &(dyn Fn(usize, usize) + Sync),
 ) -> Result<(), PublishError> {
     let cores = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
-    let next = AtomicUsize::new(0);
     let done = AtomicUsize::new(0);
-    let failed = Mutex::new(None);
-    let work = || {
-        while let Some(product) = products.get(next.fetch_add(1, Ordering::Relaxed)) {
-            let made = (product.make)()
-                .map_err(|reason| PublishError::Make(product.path.clone(), reason))
-                .and_then(|bytes| Ok(stage.write(&product.path, &bytes)?));
-            if let Err(error) = made {
-                next.store(products.len(), Ordering::Relaxed);
-                failed
-                    .lock()
-                    .unwrap_or_else(std::sync::PoisonError::into_inner)
-                    .get_or_insert(error);
-            }
-            step(1 + done.fetch_add(1, Ordering::Relaxed), products.len());
+    let failed = OnceLock::new();
+    spread(products.len(), cores, &|at| {
+        if failed.get().is_some() {
+            return;
         }
-    };
-    std::thread::scope(|scope| {
-        for _ in 0..cores.min(products.len().max(1)) {
-            scope.spawn(|| {
-                match rayon::ThreadPoolBuilder::new().num_threads(1).build() {
-                    Ok(pool) => pool.install(work),
-                    Err(_) => work(),
-                }
-            });
+        if let Err(error) = make(products[at], stage) {
+            let _ = failed.set(error);
         }
+        step(1 + done.fetch_add(1, Ordering::Relaxed), products.len());
     });
-    let failed = failed.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner);
-    failed.map_or(Ok(()), Err)
+    failed.into_inner().map_or(Ok(()), Err)
+}
+
+fn make(product: &Product, stage: &Stage) -> Result<(), PublishError> {
+    let bytes = (product.make)()
+        .map_err(|reason| PublishError::Make(product.path.clone(), reason))?;
+    Ok(stage.write(&product.path, &bytes)?)
 }
