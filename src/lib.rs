@@ -31,6 +31,10 @@ pub mod draw;
 pub mod paper;
 pub mod site;
 
+// The stages in order.
+pub mod edition;
+
 // The edge: files and the terminal.
-pub mod cli;
 pub mod store;
+
+pub mod cli;
