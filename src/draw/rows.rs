@@ -138,14 +138,13 @@ fn label(rows: &[Row<'_>], (index, links): (usize, &[Link]), axis: &Axis) -> Lab
         }
     }
     let left = start - GAP;
-    let clear = !crossings.iter().any(|x| *x > left - width - 4.0 && *x < left);
+    // What comes in from the left runs along the bar's line.
+    let incoming = links.iter().filter(|link| link.then == index);
+    let mut lines = incoming.map(|link| rows[link.first].places[2]).chain(crossings);
+    let clear = !lines.any(|x| x > left - width - 4.0 && x < left);
     if right + width <= WIDTH && right - near < 130.0 {
         Label::Right(right)
     } else if left - width >= 0.0 && clear {
-        Label::Left(left)
-    } else if near + width <= WIDTH {
-        Label::Right(near)
-    } else if left - width >= 0.0 {
         Label::Left(left)
     } else {
         Label::Above(start.min(WIDTH - MARGIN / 2.0 - width).max(4.0))
