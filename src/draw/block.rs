@@ -4,6 +4,7 @@
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::plate::{MARGIN, Plate, Text, WIDTH};
+use super::stack::{Layers, stack};
 use super::voice::Voice;
 
 /// A folded block.
@@ -15,6 +16,8 @@ pub(super) struct Block {
     pub(super) scale: f64,
     /// Whether it is rolled along the folded side next: no quarter turn.
     pub(super) along: bool,
+    /// Parts lying on one another.
+    pub(super) parts: u32,
     /// Fat layers before and after.
     pub(super) growth: [u64; 2],
 }
@@ -64,7 +67,9 @@ fn notes(plate: &mut Plate, block: &Block, [x, top]: [f64; 2], voice: Voice<'_>)
     let room = WIDTH - x - 6.0;
     let size = (34.0 * room / lettering::width(&growth, 34.0, true).max(1.0)).min(34.0);
     plate.text(Text::new(growth, [x, top + 50.0]).size(size).bold().ink(ink::LEAD));
-    let mut y = top + 88.0;
+    let length = (room - 70.0).min(120.0);
+    let layers = Layers { parts: block.parts, before: block.growth[0] };
+    let mut y = stack(plate, layers, [x + 36.0, top + 66.0], length) + 28.0;
     for line in lettering::wrap(&voice.word("next-roll"), LABEL, false, room) {
         plate.text(Text::new(line, [x, y]));
         y += LABEL * 1.2;

@@ -39,13 +39,18 @@ pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> Plate {
     let [left, bottom] = bench.corner;
     pieces(&mut plate, cut, &bench);
     let far = ticks(&cut.marks_far, voice, |x| bench.at([x, 0.0])[0]);
-    let near = ticks(&cut.marks_near, voice, |x| bench.at([x, 0.0])[0]);
+    let mut near = ticks(&cut.marks_near, voice, |x| bench.at([x, 0.0])[0]);
+    if near.first().is_some_and(|tick| tick.at > left) {
+        near.insert(0, Tick { at: left, text: "0".to_owned() });
+    }
     let side = ticks(&cut.marks_side, voice, |y| bench.at([0.0, y])[1]);
     let _ = plate.ruler(&far, top, Side::Above);
     let depth = plate.ruler(&near, bottom, Side::Below);
     plate.side_ruler(&side, left);
-    let unit = Text::new(voice.unit(), [left - 8.0, bottom + 14.0 + LABEL * RISE]).end();
-    plate.text(unit);
+    if [&far, &near, &side].into_iter().any(|ticks| !ticks.is_empty()) {
+        let at = [left - 14.0, bottom + 14.0 + LABEL * RISE];
+        plate.text(Text::new(voice.unit(), at).end());
+    }
     let across = bottom + depth.max(LABEL) + 24.0;
     plate.dimension_across([left, right], across, &voice.length(cut.sheet_length_cm));
     plate.dimension_up(right + 16.0, [top, bottom], &voice.length(cut.sheet_width_cm));

@@ -104,7 +104,7 @@ impl Plate {
 
 /// The width of the widest label of a ruler.
 pub(super) fn widest(ticks: &[Tick]) -> f64 {
-    ticks.iter().map(|tick| label_width(tick)).fold(0.0, f64::max)
+    ticks.iter().map(label_width).fold(0.0, f64::max)
 }
 
 /// How deep a level ruler will be.

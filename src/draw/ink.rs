@@ -28,6 +28,9 @@ inks! {
     /// A sheet or part of dough.
     DOUGH = "d-dough",
         r##"fill="#f3e3c3" stroke="#5a4a37" stroke-width="2" stroke-linejoin="round""##;
+    /// The hollow of a fold.
+    HOLLOW = "d-paper d-hollow",
+        r##"fill="#ffffff" stroke="#5a4a37" stroke-width="2" stroke-linejoin="round""##;
     /// A piece in a cutting plan.
     PIECE = "d-dough d-piece",
         r##"fill="#f3e3c3" stroke="#2b2622" stroke-width="2" stroke-linejoin="round""##;

@@ -63,7 +63,7 @@ fn folded(fact: &LockInFact, way: Way, voice: Voice<'_>) -> Plate {
     let (setting, bottom) = sheet(&mut plate, marked, 44.0, voice);
     fat_block(&mut plate, fact, &way, (&setting, voice));
     plate.heading(&voice.word("close"), bottom + 14.0);
-    let mut bottom = bottom + 28.0;
+    let mut bottom = bottom + 34.0;
     for moment in stages(&way, &setting) {
         bottom = stage(&mut plate, &moment, bottom) + 14.0;
     }
@@ -168,6 +168,10 @@ fn parcel(
     plate.rectangle([left, top], [right, bottom], ink::DOUGH);
     let seam = left + length * way.seam - if way.seam < 1.0 { 0.0 } else { 1.0 };
     plate.line(&[[seam, top], [seam, bottom]], ink::SEAM);
+    // The near and the far side lie open: fat shows there until they are pinched shut.
+    for y in [top + 1.0, bottom - 1.0] {
+        plate.line(&[[left, y], [right, y]], ink::SEAM);
+    }
     plate.dimension_across(
         [left, right],
         bottom + 22.0,

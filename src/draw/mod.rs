@@ -1,10 +1,10 @@
 //! Drawing: from the computed sheet to SVG. Every fold and cut is drawn to scale from the
 //! recipe's own numbers; nothing is computed here but where things stand on the plate.
 //!
-//! The drawing system, one file each: [`ink`] (strokes, fills, class names), `lettering`
+//! The drawing system, one file each: `ink` (strokes, fills, class names), `lettering`
 //! (type sizes, measured widths), `plate` (shapes and labels), `hatch`, `arrow`,
 //! `dimension`, `svg` (writing), `raster` (PNG). On it stand the figures: `lock_in` and
-//! `envelope`, `turn` with `section` and `block`, `cut`, `timeline`, `social`; `speech`
+//! `envelope`, `turn` with `section` and `block`, `cut`, `timeline` with `rows`, `social`; `speech`
 //! says the same in words.
 //!
 //! A figure is 640 units wide and its labels are 20 units high: 10 px where it is shown
@@ -22,9 +22,11 @@ mod lettering;
 mod lock_in;
 mod plate;
 mod raster;
+mod rows;
 mod section;
 mod social;
 mod speech;
+mod stack;
 mod svg;
 mod timeline;
 mod turn;

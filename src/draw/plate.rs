@@ -179,6 +179,7 @@ impl Plate {
     /// Whether `frame` lies on the plate's width and clear of all labels.
     pub(super) fn is_free(&self, frame: &Frame) -> bool {
         frame.left >= 0.0
+            && frame.top >= 0.0
             && frame.right <= self.width
             && !self.labels.iter().any(|label| label.overlaps(frame))
     }
@@ -186,8 +187,11 @@ impl Plate {
     /// A number in a ring.
     pub(super) fn ring(&mut self, centre: Point, number: usize) {
         self.circle(centre, RING, ink::RING);
-        let at = [centre[0], centre[1] + 0.36 * LABEL];
-        let text = Text::new(number.to_string(), at).bold().middle().ink(ink::LEAD);
+        // Three figures still go into the ring, in smaller letters.
+        let size = if number < 100 { LABEL } else { 0.75 * LABEL };
+        let at = [centre[0], centre[1] + 0.36 * size];
+        let text = Text::new(number.to_string(), at).size(size).bold().middle();
+        let text = text.ink(ink::LEAD);
         self.shapes.push(Shape::Text(text));
         self.labels.push(ring_frame(centre));
     }

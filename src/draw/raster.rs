@@ -53,7 +53,7 @@ fn options(theme: &Theme) -> Result<usvg::Options<'static>, Unpainted> {
         usvg::Options { font_family: FAMILY.to_owned(), ..Default::default() };
     let fonts = options.fontdb_mut();
     for path in theme.below("fonts/").filter(|path| path.ends_with(".ttf")) {
-        let Some(bytes) = theme.files.get(path) else { continue };
+        let Some(bytes) = theme.files.get(path).cloned() else { continue };
         fonts.load_font_source(usvg::fontdb::Source::Binary(shared(bytes)));
     }
     fonts.set_sans_serif_family(FAMILY);
@@ -67,10 +67,10 @@ fn options(theme: &Theme) -> Result<usvg::Options<'static>, Unpainted> {
 }
 
 /// The font's bytes: those inside the program are not copied.
-fn shared(bytes: &Cow<'static, [u8]>) -> Arc<dyn AsRef<[u8]> + Sync + Send> {
+fn shared(bytes: Cow<'static, [u8]>) -> Arc<dyn AsRef<[u8]> + Sync + Send> {
     match bytes {
-        Cow::Borrowed(bytes) => Arc::new(*bytes),
-        Cow::Owned(bytes) => Arc::new(bytes.clone()),
+        Cow::Borrowed(bytes) => Arc::new(bytes),
+        Cow::Owned(bytes) => Arc::new(bytes),
     }
 }
 

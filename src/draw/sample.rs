@@ -183,6 +183,26 @@ pub(super) fn triangles(length: f64, width: f64, base: f64, strips: u32) -> Cut 
     finish(cut)
 }
 
+/// Rounds side by side.
+pub(super) fn rounds(length: f64, width: f64, across: f64) -> Cut {
+    let mut cut = plan(length, width);
+    let (columns, rows) =
+        ((length / across).floor() as u32, (width / across).floor() as u32);
+    for index in 0..columns * rows {
+        let corner = [f64::from(index % columns), f64::from(index / columns)];
+        let point = |turn: u32| {
+            let (sin, cos) = (f64::from(turn) * std::f64::consts::TAU / 48.0).sin_cos();
+            [
+                across * (corner[0] + 0.5 + cos / 2.0),
+                across * (corner[1] + 0.5 + sin / 2.0),
+            ]
+        };
+        cut.polygons_cm.push((0..48).map(point).collect());
+    }
+    cut.piece = size((across * 10.0).round() as i64, (across * 10.0).round() as i64);
+    finish(cut)
+}
+
 /// Counts pieces and scrap.
 fn finish(mut cut: Cut) -> Cut {
     cut.pieces = cut.polygons_cm.len() as u64;
@@ -262,7 +282,7 @@ pub(super) fn evening() -> Time {
         step("Chill after the second turn", [117, 0, 40, 960], dough, &["Second turn"]),
         step("Third turn", [157, 8, 0, 0], dough, &["Chill after the second turn"]),
         step("Last chill", [165, 0, 60, 1440], dough, &["Third turn"]),
-        step("Roll out the sheet", [225, 10, 0, 0], own, &[]),
+        step("Roll out the sheet", [225, 10, 0, 0], own, &["Last chill"]),
         step("Relax the sheet", [235, 0, 15, 120], own, &["Roll out the sheet"]),
         step("Cut", [250, 8, 0, 0], own, &["Relax the sheet"]),
         step("Roll up", [258, 5, 0, 0], own, &["Cut"]),

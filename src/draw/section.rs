@@ -9,9 +9,9 @@ use super::svg::number;
 /// How thick one layer is drawn.
 pub(super) const THICK: f64 = 20.0;
 /// How high a hop rises above its ends.
-const HOP: f64 = 52.0;
+const HOP: f64 = 46.0;
 /// How high the tip of a long flap is lifted at most.
-const LIFT: f64 = 105.0;
+const LIFT: f64 = 88.0;
 /// The most fat layers drawn in one part: more would run together.
 const MOST_SEAMS: u64 = 4;
 
@@ -118,14 +118,17 @@ impl Flap {
     /// How much room it takes above the floor.
     fn height(&self) -> f64 {
         let landing = (self.onto + self.layers.len()) as f64 * THICK;
-        (self.depth() + self.lift().0 * self.length()).max(landing) + apex(HOP) + 20.0
+        (self.depth() + self.lift().0 * self.length()).max(landing) + apex(HOP) + 24.0
     }
 }
 
 /// Draws one moment with its highest point at `top`; gives the height of its floor.
 pub(super) fn stage(plate: &mut Plate, stage: &Stage, top: f64) -> f64 {
     let beds = stage.beds.iter().map(|bed| bed.layers.len() as f64 * THICK);
-    let hops = stage.hops.iter().map(|_| 2.0 * THICK + apex(HOP) + 20.0);
+    let hops = stage
+        .hops
+        .iter()
+        .map(|&(from, to, _)| 2.0 * THICK + apex(highest(from, to)) + 24.0);
     let flaps = stage.flaps.iter().map(Flap::height);
     let floor = top + beds.chain(flaps).chain(hops).fold(0.0, f64::max);
     stage.flaps.iter().for_each(|flap| ghost(plate, flap, floor));
@@ -133,7 +136,8 @@ pub(super) fn stage(plate: &mut Plate, stage: &Stage, top: f64) -> f64 {
     stage.flaps.iter().for_each(|flap| draw_flap(plate, flap, floor));
     for &(from, to, number) in &stage.hops {
         let y = floor - 2.0 * THICK - 4.0;
-        numbered_hop(plate, [from, y], [to, y], number);
+        let height = if number % 2 == 1 { HOP } else { highest(from, to) };
+        numbered_hop(plate, [[from, y], [to, y]], height, number);
     }
     floor
 }
@@ -214,17 +218,18 @@ fn draw_flap(plate: &mut Plate, flap: &Flap, floor: f64) {
     let tip = pose.at(flap.length(), 0.0);
     let reach = flap.hinge - side * flap.length() * flap.reach;
     let landing = (flap.onto + flap.layers.len()) as f64 * THICK;
-    numbered_hop(
-        plate,
-        [tip[0], tip[1] - 6.0],
-        [reach, floor - landing - 4.0],
-        flap.number,
-    );
+    let way = [[tip[0], tip[1] - 6.0], [reach, floor - landing - 4.0]];
+    numbered_hop(plate, way, HOP, flap.number);
 }
 
-fn numbered_hop(plate: &mut Plate, from: Point, to: Point, number: usize) {
-    plate.hop(from, to, HOP);
-    let top = f64::midpoint(from[1], to[1]) - apex(HOP);
+/// How high every other hop in a row rises: higher where their numbers would touch.
+fn highest(from: f64, to: f64) -> f64 {
+    if to - from < 28.0 { HOP + 48.0 } else { HOP }
+}
+
+fn numbered_hop(plate: &mut Plate, [from, to]: [Point; 2], height: f64, number: usize) {
+    plate.hop(from, to, height);
+    let top = f64::midpoint(from[1], to[1]) - apex(height);
     plate.ring([f64::midpoint(from[0], to[0]), top], number);
 }
 

@@ -55,18 +55,30 @@ pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> String {
         said.push(voice.fill(key, &[("marks", &distances(marks, voice))]));
     }
     let count = cut.lines_cm.len().to_string();
-    let key = if cut.lines_cm.len() == 1 { "alt-cut-one" } else { "alt-cuts" };
+    let key = match cut.lines_cm.len() {
+        0 => "alt-cut-out",
+        1 => "alt-cut-one",
+        _ => "alt-cuts",
+    };
     said.push(voice.fill(key, &[("count", &count)]));
-    said.extend(cut_captions(cut, voice).into_iter().map(|text| format!("{text}.")));
+    let captions = pieces(cut, voice).into_iter().chain(scrap(cut, "alt-scrap", voice));
+    said.extend(
+        captions.map(|text| format!("{}.", text.replace('×', &voice.word("by")))),
+    );
     said.join(" ")
 }
 
 /// What a cutting plan gives, as it stands beneath the drawing.
 pub(super) fn cut_captions(cut: &Cut, voice: Voice<'_>) -> Vec<String> {
-    let pieces = cut.pieces_per_sheet.to_string();
+    pieces(cut, voice).into_iter().chain(scrap(cut, "cut-scrap", voice)).collect()
+}
+
+/// How many pieces, how large and how heavy.
+fn pieces(cut: &Cut, voice: Voice<'_>) -> Vec<String> {
+    let count = cut.pieces_per_sheet.to_string();
     let key = if cut.pieces_per_sheet == 1 { "cut-piece" } else { "cut-pieces" };
     let values = [
-        ("count", pieces.as_str()),
+        ("count", count.as_str()),
         ("piece", voice.of(&cut.piece)),
         ("weight", voice.of(&cut.piece_weight)),
     ];
@@ -74,12 +86,16 @@ pub(super) fn cut_captions(cut: &Cut, voice: Voice<'_>) -> Vec<String> {
     if cut.pieces != cut.pieces_per_sheet {
         captions.push(voice.fill("cut-all", &[("count", &cut.pieces.to_string())]));
     }
-    // Half a percent is the least that is still worth a word.
-    if cut.scrap_percent >= 0.5 {
-        let scrap = format!("{:.0}", cut.scrap_percent);
-        captions.push(voice.fill("cut-scrap", &[("percent", &scrap)]));
-    }
     captions
+}
+
+/// How much of the sheet is left over, where it is worth a word.
+fn scrap(cut: &Cut, key: &str, voice: Voice<'_>) -> Option<String> {
+    // Less than half a percent would read as nought.
+    (cut.scrap_percent >= 0.5).then(|| {
+        let percent = format!("{:.0}", cut.scrap_percent);
+        voice.fill(key, &[("percent", &percent)])
+    })
 }
 
 fn distances(marks: &[Mark], voice: Voice<'_>) -> String {

@@ -1,15 +1,26 @@
 //! The drawings as a whole.
 
+use std::path::{Path, PathBuf};
+
 use super::sample;
+use crate::formula::{Book, Scaling};
+use crate::measure::exact;
+use crate::pantry::Pantry;
+use crate::read::Source;
+use crate::sheet::Sheet;
+use crate::sheet::build::{self, Context};
+use crate::theme::Theme;
+use crate::work::work;
 
 /// Writes every kind of drawing into a folder named in the environment, to be looked at.
 #[test]
 #[ignore = "writes pictures to look at, into the folder that DRAWINGS names"]
 #[allow(clippy::disallowed_methods, reason = "a hand-run test that writes pictures")]
 fn gallery() -> Result<(), Box<dyn std::error::Error>> {
-    let folder = std::path::PathBuf::from(std::env::var("DRAWINGS")?);
-    let theme = crate::theme::Theme::built_in();
-    for (name, svg) in sample_documents() {
+    let folder = PathBuf::from(std::env::var("DRAWINGS")?);
+    let theme = Theme::built_in();
+    let course = course_sheets();
+    for (name, svg) in sample_documents().into_iter().chain(documents(&course)) {
         std::fs::write(folder.join(format!("{name}.svg")), &svg)?;
         std::fs::write(
             folder.join(format!("{name}.png")),
@@ -20,20 +31,65 @@ fn gallery() -> Result<(), Box<dyn std::error::Error>> {
 }
 
 fn sample_documents() -> Vec<(String, String)> {
+    documents(&sample_sheets())
+}
+
+fn documents(sheets: &[Sheet]) -> Vec<(String, String)> {
     let words = sample::words();
     let mut all = Vec::new();
-    for figure in sample_sheets().iter().flat_map(|sheet| super::figures(sheet, &words)) {
-        all.push((format!("{}-metric", figure.name), figure.svg.metric));
-        all.push((format!("{}-us", figure.name), figure.svg.us));
-    }
-    for (index, sheet) in sample_sheets().iter().enumerate() {
+    for (index, sheet) in sheets.iter().enumerate() {
+        let stem = format!("{index}-{}", sheet.recipe);
+        for figure in super::figures(sheet, &words) {
+            all.push((format!("{stem}-{}-metric", figure.name), figure.svg.metric));
+            all.push((format!("{stem}-{}-us", figure.name), figure.svg.us));
+        }
         let svg = super::social(sheet, &sample::course(), &words);
-        all.push((format!("social-{index}"), svg));
+        all.push((format!("{stem}-social"), svg));
     }
     all
 }
 
-fn sample_sheets() -> Vec<crate::sheet::Sheet> {
+/// The sheets of the demonstration course, at one and a half batches and as written.
+fn course_sheets() -> Vec<Sheet> {
+    let sources = course_sources(Path::new(env!("CARGO_MANIFEST_DIR")));
+    let (content, _, _) = crate::read::content(&sources);
+    let (pantry, _) = Pantry::with(&content.pantry);
+    let book = Book { content: &content, pantry: &pantry };
+    let words = sample::words();
+    let context = Context { book, words: &words };
+    let scales = [exact(1, 1), exact(3, 2)].map(Scaling::Batches);
+    let mut sheets = Vec::new();
+    for (recipe, scale) in
+        content.recipes.iter().flat_map(|r| scales.iter().map(move |s| (r, s)))
+    {
+        let work = work(recipe, scale, book).expect("batches always scale");
+        sheets.push(build::recipe(&work, &[], context));
+    }
+    sheets
+}
+
+#[allow(
+    clippy::disallowed_methods,
+    reason = "a test that reads the demonstration course"
+)]
+fn course_sources(root: &Path) -> Vec<Source> {
+    let mut sources = Vec::new();
+    for folder in ["content", "content/recipes", "content/techniques"] {
+        let entries = std::fs::read_dir(root.join(folder)).expect("the content is there");
+        let mut paths: Vec<PathBuf> =
+            entries.flatten().map(|entry| entry.path()).collect();
+        paths.sort();
+        for path in paths.iter().filter(|path| path.is_file()) {
+            let inside = path.strip_prefix(root.join("content")).unwrap_or(path);
+            let text = std::fs::read_to_string(path).expect("text");
+            sources
+                .push(Source { path: inside.to_string_lossy().replace('\\', "/"), text });
+        }
+    }
+    sources
+}
+
+fn sample_sheets() -> Vec<Sheet> {
     let envelope = sample::lock_in("envelope", [280, 280], [190, 190], [190, 190]);
     let letter = sample::lock_in("letter", [480, 260], [300, 240], [160, 260]);
     let book = sample::lock_in("book", [480, 260], [220, 240], [240, 260]);
@@ -62,8 +118,275 @@ fn sample_sheets() -> Vec<crate::sheet::Sheet> {
         ),
         sample::sheet(
             Some(sample::lamination(Some(book), Vec::new())),
-            vec![sample::grid(60.0, 24.0, (1, 20), false)],
+            vec![
+                sample::grid(60.0, 24.0, (1, 20), false),
+                sample::rounds(40.0, 30.0, 8.0),
+            ],
             sample::time(Vec::new()),
         ),
     ]
+}
+
+/// The numbers of every attribute `name` of elements of class `class`.
+fn polygons(svg: &str, class: &str) -> Vec<Vec<[f64; 2]>> {
+    let opening = format!(r#"<polygon class="{class}""#);
+    let bodies = svg.split(&opening).skip(1);
+    let points =
+        bodies.filter_map(|body| body.split(r#"points=""#).nth(1)?.split('"').next());
+    points
+        .map(|list| {
+            list.split(' ')
+                .filter_map(|pair| {
+                    let (x, y) = pair.split_once(',')?;
+                    Some([x.parse().ok()?, y.parse().ok()?])
+                })
+                .collect()
+        })
+        .collect()
+}
+
+/// Every text that is printed in a drawing.
+fn printed(svg: &str) -> Vec<String> {
+    let texts = svg.split("<text ").skip(1);
+    let inner = texts.filter_map(|text| text.split_once('>')?.1.split("</text>").next());
+    inner.map(str::to_owned).collect()
+}
+
+fn number_of(text: &str) -> &str {
+    text.split(' ').next().unwrap_or(text)
+}
+
+#[test]
+fn pieces_are_drawn_to_the_scale_of_their_sheet() {
+    let words = sample::words();
+    for cut in
+        [sample::triangles(54.0, 48.0, 9.0, 2), sample::grid(50.8, 30.48, (3, 2), true)]
+    {
+        let figure = super::cut_figure(&cut, "Cut".into(), &words);
+        for svg in [&figure.svg.metric, &figure.svg.us] {
+            let sheet = &polygons(svg, "d-scrap")[0];
+            let scale = (sheet[1][0] - sheet[0][0]) / cut.sheet_length_cm;
+            let drawn = polygons(svg, "d-dough d-piece");
+            assert_eq!(drawn.len(), cut.polygons_cm.len());
+            for (piece, planned) in drawn.iter().zip(&cut.polygons_cm) {
+                for ([x, y], [along, up]) in piece.iter().zip(planned) {
+                    assert!((x - sheet[3][0] - along * scale).abs() < 0.02);
+                    assert!((sheet[3][1] - y - up * scale).abs() < 0.02);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn printed_sizes_are_those_of_the_sheet() {
+    let words = sample::words();
+    for fold in [sample::fold(4, 600, 200, 1), sample::fold(3, 508, 305, 4)] {
+        let figure = super::turn_figure(&fold, false, &words);
+        for (svg, size, folded, part) in [
+            (
+                &figure.svg.metric,
+                &fold.size.metric,
+                &fold.folded.metric,
+                &fold.part.metric,
+            ),
+            (&figure.svg.us, &fold.size.us, &fold.folded.us, &fold.part.us),
+        ] {
+            let texts = printed(svg);
+            let unit = size.rsplit(' ').next().unwrap_or("");
+            for side in size.split(" × ").chain(folded.split(" × ")) {
+                let label = format!("{} {unit}", number_of(side));
+                assert!(texts.contains(&label), "{label} of {size} in {texts:?}");
+            }
+            assert!(texts.iter().any(|text| text == number_of(part)), "{part}");
+        }
+    }
+}
+
+#[test]
+fn marks_are_printed_as_in_the_sheet() {
+    let cut = sample::triangles(54.0, 48.0, 9.0, 2);
+    let figure = super::cut_figure(&cut, "Cut".into(), &sample::words());
+    for (svg, us) in [(&figure.svg.metric, false), (&figure.svg.us, true)] {
+        let texts = printed(svg);
+        for mark in cut.marks_near.iter().chain(&cut.marks_far).chain(&cut.marks_side) {
+            let label = if us { &mark.at.us } else { &mark.at.metric };
+            assert!(texts.iter().any(|text| text == number_of(label)), "{label}");
+        }
+    }
+}
+
+#[test]
+fn the_written_turn_is_enough_to_fold_by() {
+    let fold = sample::fold(4, 600, 250, 1);
+    let figure = super::turn_figure(&fold, false, &sample::words());
+    assert_eq!(
+        figure.alt.metric,
+        "The sheet, 60 by 25 cm, long side facing you. Fold both short ends in until they \
+         meet in the middle: each fold lies 15 cm from its end. Then close it like a book, \
+         the left half over the right: four parts, a block of 15 by 25 cm, the spine to your \
+         left. Fat layers: 1 before, 4 after. Next, roll away from you, along the spine.",
+    );
+    assert!(figure.alt.us.contains("23½ by 9¾ in"));
+}
+
+#[test]
+fn every_recipe_of_the_course_has_its_figures() {
+    let sheets = course_sheets();
+    assert!(sheets.len() >= 16, "{}", sheets.len());
+    for sheet in &sheets {
+        let figures = super::figures(sheet, &sample::words());
+        let folds =
+            sheet.lamination.as_ref().map_or(0, |lamination| lamination.folds.len());
+        assert!(figures.len() > folds + sheet.cuts.len(), "{}", sheet.recipe);
+        let mut names: Vec<&str> =
+            figures.iter().map(|figure| figure.name.as_str()).collect();
+        names.sort_unstable();
+        names.dedup();
+        assert_eq!(names.len(), figures.len(), "{}", sheet.recipe);
+    }
+}
+
+#[test]
+fn no_word_is_missing_and_no_gap_unfilled() {
+    for (name, svg) in sample_documents() {
+        assert!(!svg.contains("drawing-") && !svg.contains('{'), "{name}");
+    }
+}
+
+#[test]
+fn drawings_are_the_same_every_time_and_carry_no_identifiers() {
+    let first = sample_documents();
+    assert_eq!(first, sample_documents());
+    for (name, svg) in first {
+        assert!(!svg.contains(" id=") && !svg.contains("style"), "{name}");
+        assert!(svg.starts_with("<svg ") && svg.contains("<title>"), "{name}");
+    }
+}
+
+#[test]
+fn hostile_titles_are_printed_as_typed() {
+    let mut fold = sample::fold(3, 600, 200, 1);
+    fold.title = "</title><script>x</script>".into();
+    let mut time = sample::evening();
+    time.steps[0].title = "<b>&\u{0}\"".into();
+    let folds = vec![fold.clone(), fold];
+    let sheet = sample::sheet(Some(sample::lamination(None, folds)), Vec::new(), time);
+    let figures = super::figures(&sheet, &sample::words());
+    assert!(figures.iter().all(|figure| !figure.svg.metric.contains("<script")));
+    assert!(figures[2].svg.us.contains("&lt;b&gt;&amp;&quot;"));
+    let names: Vec<&str> = figures.iter().map(|figure| figure.name.as_str()).collect();
+    assert_eq!(names, ["turn-3", "turn-3-turn", "timeline"]);
+}
+
+#[test]
+fn impossible_numbers_end_in_some_drawing() {
+    for wrong in [0.0, -1.0, f64::NAN, f64::INFINITY, 1e300] {
+        let mut fold = sample::fold(3, 600, 200, u64::MAX);
+        (fold.length_cm, fold.folded_width_cm, fold.parts) = (wrong, wrong, 0);
+        let mut lock_in = sample::lock_in("letter", [480, 260], [300, 240], [160, 260]);
+        (lock_in.width_cm, lock_in.block_length_cm) = (wrong, wrong);
+        let mut cut = sample::grid(50.0, 30.0, (3, 5), true);
+        (cut.sheet_width_cm, cut.lines_cm[0][0][0], cut.polygons_cm[0][0][1]) =
+            (wrong, wrong, wrong);
+        cut.marks_near[0].at_cm = wrong;
+        let time = crate::sheet::Time {
+            elapsed_min: u64::MAX,
+            ..sample::time(vec![sample::step(
+                "A",
+                [u64::MAX - 1, 1, 0, u64::MAX],
+                "b",
+                &[],
+            )])
+        };
+        let lamination = sample::lamination(Some(lock_in), vec![fold]);
+        let sheet = sample::sheet(Some(lamination), vec![cut], time);
+        let figures = super::figures(&sheet, &sample::words());
+        assert_eq!(figures.len(), 4);
+        let bad = |svg: &str| svg.contains("NaN") || svg.contains("inf");
+        assert!(figures.iter().all(|figure| !bad(&figure.svg.metric)));
+    }
+}
+
+mod room {
+    //! No label lies over another or leaves the plate, whatever the numbers.
+
+    use proptest::prelude::*;
+
+    use crate::draw::plate::Plate;
+    use crate::draw::{both, cut, lock_in, sample, timeline, turn};
+    use crate::words::Words;
+
+    fn clear(plate: &Plate) -> Result<(), TestCaseError> {
+        for (index, label) in plate.labels.iter().enumerate() {
+            let inside = label.left >= -0.5
+                && label.top >= -0.5
+                && label.right <= plate.width + 0.5
+                && label.bottom <= plate.height + 0.5;
+            prop_assert!(inside, "outside {} × {}: {label:?}", plate.width, plate.height);
+            for other in &plate.labels[..index] {
+                prop_assert!(!label.overlaps(other), "{label:?} over {other:?}");
+            }
+        }
+        Ok(())
+    }
+
+    fn all_clear(plates: [Plate; 2]) -> Result<(), TestCaseError> {
+        plates.iter().try_for_each(clear)
+    }
+
+    fn words() -> Words {
+        sample::words()
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig {
+            cases: 96,
+            failure_persistence: None,
+            ..ProptestConfig::default()
+        })]
+
+        #[test]
+        fn in_turns(parts in 2_u32..=12, length in 250_i64..1200, share in 20_i64..100, fat in 1_u64..20_000) {
+            let fold = sample::fold(parts, length, length * share / 100, fat);
+            all_clear(both(&words(), |voice| turn::turn(&fold, false, voice)))?;
+        }
+
+        #[test]
+        fn in_lock_ins(length in 150_i64..700, share in 40_i64..100, kind in 0_usize..3) {
+            let width = if kind == 0 { length } else { length * share / 100 };
+            let fact = match kind {
+                0 => sample::lock_in("envelope", [length; 2], [length * 7 / 10 - 5; 2], [length * 7 / 10; 2]),
+                1 => sample::lock_in("letter", [length, width], [length * 2 / 3 - 10, width - 10], [length / 3, width]),
+                _ => sample::lock_in("book", [length, width], [length / 2 - 10, width - 10], [length / 2, width]),
+            };
+            all_clear(both(&words(), |voice| lock_in::lock_in(&fact, voice)))?;
+        }
+
+        #[test]
+        fn in_grids(length in 20.0_f64..90.0, share in 0.25_f64..1.0, strips in 1_u32..9, across in 1_u32..30, diagonal: bool) {
+            let plan = sample::grid(length, length * share, (strips, across), diagonal);
+            all_clear(both(&words(), |voice| cut::cut(&plan, voice)))?;
+        }
+
+        #[test]
+        fn in_triangles(length in 30.0_f64..90.0, share in 0.25_f64..1.0, base in 3.0_f64..14.0, strips in 1_u32..4) {
+            let plan = sample::triangles(length, length * share, base, strips);
+            all_clear(both(&words(), |voice| cut::cut(&plan, voice)))?;
+        }
+
+        #[test]
+        fn in_timelines(steps in prop::collection::vec((0_u64..30, 0_u64..900, 0_u64..2000, 1_usize..60), 1..25)) {
+            let mut start = 0;
+            let mut all = Vec::new();
+            for (index, (hands, wait, hold, letters)) in steps.into_iter().enumerate() {
+                let title = format!("{index} {}", "Fold and chill it well ".repeat(3).chars().take(letters).collect::<String>());
+                let recipe = if index % 7 < 4 { "dough" } else { "crescents" };
+                all.push(sample::step(&title, [start, hands, wait, hold], recipe, &[]));
+                start += if index % 3 == 0 { hands } else { hands + wait };
+            }
+            let time = sample::time(all);
+            all_clear(both(&words(), |voice| timeline::timeline(&time, "crescents", voice)))?;
+        }
+    }
 }

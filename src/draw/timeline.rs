@@ -7,57 +7,21 @@ use crate::sheet::{StepTime, Time};
 use super::hatch::Slant;
 use super::ink;
 use super::lettering::{self, HEADING, LABEL, RISE};
-use super::plate::{Frame, MARGIN, Plate, Text, WIDTH};
+use super::plate::{Anchor, MARGIN, Plate, Text, WIDTH};
+use super::rows::{Axis, Label, Link, Placed, Row, place, tail, words_of};
 use super::voice::Voice;
 
 /// The height of a bar.
 const BAR: f64 = 18.0;
-/// The height of a row: a bar, with its label beside it.
-const ROW: f64 = 31.0;
-/// The narrowest that a bar is drawn.
-const NARROWEST: f64 = 4.0;
-/// How much of the width a hold may take beyond the end of the work.
-const TAIL: f64 = 70.0;
-/// The space between a bar and its label.
-const GAP: f64 = 9.0;
-
-/// The axis: minutes to places.
-#[derive(Clone, Copy, Debug)]
-struct Axis {
-    minutes: f64,
-    step: u64,
-}
-
-impl Axis {
-    fn new(elapsed: u64) -> Self {
-        // The fewest minutes between marks that leave at most nine of them.
-        const STEPS: [u64; 8] = [5, 15, 30, 60, 120, 180, 360, 720];
-        let fits = STEPS.into_iter().find(|step| elapsed / step <= 8);
-        let step = fits.unwrap_or_else(|| elapsed.div_ceil(8 * 1440).max(1) * 1440);
-        Self { minutes: (elapsed.max(1)) as f64, step }
-    }
-
-    fn x(&self, minutes: u64) -> f64 {
-        MARGIN + minutes as f64 / self.minutes * (WIDTH - 2.0 * MARGIN)
-    }
-}
-
-/// A step in its row.
-struct Row<'a> {
-    step: &'a StepTime,
-    top: f64,
-    /// Where its bar begins, where its hands end, where it ends.
-    places: [f64; 3],
-}
 
 /// The drawing of a recipe's timeline; `recipe` is the recipe's own file name.
 pub(super) fn timeline(time: &Time, recipe: &str, voice: Voice<'_>) -> Plate {
     let mut plate = Plate::new(WIDTH);
     let axis = Axis::new(time.elapsed_min);
     let top = key(&mut plate, voice) + 12.0;
-    let (rows, groups, bottom) = place(time, recipe, (&axis, top + 30.0));
+    let Placed { rows, links, groups, bottom } = place(time, recipe, (&axis, top + 30.0));
     hours(&mut plate, &axis, [top, bottom]);
-    links(&mut plate, &rows);
+    draw_links(&mut plate, &rows, &links);
     for (name, y) in groups {
         let name = lettering::shorten(&name, LABEL, true, WIDTH - 2.0 * MARGIN);
         let text = Text::new(name, [MARGIN, y + LABEL * RISE]).bold().ink(ink::LEAD);
@@ -66,9 +30,7 @@ pub(super) fn timeline(time: &Time, recipe: &str, voice: Voice<'_>) -> Plate {
     for row in &rows {
         bars(&mut plate, row, &axis);
     }
-    for row in &rows {
-        label(&mut plate, row, voice);
-    }
+    rows.iter().for_each(|row| write(&mut plate, row));
     plate.height = sums(&mut plate, time, bottom + 14.0, voice);
     plate
 }
@@ -115,53 +77,6 @@ impl Sign {
     }
 }
 
-type Placed<'a> = (Vec<Row<'a>>, Vec<(String, f64)>, f64);
-
-/// Gives every step its row; steps of another recipe stand beneath that recipe's name.
-fn place<'a>(time: &'a Time, recipe: &str, (axis, top): (&Axis, f64)) -> Placed<'a> {
-    let many = time.steps.iter().any(|step| step.recipe != recipe);
-    let (mut rows, mut groups, mut y) = (Vec::new(), Vec::new(), top);
-    let mut group = "";
-    for step in &time.steps {
-        if many && step.recipe != group {
-            group = &step.recipe;
-            groups.push((readable(group), y + 4.0));
-            y += ROW;
-        }
-        let start = axis.x(step.start_min);
-        let hands = start + (axis.x(step.hands_min) - MARGIN);
-        let end = hands + (axis.x(step.wait_min[0]) - MARGIN);
-        let least = if step.hands_min > 0 { start + NARROWEST } else { start };
-        let hands = hands.max(least);
-        let end = end.max(hands).max(start + NARROWEST);
-        // A label that has no room on either side stands above its bar.
-        let above = !beside(step, [start, end]);
-        y += if above { LABEL + 4.0 } else { 0.0 };
-        rows.push(Row { step, top: y, places: [start, hands, end] });
-        y += ROW;
-    }
-    (rows, groups, y)
-}
-
-/// A file's name as words: `Layered dough`.
-fn readable(name: &str) -> String {
-    let mut letters = name.chars();
-    let first = letters.next().map(|letter| letter.to_uppercase().to_string());
-    format!("{}{}", first.unwrap_or_default(), letters.as_str().replace('-', " "))
-}
-
-fn words_of(step: &StepTime) -> String {
-    let lasts = show::minutes(step.hands_min + step.wait_min[0]);
-    let room = WIDTH - 2.0 * MARGIN - lettering::width(&lasts, LABEL, false) - 14.0;
-    format!("{}, {lasts}", lettering::shorten(&step.title, LABEL, false, room))
-}
-
-fn beside(step: &StepTime, [start, end]: [f64; 2]) -> bool {
-    let width = lettering::width(&words_of(step), LABEL, false) + GAP + 6.0;
-    let tail = if step.hold_min > 0 { TAIL } else { 0.0 };
-    (end + tail.min(WIDTH - 4.0 - end) + width <= WIDTH) || start - width >= 0.0
-}
-
 fn hours(plate: &mut Plate, axis: &Axis, [top, bottom]: [f64; 2]) {
     let mut minutes = 0;
     let mut free = 0.0;
@@ -170,7 +85,7 @@ fn hours(plate: &mut Plate, axis: &Axis, [top, bottom]: [f64; 2]) {
         plate.line(&[[x, top + 22.0], [x, bottom]], ink::GRID);
         let text = Text::new(clock(minutes), [x, top + LABEL * RISE]).middle();
         let text = if minutes == 0 {
-            Text { anchor: super::plate::Anchor::Start, at: [4.0, text.at[1]], ..text }
+            Text { anchor: Anchor::Start, at: [4.0, text.at[1]], ..text }
         } else {
             text
         };
@@ -188,19 +103,14 @@ pub(super) fn clock(minutes: u64) -> String {
     format!("{}:{:02}", minutes / 60, minutes % 60)
 }
 
-/// What waits for what, where it is not simply the step above.
-fn links(plate: &mut Plate, rows: &[Row<'_>]) {
-    for (index, row) in rows.iter().enumerate() {
-        for before in rows[..index].iter().filter(|before| waits(row, before)) {
-            let (x, y) = (before.places[2], before.top + BAR);
-            let to = [row.places[0], row.top + BAR / 2.0];
-            plate.line(&[[x, y], [x, to[1]], to], ink::LINK);
-        }
+/// What waits for what.
+fn draw_links(plate: &mut Plate, rows: &[Row<'_>], links: &[Link]) {
+    for link in links {
+        let (before, row) = (&rows[link.first], &rows[link.then]);
+        let (x, y) = (before.places[2], before.top + BAR);
+        let to = [row.places[0], row.top + BAR / 2.0];
+        plate.line(&[[x, y], [x, to[1]], to], ink::LINK);
     }
-}
-
-fn waits(row: &Row<'_>, before: &Row<'_>) -> bool {
-    row.step.recipe == before.step.recipe && row.step.after.contains(&before.step.step)
 }
 
 fn bars(plate: &mut Plate, row: &Row<'_>, axis: &Axis) {
@@ -216,37 +126,15 @@ fn bars(plate: &mut Plate, row: &Row<'_>, axis: &Axis) {
     }
 }
 
-/// Where a hold's tail ends: to scale, but no longer than `TAIL`, and on the plate.
-fn tail(row: &Row<'_>, axis: &Axis) -> Option<f64> {
-    let end = row.places[2];
-    let long = (axis.x(row.step.hold_min) - MARGIN).min(TAIL);
-    let tail = (end + long).min(WIDTH - 4.0);
-    (row.step.hold_min > 0 && tail - end >= 6.0).then_some(tail)
-}
-
-/// Sets a row's label: to the right of its bar, else to the left, else above.
-fn label(plate: &mut Plate, row: &Row<'_>, _voice: Voice<'_>) {
-    let words = words_of(row.step);
-    let [start, _, end] = row.places;
-    let hold = if row.step.hold_min > 0 { TAIL.min(WIDTH - 4.0 - end) } else { 0.0 };
+/// Sets a row's label.
+fn write(plate: &mut Plate, row: &Row<'_>) {
     let y = row.top + BAR / 2.0 + 0.36 * LABEL;
-    let right = Text::new(words.clone(), [end + hold + GAP, y]);
-    let left = Text::new(words.clone(), [start - GAP, y]).end();
-    let inside = |frame: Frame| frame.left >= 0.0 && frame.right <= WIDTH;
-    let text = if inside(right.frame()) {
-        right
-    } else if inside(left.frame()) {
-        left
-    } else {
-        above(&words, start, row.top)
-    };
-    plate.text(text);
-}
-
-fn above(words: &str, start: f64, top: f64) -> Text {
-    let width = lettering::width(words, LABEL, false);
-    let x = start.min(WIDTH - MARGIN / 2.0 - width).max(4.0);
-    Text::new(words, [x, top - 6.0])
+    let words = words_of(row.step);
+    plate.text(match row.label {
+        Label::Right(x) => Text::new(words, [x, y]),
+        Label::Left(x) => Text::new(words, [x, y]).end(),
+        Label::Above(x) => Text::new(words, [x, row.top - 6.0]),
+    });
 }
 
 /// How long a step lasts, in words: hands and waiting.

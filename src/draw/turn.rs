@@ -57,6 +57,7 @@ pub(super) fn turn(fold: &Fold, along: bool, voice: Voice<'_>) -> Plate {
     let done = Block {
         size_cm: [fold.folded_length_cm, fold.folded_width_cm],
         scale: setting.scale,
+        parts: fold.parts,
         along,
         growth: [fold.fat_layers_before, fold.fat_layers_after],
     };
@@ -86,8 +87,8 @@ pub(super) fn sheet(
         &voice.length(marked.size_cm[1]),
     );
     let ticks = folds(&setting, &marked, voice);
-    for (index, tick) in ticks.iter().enumerate() {
-        let middle = marked.open_middle && (index + 1) * 2 == marked.parts as usize;
+    for (index, tick) in ticks.iter().enumerate().skip(1) {
+        let middle = marked.open_middle && index * 2 == marked.parts as usize;
         let line = if middle { ink::GHOST } else { ink::FOLD };
         plate.line(&[[tick.at, y], [tick.at, y + width]], line);
     }
@@ -104,13 +105,14 @@ pub(super) fn set(size_cm: [f64; 2], room: [f64; 2], top: f64) -> Setting {
     Setting { corner: [MARGIN + (room[0] - size[0]) / 2.0, top], size, scale }
 }
 
+/// The running distances of the folds, from nought at the left corner.
 fn folds(setting: &Setting, marked: &Marked, voice: Voice<'_>) -> Vec<Tick> {
     let part = marked.size_cm[0] / f64::from(marked.parts);
     let tick = |index: u32| Tick {
         at: setting.corner[0] + f64::from(index) * part * setting.scale,
         text: voice.bare_length(f64::from(index) * part),
     };
-    (1..marked.parts).map(tick).collect()
+    (0..marked.parts).map(tick).collect()
 }
 
 fn cell_width(setting: &Setting, marked: &Marked) -> f64 {
@@ -140,7 +142,7 @@ fn folding(
         width: setting.size[0] / f64::from(fold.parts.max(2)),
         part: Layer::Layered(fold.fat_layers_before),
     };
-    let mut bottom = top + 14.0;
+    let mut bottom = top + 20.0;
     for moment in cells.stages(fold.parts) {
         bottom = stage(plate, &moment, bottom) + 14.0;
     }

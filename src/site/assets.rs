@@ -1,0 +1,62 @@
+//! The files that are no pages: style sheet, script, typefaces, icon and sitemap.
+
+use std::collections::BTreeSet;
+
+use super::html::escape;
+use super::shell::page_address;
+use super::{Input, Page};
+
+/// The theme's files for the site, and the style rules for this course's batch sizes.
+pub(super) fn files(input: &Input) -> Vec<Page> {
+    let theme = input.theme;
+    let mut files = vec![Page::text("assets/tourier.css", style(input))];
+    for name in ["tourier.js", "icon.svg"] {
+        let text = theme.text(&format!("site/{name}")).to_owned();
+        files.push(Page::text(format!("assets/{name}"), text));
+    }
+    let fonts = theme.below("fonts/").filter(|path| path.ends_with(".woff2"));
+    files.extend(fonts.map(|path| Page {
+        path: format!("assets/{path}"),
+        bytes: theme.bytes(path).unwrap_or_default().to_vec(),
+    }));
+    files
+}
+
+/// The style sheet, with a rule for each batch size that any recipe has: the chosen one
+/// hides what belongs to the others.
+fn style(input: &Input) -> String {
+    let batches = input.recipes.iter().flat_map(|recipe| &recipe.batches);
+    let keys: BTreeSet<&str> = batches.map(|batch| batch.key.as_str()).collect();
+    let rules = keys.iter().map(|key| {
+        format!("body:has(#{key}:checked) .b:not(.b-{key}) {{ display: none; }}\n")
+    });
+    let mut style = input.theme.text("site/style.css").to_owned();
+    style.extend(rules);
+    style
+}
+
+/// The list of all pages for search engines, where the site's address is known.
+pub(super) fn sitemap(input: &Input) -> Option<Page> {
+    let site = input.course.address.as_deref()?;
+    let date = input.course.date.as_ref();
+    let date =
+        date.map_or(String::new(), |date| format!("<lastmod>{}</lastmod>", escape(date)));
+    let recipes =
+        input.recipes.iter().map(|recipe| format!("recipes/{}/", recipe.base.recipe));
+    let techniques =
+        input.techniques.iter().map(|one| format!("techniques/{}/", one.technique));
+    let fixed = [page_address("index.html"), page_address("print/index.html")];
+    let urls: String = fixed
+        .into_iter()
+        .chain(recipes)
+        .chain(techniques)
+        .map(|path| {
+            format!("<url><loc>{}</loc>{date}</url>\n", escape(&format!("{site}{path}")))
+        })
+        .collect();
+    let space = "http://www.sitemaps.org/schemas/sitemap/0.9";
+    let xml = format!(
+        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<urlset xmlns=\"{space}\">\n{urls}</urlset>\n"
+    );
+    Some(Page::text("sitemap.xml", xml))
+}

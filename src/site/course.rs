@@ -1,0 +1,114 @@
+//! The course's own page, and the page for an address that is none.
+
+use serde::Serialize;
+
+use crate::measure::Label;
+use crate::sheet::{LessonSheet, Sheet};
+
+use super::engine::{Engine, TemplateFault};
+use super::html::Html;
+use super::shell::{Head, MISSING, context};
+use super::vary::varied;
+use super::{Input, Page, linked};
+
+/// One lesson as the template sees it.
+#[derive(Serialize)]
+struct Lesson<'a> {
+    number: usize,
+    title: &'a str,
+    summary: &'a str,
+    recipes: Vec<Entry<'a>>,
+    techniques: Vec<Entry<'a>>,
+}
+
+/// A recipe or a technique in a lesson.
+#[derive(Serialize)]
+struct Entry<'a> {
+    /// Its page, from the site's root.
+    page: String,
+    title: &'a str,
+    summary: &'a str,
+    family: Option<&'a str>,
+    /// What it gives; empty for a technique.
+    makes: Html,
+    /// Attended time and all of it, in words; empty for a technique.
+    hands: &'a str,
+    elapsed: &'a str,
+    /// Layers of fat, for layered doughs.
+    layers: Option<u64>,
+}
+
+/// The course's page.
+pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault> {
+    let head = Head {
+        path: "index.html",
+        title: &input.course.title,
+        summary: &input.course.summary,
+        linked: Some(linked::course(input)),
+        picture: None,
+    };
+    let mut context = context(input, head);
+    let lessons = input.course.lessons.iter().enumerate();
+    let lessons: Vec<Lesson> =
+        lessons.map(|(index, lesson)| self::lesson(input, index + 1, lesson)).collect();
+    let entries = lessons.iter().flat_map(|lesson| &lesson.recipes);
+    context.insert("units", &entries.into_iter().any(|one| one.makes.0.contains('<')));
+    context.insert("lessons", &lessons);
+    Ok(Page::text("index.html", engine.fill("course.html", &context)?))
+}
+
+/// The page that a host shows for an address that is none.
+pub(super) fn missing(input: &Input, engine: &Engine) -> Result<Page, TemplateFault> {
+    let head = Head {
+        path: MISSING,
+        title: input.words.get("page-missing"),
+        summary: input.words.get("page-missing-help"),
+        linked: None,
+        picture: None,
+    };
+    let context = context(input, head);
+    Ok(Page::text(MISSING, engine.fill("missing.html", &context)?))
+}
+
+fn lesson<'a>(input: &Input<'a>, number: usize, lesson: &'a LessonSheet) -> Lesson<'a> {
+    let recipes = lesson.recipes.iter().filter_map(|name| {
+        let found = input.recipes.iter().find(|recipe| recipe.base.recipe == *name)?;
+        Some(recipe(&found.base))
+    });
+    let techniques = lesson.techniques.iter().filter_map(|name| technique(input, name));
+    Lesson {
+        number,
+        title: &lesson.title,
+        summary: &lesson.summary,
+        recipes: recipes.collect(),
+        techniques: techniques.collect(),
+    }
+}
+
+fn recipe(sheet: &Sheet) -> Entry<'_> {
+    let makes: &Label = &sheet.scale.makes;
+    Entry {
+        page: format!("recipes/{}/index.html", sheet.recipe),
+        title: &sheet.title,
+        summary: &sheet.summary,
+        family: sheet.family.as_deref(),
+        makes: varied(&["x1"], std::slice::from_ref(makes)),
+        hands: &sheet.time.hands,
+        elapsed: &sheet.time.elapsed,
+        layers: sheet.lamination.as_ref().map(|lamination| lamination.fat_layers),
+    }
+}
+
+fn technique<'a>(input: &Input<'a>, name: &str) -> Option<Entry<'a>> {
+    let technique = input.techniques.iter().find(|one| one.technique == name)?;
+    Some(Entry {
+        page: format!("techniques/{name}/index.html"),
+        title: &technique.title,
+        summary: &technique.summary,
+        family: None,
+        makes: Html::default(),
+        hands: "",
+        elapsed: "",
+        layers: None,
+    })
+}

@@ -1,0 +1,213 @@
+//! Linked data for search engines, in the open schema.org vocabulary. It says nothing
+//! that the page does not say.
+
+use serde_json::{Map, Value, json};
+
+use crate::sheet::{CourseSheet, Line, Nutrition, Part, Sheet, StepSheet};
+
+use super::Input;
+use super::html::Html;
+use super::prose::plain;
+
+/// The data as the content of a script tag that is never run.
+pub(super) fn script(data: &Value) -> Html {
+    // A tag's end or a comment within the text must not end the block.
+    let text = data.to_string();
+    Html(text.replace('<', "\\u003c").replace('>', "\\u003e").replace('&', "\\u0026"))
+}
+
+/// The course, with its recipes.
+pub(super) fn course(input: &Input) -> Value {
+    let course = input.course;
+    let parts = input.recipes.iter().map(|recipe| {
+        let sheet = &recipe.base;
+        let mut part = Map::new();
+        part.insert("@type".into(), "Recipe".into());
+        part.insert("name".into(), sheet.title.clone().into());
+        add(&mut part, "url", page(course, &format!("recipes/{}/", sheet.recipe)));
+        Value::Object(part)
+    });
+    let mut data = begin("Course", &course.title, &course.summary, course);
+    add(&mut data, "url", course.address.clone().map(Value::from));
+    add(&mut data, "provider", school(course));
+    add(&mut data, "version", course.edition.clone().map(Value::from));
+    data.insert("hasPart".into(), parts.collect());
+    Value::Object(data)
+}
+
+/// A recipe as written.
+pub(super) fn recipe(course: &CourseSheet, sheet: &Sheet) -> Value {
+    let address = page(course, &format!("recipes/{}/", sheet.recipe));
+    let mut data = begin("Recipe", &sheet.title, &sheet.summary, course);
+    add(&mut data, "url", address.clone());
+    add(
+        &mut data,
+        "image",
+        page(course, &format!("recipes/{}/social.png", sheet.recipe)),
+    );
+    add(&mut data, "author", instructor(course).or_else(|| school(course)));
+    add(&mut data, "publisher", school(course));
+    add(&mut data, "datePublished", course.date.clone().map(Value::from));
+    add(&mut data, "recipeCategory", sheet.family.clone().map(Value::from));
+    data.insert("recipeYield".into(), sheet.scale.makes.metric.clone().into());
+    data.insert("recipeIngredient".into(), ingredients(sheet));
+    data.insert("recipeInstructions".into(), instructions(sheet, address.as_ref()));
+    times(&mut data, sheet);
+    add(&mut data, "tool", tools(sheet));
+    add(&mut data, "nutrition", sheet.nutrition.as_ref().and_then(nutrition));
+    Value::Object(data)
+}
+
+fn begin(
+    kind: &str,
+    name: &str,
+    about: &str,
+    course: &CourseSheet,
+) -> Map<String, Value> {
+    let data = json!({
+        "@context": "https://schema.org",
+        "@type": kind,
+        "name": name,
+        "description": about,
+        "inLanguage": course.language,
+    });
+    match data {
+        Value::Object(data) => data,
+        _ => Map::new(),
+    }
+}
+
+fn add(data: &mut Map<String, Value>, name: &str, value: Option<Value>) {
+    if let Some(value) = value {
+        data.insert(name.to_owned(), value);
+    }
+}
+
+fn page(course: &CourseSheet, path: &str) -> Option<Value> {
+    course.address.as_ref().map(|site| format!("{site}{path}").into())
+}
+
+fn school(course: &CourseSheet) -> Option<Value> {
+    let name = course.school.as_ref()?;
+    Some(json!({ "@type": "Organization", "name": name }))
+}
+
+fn instructor(course: &CourseSheet) -> Option<Value> {
+    let name = course.instructor.as_ref()?;
+    Some(json!({ "@type": "Person", "name": name }))
+}
+
+fn ingredients(sheet: &Sheet) -> Value {
+    let line = |line: &Line| {
+        let note = line.note.as_ref().map_or(String::new(), |note| format!(", {note}"));
+        match line.grams {
+            Some(_) => format!("{} {}{note}", line.metric, line.ingredient),
+            None => format!("{}{note}, {}", line.ingredient, line.metric),
+        }
+    };
+    sheet.formula.iter().map(line).collect()
+}
+
+fn instructions(sheet: &Sheet, address: Option<&Value>) -> Value {
+    let steps = sheet.parts.iter().filter_map(|part| match part {
+        Part::Step(step) => Some(step),
+        Part::Prose { .. } => None,
+    });
+    steps.map(|step| instruction(step, address.and_then(Value::as_str))).collect()
+}
+
+fn instruction(step: &StepSheet, address: Option<&str>) -> Value {
+    let prose = plain(&step.prose);
+    // A step may be its ticket alone: its rows are then what there is to say.
+    let rows =
+        || step.ticket.iter().map(|row| format!("{}: {}", row.term, row.value.metric));
+    let text =
+        if prose.is_empty() { rows().collect::<Vec<_>>().join("; ") } else { prose };
+    let mut data = Map::new();
+    data.insert("@type".into(), "HowToStep".into());
+    data.insert("position".into(), step.number.into());
+    data.insert("name".into(), step.title.clone().into());
+    data.insert(
+        "text".into(),
+        if text.is_empty() { step.title.clone() } else { text }.into(),
+    );
+    add(
+        &mut data,
+        "url",
+        address.map(|page| format!("{page}#step-{}", step.step).into()),
+    );
+    Value::Object(data)
+}
+
+fn times(data: &mut Map<String, Value>, sheet: &Sheet) {
+    let bake: u64 = sheet
+        .time
+        .steps
+        .iter()
+        .filter(|step| step.bake)
+        .map(|step| step.wait_min[0])
+        .sum();
+    data.insert("totalTime".into(), duration(sheet.time.elapsed_min).into());
+    data.insert("prepTime".into(), duration(sheet.time.hands_min).into());
+    add(data, "cookTime", (bake > 0).then(|| duration(bake).into()));
+}
+
+/// Minutes as an ISO 8601 duration: `PT1H25M`.
+fn duration(minutes: u64) -> String {
+    match (minutes / 60, minutes % 60) {
+        (0, rest) => format!("PT{rest}M"),
+        (hours, 0) => format!("PT{hours}H"),
+        (hours, rest) => format!("PT{hours}H{rest}M"),
+    }
+}
+
+fn tools(sheet: &Sheet) -> Option<Value> {
+    let mut tools: Vec<&str> = Vec::new();
+    for part in &sheet.parts {
+        let Part::Step(step) = part else { continue };
+        let kit = step.ticket.iter().filter(|row| row.key == "kit");
+        tools.extend(kit.map(|row| row.value.metric.as_str()));
+    }
+    tools.sort_unstable();
+    tools.dedup();
+    (!tools.is_empty()).then(|| json!(tools))
+}
+
+fn nutrition(nutrition: &Nutrition) -> Option<Value> {
+    let piece = nutrition.per_piece.as_ref()?;
+    let grams = |value: f64| format!("{value:.1} g");
+    Some(json!({
+        "@type": "NutritionInformation",
+        "servingSize": "1",
+        "calories": format!("{:.0} kcal", piece.energy_kcal),
+        "fatContent": grams(piece.fat_g),
+        "saturatedFatContent": grams(piece.saturated_g),
+        "carbohydrateContent": grams(piece.carbohydrate_g),
+        "sugarContent": grams(piece.sugars_g),
+        "fiberContent": grams(piece.fibre_g),
+        "proteinContent": grams(piece.protein_g),
+        "sodiumContent": format!("{:.0} mg", piece.sodium_mg),
+    }))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn durations_are_iso_8601() {
+        assert_eq!(duration(0), "PT0M");
+        assert_eq!(duration(45), "PT45M");
+        assert_eq!(duration(120), "PT2H");
+        assert_eq!(duration(1505), "PT25H5M");
+    }
+
+    #[test]
+    fn text_cannot_end_the_block() {
+        let block = script(&json!({ "name": "</script><!-- & \"" }));
+        assert_eq!(
+            block.0,
+            "{\"name\":\"\\u003c/script\\u003e\\u003c!-- \\u0026 \\\"\"}"
+        );
+    }
+}

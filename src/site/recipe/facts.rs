@@ -1,0 +1,210 @@
+//! What the program worked out: layers and sheets, times, water, nutrients.
+
+use serde::Serialize;
+
+use crate::measure::show;
+use crate::sheet::{self, Nutrients, Sheet};
+use crate::words::Words;
+
+use crate::site::Input;
+use crate::site::figure::Drawing;
+use crate::site::html::Html;
+use crate::site::vary::Batches;
+
+use super::formula::percent;
+
+/// The lamination.
+#[derive(Serialize)]
+pub(super) struct Lamination<'a> {
+    fat_layers: Html,
+    merged: Html,
+    every_ply: Html,
+    /// Roll-in fat over dough.
+    fat: Html,
+    /// The turns in words, in order.
+    turns: Vec<String>,
+    sheets: Vec<Rolled<'a>>,
+}
+
+/// One rolled sheet.
+#[derive(Serialize)]
+struct Rolled<'a> {
+    step: &'a str,
+    title: &'a str,
+    size: Html,
+    thickness: Html,
+    fat_layers: u64,
+}
+
+/// The water for the dough.
+#[derive(Serialize)]
+pub(super) struct Water {
+    desired: Html,
+    water: Html,
+    ice: Html,
+}
+
+/// The times.
+#[derive(Serialize)]
+pub(super) struct Timeline<'a> {
+    drawings: Vec<Drawing>,
+    steps: Vec<Moment<'a>>,
+}
+
+/// One step in time.
+#[derive(Serialize)]
+struct Moment<'a> {
+    title: &'a str,
+    /// The recipe it belongs to, where it is another one.
+    recipe: Option<Other<'a>>,
+    start: Html,
+    hands: Html,
+    wait: Html,
+    place: Option<&'a str>,
+}
+
+/// Another recipe that a step belongs to.
+#[derive(Serialize)]
+struct Other<'a> {
+    /// Its page, from the site's root.
+    page: String,
+    title: &'a str,
+}
+
+/// One nutrient.
+#[derive(Serialize)]
+pub(super) struct Nutrient {
+    /// Its word's key.
+    key: &'static str,
+    /// In one piece; empty for a base dough.
+    piece: Html,
+    /// In 100 g.
+    per_100_g: Html,
+}
+
+/// The lamination at every size.
+pub(super) fn lamination<'a>(
+    words: &Words,
+    sheet: &'a Sheet,
+    batches: &Batches,
+) -> Option<Lamination<'a>> {
+    let own = sheet.lamination.as_ref()?;
+    let count = |read: fn(&sheet::Lamination) -> u64| {
+        batches.text(|at| at.lamination.as_ref().map(|at| read(at).to_string()))
+    };
+    Some(Lamination {
+        fat_layers: count(|at| at.fat_layers),
+        merged: count(|at| at.layers_merged),
+        every_ply: count(|at| at.layers_unmerged),
+        fat: batches
+            .text(|at| Some(percent(at.lamination.as_ref()?.fat_percent_of_dough))),
+        turns: own.turns.iter().map(|turn| turn_word(words, turn)).collect(),
+        sheets: rolled(own, batches),
+    })
+}
+
+/// A turn's name in the course's language; `N-part` has a number in it.
+fn turn_word(words: &Words, turn: &str) -> String {
+    match turn.strip_suffix("-part") {
+        Some(parts) => words.fill("page-turn-parts", &[("number", parts)]),
+        None => words.get(&format!("turn-{turn}")).to_owned(),
+    }
+}
+
+fn rolled<'a>(own: &'a sheet::Lamination, batches: &Batches) -> Vec<Rolled<'a>> {
+    fn at(sheet: &Sheet, index: usize) -> Option<&sheet::SheetFact> {
+        sheet.lamination.as_ref()?.sheets.get(index)
+    }
+    let sheets = own.sheets.iter().enumerate();
+    sheets
+        .map(|(index, sheet)| Rolled {
+            step: &sheet.step,
+            title: &sheet.title,
+            size: batches.label(|one| at(one, index).map(|sheet| &sheet.size)),
+            thickness: batches.label(|one| at(one, index).map(|sheet| &sheet.thickness)),
+            fat_layers: sheet.fat_layers,
+        })
+        .collect()
+}
+
+/// The water for the dough, where the recipe says how warm it should be.
+pub(super) fn water(batches: &Batches) -> Option<Water> {
+    batches.sheets.iter().any(|sheet| sheet.water.is_some()).then(|| Water {
+        desired: batches.label(|sheet| Some(&sheet.water.as_ref()?.desired)),
+        water: batches.label(|sheet| Some(&sheet.water.as_ref()?.water)),
+        ice: batches.label(|sheet| sheet.water.as_ref()?.ice.as_ref()),
+    })
+}
+
+/// When what happens, at every size.
+pub(super) fn timeline<'a>(
+    input: &Input<'a>,
+    sheet: &'a Sheet,
+    batches: &Batches,
+    drawings: &[Drawing],
+) -> Timeline<'a> {
+    let steps = sheet.time.steps.iter().enumerate();
+    let minutes = |index: usize, read: fn(&sheet::StepTime) -> u64| {
+        batches.text(|at| at.time.steps.get(index).map(|step| show::minutes(read(step))))
+    };
+    let moment = |(index, step): (usize, &'a sheet::StepTime)| Moment {
+        title: &step.title,
+        recipe: (step.recipe != sheet.recipe)
+            .then(|| other(input, &step.recipe))
+            .flatten(),
+        start: minutes(index, |step| step.start_min),
+        hands: shown(step.hands_min, minutes(index, |step| step.hands_min)),
+        wait: shown(step.wait_min[0], minutes(index, |step| step.wait_min[0])),
+        place: step.place.as_deref(),
+    };
+    Timeline {
+        drawings: drawings.iter().filter(|one| one.kind == "timeline").cloned().collect(),
+        steps: steps.map(moment).collect(),
+    }
+}
+
+fn other<'a>(input: &Input<'a>, recipe: &str) -> Option<Other<'a>> {
+    let found = input.recipes.iter().find(|one| one.base.recipe == recipe)?;
+    Some(Other { page: format!("recipes/{recipe}/index.html"), title: &found.base.title })
+}
+
+fn shown(minutes: u64, text: Html) -> Html {
+    if minutes == 0 { Html::default() } else { text }
+}
+
+/// The nutrients, where every ingredient's are known.
+pub(super) fn nutrition(batches: &Batches) -> Vec<Nutrient> {
+    if batches.sheets.iter().any(|sheet| sheet.nutrition.is_none()) {
+        return Vec::new();
+    }
+    NUTRIENTS
+        .iter()
+        .map(|(key, unit, read)| nutrient(batches, (key, unit, *read)))
+        .collect()
+}
+
+/// A nutrient's word, its unit and how to read it.
+type Kind = (&'static str, &'static str, fn(&Nutrients) -> f64);
+
+const NUTRIENTS: [Kind; 8] = [
+    ("page-energy", "kcal", |all| all.energy_kcal),
+    ("page-fat", "g", |all| all.fat_g),
+    ("page-saturated", "g", |all| all.saturated_g),
+    ("page-carbohydrate", "g", |all| all.carbohydrate_g),
+    ("page-sugars", "g", |all| all.sugars_g),
+    ("page-fibre", "g", |all| all.fibre_g),
+    ("page-protein", "g", |all| all.protein_g),
+    ("page-sodium", "mg", |all| all.sodium_mg),
+];
+
+fn nutrient(batches: &Batches, (key, unit, read): Kind) -> Nutrient {
+    let places = usize::from(unit == "g");
+    let amount = |all: &Nutrients| format!("{:.places$}\u{a0}{unit}", read(all));
+    Nutrient {
+        key,
+        piece: batches
+            .text(|sheet| sheet.nutrition.as_ref()?.per_piece.as_ref().map(amount)),
+        per_100_g: batches
+            .text(|sheet| Some(amount(&sheet.nutrition.as_ref()?.per_100_g))),
+    }
+}

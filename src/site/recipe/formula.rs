@@ -1,0 +1,151 @@
+//! The formula's tables.
+
+use serde::Serialize;
+
+use crate::measure::Label;
+use crate::sheet::{Line, Sheet};
+
+use crate::site::html::Html;
+use crate::site::vary::Batches;
+
+/// One section of the formula.
+#[derive(Serialize)]
+pub(super) struct Section<'a> {
+    /// Its name.
+    title: &'a str,
+    lines: Vec<Row<'a>>,
+    /// Its weight; empty where it carries none.
+    weight: Html,
+    /// Whether any line has a household measure.
+    measures: bool,
+    /// Whether any line has a baker's percentage.
+    percents: bool,
+}
+
+/// One line of the formula.
+#[derive(Serialize)]
+struct Row<'a> {
+    /// Its place in the whole formula, from 1: what its tick is known by.
+    number: usize,
+    ingredient: &'a str,
+    note: Option<&'a str>,
+    /// The page of a recipe used as an ingredient.
+    page: Option<String>,
+    weight: Html,
+    measure: Html,
+    percent: Html,
+}
+
+/// The sums.
+#[derive(Serialize)]
+pub(super) struct Totals {
+    weight: Html,
+    flour: Html,
+    hydration: Html,
+    /// Whether there is flour to speak of.
+    has_flour: bool,
+}
+
+/// The preferment inside the overall formula.
+#[derive(Serialize)]
+pub(super) struct Preferment<'a> {
+    section: &'a str,
+    flour: Html,
+    hydration: Html,
+    lines: Vec<OverallRow<'a>>,
+}
+
+/// One ingredient of the overall formula.
+#[derive(Serialize)]
+struct OverallRow<'a> {
+    ingredient: &'a str,
+    preferment: Html,
+    dough: Html,
+    percent: &'a str,
+}
+
+/// The formula by its sections, in order.
+pub(super) fn sections<'a>(
+    sheet: &'a Sheet,
+    batches: &Batches,
+    root: &str,
+) -> Vec<Section<'a>> {
+    let mut sections: Vec<Section> = Vec::new();
+    for (index, line) in sheet.formula.iter().enumerate() {
+        if sections.last().is_none_or(|last| last.title != line.section) {
+            sections.push(section(&line.section, batches));
+        }
+        if let Some(last) = sections.last_mut() {
+            last.measures |= line.us_measure.is_some() || line.count.is_some();
+            last.percents |= line.percent_label.is_some();
+            last.lines.push(row(line, index, batches, root));
+        }
+    }
+    sections
+}
+
+fn section<'a>(title: &'a str, batches: &Batches) -> Section<'a> {
+    let weight = batches.label(|sheet| {
+        let sums = &sheet.totals.sections;
+        sums.iter()
+            .find(|sum| sum.section == title && sum.grams > 0.0)
+            .map(|sum| &sum.weight)
+    });
+    Section { title, lines: Vec::new(), weight, measures: false, percents: false }
+}
+
+fn row<'a>(line: &'a Line, index: usize, batches: &Batches, root: &str) -> Row<'a> {
+    let at = |sheet: &Sheet| sheet.formula.get(index).cloned();
+    let weights = batches.sheets.iter().map(|sheet| {
+        at(sheet)
+            .map_or_else(Label::default, |line| Label::new(line.metric, line.us_weight))
+    });
+    Row {
+        number: index + 1,
+        ingredient: &line.ingredient,
+        note: line.note.as_deref(),
+        page: line.is_recipe.then(|| format!("{root}recipes/{}/index.html", line.key)),
+        weight: batches.labels(&weights.collect::<Vec<_>>()),
+        measure: batches
+            .text(|sheet| at(sheet).and_then(|line| line.count.or(line.us_measure))),
+        percent: batches.text(|sheet| at(sheet).and_then(|line| line.percent_label)),
+    }
+}
+
+/// The sums at every size.
+pub(super) fn totals(batches: &Batches) -> Totals {
+    let hydration = |sheet: &Sheet| sheet.totals.hydration_percent.map(percent);
+    Totals {
+        weight: batches.label(|sheet| Some(&sheet.totals.weight)),
+        flour: batches.label(|sheet| Some(&sheet.totals.flour)),
+        hydration: batches.text(hydration),
+        has_flour: batches.sheets.iter().any(|sheet| sheet.totals.flour_g > 0.0),
+    }
+}
+
+/// The preferment both ways: its own formula stands with the others, here is the whole.
+pub(super) fn preferment<'a>(
+    sheet: &'a Sheet,
+    batches: &Batches,
+) -> Option<Preferment<'a>> {
+    let own = sheet.preferment.as_ref()?;
+    let row = |(index, line): (usize, &'a crate::sheet::OverallLine)| OverallRow {
+        ingredient: &line.ingredient,
+        preferment: batches
+            .label(|at| Some(&at.preferment.as_ref()?.overall.get(index)?.preferment)),
+        dough: batches
+            .label(|at| Some(&at.preferment.as_ref()?.overall.get(index)?.dough)),
+        percent: &line.percent_label,
+    };
+    Some(Preferment {
+        section: &own.section,
+        flour: Html::text(&percent(own.flour_percent)),
+        hydration: Html::text(&percent(own.hydration_percent)),
+        lines: own.overall.iter().enumerate().map(row).collect(),
+    })
+}
+
+/// Percent to the whole, with a space that does not break.
+pub(super) fn percent(value: f64) -> String {
+    format!("{value:.0}\u{a0}%")
+}

@@ -1,0 +1,158 @@
+//! The method: steps with their tickets, ingredients and drawings, and prose between.
+
+use serde::Serialize;
+
+use crate::measure::Label;
+use crate::model::Block;
+use crate::sheet::{self, Sheet, StepSheet, TicketRow, Watch};
+
+use crate::site::figure::Drawing;
+use crate::site::html::Html;
+use crate::site::prose::Writer;
+use crate::site::vary::Batches;
+
+/// What stands under one heading.
+#[derive(Serialize)]
+pub(super) struct Part<'a> {
+    title: &'a str,
+    prose: Html,
+    /// Its place among the parts, from 1: what its heading is known by.
+    place: usize,
+    step: Option<Step<'a>>,
+}
+
+/// What a step has besides its heading and its prose.
+#[derive(Serialize)]
+struct Step<'a> {
+    name: &'a str,
+    number: usize,
+    ticket: Vec<Row<'a>>,
+    ingredients: Vec<Ingredient<'a>>,
+    watch: Option<&'a Watch>,
+    until: Option<&'a str>,
+    drawings: Vec<Drawing>,
+}
+
+/// One row of a ticket.
+#[derive(Serialize)]
+struct Row<'a> {
+    key: &'a str,
+    term: &'a str,
+    value: Html,
+    /// The batches that have it, as classes; empty for all.
+    classes: String,
+}
+
+/// An ingredient of this step.
+#[derive(Serialize)]
+struct Ingredient<'a> {
+    amount: Html,
+    name: &'a str,
+}
+
+/// The method up to its last step, and the prose after it. Prose under a heading is
+/// written by `writer`, whose level is the one below a step's heading.
+pub(super) fn parts<'a>(
+    batches: &Batches<'a>,
+    writer: &Writer,
+    drawings: &[Drawing],
+) -> (Vec<Part<'a>>, Vec<Part<'a>>) {
+    let Some(first) = batches.sheets.first() else { return (Vec::new(), Vec::new()) };
+    let part = |(index, one): (usize, &'a sheet::Part)| {
+        let step = match one {
+            sheet::Part::Step(own) => Some(step(index, own, batches, drawings)),
+            sheet::Part::Prose { .. } => None,
+        };
+        let texts: Vec<_> = batches.sheets.iter().map(|at| prose(at, index)).collect();
+        Part { title: title(one), prose: writer.write(&texts), place: index + 1, step }
+    };
+    let mut parts: Vec<Part> = first.parts.iter().enumerate().map(part).collect();
+    let last = parts.iter().rposition(|part| part.step.is_some());
+    let notes = parts.split_off(last.map_or(0, |last| last + 1));
+    (parts, notes)
+}
+
+fn title(part: &sheet::Part) -> &str {
+    match part {
+        sheet::Part::Step(step) => &step.title,
+        sheet::Part::Prose { title, .. } => title,
+    }
+}
+
+fn prose(sheet: &Sheet, index: usize) -> &[Block<Label>] {
+    match sheet.parts.get(index) {
+        Some(sheet::Part::Step(step)) => &step.prose,
+        Some(sheet::Part::Prose { content, .. }) => content,
+        None => &[],
+    }
+}
+
+/// The step that is part `index` of a sheet.
+fn at(sheet: &Sheet, index: usize) -> Option<&StepSheet> {
+    match sheet.parts.get(index)? {
+        sheet::Part::Step(step) => Some(step),
+        sheet::Part::Prose { .. } => None,
+    }
+}
+
+fn step<'a>(
+    index: usize,
+    step: &'a StepSheet,
+    batches: &Batches<'a>,
+    drawings: &[Drawing],
+) -> Step<'a> {
+    let own = |drawing: &&Drawing| {
+        drawing.step.as_deref() == Some(&step.step) && drawing.kind != "timeline"
+    };
+    Step {
+        name: &step.step,
+        number: step.number,
+        ticket: ticket(index, batches),
+        ingredients: ingredients(index, step, batches),
+        watch: step.watch.as_ref(),
+        until: step.until.as_deref(),
+        drawings: drawings.iter().filter(own).cloned().collect(),
+    }
+}
+
+/// The rows of a step's ticket at all sizes. A row that only some sizes have (trays, say)
+/// stands where the first of them has it.
+fn ticket<'a>(index: usize, batches: &Batches<'a>) -> Vec<Row<'a>> {
+    let mut rows: Vec<&TicketRow> = Vec::new();
+    for sheet in &batches.sheets {
+        let own = at(sheet, index).map_or(&[][..], |step| &step.ticket);
+        for (place, row) in own.iter().enumerate() {
+            if !rows.iter().any(|known| known.key == row.key) {
+                rows.insert(place.min(rows.len()), row);
+            }
+        }
+    }
+    rows.into_iter().map(|row| self::row(index, row, batches)).collect()
+}
+
+fn row<'a>(index: usize, row: &'a TicketRow, batches: &Batches) -> Row<'a> {
+    fn find<'s>(sheet: &'s Sheet, index: usize, key: &str) -> Option<&'s TicketRow> {
+        at(sheet, index)?.ticket.iter().find(|own| own.key == key)
+    }
+    Row {
+        key: &row.key,
+        term: &row.term,
+        value: batches.label(|sheet| find(sheet, index, &row.key).map(|own| &own.value)),
+        classes: batches.classes(|sheet| find(sheet, index, &row.key).is_some()),
+    }
+}
+
+fn ingredients<'a>(
+    index: usize,
+    step: &'a StepSheet,
+    batches: &Batches,
+) -> Vec<Ingredient<'a>> {
+    let amount = |place: usize| {
+        batches.label(|sheet| {
+            at(sheet, index)?.ingredients.get(place).map(|own| &own.amount)
+        })
+    };
+    let all = step.ingredients.iter().enumerate();
+    all.map(|(place, own)| Ingredient { amount: amount(place), name: &own.ingredient })
+        .collect()
+}

@@ -1,0 +1,381 @@
+//! A small invented course for the tests of this room.
+
+use crate::draw::Figure;
+use crate::measure::Label;
+use crate::model::{Block, Inline};
+use crate::sheet::*;
+use crate::theme::Theme;
+use crate::words::Words;
+
+use super::{FigureMap, Input, Page, TemplateFault, pages};
+
+/// The words of the default theme.
+pub(super) fn words() -> Words {
+    let theme = Theme::built_in();
+    Words {
+        entries: serde_yaml::from_str(theme.text("words/en.yaml")).unwrap_or_default(),
+    }
+}
+
+/// All that a site is made from, owned.
+pub(super) struct Sample {
+    pub(super) course: CourseSheet,
+    pub(super) recipes: Vec<RecipeSheets>,
+    pub(super) techniques: Vec<TechniqueSheet>,
+    pub(super) figures: FigureMap,
+    pub(super) handouts: Vec<HandoutLink>,
+    pub(super) theme: Theme,
+}
+
+impl Sample {
+    /// One recipe at two sizes, one technique, all handouts.
+    pub(super) fn new() -> Self {
+        let batches: Vec<Batch> = [("x1", "1 batch", 1), ("x2", "2 batches", 2)]
+            .map(|(key, title, times)| Batch {
+                key: key.into(),
+                title: title.into(),
+                sheet: sheet(title, times),
+            })
+            .into();
+        Self {
+            course: course(),
+            recipes: vec![RecipeSheets { base: batches[0].sheet.clone(), batches }],
+            techniques: vec![technique()],
+            figures: figures(),
+            handouts: handouts(),
+            theme: Theme::built_in(),
+        }
+    }
+
+    /// The site.
+    pub(super) fn pages(&self) -> Result<Vec<Page>, TemplateFault> {
+        pages(&Input {
+            course: &self.course,
+            recipes: &self.recipes,
+            techniques: &self.techniques,
+            figures: &self.figures,
+            handouts: &self.handouts,
+            words: &words(),
+            theme: &self.theme,
+        })
+    }
+
+    /// The text of one of its pages; empty where there is none.
+    pub(super) fn page(&self, path: &str) -> String {
+        let pages = self.pages().unwrap_or_default();
+        let found = pages.into_iter().find(|page| page.path == path);
+        found.map_or(String::new(), |page| {
+            String::from_utf8_lossy(&page.bytes).into_owned()
+        })
+    }
+}
+
+fn course() -> CourseSheet {
+    CourseSheet {
+        title: "Layers by Hand".into(),
+        school: Some("Saltmarsh Community Kitchen".into()),
+        instructor: Some("Orla Venning".into()),
+        summary: "An evening course in doughs that rise by folding.".into(),
+        language: "en".into(),
+        edition: Some("Spring 2027".into()),
+        date: Some("2027-02-15".into()),
+        address: Some("https://layers.saltmarsh.example/".into()),
+        metric_first: true,
+        a4_first: true,
+        currency: "EUR".into(),
+        lessons: vec![LessonSheet {
+            title: "Butter between sheets".into(),
+            summary: "From the butter block to the last turn.".into(),
+            recipes: vec!["crescents".into()],
+            techniques: vec!["letter-turn".into()],
+        }],
+        cautions: vec!["Do not taste raw dough.".into()],
+    }
+}
+
+fn technique() -> TechniqueSheet {
+    TechniqueSheet {
+        technique: "letter-turn".into(),
+        title: "Letter turn".into(),
+        summary: "A sheet folded in three.".into(),
+        demonstrations: Vec::new(),
+        content: vec![
+            Block::Heading { content: vec![text("Fold")] },
+            Block::Paragraph { content: vec![text("One end over the middle.")] },
+        ],
+        used_in: vec![["crescents".into(), "Crescents".into()]],
+    }
+}
+
+fn text(text: &str) -> Inline<Label> {
+    Inline::Text { text: text.into() }
+}
+
+fn live(metric: String, us: &str) -> Inline<Label> {
+    Inline::Live { value: Label::new(metric, us) }
+}
+
+fn sheet(batch: &str, times: u64) -> Sheet {
+    let pieces = 12 * times;
+    Sheet {
+        facts: 1,
+        recipe: "crescents".into(),
+        title: "Crescents".into(),
+        summary: "Plain crescents from one sheet, cut on the diagonal.".into(),
+        family: Some("layered yeast dough".into()),
+        scale: Scale {
+            factor: 1.0,
+            pieces: Some(pieces),
+            piece_g: Some(57.0),
+            piece: Some(Label::new("57 g", "2 oz")),
+            doughs: times,
+            makes: Label::same(format!("{pieces} crescents")),
+            batch: batch.into(),
+        },
+        formula: formula(times),
+        totals: Totals {
+            grams: 700.0,
+            flour_g: 500.0,
+            hydration_percent: Some(56.0),
+            weight: Label::new(format!("{} g", 700 * times), "1½ lb"),
+            flour: Label::new(format!("{} g", 500 * times), "1 lb"),
+            sections: vec![SectionTotal {
+                section: "dough".into(),
+                grams: 640.0,
+                weight: Label::new(format!("{} g", 640 * times), "1 lb 6 oz"),
+            }],
+        },
+        preferment: None,
+        lamination: Some(lamination()),
+        cuts: Vec::new(),
+        time: time(),
+        water: Some(Water {
+            desired_c: 22.0,
+            water_c: 9.0,
+            ice_g: 0.0,
+            desired: Label::new("22 °C", "72 °F"),
+            water: Label::new("9 °C", "48 °F"),
+            ice: None,
+        }),
+        allergens: allergens(),
+        nutrition: Some(nutrition()),
+        cost: None,
+        cautions: vec!["raw-egg".into()],
+        caution_texts: vec![
+            "Egg wash is raw egg.".into(),
+            "Do not taste raw dough.".into(),
+        ],
+        faults: Vec::new(),
+        opening: vec![Block::Paragraph {
+            content: vec![text("A crescent hides nothing.")],
+        }],
+        parts: parts(times),
+        videos: vec![watch()],
+    }
+}
+
+fn formula(times: u64) -> Vec<Line> {
+    let line = |section: &str, ingredient: &str, grams: u64, percent: &str| Line {
+        section: section.into(),
+        ingredient: ingredient.into(),
+        key: ingredient.into(),
+        is_recipe: false,
+        note: (ingredient == "whole milk").then(|| "cold".into()),
+        grams: Some((grams * times) as f64),
+        percent: None,
+        percent_label: Some(percent.into()),
+        metric: format!("{} g", grams * times),
+        us_weight: format!("{} oz", grams * times / 28),
+        us_measure: Some(format!("{} cups", grams * times / 125)),
+        count: None,
+        us_error: 0.0,
+        metric_error: 0.0,
+    };
+    vec![
+        line("dough", "bread flour", 500, "100 %"),
+        line("dough", "whole milk", 140, "28 %"),
+        Line {
+            us_measure: None,
+            count: Some(format!("{times} large")),
+            ..line("wash", "large eggs", 50, "")
+        },
+    ]
+}
+
+fn lamination() -> Lamination {
+    Lamination {
+        lock_in: None,
+        turns: vec!["book".into(), "letter".into()],
+        folds: Vec::new(),
+        fat_layers: 48,
+        layers_merged: 97,
+        layers_unmerged: 144,
+        fat_percent_of_dough: 28.0,
+        sheets: vec![SheetFact {
+            step: "mix".into(),
+            title: "First turn".into(),
+            length_cm: 60.0,
+            width_cm: 25.0,
+            thickness_mm: 6.0,
+            fat_layer_mm: 1.0,
+            dough_layer_mm: 2.0,
+            fat_layers: 1,
+            size: Label::new("60 × 25 cm", "23½ × 9¾ in"),
+            thickness: Label::new("6 mm", "1/4 in"),
+        }],
+    }
+}
+
+fn time() -> Time {
+    let step = |step: &str, title: &str, start: u64, wait: u64| StepTime {
+        step: step.into(),
+        title: title.into(),
+        recipe: "crescents".into(),
+        start_min: start,
+        hands_min: 10,
+        wait_min: [wait, wait, wait],
+        hold_min: 0,
+        after: Vec::new(),
+        bake: step == "bake",
+        place: None,
+        critical: true,
+    };
+    Time {
+        hands_min: 20,
+        wait_min: 80,
+        elapsed_min: 100,
+        hands: "20 min".into(),
+        wait: "1 h 20 min".into(),
+        elapsed: "1 h 40 min".into(),
+        critical_path: Vec::new(),
+        steps: vec![step("mix", "Mix", 0, 60), step("bake", "Bake", 70, 20)],
+    }
+}
+
+fn allergens() -> Allergens {
+    let one = |name: &str, from: &str| Allergen {
+        name: name.into(),
+        kinds: Vec::new(),
+        from: vec![from.into()],
+    };
+    Allergens {
+        us: vec!["wheat".into(), "milk".into()],
+        eu: vec!["cereals containing gluten".into(), "milk".into()],
+        unknown: Vec::new(),
+        us_detail: vec![one("wheat", "bread flour"), one("milk", "whole milk")],
+        eu_detail: vec![
+            one("cereals containing gluten", "bread flour"),
+            one("milk", "whole milk"),
+        ],
+    }
+}
+
+fn nutrition() -> Nutrition {
+    let nutrients =
+        Nutrients { energy_kcal: 210.4, protein_g: 4.25, ..Nutrients::default() };
+    Nutrition { per_piece: Some(nutrients.clone()), per_100_g: nutrients, estimate: true }
+}
+
+fn watch() -> Watch {
+    Watch {
+        name: "roll-up".into(),
+        address: "https://media.saltmarsh.example/layers/roll-up".into(),
+    }
+}
+
+fn parts(times: u64) -> Vec<Part> {
+    let row = |key: &str, term: &str, value: Label| TicketRow {
+        key: key.into(),
+        term: term.into(),
+        value,
+    };
+    let flour = Label::new(format!("{} g", 500 * times), "1 lb");
+    let prose = vec![
+        text("Put "),
+        live(format!("{} g", 640 * times), "1 lb 6 oz"),
+        text(" in the bowl."),
+    ];
+    vec![
+        Part::Step(StepSheet {
+            step: "mix".into(),
+            number: 1,
+            title: "Mix".into(),
+            ticket: vec![
+                row("hands", "Hands on", Label::same("10 min")),
+                row("kit", "Kit", Label::same("1 mixer")),
+            ],
+            ingredients: vec![Ingredients {
+                amount: flour,
+                ingredient: "bread flour".into(),
+            }],
+            watch: None,
+            until: Some("it clears the bowl".into()),
+            prose: vec![Block::Paragraph { content: prose }],
+        }),
+        Part::Step(StepSheet {
+            step: "bake".into(),
+            number: 2,
+            title: "Bake".into(),
+            ticket: vec![row("oven", "Oven", Label::new("190 °C", "375 °F"))],
+            ingredients: Vec::new(),
+            watch: Some(watch()),
+            until: None,
+            prose: vec![Block::Caution {
+                content: vec![Block::Paragraph {
+                    content: vec![text("The tray is hot.")],
+                }],
+            }],
+        }),
+        Part::Prose {
+            title: "Variations".into(),
+            content: vec![Block::Paragraph {
+                content: vec![text("<b>Ham</b> & {{ cheese }}.")],
+            }],
+        },
+    ]
+}
+
+fn figures() -> FigureMap {
+    let svg = |system: &str| {
+        format!(
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 120\" role=\"img\" \
+             ><title>Sheet, {system}</title>\
+             <rect x=\"20\" y=\"20\" width=\"600\" height=\"80\" fill=\"#f3e3c3\"/></svg>"
+        )
+    };
+    let figure = Figure {
+        name: "mix".into(),
+        step: Some("mix".into()),
+        kind: "turn".into(),
+        title: "The sheet".into(),
+        alt: Label::new("60 by 25 cm", "23½ by 9¾ in"),
+        svg: Label::new(svg("metric"), svg("us")),
+    };
+    let technique = Figure { step: None, ..figure.clone() };
+    ["x1", "x2"]
+        .map(|key| (("crescents".to_owned(), key.to_owned()), vec![figure.clone()]))
+        .into_iter()
+        .chain([(("letter-turn".to_owned(), String::new()), vec![technique])])
+        .collect()
+}
+
+fn handouts() -> Vec<HandoutLink> {
+    let mut all = Vec::new();
+    for kind in HandoutKind::ALL {
+        for units in [Units::Metric, Units::Us] {
+            for paper in [Paper::A4, Paper::Letter] {
+                let (word, system, size) = (kind.word(), units.word(), paper.word());
+                let path =
+                    format!("recipes/crescents/crescents-{word}-{system}-{size}.pdf");
+                all.push(HandoutLink {
+                    recipe: "crescents".into(),
+                    kind,
+                    units,
+                    paper,
+                    path,
+                });
+            }
+        }
+    }
+    all
+}

@@ -1,0 +1,97 @@
+//! What every page shares: its head, its way home, the switches, the course's name.
+
+use serde::Serialize;
+use tera::Context;
+
+use crate::sheet::CourseSheet;
+
+use super::html::Html;
+use super::{Input, linked};
+
+/// The page for an address that is none.
+pub(super) const MISSING: &str = "404.html";
+
+/// What a page says about itself.
+pub(super) struct Head<'a> {
+    /// Its file, from the site's root.
+    pub(super) path: &'a str,
+    /// Its title.
+    pub(super) title: &'a str,
+    /// What it is about, in a sentence.
+    pub(super) summary: &'a str,
+    /// Its linked data.
+    pub(super) linked: Option<serde_json::Value>,
+    /// A picture for link previews, from the site's root.
+    pub(super) picture: Option<String>,
+}
+
+/// A page's head as the templates see it.
+#[derive(Serialize)]
+struct Shell<'a> {
+    title: &'a str,
+    summary: &'a str,
+    /// The way to the site's root: empty, `../` or `../../`.
+    root: String,
+    /// The page's full address, where the course has one.
+    canonical: Option<String>,
+    /// Whether search engines should pass it by: it is no page anyone looks for.
+    hidden: bool,
+    /// The preview picture's full address, where the course has one.
+    picture: Option<String>,
+    linked: Option<Html>,
+    course: &'a CourseSheet,
+}
+
+/// One batch size as its switch sees it.
+#[derive(Serialize)]
+pub(super) struct Size<'a> {
+    /// Its key: `x2`.
+    pub(super) key: &'a str,
+    /// In words: `2 batches`.
+    pub(super) title: &'a str,
+    /// Whether it is the one shown first.
+    pub(super) first: bool,
+}
+
+/// A context with what every page shares.
+pub(super) fn context(input: &Input, head: Head) -> Context {
+    let place =
+        |path: &str| input.course.address.as_ref().map(|site| format!("{site}{path}"));
+    let hidden = head.path == MISSING;
+    let shell = Shell {
+        title: head.title,
+        summary: head.summary,
+        root: root(head.path),
+        canonical: place(&page_address(head.path)).filter(|_| !hidden),
+        hidden,
+        picture: head.picture.as_deref().and_then(place),
+        linked: head.linked.map(|data| linked::script(&data)),
+        course: input.course,
+    };
+    let mut context = Context::new();
+    context.insert("page", &shell);
+    context
+}
+
+/// The way from a page to the site's root.
+pub(super) fn root(path: &str) -> String {
+    "../".repeat(path.matches('/').count())
+}
+
+/// A page's address from the site's root: folders stand for the `index.html` in them.
+pub(super) fn page_address(path: &str) -> String {
+    path.strip_suffix("index.html").unwrap_or(path).to_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_way_home_has_a_step_for_each_folder() {
+        assert_eq!(root("index.html"), "");
+        assert_eq!(root("recipes/crescents/index.html"), "../../");
+        assert_eq!(page_address("recipes/crescents/index.html"), "recipes/crescents/");
+        assert_eq!(page_address("404.html"), "404.html");
+    }
+}

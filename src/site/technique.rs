@@ -1,0 +1,65 @@
+//! A technique's page.
+
+use serde::Serialize;
+
+use crate::sheet::TechniqueSheet;
+
+use super::engine::{Engine, TemplateFault};
+use super::figure::{Drawing, of_technique};
+use super::html::Html;
+use super::prose::Writer;
+use super::shell::{Head, context, root};
+use super::{Input, Page};
+
+/// A technique as the template sees it.
+#[derive(Serialize)]
+struct View<'a> {
+    title: &'a str,
+    summary: &'a str,
+    content: Html,
+    drawings: Vec<Drawing>,
+    used_in: Vec<Use<'a>>,
+}
+
+/// A recipe that uses the technique.
+#[derive(Serialize)]
+struct Use<'a> {
+    /// Its page, from the site's root.
+    page: String,
+    title: &'a str,
+}
+
+/// The page of one technique.
+pub(super) fn page(
+    input: &Input,
+    technique: &TechniqueSheet,
+    engine: &Engine,
+) -> Result<Page, TemplateFault> {
+    let path = format!("techniques/{}/index.html", technique.technique);
+    let head = Head {
+        path: &path,
+        title: &technique.title,
+        summary: &technique.summary,
+        linked: None,
+        picture: None,
+    };
+    let mut context = context(input, head);
+    context.insert("technique", &view(input, technique, &root(&path)));
+    let text = engine.fill("technique.html", &context)?;
+    Ok(Page::text(path, text))
+}
+
+fn view<'a>(input: &Input, technique: &'a TechniqueSheet, root: &str) -> View<'a> {
+    let writer = Writer { root, keys: &[""], level: 2, words: input.words };
+    let used_in = technique
+        .used_in
+        .iter()
+        .map(|[name, title]| Use { page: format!("recipes/{name}/index.html"), title });
+    View {
+        title: &technique.title,
+        summary: &technique.summary,
+        content: writer.write(&[&technique.content]),
+        drawings: of_technique(input.figures, &technique.technique),
+        used_in: used_in.collect(),
+    }
+}
