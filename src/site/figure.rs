@@ -71,20 +71,20 @@ fn drawing(keys: &[&str], sets: &[&[Figure]], first: &Figure) -> Drawing {
         step: first.step.clone(),
         kind: first.kind.clone(),
         title: first.title.clone(),
-        svg: pictures(keys, &all(|figure| figure.svg)),
+        svg: pictures(&first.title, keys, &all(|figure| figure.svg)),
         words: varied(keys, &all(|figure| figure.alt)),
     }
 }
 
 /// The pictures of all batches in both unit systems.
-fn pictures(keys: &[&str], svgs: &[Label]) -> Html {
+fn pictures(title: &str, keys: &[&str], svgs: &[Label]) -> Html {
     let sheets = keys.iter().zip(svgs).flat_map(|(key, svg)| {
         [
             Sheet { unit: "m", key, svg: &svg.metric },
             Sheet { unit: "u", key, svg: &svg.us },
         ]
     });
-    Html(overlaid(&sheets.collect::<Vec<_>>(), keys))
+    Html(overlaid(title, &sheets.collect::<Vec<_>>(), keys))
 }
 
 #[cfg(test)]
@@ -105,8 +105,14 @@ mod tests {
         let drawn = drawings(&["x1", "x2"], &[&sets[0], &sets[1]]);
         let names: Vec<&str> = drawn.iter().map(|one| one.name.as_str()).collect();
         assert_eq!(names, ["cut", "trim"]);
-        assert_eq!(drawn[0].svg.0, "<div class=\"picture\"><svg></svg></div>");
-        assert_eq!(drawn[1].svg.0, "<div class=\"picture b b-x2\"><svg></svg></div>");
+        assert_eq!(
+            drawn[0].svg.0,
+            "<div class=\"picture\"><svg aria-label=\"CUT\"></svg></div>"
+        );
+        assert_eq!(
+            drawn[1].svg.0,
+            "<div class=\"picture b b-x2\"><svg aria-label=\"TRIM\"></svg></div>"
+        );
         assert_eq!(drawn[1].words.0, "<span class=\"b b-x2\">words</span>");
     }
 }

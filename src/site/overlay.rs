@@ -5,6 +5,7 @@
 //! the shapes that differ are repeated, each with the classes of the batches and the unit
 //! system that it serves.
 
+use super::html::escape;
 use super::vary::{batch_classes, class_list};
 
 /// One drawing, and when it is shown.
@@ -30,8 +31,8 @@ struct Taken<'a> {
 /// Drawings that have the same kinds of shapes in the same order.
 type Pile<'p, 'a> = Vec<&'p Taken<'a>>;
 
-/// The drawings as HTML. `keys` are all the batches of the page.
-pub(super) fn overlaid(sheets: &[Sheet], keys: &[&str]) -> String {
+/// The drawings as HTML, named `title`. `keys` are all the batches of the page.
+pub(super) fn overlaid(title: &str, sheets: &[Sheet], keys: &[&str]) -> String {
     let all: Vec<Taken> = sheets.iter().filter_map(|sheet| taken(*sheet)).collect();
     let mut piles: Vec<Pile> = Vec::new();
     for drawing in &all {
@@ -40,7 +41,7 @@ pub(super) fn overlaid(sheets: &[Sheet], keys: &[&str]) -> String {
             None => piles.push(vec![drawing]),
         }
     }
-    piles.iter().map(|pile| written(pile, keys)).collect()
+    piles.iter().map(|pile| written(title, pile, keys)).collect()
 }
 
 /// Takes a drawing apart; `None` where there is none.
@@ -51,8 +52,9 @@ fn taken(sheet: Sheet) -> Option<Taken> {
     let mut shapes = Vec::new();
     while let Some(length) = shape(rest) {
         let (one, after) = rest.split_at(length);
-        // The description is left out: the page says the same in words beside it.
-        if !one.starts_with("<desc") {
+        // Title and description are left out: they would pop up under every pointer, and
+        // the page has both beside the drawing.
+        if !one.starts_with("<title") && !one.starts_with("<desc") {
             shapes.push(one);
         }
         rest = after;
@@ -90,12 +92,12 @@ fn kind(shape: &str) -> (&str, &str) {
 }
 
 /// A pile as one drawing; as one for each unit system where they differ in their batches.
-fn written(pile: &[&Taken], keys: &[&str]) -> String {
+fn written(title: &str, pile: &[&Taken], keys: &[&str]) -> String {
     let sheets: Vec<Sheet> = pile.iter().map(|drawing| drawing.sheet).collect();
     let write = |(unit, at): &(&str, Vec<&str>)| {
         let own = |one: &&&Taken| unit.is_empty() || one.sheet.unit == *unit;
         let own: Pile = pile.iter().filter(own).copied().collect();
-        let open = own.first().map_or("", |one| one.open);
+        let open = own.first().map_or(String::new(), |one| named(one.open, title));
         let count = own.first().map_or(0, |one| one.shapes.len());
         let shapes: String =
             (0..count).map(|index| layered(&own, index, at.len())).collect();
@@ -141,6 +143,12 @@ fn times<'a>(sheets: &[Sheet<'a>]) -> Vec<(&'a str, Vec<&'a str>)> {
     all.into_iter().filter(|(_, at)| !at.is_empty()).collect()
 }
 
+/// The drawing's first tag with its name.
+fn named(open: &str, title: &str) -> String {
+    let open = open.strip_suffix('>').unwrap_or(open);
+    format!("{open} aria-label=\"{}\">", escape(title))
+}
+
 /// The shape with more classes.
 fn marked(shape: &str, classes: &str) -> String {
     if classes.is_empty() {
@@ -168,7 +176,7 @@ mod tests {
     fn laid(drawings: &[(&str, &str, String)]) -> String {
         let sheets: Vec<Sheet> =
             drawings.iter().map(|(unit, key, svg)| Sheet { unit, key, svg }).collect();
-        overlaid(&sheets, &["x1", "x2"])
+        overlaid("Cut", &sheets, &["x1", "x2"])
     }
 
     #[test]
@@ -176,7 +184,7 @@ mod tests {
         let one = svg("9", "5");
         let all = [("m", "x1"), ("u", "x1"), ("m", "x2"), ("u", "x2")];
         let all = all.map(|(unit, key)| (unit, key, one.clone()));
-        let plain = "<div class=\"picture\"><svg viewBox=\"0 0 9 9\"><title>Cut</title>\
+        let plain = "<div class=\"picture\"><svg viewBox=\"0 0 9 9\" aria-label=\"Cut\">\
                      <path class=\"d-line\" d=\"M0 0\"/><text class=\"d-text\">5</text></svg></div>";
         assert_eq!(laid(&all), plain);
     }
