@@ -31,6 +31,12 @@ pub mod draw;
 pub mod paper;
 pub mod site;
 
+// The stages in order, and what is published.
+pub mod edition;
+
+pub mod product;
+
 // The edge: files and the terminal.
-pub mod cli;
 pub mod store;
+
+pub mod cli;

@@ -1,2 +1,7 @@
-//! stub
-fn main() {}
+//! The `tourier` command.
+
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    tourier::cli::run()
+}

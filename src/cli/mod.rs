@@ -1,1 +1,111 @@
-//! cli
+//! The command line: the only room that prints. One file a command.
+#![allow(
+    clippy::disallowed_methods,
+    clippy::print_stdout,
+    clippy::print_stderr,
+    reason = "this room talks to the terminal"
+)]
+
+mod args;
+mod convert;
+mod facts;
+mod handout;
+mod proof;
+mod publish;
+mod scale;
+mod show;
+
+use std::path::Path;
+use std::process::ExitCode;
+
+use clap::Parser;
+
+use crate::edition::Edition;
+use crate::model::Recipe;
+use crate::store;
+use crate::theme::Theme;
+use crate::words::Words;
+use args::{Args, Command};
+
+/// Why a command did not do what it was asked.
+pub(crate) enum Stop {
+    /// Faults in the content, already shown.
+    Faults,
+    /// Wrong use: what is wrong, and what would be right.
+    Use(String),
+    /// The machine: disk, permission.
+    Machine(String),
+}
+
+impl From<store::StoreError> for Stop {
+    fn from(error: store::StoreError) -> Self {
+        Self::Machine(error.to_string())
+    }
+}
+
+type Done = Result<(), Stop>;
+
+/// Runs the program with the arguments it was started with.
+pub fn run() -> ExitCode {
+    let args = Args::parse();
+    args.color.apply();
+    match command(&args) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(Stop::Faults) => ExitCode::from(1),
+        Err(Stop::Use(message)) => stop(2, &message),
+        Err(Stop::Machine(message)) => stop(3, &message),
+    }
+}
+
+fn stop(code: u8, message: &str) -> ExitCode {
+    anstream::eprintln!("tourier: {message}");
+    ExitCode::from(code)
+}
+
+fn command(args: &Args) -> Done {
+    match &args.command {
+        Command::Publish(options) => publish::run(args, options),
+        Command::Handout(options) => handout::run(args, options),
+        Command::Proof(options) => proof::run(args, options),
+        Command::Facts(options) => facts::run(args, options),
+        Command::Scale(options) => scale::run(args, options),
+        Command::Convert(options) => convert::run(args, options),
+    }
+}
+
+/// Reads and checks the content folder.
+fn open(args: &Args) -> Result<Edition, Stop> {
+    let (sources, faults) = store::load(&args.content)?;
+    Ok(Edition::new(&sources, faults))
+}
+
+/// The words of the theme in the course's language, else in English.
+fn words(theme: &Theme, edition: &Edition) -> Result<Words, Stop> {
+    let language =
+        edition.content.course.as_ref().map_or("en", |course| &course.language);
+    let own = format!("words/{language}.yaml");
+    let path = if theme.bytes(&own).is_some() { own.as_str() } else { "words/en.yaml" };
+    crate::read::words(path, theme.text(path))
+        .map_err(|fault| Stop::Machine(format!("the theme's {path}: {}", fault.message)))
+}
+
+/// A recipe by its file name. With an error anywhere in the content nothing is worked out.
+fn recipe<'a>(edition: &'a Edition, name: &str) -> Result<&'a Recipe, Stop> {
+    if edition.stops() {
+        show::faults(edition);
+        return Err(Stop::Faults);
+    }
+    let stem =
+        Path::new(name).file_stem().map_or(name.into(), |stem| stem.to_string_lossy());
+    edition.content.recipe(&stem).ok_or_else(|| {
+        let known: Vec<&str> =
+            edition.content.recipes.iter().map(|recipe| recipe.name.as_str()).collect();
+        let near = crate::fault::nearest(&stem, known.iter().copied());
+        Stop::Use(match near {
+            Some(near) => format!("there is no recipe `{stem}`; did you mean `{near}`?"),
+            None => {
+                format!("there is no recipe `{stem}`; there are: {}", known.join(", "))
+            }
+        })
+    })
+}

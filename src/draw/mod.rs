@@ -1,7 +1,7 @@
 //! Drawing: from the computed sheet to SVG. Every fold and cut is drawn to scale from the
 //! recipe's own numbers; nothing is computed here but where things stand on the plate.
 //!
-//! The drawing system, one file each: [`ink`] (strokes, fills, class names), `lettering`
+//! The drawing system, one file each: `ink` (strokes, fills, class names), `lettering`
 //! (type sizes, measured widths), `plate` (shapes and labels), `hatch`, `arrow`,
 //! `dimension`, `svg` (writing), `raster` (PNG). On it stand the figures: `lock_in` and
 //! `envelope`, `turn` with `section` and `block`, `cut`, `timeline` with `rows`, `social`; `speech`

@@ -138,14 +138,13 @@ fn label(rows: &[Row<'_>], (index, links): (usize, &[Link]), axis: &Axis) -> Lab
         }
     }
     let left = start - GAP;
-    let clear = !crossings.iter().any(|x| *x > left - width - 4.0 && *x < left);
+    // What comes in from the left runs along the bar's line.
+    let incoming = links.iter().filter(|link| link.then == index);
+    let mut lines = incoming.map(|link| rows[link.first].places[2]).chain(crossings);
+    let clear = !lines.any(|x| x > left - width - 4.0 && x < left);
     if right + width <= WIDTH && right - near < 130.0 {
         Label::Right(right)
     } else if left - width >= 0.0 && clear {
-        Label::Left(left)
-    } else if near + width <= WIDTH {
-        Label::Right(near)
-    } else if left - width >= 0.0 {
         Label::Left(left)
     } else {
         Label::Above(start.min(WIDTH - MARGIN / 2.0 - width).max(4.0))
@@ -162,10 +161,21 @@ fn crossings(rows: &[Row<'_>], index: usize, links: &[Link]) -> Vec<f64> {
 
 /// What waits for what among the rows.
 fn links(rows: &[Row<'_>]) -> Vec<Link> {
-    let pairs =
-        (0..rows.len()).flat_map(|then| (0..then).map(move |first| (first, then)));
-    let waiting = pairs.filter(|(first, then)| waits(&rows[*then], &rows[*first]));
-    waiting.map(|(first, then)| Link { first, then }).collect()
+    let named = |then: usize| rows[then].step.after.iter().map(move |name| (then, name));
+    let waiting = (0..rows.len()).flat_map(named);
+    waiting
+        .filter_map(|(then, name)| Some(Link { first: awaited(rows, then, name)?, then }))
+        .collect()
+}
+
+/// The row above that a row waits for: the step of that name in its own recipe, else the
+/// last one of that name in an included recipe.
+fn awaited(rows: &[Row<'_>], then: usize, name: &str) -> Option<usize> {
+    let own = |row: &Row<'_>| row.step.recipe == rows[then].step.recipe;
+    let above = || rows[..then].iter();
+    above()
+        .rposition(|row| row.step.step == name && own(row))
+        .or_else(|| above().rposition(|row| row.step.step == name))
 }
 
 /// A file's name as words: `Layered dough`.
@@ -180,17 +190,6 @@ pub(super) fn words_of(step: &StepTime) -> String {
     let lasts = show::minutes(step.hands_min.saturating_add(step.wait_min[0]));
     let room = WIDTH - 2.0 * MARGIN - lettering::width(&lasts, LABEL, false) - 14.0;
     format!("{}, {lasts}", lettering::shorten(&step.title, LABEL, false, room))
-}
-
-/// Whether a step waits for another. A step of an included recipe may be named with that
-/// recipe before it, and must be where both recipes have a step of the name.
-fn waits(row: &Row<'_>, before: &Row<'_>) -> bool {
-    let other = before.step;
-    let same_recipe = row.step.recipe == other.recipe;
-    row.step.after.iter().any(|name| match name.split_once('/') {
-        Some((recipe, step)) => recipe == other.recipe && step == other.step,
-        None => same_recipe && *name == other.step,
-    })
 }
 
 /// Where a hold's tail ends: to scale, but no longer than `TAIL`, and on the plate.

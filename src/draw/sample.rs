@@ -282,7 +282,7 @@ pub(super) fn evening() -> Time {
         step("Chill after the second turn", [117, 0, 40, 960], dough, &["Second turn"]),
         step("Third turn", [157, 8, 0, 0], dough, &["Chill after the second turn"]),
         step("Last chill", [165, 0, 60, 1440], dough, &["Third turn"]),
-        step("Roll out the sheet", [225, 10, 0, 0], own, &["layered-dough/Last chill"]),
+        step("Roll out the sheet", [225, 10, 0, 0], own, &["Last chill"]),
         step("Relax the sheet", [235, 0, 15, 120], own, &["Roll out the sheet"]),
         step("Cut", [250, 8, 0, 0], own, &["Relax the sheet"]),
         step("Roll up", [258, 5, 0, 0], own, &["Cut"]),

@@ -11,7 +11,7 @@ pub(super) fn document(plate: &Plate, title: &str, alternative: &str) -> String 
     let size = format!("{} {}", number(plate.width), number(plate.height));
     let mut out = format!(
         concat!(
-            r#"<svg xmlns="http://www.w3.org/2000/svg" class="drawing" viewBox="0 0 {}" "#,
+            r#"<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {}" "#,
             r#"role="img" font-family="Asap, sans-serif"><title>{}</title><desc>{}</desc>"#
         ),
         size,

@@ -1,15 +1,26 @@
 //! The drawings as a whole.
 
+use std::path::{Path, PathBuf};
+
 use super::sample;
+use crate::formula::{Book, Scaling};
+use crate::measure::exact;
+use crate::pantry::Pantry;
+use crate::read::Source;
+use crate::sheet::Sheet;
+use crate::sheet::build::{self, Context};
+use crate::theme::Theme;
+use crate::work::work;
 
 /// Writes every kind of drawing into a folder named in the environment, to be looked at.
 #[test]
 #[ignore = "writes pictures to look at, into the folder that DRAWINGS names"]
 #[allow(clippy::disallowed_methods, reason = "a hand-run test that writes pictures")]
 fn gallery() -> Result<(), Box<dyn std::error::Error>> {
-    let folder = std::path::PathBuf::from(std::env::var("DRAWINGS")?);
-    let theme = crate::theme::Theme::built_in();
-    for (name, svg) in sample_documents() {
+    let folder = PathBuf::from(std::env::var("DRAWINGS")?);
+    let theme = Theme::built_in();
+    let course = course_sheets();
+    for (name, svg) in sample_documents().into_iter().chain(documents(&course)) {
         std::fs::write(folder.join(format!("{name}.svg")), &svg)?;
         std::fs::write(
             folder.join(format!("{name}.png")),
@@ -20,20 +31,65 @@ fn gallery() -> Result<(), Box<dyn std::error::Error>> {
 }
 
 fn sample_documents() -> Vec<(String, String)> {
+    documents(&sample_sheets())
+}
+
+fn documents(sheets: &[Sheet]) -> Vec<(String, String)> {
     let words = sample::words();
     let mut all = Vec::new();
-    for figure in sample_sheets().iter().flat_map(|sheet| super::figures(sheet, &words)) {
-        all.push((format!("{}-metric", figure.name), figure.svg.metric));
-        all.push((format!("{}-us", figure.name), figure.svg.us));
-    }
-    for (index, sheet) in sample_sheets().iter().enumerate() {
+    for (index, sheet) in sheets.iter().enumerate() {
+        let stem = format!("{index}-{}", sheet.recipe);
+        for figure in super::figures(sheet, &words) {
+            all.push((format!("{stem}-{}-metric", figure.name), figure.svg.metric));
+            all.push((format!("{stem}-{}-us", figure.name), figure.svg.us));
+        }
         let svg = super::social(sheet, &sample::course(), &words);
-        all.push((format!("social-{index}"), svg));
+        all.push((format!("{stem}-social"), svg));
     }
     all
 }
 
-fn sample_sheets() -> Vec<crate::sheet::Sheet> {
+/// The sheets of the demonstration course, at one and a half batches and as written.
+fn course_sheets() -> Vec<Sheet> {
+    let sources = course_sources(Path::new(env!("CARGO_MANIFEST_DIR")));
+    let (content, _, _) = crate::read::content(&sources);
+    let (pantry, _) = Pantry::with(&content.pantry);
+    let book = Book { content: &content, pantry: &pantry };
+    let words = sample::words();
+    let context = Context { book, words: &words };
+    let scales = [exact(1, 1), exact(3, 2)].map(Scaling::Batches);
+    let mut sheets = Vec::new();
+    for (recipe, scale) in
+        content.recipes.iter().flat_map(|r| scales.iter().map(move |s| (r, s)))
+    {
+        let work = work(recipe, scale, book).expect("batches always scale");
+        sheets.push(build::recipe(&work, &[], context));
+    }
+    sheets
+}
+
+#[allow(
+    clippy::disallowed_methods,
+    reason = "a test that reads the demonstration course"
+)]
+fn course_sources(root: &Path) -> Vec<Source> {
+    let mut sources = Vec::new();
+    for folder in ["content", "content/recipes", "content/techniques"] {
+        let entries = std::fs::read_dir(root.join(folder)).expect("the content is there");
+        let mut paths: Vec<PathBuf> =
+            entries.flatten().map(|entry| entry.path()).collect();
+        paths.sort();
+        for path in paths.iter().filter(|path| path.is_file()) {
+            let inside = path.strip_prefix(root.join("content")).unwrap_or(path);
+            let text = std::fs::read_to_string(path).expect("text");
+            sources
+                .push(Source { path: inside.to_string_lossy().replace('\\', "/"), text });
+        }
+    }
+    sources
+}
+
+fn sample_sheets() -> Vec<Sheet> {
     let envelope = sample::lock_in("envelope", [280, 280], [190, 190], [190, 190]);
     let letter = sample::lock_in("letter", [480, 260], [300, 240], [160, 260]);
     let book = sample::lock_in("book", [480, 260], [220, 240], [240, 260]);
@@ -172,6 +228,23 @@ fn the_written_turn_is_enough_to_fold_by() {
          left. Fat layers: 1 before, 4 after. Next, roll away from you, along the spine.",
     );
     assert!(figure.alt.us.contains("23½ by 9¾ in"));
+}
+
+#[test]
+fn every_recipe_of_the_course_has_its_figures() {
+    let sheets = course_sheets();
+    assert!(sheets.len() >= 16, "{}", sheets.len());
+    for sheet in &sheets {
+        let figures = super::figures(sheet, &sample::words());
+        let folds =
+            sheet.lamination.as_ref().map_or(0, |lamination| lamination.folds.len());
+        assert!(figures.len() > folds + sheet.cuts.len(), "{}", sheet.recipe);
+        let mut names: Vec<&str> =
+            figures.iter().map(|figure| figure.name.as_str()).collect();
+        names.sort_unstable();
+        names.dedup();
+        assert_eq!(names.len(), figures.len(), "{}", sheet.recipe);
+    }
 }
 
 #[test]

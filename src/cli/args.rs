@@ -1,0 +1,246 @@
+//! What may be typed.
+
+use std::path::PathBuf;
+
+use clap::{Args as ClapArgs, Parser, Subcommand, ValueEnum};
+
+use crate::formula::Scaling;
+use crate::measure::{Exact, Mass, Unit, parse};
+use crate::model::Quantity;
+use crate::read::{amount_of, tin};
+
+use super::Stop;
+
+/// Turns a folder of hand-baking recipes in plain text into a checked course site and
+/// printed handouts.
+#[derive(Parser)]
+#[command(version, about, propagate_version = true)]
+pub(super) struct Args {
+    /// The content folder.
+    #[arg(long, global = true, default_value = "content", value_name = "DIR")]
+    pub(super) content: PathBuf,
+    /// A theme's folder, laid over the default theme.
+    #[arg(long, global = true, value_name = "DIR")]
+    pub(super) theme: Option<PathBuf>,
+    /// Show no progress and no closing line.
+    #[arg(long, short, global = true)]
+    pub(super) quiet: bool,
+    /// When to colour messages.
+    #[arg(long, global = true, value_enum, default_value_t = Color::Auto)]
+    pub(super) color: Color,
+    #[command(subcommand)]
+    pub(super) command: Command,
+}
+
+/// When to colour messages.
+#[derive(Clone, Copy, ValueEnum)]
+pub(super) enum Color {
+    /// On a terminal, unless NO_COLOR is set.
+    Auto,
+    /// Always.
+    Always,
+    /// Never.
+    Never,
+}
+
+impl Color {
+    /// Makes every later message follow the choice.
+    pub(super) fn apply(self) {
+        match self {
+            Self::Auto => anstream::ColorChoice::Auto,
+            Self::Always => anstream::ColorChoice::Always,
+            Self::Never => anstream::ColorChoice::Never,
+        }
+        .write_global();
+    }
+}
+
+/// The commands.
+#[derive(Subcommand)]
+pub(super) enum Command {
+    /// Check everything, then write the site and every handout; only what changed is made.
+    #[command(after_help = "Example: tourier publish --to output")]
+    Publish(PublishArgs),
+    /// Print one handout as PDF.
+    #[command(
+        after_help = "Example: tourier handout crescents --kind bench --units us --paper letter --pieces 24"
+    )]
+    Handout(HandoutArgs),
+    /// Check everything and write nothing.
+    #[command(after_help = "Example: tourier proof")]
+    Proof(ProofArgs),
+    /// Print everything worked out about a recipe as JSON.
+    #[command(after_help = "Example: tourier facts crescents --pieces 24")]
+    Facts(FactsArgs),
+    /// Show a recipe's formula, scaled, in both unit systems.
+    #[command(after_help = "Example: tourier scale tin-loaf --tin \"20 x 10 x 6 cm\"")]
+    Scale(RecipeArgs),
+    /// Convert one amount, naming the density used.
+    #[command(after_help = "Example: tourier convert \"2 cups bread flour\" g")]
+    Convert(ConvertArgs),
+}
+
+/// How faults are printed.
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(super) enum As {
+    /// For people.
+    Text,
+    /// For programs.
+    Json,
+}
+
+/// `publish`.
+#[derive(ClapArgs)]
+pub(super) struct PublishArgs {
+    /// The output folder.
+    #[arg(long, default_value = "output", value_name = "DIR")]
+    pub(super) to: PathBuf,
+}
+
+/// `handout`.
+#[derive(ClapArgs)]
+pub(super) struct HandoutArgs {
+    /// The recipe's file name.
+    pub(super) recipe: String,
+    /// The kind of handout.
+    #[arg(long, value_enum, default_value_t = KindArg::Student)]
+    pub(super) kind: KindArg,
+    /// The units that come first; the course's own where not said.
+    #[arg(long, value_enum)]
+    pub(super) units: Option<UnitsArg>,
+    /// The paper; the course's own where not said.
+    #[arg(long, value_enum)]
+    pub(super) paper: Option<PaperArg>,
+    /// The folder to write to.
+    #[arg(long, default_value = "output", value_name = "DIR")]
+    pub(super) to: PathBuf,
+    #[command(flatten)]
+    pub(super) scaling: ScalingArgs,
+}
+
+/// A word for each value of another type, as typed.
+macro_rules! typed {
+    ($name:ident, $of:ident, $doc:literal, $($value:ident: $help:literal),*) => {
+        #[doc = $doc]
+        #[derive(Clone, Copy, ValueEnum)]
+        pub(super) enum $name {
+            $(#[doc = $help] $value),*
+        }
+
+        impl From<$name> for crate::sheet::$of {
+            fn from(typed: $name) -> Self {
+                match typed { $($name::$value => Self::$value),* }
+            }
+        }
+    };
+}
+
+typed!(KindArg, HandoutKind, "A kind of handout.",
+    Student: "To take home", Bench: "One page to stand at the station", LargePrint: "The student sheet in 18 pt");
+typed!(UnitsArg, Units, "A unit system.", Metric: "Metric", Us: "US customary");
+typed!(PaperArg, Paper, "A size of paper.", A4: "A4", Letter: "US Letter");
+
+/// `proof`.
+#[derive(ClapArgs)]
+pub(super) struct ProofArgs {
+    /// The form of the answer.
+    #[arg(long = "as", value_enum, default_value_t = As::Text)]
+    pub(super) form: As,
+}
+
+/// `facts`.
+#[derive(ClapArgs)]
+pub(super) struct FactsArgs {
+    /// The recipe's file name.
+    #[arg(required_unless_present = "schema")]
+    pub(super) recipe: Option<String>,
+    /// Print the JSON Schema of the facts.
+    #[arg(long)]
+    pub(super) schema: bool,
+    #[command(flatten)]
+    pub(super) scaling: ScalingArgs,
+}
+
+/// A recipe and how to scale it.
+#[derive(ClapArgs)]
+pub(super) struct RecipeArgs {
+    /// The recipe's file name.
+    pub(super) recipe: String,
+    #[command(flatten)]
+    pub(super) scaling: ScalingArgs,
+}
+
+/// `convert`.
+#[derive(ClapArgs)]
+pub(super) struct ConvertArgs {
+    /// What to convert: `2 cups bread flour`.
+    pub(super) amount: String,
+    /// The unit wanted: `g`, `oz`, `cup`, `tbsp`, `ml` …
+    pub(super) unit: String,
+}
+
+/// Scaling, wherever a recipe is named.
+#[derive(ClapArgs, Default)]
+#[group(multiple = false)]
+pub(super) struct ScalingArgs {
+    /// So many pieces: `24`.
+    #[arg(long, value_name = "NUMBER")]
+    pub(super) pieces: Option<u64>,
+    /// Pieces of this weight: `60g`.
+    #[arg(long, value_name = "WEIGHT")]
+    pub(super) piece_weight: Option<String>,
+    /// So many batches: `1.5`.
+    #[arg(long, value_name = "NUMBER")]
+    pub(super) batches: Option<String>,
+    /// This much flour in all: `1kg`.
+    #[arg(long, value_name = "WEIGHT")]
+    pub(super) flour: Option<String>,
+    /// This much in all: `2kg`.
+    #[arg(long, value_name = "WEIGHT")]
+    pub(super) total: Option<String>,
+    /// For another tin: `23 cm round`.
+    #[arg(long, value_name = "SIZE")]
+    pub(super) tin: Option<String>,
+}
+
+impl ScalingArgs {
+    /// The scaling that was typed; one batch where none was.
+    pub(super) fn scaling(&self) -> Result<Scaling, Stop> {
+        let wrong = |option: &str, text: &str, example: &str| {
+            Stop::Use(format!(
+                "--{option} {text} does not read; write --{option} {example}"
+            ))
+        };
+        if let Some(pieces) = self.pieces {
+            return Ok(Scaling::Pieces(pieces));
+        }
+        if let Some(text) = &self.batches {
+            let batches =
+                parse(text, true).ok_or_else(|| wrong("batches", text, "1.5"))?;
+            return Ok(Scaling::Batches(batches));
+        }
+        if let Some(text) = &self.tin {
+            return tin(text)
+                .map(Scaling::Tin)
+                .ok_or_else(|| wrong("tin", text, "\"23 cm round\""));
+        }
+        let weights: [(&str, &Option<String>, fn(Mass) -> Scaling); 3] = [
+            ("piece-weight", &self.piece_weight, Scaling::PieceWeight),
+            ("flour", &self.flour, Scaling::Flour),
+            ("total", &self.total, Scaling::Total),
+        ];
+        for (option, text, scaling) in weights {
+            if let Some(text) = text {
+                return mass(text).map(scaling).ok_or_else(|| wrong(option, text, "60g"));
+            }
+        }
+        Ok(Scaling::Batches(Exact::from_integer(1.into())))
+    }
+}
+
+/// A weight as typed: `60g`, `1 kg`, `2 lb`.
+fn mass(text: &str) -> Option<Mass> {
+    let (Quantity::Unit(count, unit), rest) = amount_of(text, true)? else { return None };
+    let grams = Unit::grams(unit).filter(|_| rest.trim().is_empty())?;
+    Some(Mass::grams(count * grams))
+}

@@ -1,0 +1,147 @@
+//! `tourier convert`: one quick answer, with the density it used.
+
+use num_traits::Zero;
+
+use crate::measure::{CupSet, Exact, Mass, Unit, exact, show};
+use crate::model::Quantity;
+use crate::pantry::{Item, Pantry};
+use crate::read::amount_of;
+
+use super::args::{Args, ConvertArgs};
+use super::{Done, Stop, open};
+
+/// Prints the amount in the unit wanted. The course's pantry is used where there is one.
+pub(super) fn run(args: &Args, options: &ConvertArgs) -> Done {
+    let edition =
+        args.content.join("course.yaml").exists().then(|| open(args)).transpose()?;
+    let built_in = Pantry::built_in();
+    let (pantry, cups) = match &edition {
+        Some(edition) => (&edition.pantry, edition.book().cups()),
+        None => (&built_in, CupSet::Us),
+    };
+    println!(
+        "{}",
+        convert(&options.amount, &options.unit, pantry, cups).map_err(Stop::Use)?
+    );
+    Ok(())
+}
+
+/// The answer in one line; the reason where there is none.
+fn convert(
+    text: &str,
+    unit: &str,
+    pantry: &Pantry,
+    cups: CupSet,
+) -> Result<String, String> {
+    let wanted = Unit::parse(unit).ok_or_else(|| format!("`{unit}` is no unit"))?;
+    let (quantity, name) = amount_of(text, true)
+        .ok_or_else(|| format!("`{text}` does not read; write \"2 cups bread flour\""))?;
+    let name = name.trim();
+    let found = match quantity {
+        Quantity::Pieces(..) => pantry.find_pieces(name),
+        _ => pantry.find(name).map(|item| (item, None)),
+    };
+    let item = found.as_ref().map(|(item, _)| *item);
+    if item.is_none() && !name.is_empty() {
+        let near = pantry.nearest(name).map(|near| format!("; did you mean `{near}`?"));
+        return Err(format!("`{name}` is not in the pantry{}", near.unwrap_or_default()));
+    }
+    let grams = weight(&quantity, found.as_ref(), cups);
+    let millilitres = volume(&quantity, item, cups);
+    let amount = answer(wanted, grams.as_ref(), millilitres.as_ref(), item, cups)
+        .ok_or_else(|| {
+            format!("it is not known what a {} of `{name}` weighs", wanted.word())
+        })?;
+    let density =
+        item.and_then(Item::grams_a_millilitre).filter(|_| crosses(&quantity, wanted));
+    let density =
+        density.map(|density| format!(" ({} g/ml)", show::decimal(&density, 3)));
+    let places = if amount < exact(10, 1) { 2 } else { 1 };
+    Ok(format!(
+        "{text} = {} {}{}",
+        show::decimal(&amount, places),
+        wanted.word(),
+        density.unwrap_or_default()
+    ))
+}
+
+/// Whether the way leads from weight to volume or back.
+fn crosses(quantity: &Quantity, wanted: Unit) -> bool {
+    match quantity {
+        Quantity::Unit(_, unit) => unit.grams().is_some() != wanted.grams().is_some(),
+        Quantity::Pieces(..) | Quantity::Batches(_) => false,
+    }
+}
+
+fn weight(
+    quantity: &Quantity,
+    found: Option<&(&Item, Option<String>)>,
+    cups: CupSet,
+) -> Option<Mass> {
+    match quantity {
+        Quantity::Unit(count, unit) => {
+            let grams = unit.grams().or_else(|| found?.0.volume(*unit, cups))?;
+            Some(Mass::grams(count * grams))
+        }
+        Quantity::Pieces(count, _) => {
+            let (item, piece) = found?;
+            let grams = item.piece(piece.as_deref().unwrap_or("each"))?;
+            Some(Mass::grams(count * grams))
+        }
+        Quantity::Batches(_) => None,
+    }
+}
+
+fn volume(quantity: &Quantity, item: Option<&Item>, cups: CupSet) -> Option<Exact> {
+    let Quantity::Unit(count, unit) = quantity else { return None };
+    match unit.millilitres(cups) {
+        Some(millilitres) => Some(count * millilitres),
+        None => {
+            let density =
+                item?.grams_a_millilitre().filter(|density| !density.is_zero())?;
+            Some(count * unit.grams()? / density)
+        }
+    }
+}
+
+fn answer(
+    wanted: Unit,
+    grams: Option<&Mass>,
+    millilitres: Option<&Exact>,
+    item: Option<&Item>,
+    cups: CupSet,
+) -> Option<Exact> {
+    if let Some(unit) = wanted.grams() {
+        return Some(grams?.amount() / unit);
+    }
+    let unit = wanted.millilitres(cups)?;
+    if let (Some(grams), Some(each)) =
+        (grams, item.and_then(|item| item.volume(wanted, cups)))
+    {
+        return Some(grams.amount() / each);
+    }
+    Some(millilitres? / unit)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// USDA SR28 NDB 20083: 1 cup of bread flour = 137 g; NDB 01123: 1 large egg = 50 g.
+    #[test]
+    fn answers_name_the_density() {
+        let pantry = Pantry::built_in();
+        let say = |text: &str, unit: &str| convert(text, unit, &pantry, CupSet::Us);
+        assert_eq!(
+            say("2 cups bread flour", "g").as_deref(),
+            Ok("2 cups bread flour = 274 g (0.579 g/ml)")
+        );
+        assert_eq!(say("2 large eggs", "g").as_deref(), Ok("2 large eggs = 100 g"));
+        assert_eq!(say("1 lb", "g").as_deref(), Ok("1 lb = 453.6 g"));
+        assert_eq!(say("1 l", "cup").as_deref(), Ok("1 l = 4.23 cup"));
+        assert!(
+            say("1 cup bread flower", "g").is_err_and(|why| why.contains("bread flour"))
+        );
+        assert!(say("1 cup baker's dust", "g").is_err());
+    }
+}

@@ -1,0 +1,29 @@
+//! `tourier facts`: everything worked out about a recipe, as JSON.
+
+use crate::sheet::Sheet;
+use crate::store;
+
+use super::args::{Args, FactsArgs};
+use super::{Done, Stop, open, recipe, words};
+
+/// Prints the facts, or their schema.
+pub(super) fn run(args: &Args, options: &FactsArgs) -> Done {
+    if options.schema {
+        return print(&schemars::schema_for!(Sheet));
+    }
+    let edition = open(args)?;
+    let theme = store::theme(args.theme.as_deref())?;
+    let words = words(&theme, &edition)?;
+    let name = options.recipe.as_deref().unwrap_or_default();
+    let recipe = recipe(&edition, name)?;
+    let sheet = edition
+        .sheet(recipe, &options.scaling.scaling()?, &words)
+        .map_err(|reason| Stop::Use(format!("`{name}` cannot be scaled so: {reason}")))?;
+    print(&sheet)
+}
+
+fn print(value: &impl serde::Serialize) -> Done {
+    let json = serde_json::to_string_pretty(value);
+    println!("{}", json.map_err(|error| Stop::Machine(error.to_string()))?);
+    Ok(())
+}

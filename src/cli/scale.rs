@@ -1,0 +1,78 @@
+//! `tourier scale`: the scaled formula on the terminal.
+
+use crate::sheet::{Line, Sheet};
+use crate::store;
+
+use super::args::{Args, RecipeArgs};
+use super::{Done, Stop, open, recipe, words};
+
+/// Prints the formula in both unit systems with baker's percentages.
+pub(super) fn run(args: &Args, options: &RecipeArgs) -> Done {
+    let edition = open(args)?;
+    let theme = store::theme(args.theme.as_deref())?;
+    let words = words(&theme, &edition)?;
+    let recipe = recipe(&edition, &options.recipe)?;
+    let sheet =
+        edition.sheet(recipe, &options.scaling.scaling()?, &words).map_err(|reason| {
+            Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
+        })?;
+    print!("{}", table(&sheet));
+    Ok(())
+}
+
+/// The formula as a table of text.
+pub(crate) fn table(sheet: &Sheet) -> String {
+    let mut text =
+        format!("{}: {}, {}\n", sheet.title, sheet.scale.batch, sheet.scale.makes.metric);
+    if sheet.scale.doughs > 1 {
+        text.push_str(&format!("in {} equal doughs\n", sheet.scale.doughs));
+    }
+    let rows: Vec<[String; 5]> = sheet.formula.iter().map(row).collect();
+    let width = |column: usize| {
+        rows.iter().map(|row| row[column].chars().count()).max().unwrap_or(0)
+    };
+    let widths: Vec<usize> = (0..5).map(width).collect();
+    let mut section = "";
+    for (line, row) in sheet.formula.iter().zip(&rows) {
+        if line.section != section {
+            section = &line.section;
+            text.push_str(&format!("\n{section}\n"));
+        }
+        let cells =
+            row.iter().zip(&widths).enumerate().map(|(at, (cell, width))| match at {
+                1 | 4 => format!("{cell:<width$}"),
+                _ => format!("{cell:>width$}"),
+            });
+        let line = format!("  {}", cells.collect::<Vec<_>>().join("  "));
+        text.push_str(line.trim_end());
+        text.push('\n');
+    }
+    let hydration = sheet.totals.hydration_percent.map(|h| format!(", hydration {h} %"));
+    let totals = &sheet.totals.weight;
+    text.push_str(&format!(
+        "\ntotal {} / {}{}\n",
+        totals.metric,
+        totals.us,
+        hydration.unwrap_or_default()
+    ));
+    text
+}
+
+/// Metric weight, ingredient, US weight, measure, percent.
+fn row(line: &Line) -> [String; 5] {
+    let note = line.note.as_ref().map(|note| format!(", {note}")).unwrap_or_default();
+    let count =
+        line.count.as_ref().map(|count| format!(" ({count})")).unwrap_or_default();
+    let weight = if line.us_weight == line.metric {
+        String::new()
+    } else {
+        line.us_weight.clone()
+    };
+    [
+        line.metric.clone(),
+        format!("{}{count}{note}", line.ingredient),
+        weight,
+        line.us_measure.clone().unwrap_or_default(),
+        line.percent_label.clone().unwrap_or_default(),
+    ]
+}

@@ -1,0 +1,126 @@
+//! The stages in order, from texts to sheets: the whole program on one screen.
+
+use crate::check::{self, Case};
+use crate::fault::{self, Fault, Texts};
+use crate::formula::{Book, Scaling, cycles};
+use crate::measure::exact;
+use crate::model::{Content, Recipe};
+use crate::pantry::Pantry;
+use crate::read::{self, Source};
+use crate::sheet::build::{self, Context};
+use crate::sheet::{Batch, CourseSheet, RecipeSheets, Sheet, TechniqueSheet};
+use crate::words::Words;
+use crate::work::{Work, work};
+
+/// The batch sizes that a recipe's page offers: short name and factor.
+const BATCHES: [(&str, (i64, i64)); 4] =
+    [("half", (1, 2)), ("x1", (1, 1)), ("x2", (2, 1)), ("x3", (3, 1))];
+
+/// A content folder, read and checked.
+#[derive(Debug)]
+pub struct Edition {
+    /// What was written.
+    pub content: Content,
+    /// The texts that faults point into.
+    pub texts: Texts,
+    /// The pantry, with the course's own ingredients.
+    pub pantry: Pantry,
+    /// Every fault, most serious first.
+    pub faults: Vec<Fault>,
+}
+
+impl Edition {
+    /// Reads and checks `files`. `found` are faults met while the files were loaded.
+    pub fn new(files: &[Source], found: Vec<Fault>) -> Self {
+        let (content, texts, mut faults) = read::content(files);
+        let (pantry, pantry_faults) = Pantry::with(&content.pantry);
+        faults.extend(found.into_iter().chain(pantry_faults));
+        faults.extend(check::content(&content));
+        let rings = cycles(&content);
+        let book = Book { content: &content, pantry: &pantry };
+        // A recipe that needs itself cannot be worked out, nor can one that needs it.
+        if rings.is_empty() {
+            let recipes = content.recipes.iter();
+            faults.extend(
+                recipes
+                    .filter_map(|recipe| as_written(recipe, book))
+                    .flat_map(|work| check::recipe(Case { work: &work, book })),
+            );
+        }
+        faults.extend(rings);
+        fault::sort(&mut faults);
+        Self { content, texts, pantry, faults }
+    }
+
+    /// Whether a fault stops publishing.
+    pub fn stops(&self) -> bool {
+        fault::stops(&self.faults)
+    }
+
+    /// What the arithmetic looks things up in.
+    pub fn book(&self) -> Book<'_> {
+        Book { content: &self.content, pantry: &self.pantry }
+    }
+
+    /// The sheet of a recipe, scaled.
+    ///
+    /// # Errors
+    /// The reason, where it cannot be scaled so.
+    pub fn sheet(
+        &self,
+        recipe: &Recipe,
+        scaling: &Scaling,
+        words: &Words,
+    ) -> Result<Sheet, &'static str> {
+        let work = work(recipe, scaling, self.book())?;
+        Ok(build::recipe(&work, &self.fault_names(recipe), self.context(words)))
+    }
+
+    /// The sheets of a recipe at every batch size that its page offers.
+    ///
+    /// # Errors
+    /// As [`Edition::sheet`].
+    pub fn sheets(
+        &self,
+        recipe: &Recipe,
+        words: &Words,
+    ) -> Result<RecipeSheets, &'static str> {
+        let mut batches = Vec::new();
+        for (key, (over, under)) in BATCHES {
+            let sheet =
+                self.sheet(recipe, &Scaling::Batches(exact(over, under)), words)?;
+            let title = sheet.scale.batch.clone();
+            batches.push(Batch { key: key.to_owned(), title, sheet });
+        }
+        Ok(RecipeSheets { base: batches[1].sheet.clone(), batches })
+    }
+
+    /// The course's sheet; `None` where there is no course.
+    pub fn course(&self) -> Option<CourseSheet> {
+        self.content.course.as_ref().map(|course| build::course(course, &self.content))
+    }
+
+    /// The techniques' sheets.
+    pub fn techniques(&self, words: &Words) -> Vec<TechniqueSheet> {
+        let context = self.context(words);
+        self.content.techniques.iter().map(|t| build::technique(t, context)).collect()
+    }
+
+    fn context<'a>(&'a self, words: &'a Words) -> Context<'a> {
+        Context { book: self.book(), words }
+    }
+
+    fn fault_names(&self, recipe: &Recipe) -> Vec<&'static str> {
+        let own =
+            self.faults.iter().filter(|fault| fault.place.file == recipe.place.file);
+        let mut names: Vec<&'static str> = own.map(|fault| fault.name).collect();
+        names.sort_unstable();
+        names.dedup();
+        names
+    }
+}
+
+/// One batch of a recipe as written.
+fn as_written<'a>(recipe: &'a Recipe, book: Book<'a>) -> Option<Work<'a>> {
+    work(recipe, &Scaling::Batches(exact(1, 1)), book).ok()
+}

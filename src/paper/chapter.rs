@@ -1,0 +1,195 @@
+//! The method as it is printed: steps with their tickets and drawings, and the prose
+//! before and after them.
+
+use serde::Serialize;
+
+use crate::draw::Figure;
+use crate::measure::Label;
+use crate::model::{Block, Inline};
+use crate::sheet::{Fold, HandoutKind, Ingredients, Part, Sheet, StepSheet};
+
+use super::Job;
+use super::code::{self, Code};
+use super::setting::bind;
+
+/// The method in reading order.
+#[derive(Serialize)]
+pub(super) struct Method {
+    /// Prose before the first step.
+    before: Vec<Chapter>,
+    /// From the first step to the last one, with what stands between.
+    steps: Vec<Chapter>,
+    /// Prose after the last step.
+    after: Vec<Chapter>,
+}
+
+/// What stands under one heading.
+#[derive(Serialize)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+enum Chapter {
+    Step(Box<Step>),
+    Prose { title: String, content: Vec<Block<String>> },
+}
+
+#[derive(Serialize)]
+struct Step {
+    number: usize,
+    title: String,
+    /// Which row, its term, its value.
+    ticket: Vec<[String; 3]>,
+    uses: Vec<[String; 2]>,
+    until: Option<String>,
+    /// The code of the video that shows it.
+    watch: Option<Code>,
+    prose: Vec<Block<String>>,
+    /// Characters of the prose: a short step is kept on one page.
+    length: usize,
+    drawings: Vec<Drawing>,
+    /// The number of the earlier step whose drawing shows this step's fold too.
+    as_drawn: Option<usize>,
+}
+
+/// A drawing in the chosen units.
+#[derive(Serialize)]
+pub(super) struct Drawing {
+    kind: String,
+    title: String,
+    alt: String,
+    svg: String,
+    /// Height over width.
+    ratio: f64,
+}
+
+/// Every step of a sheet in order.
+pub(super) fn steps(sheet: &Sheet) -> impl Iterator<Item = &StepSheet> {
+    sheet.parts.iter().filter_map(|part| match part {
+        Part::Step(step) => Some(step),
+        Part::Prose { .. } => None,
+    })
+}
+
+/// The method of a job. A bench card carries no prose.
+pub(super) fn method(job: &Job) -> Method {
+    let parts = &job.sheet.parts;
+    let is_step = |part: &Part| matches!(part, Part::Step(_));
+    let first = parts.iter().position(is_step).unwrap_or(parts.len());
+    let last = parts.iter().rposition(is_step).map_or(first, |last| last + 1);
+    let chapters = |parts: &[Part]| parts.iter().map(|part| chapter(job, part)).collect();
+    Method {
+        before: chapters(&parts[..first]),
+        steps: chapters(&parts[first..last]),
+        after: chapters(&parts[last..]),
+    }
+}
+
+/// The drawings that belong to no step: the timeline first of all.
+pub(super) fn general_drawings(job: &Job) -> Vec<Drawing> {
+    let general = job.figures.iter().filter(|figure| figure.step.is_none());
+    general.map(|figure| drawing(job, figure)).collect()
+}
+
+fn chapter(job: &Job, part: &Part) -> Chapter {
+    match part {
+        Part::Step(found) => Chapter::Step(Box::new(step(job, found))),
+        Part::Prose { title, content } => {
+            Chapter::Prose { title: title.clone(), content: prose(job, content) }
+        }
+    }
+}
+
+fn step(job: &Job, step: &StepSheet) -> Step {
+    let chosen = |label: &Label| bind(job.units.of(label));
+    let uses = |used: &Ingredients| [chosen(&used.amount), used.ingredient.clone()];
+    let as_drawn = same_fold(job.sheet, &step.step);
+    let belongs =
+        |figure: &&Figure| as_drawn.is_none() && figure.step.as_ref() == Some(&step.step);
+    Step {
+        number: step.number,
+        title: step.title.clone(),
+        ticket: step
+            .ticket
+            .iter()
+            .map(|row| [row.key.clone(), row.term.clone(), chosen(&row.value)])
+            .collect(),
+        uses: step.ingredients.iter().map(uses).collect(),
+        until: step.until.as_deref().map(bind),
+        watch: step.watch.as_ref().and_then(|watch| code::video(job, watch)),
+        prose: prose(job, &step.prose),
+        length: length(&step.prose),
+        as_drawn,
+        drawings: job
+            .figures
+            .iter()
+            .filter(belongs)
+            .map(|figure| drawing(job, figure))
+            .collect(),
+    }
+}
+
+/// The number of the first step with the very same fold, if it is an earlier one: six
+/// equal turns need one drawing, not six.
+fn same_fold(sheet: &Sheet, step: &str) -> Option<usize> {
+    let folds = &sheet.lamination.as_ref()?.folds;
+    let mine = folds.iter().find(|fold| fold.step == step)?;
+    let same = |fold: &&Fold| fold.turn == mine.turn && fold.size == mine.size;
+    let first = folds.iter().find(same).filter(|first| first.step != step)?;
+    steps(sheet).find(|it| it.step == first.step).map(|it| it.number)
+}
+
+fn length(blocks: &[Block<Label>]) -> usize {
+    let mut length = 0;
+    for block in blocks {
+        block.visit(&mut |inline| {
+            if let Inline::Text { text } | Inline::Code { text } = inline {
+                length += text.chars().count();
+            }
+        });
+    }
+    length
+}
+
+fn drawing(job: &Job, figure: &Figure) -> Drawing {
+    let svg = job.units.of(&figure.svg);
+    Drawing {
+        kind: figure.kind.clone(),
+        title: figure.title.clone(),
+        alt: job.units.of(&figure.alt).to_owned(),
+        svg: svg.to_owned(),
+        ratio: ratio(svg).unwrap_or(1.0),
+    }
+}
+
+/// Height over width of an SVG document, from its view box.
+fn ratio(svg: &str) -> Option<f64> {
+    let (_, rest) = svg.split_once("viewBox=\"")?;
+    let (sides, _) = rest.split_once('"')?;
+    let mut sides = sides.split(' ').skip(2).map(str::parse::<f64>);
+    let (width, height) = (sides.next()?.ok()?, sides.next()?.ok()?);
+    (width > 0.0 && height > 0.0).then_some(height / width)
+}
+
+/// Prose in the chosen units, with addresses in place of page names.
+pub(super) fn prose(job: &Job, blocks: &[Block<Label>]) -> Vec<Block<String>> {
+    if job.kind == HandoutKind::Bench {
+        return Vec::new();
+    }
+    let settle = &mut |inline: &Inline<Label>| match inline {
+        Inline::Live { value } => Some(Inline::Live { value: bind(job.units.of(value)) }),
+        Inline::Link { to, .. } => {
+            Some(Inline::Link { to: address(job, to), content: Vec::new() })
+        }
+        _ => None,
+    };
+    blocks.iter().map(|block| block.map(settle)).collect()
+}
+
+/// Where a link leads; empty where the course has no address to lead to.
+fn address(job: &Job, to: &str) -> String {
+    let outward = ["https://", "http://", "mailto:"];
+    if outward.iter().any(|scheme| to.starts_with(scheme)) {
+        return to.to_owned();
+    }
+    let site = job.course.address.as_deref();
+    let page = to.trim_end_matches(".md").trim_start_matches("../");
+    site.map_or_else(String::new, |site| format!("{site}{page}/"))
+}

@@ -1,0 +1,211 @@
+//! The data of one handout: what the templates read, as JSON.
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+use serde_json::Value;
+
+use crate::model::Block;
+use crate::sheet::{Allergen, HandoutKind, Paper, Units};
+
+use super::chapter::{Drawing, Method, general_drawings, method, prose, steps};
+use super::code::{self, Code};
+use super::formula::{Formula, Preferment, formula, preferment, water};
+use super::layers::{Layers, layers};
+use super::setting::{bind, date, long_date};
+use super::{Glyphs, Job};
+
+/// Words for handouts begin so in a words file.
+const PREFIX: &str = "handout-";
+
+#[derive(Serialize)]
+struct Handout<'a> {
+    kind: HandoutKind,
+    units: Units,
+    paper: Paper,
+    words: BTreeMap<&'a str, &'a str>,
+    language: &'a str,
+    region: Option<&'a str>,
+    title: &'a str,
+    summary: &'a str,
+    course: Course<'a>,
+    /// The batch in words, where it is not the recipe as written.
+    batch: Option<&'a str>,
+    /// Term and value: makes, piece, times, oven.
+    glance: Vec<[String; 2]>,
+    /// Term and value: attended, waiting, all.
+    times: [[String; 2]; 3],
+    /// The first oven's temperature.
+    oven: Option<String>,
+    contains: Contains,
+    formula: Formula,
+    water: Option<String>,
+    preferment: Option<Preferment>,
+    layers: Option<Layers>,
+    opening: Vec<Block<String>>,
+    method: Method,
+    drawings: Vec<Drawing>,
+    cautions: &'a [String],
+    page_code: Option<Code>,
+    /// The videos that no step shows.
+    videos: Vec<Code>,
+}
+
+#[derive(Serialize)]
+struct Course<'a> {
+    title: &'a str,
+    school: Option<&'a str>,
+    instructor: Option<&'a str>,
+    /// Edition and date in words.
+    edition: String,
+    date: Option<[i16; 3]>,
+}
+
+/// The allergens, the list of the chosen units' home first.
+#[derive(Serialize)]
+struct Contains {
+    /// The list's name and its allergens with kinds and sources.
+    lists: Vec<(String, Vec<Source>)>,
+    unknown: Vec<String>,
+}
+
+#[derive(Serialize)]
+struct Source {
+    name: String,
+    kinds: Vec<String>,
+    from: Vec<String>,
+}
+
+/// The data of a job as JSON, with only characters that can be printed.
+pub(super) fn bytes(job: &Job, glyphs: &Glyphs) -> Vec<u8> {
+    // Plain data with text for keys: serialising it cannot fail.
+    let mut value = serde_json::to_value(handout(job)).unwrap_or_default();
+    clean(&mut value, glyphs);
+    value.to_string().into_bytes()
+}
+
+/// Cleans every text of the data.
+fn clean(value: &mut Value, glyphs: &Glyphs) {
+    match value {
+        Value::String(text) => *text = glyphs.clean(text),
+        Value::Array(items) => items.iter_mut().for_each(|item| clean(item, glyphs)),
+        Value::Object(fields) => {
+            fields.iter_mut().for_each(|(_, field)| clean(field, glyphs));
+        }
+        Value::Null | Value::Bool(_) | Value::Number(_) => {}
+    }
+}
+
+fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
+    let (language, region) = language(&job.course.language);
+    let sheet = job.sheet;
+    Handout {
+        kind: job.kind,
+        units: job.units,
+        paper: job.paper,
+        words: words(job),
+        language,
+        region,
+        title: &sheet.title,
+        summary: &sheet.summary,
+        course: course(job),
+        batch: (job.batch_key != "x1").then_some(sheet.scale.batch.as_str()),
+        glance: glance(job),
+        times: times(job),
+        oven: ovens(job).into_iter().next(),
+        contains: contains(job),
+        formula: formula(job),
+        water: water(job),
+        preferment: preferment(job),
+        layers: layers(job),
+        opening: prose(job, &sheet.opening),
+        method: method(job),
+        drawings: general_drawings(job),
+        cautions: &sheet.caution_texts,
+        page_code: code::page(job),
+        videos: code::other_videos(job),
+    }
+}
+
+/// Language and region of a language tag: `en-GB` → `en`, `gb`.
+fn language(tag: &str) -> (&str, Option<&str>) {
+    let mut parts = tag.split('-');
+    let language = parts.next().filter(|part| (2..=3).contains(&part.len()));
+    (language.unwrap_or("en"), parts.find(|part| part.len() == 2))
+}
+
+/// The handouts' words without their prefix, so that a change to a word of the site
+/// leaves the handouts as they are.
+fn words<'a>(job: &Job<'a>) -> BTreeMap<&'a str, &'a str> {
+    let mine = |(key, word): (&'a String, &'a String)| {
+        key.strip_prefix(PREFIX).map(|key| (key, word.as_str()))
+    };
+    job.words.entries.iter().filter_map(mine).collect()
+}
+
+fn course<'a>(job: &Job<'a>) -> Course<'a> {
+    let course = job.course;
+    let date = course.date.as_deref().and_then(date);
+    let in_words = date.map(|date| long_date(date, job.words));
+    let edition = course.edition.clone().into_iter().chain(in_words);
+    Course {
+        title: &course.title,
+        school: course.school.as_deref(),
+        instructor: course.instructor.as_deref(),
+        edition: edition.collect::<Vec<_>>().join(" · "),
+        date,
+    }
+}
+
+fn glance(job: &Job) -> Vec<[String; 2]> {
+    let (scale, time) = (&job.sheet.scale, &job.sheet.time);
+    let chosen = |label| bind(job.units.of(label));
+    let fact = |key: &str, value: String| [job.words.get(key).to_owned(), value];
+    let makes = Some(fact("handout-makes", chosen(&scale.makes)));
+    let piece = scale.piece.as_ref().map(|piece| fact("handout-piece", chosen(piece)));
+    let hands = Some(fact("handout-hands", bind(&time.hands)));
+    let elapsed = Some(fact("handout-elapsed", bind(&time.elapsed)));
+    let ovens = ovens(job);
+    let oven = (!ovens.is_empty()).then(|| fact("handout-oven", ovens.join(", ")));
+    [makes, piece, hands, elapsed, oven].into_iter().flatten().collect()
+}
+
+fn times(job: &Job) -> [[String; 2]; 3] {
+    let time = &job.sheet.time;
+    [
+        ("handout-hands", &time.hands),
+        ("handout-wait", &time.wait),
+        ("handout-elapsed", &time.elapsed),
+    ]
+    .map(|(key, value)| [job.words.get(key).to_owned(), bind(value)])
+}
+
+/// Every oven temperature of the method, each once.
+fn ovens(job: &Job) -> Vec<String> {
+    let rows = steps(job.sheet).flat_map(|step| &step.ticket);
+    let mut ovens: Vec<String> = rows
+        .filter(|row| row.key == "oven")
+        .map(|row| bind(job.units.of(&row.value)))
+        .collect();
+    ovens.dedup();
+    ovens
+}
+
+fn contains(job: &Job) -> Contains {
+    let found = &job.sheet.allergens;
+    let list = |key: &str, allergens: &[Allergen]| {
+        (job.words.get(key).to_owned(), allergens.iter().map(source).collect())
+    };
+    let us = list("handout-list-us", &found.us_detail);
+    let eu = list("handout-list-eu", &found.eu_detail);
+    let lists = match job.units {
+        Units::Metric => vec![eu, us],
+        Units::Us => vec![us, eu],
+    };
+    Contains { lists, unknown: found.unknown.clone() }
+}
+
+fn source(allergen: &Allergen) -> Source {
+    let Allergen { name, kinds, from } = allergen.clone();
+    Source { name, kinds, from }
+}

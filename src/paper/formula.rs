@@ -1,0 +1,160 @@
+//! The formula as it is printed: ingredient tables, sums, preferment, water.
+
+use serde::Serialize;
+
+use crate::measure::Label;
+use crate::sheet::{Line, OverallLine, Sheet, Units};
+
+use super::Job;
+use super::setting::bind;
+
+/// The ingredient table.
+#[derive(Serialize)]
+pub(super) struct Formula {
+    /// Whether any line has a second weight, a household measure, a percentage.
+    second: bool,
+    measure: bool,
+    percent: bool,
+    sections: Vec<Section>,
+    total: [String; 2],
+    /// What the sums say about the dough: flour, hydration.
+    sums: Vec<String>,
+}
+
+#[derive(Serialize)]
+struct Section {
+    name: String,
+    /// Its weight in the chosen units; empty where there is but one section.
+    total: String,
+    lines: Vec<Row>,
+}
+
+#[derive(Serialize)]
+struct Row {
+    ingredient: String,
+    note: Option<String>,
+    /// In the chosen units.
+    first: String,
+    /// In the other ones; empty where there is no weight.
+    second: String,
+    measure: String,
+    percent: String,
+}
+
+/// The ingredient table of a job.
+pub(super) fn formula(job: &Job) -> Formula {
+    let (sheet, lines) = (job.sheet, &job.sheet.formula);
+    let chosen = |label: &Label| bind(job.units.of(label));
+    let total = &sheet.totals.weight;
+    Formula {
+        second: lines.iter().any(|line| line.grams.is_some()),
+        measure: lines.iter().any(|line| measure(line).is_some()),
+        percent: lines.iter().any(|line| line.percent_label.is_some()),
+        sections: sections(sheet, job.units),
+        total: [chosen(total), bind(other(job.units).of(total))],
+        sums: sums(job),
+    }
+}
+
+fn other(units: Units) -> Units {
+    match units {
+        Units::Metric => Units::Us,
+        Units::Us => Units::Metric,
+    }
+}
+
+fn sections(sheet: &Sheet, units: Units) -> Vec<Section> {
+    let mut sections: Vec<Section> = Vec::new();
+    for line in &sheet.formula {
+        if sections.last().is_none_or(|last| last.name != line.section) {
+            let (name, lines) = (line.section.clone(), Vec::new());
+            let total = section_total(sheet, &name, units);
+            sections.push(Section { name, total, lines });
+        }
+        if let Some(last) = sections.last_mut() {
+            last.lines.push(row(line, units));
+        }
+    }
+    sections
+}
+
+fn section_total(sheet: &Sheet, name: &str, units: Units) -> String {
+    let totals = &sheet.totals.sections;
+    let found = totals.iter().find(|total| total.section == name && total.grams > 0.0);
+    found.map_or_else(String::new, |total| bind(units.of(&total.weight)))
+}
+
+fn row(line: &Line, units: Units) -> Row {
+    let weights = [&line.metric, &line.us_weight].map(|weight| bind(weight));
+    let [metric, us] = weights;
+    let (first, second) = match units {
+        Units::Metric => (metric, us),
+        Units::Us => (us, metric),
+    };
+    Row {
+        ingredient: line.ingredient.clone(),
+        note: line.note.clone(),
+        first,
+        second: if line.grams.is_some() { second } else { String::new() },
+        measure: measure(line).map_or_else(String::new, bind),
+        percent: line.percent_label.as_deref().map_or_else(String::new, bind),
+    }
+}
+
+/// The count where whole pieces come to it, else the household measure.
+fn measure(line: &Line) -> Option<&str> {
+    line.count.as_deref().or(line.us_measure.as_deref())
+}
+
+fn sums(job: &Job) -> Vec<String> {
+    let totals = &job.sheet.totals;
+    let flour = (totals.flour_g > 0.0).then(|| {
+        let flour = bind(job.units.of(&totals.flour));
+        job.words.fill("handout-flour", &[("flour", &flour)])
+    });
+    let hydration = totals.hydration_percent.map(|percent| {
+        let percent = bind(&format!("{percent:.0} %"));
+        job.words.fill("handout-hydration", &[("percent", &percent)])
+    });
+    flour.into_iter().chain(hydration).collect()
+}
+
+/// The preferment inside the overall formula.
+#[derive(Serialize)]
+pub(super) struct Preferment {
+    section: String,
+    sums: Vec<String>,
+    lines: Vec<[String; 4]>,
+}
+
+/// The preferment both ways; `None` where there is none.
+pub(super) fn preferment(job: &Job) -> Option<Preferment> {
+    let it = job.sheet.preferment.as_ref()?;
+    let percent = |percent: f64| bind(&format!("{percent:.0} %"));
+    let say = |key, value: &str| job.words.fill(key, &[("percent", value)]);
+    let sums = vec![
+        say("handout-preferment-flour", &percent(it.flour_percent)),
+        say("handout-hydration", &percent(it.hydration_percent)),
+    ];
+    let row = |line: &OverallLine| {
+        let amount = |label: &Label| bind(job.units.of(label));
+        [
+            line.ingredient.clone(),
+            amount(&line.preferment),
+            amount(&line.dough),
+            bind(&line.percent_label),
+        ]
+    };
+    let lines = it.overall.iter().map(row).collect();
+    Some(Preferment { section: it.section.clone(), sums, lines })
+}
+
+/// The sentence about the water's temperature.
+pub(super) fn water(job: &Job) -> Option<String> {
+    let water = job.sheet.water.as_ref()?;
+    let chosen = |label: &Label| bind(job.units.of(label));
+    let (dough, tap) = (chosen(&water.desired), chosen(&water.water));
+    let ice = water.ice.as_ref().map(chosen).unwrap_or_default();
+    let key = if ice.is_empty() { "handout-water" } else { "handout-water-ice" };
+    Some(job.words.fill(key, &[("dough", &dough), ("water", &tap), ("ice", &ice)]))
+}

@@ -1,0 +1,122 @@
+//! Which characters a theme's typefaces can print, and what stands in for the others.
+//!
+//! A PDF/UA must not contain a character without a shape, and no typeface from outside
+//! the theme is ever used, so text is cleaned before it is set.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use typst::text::Font;
+
+use crate::theme::Theme;
+
+use super::press::fonts;
+
+/// Stands in for a character that cannot be printed.
+const STAND_IN: char = '\u{25A1}';
+
+/// The characters that a theme can print.
+pub struct Glyphs {
+    /// The faces of each family.
+    families: BTreeMap<String, Vec<Font>>,
+    stand_in: char,
+}
+
+/// What happens to a character on its way to paper.
+enum Fate {
+    Keep,
+    Drop,
+    Space,
+    Missing,
+}
+
+impl Glyphs {
+    /// The characters of a theme's typefaces.
+    pub fn new(theme: &Theme) -> Self {
+        let mut families = BTreeMap::<String, Vec<Font>>::new();
+        for font in fonts(theme) {
+            families.entry(font.info().family.to_lowercase()).or_default().push(font);
+        }
+        let mut glyphs = Self { families, stand_in: STAND_IN };
+        if !glyphs.has(STAND_IN) {
+            glyphs.stand_in = '?';
+        }
+        glyphs
+    }
+
+    /// Whether one family has the character in all its styles, so that it prints in
+    /// upright, slanted and bold text alike.
+    fn has(&self, sign: char) -> bool {
+        let covers = |font: &Font| font.info().coverage.contains(sign as u32);
+        self.families.values().any(|faces| faces.iter().all(covers))
+    }
+
+    fn fate(&self, sign: char) -> Fate {
+        match sign {
+            ' '..='~' | '\n' => Fate::Keep,
+            '\t' | '\r' => Fate::Space,
+            // The typesetter makes these from the plain space and hyphen.
+            '\u{A0}' | '\u{AD}' | '\u{2007}' | '\u{2009}' | '\u{2011}' | '\u{202F}' => {
+                Fate::Keep
+            }
+            _ if sign.is_control() || is_unseen(sign) => Fate::Drop,
+            _ if self.has(sign) => Fate::Keep,
+            _ => Fate::Missing,
+        }
+    }
+
+    /// The characters of `text` that the theme cannot print, each once, in order.
+    pub fn missing(&self, text: &str) -> Vec<char> {
+        let missing = |sign: &char| matches!(self.fate(*sign), Fate::Missing);
+        text.chars().filter(missing).collect::<BTreeSet<_>>().into_iter().collect()
+    }
+
+    /// `text` with only what can be printed: a visible sign stands in for each missing
+    /// character; unseen marks (direction, joining, variation) go.
+    pub fn clean(&self, text: &str) -> String {
+        text.chars()
+            .filter_map(|sign| match self.fate(sign) {
+                Fate::Keep => Some(sign),
+                Fate::Space => Some(' '),
+                Fate::Missing => Some(self.stand_in),
+                Fate::Drop => None,
+            })
+            .collect()
+    }
+}
+
+/// Marks without a shape of their own: joiners, direction marks, variation selectors,
+/// the byte-order mark and tags (Unicode, Default_Ignorable_Code_Point).
+fn is_unseen(sign: char) -> bool {
+    matches!(sign,
+        '\u{034F}' | '\u{061C}' | '\u{115F}'..='\u{1160}' | '\u{17B4}'..='\u{17B5}'
+        | '\u{180B}'..='\u{180F}' | '\u{200B}'..='\u{200F}' | '\u{2028}'..='\u{202E}'
+        | '\u{2060}'..='\u{206F}' | '\u{3164}' | '\u{FE00}'..='\u{FE0F}' | '\u{FEFF}'
+        | '\u{FFA0}' | '\u{FFF0}'..='\u{FFF8}' | '\u{1BCA0}'..='\u{1BCA3}'
+        | '\u{1D173}'..='\u{1D17A}' | '\u{E0000}'..='\u{E0FFF}')
+}
+
+/// The characters of `text` that none of the theme's typefaces has, each once, in order.
+pub fn missing_glyphs(text: &str, theme: &Theme) -> Vec<char> {
+    Glyphs::new(theme).missing(text)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_cannot_be_printed_is_named_and_stood_in_for() {
+        let theme = Theme::built_in();
+        let text = "½ cup × 3 – crème, 粉 and خبز\u{200D}!\u{0}";
+        assert_eq!(missing_glyphs(text, &theme), ['ب', 'خ', 'ز', '粉']);
+        let clean = Glyphs::new(&theme).clean(text);
+        assert_eq!(clean, "½ cup × 3 – crème, □ and □□□!");
+    }
+
+    #[test]
+    fn every_word_of_the_theme_can_be_printed() {
+        let theme = Theme::built_in();
+        let missing = missing_glyphs(theme.text("words/en.yaml"), &theme);
+        assert_eq!(missing, Vec::<char>::new());
+    }
+}

@@ -1,0 +1,254 @@
+//! What is published: every page, drawing and handout as a file with the key of what it
+//! is made from. Nothing is made here but the pages, which cost next to nothing.
+
+use std::sync::Arc;
+
+use sha2::{Digest, Sha256};
+
+use crate::draw::{Figure, demo, figures, png, social};
+use crate::edition::Edition;
+use crate::paper::{Job, Press};
+use crate::sheet::{
+    Batch, CourseSheet, HandoutKind, HandoutLink, Paper, RecipeSheets, TechniqueSheet,
+    Units,
+};
+use crate::site::{self, FigureMap, TemplateFault};
+use crate::theme::Theme;
+use crate::words::Words;
+
+/// Stands for the program itself: a hash of its sources, made when it was built.
+const PROGRAM: &str = env!("TOURIER_BUILD");
+
+/// Width of the picture for link previews, in pixels.
+const SOCIAL_WIDTH: u32 = 1200;
+
+/// How a file is made when it is out of date; the reason where it cannot be.
+pub type Make<'a> = Box<dyn Fn() -> Result<Vec<u8>, String> + Send + Sync + 'a>;
+
+/// One file to publish.
+pub struct Product<'a> {
+    /// Its path below the output folder, with forward slashes.
+    pub path: String,
+    /// Stands for everything it is made from: the same key means the same bytes.
+    pub key: String,
+    /// Makes its bytes.
+    pub make: Make<'a>,
+}
+
+impl<'a> Product<'a> {
+    /// A file that is made from `inputs`, by this program.
+    pub fn new(path: impl Into<String>, inputs: &[&[u8]], make: Make<'a>) -> Self {
+        Self { path: path.into(), key: key(inputs), make }
+    }
+
+    /// A file whose bytes are there already.
+    fn ready(path: impl Into<String>, bytes: Vec<u8>) -> Self {
+        Self {
+            path: path.into(),
+            key: key(&[&bytes]),
+            make: Box::new(move || Ok(bytes.clone())),
+        }
+    }
+}
+
+fn key(inputs: &[&[u8]]) -> String {
+    let mut hash = Sha256::new();
+    for input in inputs.iter().chain([&PROGRAM.as_bytes()]) {
+        hash.update((input.len() as u64).to_le_bytes());
+        hash.update(input);
+    }
+    hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// The sheets and drawings of a whole edition.
+pub struct Plates {
+    /// The course.
+    pub course: CourseSheet,
+    /// Every recipe at every batch size.
+    pub recipes: Vec<RecipeSheets>,
+    /// Every technique.
+    pub techniques: Vec<TechniqueSheet>,
+    /// The drawings.
+    pub figures: FigureMap,
+}
+
+impl Plates {
+    /// Works out and draws everything; `None` where there is no course.
+    pub fn new(edition: &Edition, words: &Words) -> Option<Self> {
+        let course = edition.course()?;
+        let recipes: Vec<RecipeSheets> = edition
+            .content
+            .recipes
+            .iter()
+            .filter_map(|recipe| edition.sheets(recipe, words).ok())
+            .collect();
+        let techniques = edition.techniques(words);
+        let figures = drawings(&recipes, &techniques, words);
+        Some(Self { course, recipes, techniques, figures })
+    }
+
+    /// The drawings of a recipe at one batch size.
+    fn of(&self, recipe: &str, batch: &str) -> &[Figure] {
+        self.figures
+            .get(&(recipe.to_owned(), batch.to_owned()))
+            .map_or(&[], Vec::as_slice)
+    }
+}
+
+fn drawings(
+    recipes: &[RecipeSheets],
+    techniques: &[TechniqueSheet],
+    words: &Words,
+) -> FigureMap {
+    let batch = |recipe: &str, batch: &Batch| {
+        ((recipe.to_owned(), batch.key.clone()), figures(&batch.sheet, words))
+    };
+    let of_recipes = recipes.iter().flat_map(|sheets| {
+        sheets.batches.iter().map(|one| batch(&sheets.base.recipe, one))
+    });
+    let of_techniques = techniques.iter().map(|technique| {
+        let drawn = technique.demonstrations.iter().enumerate();
+        let figures = drawn.map(|(at, one)| demo(one, at + 1, words)).collect();
+        ((technique.technique.clone(), String::new()), figures)
+    });
+    of_recipes.chain(of_techniques).collect()
+}
+
+/// Every file of the edition.
+///
+/// # Errors
+/// The first page template that cannot be filled in.
+pub fn products<'a>(
+    plates: &'a Plates,
+    words: &'a Words,
+    theme: &'a Theme,
+) -> Result<Vec<Product<'a>>, TemplateFault> {
+    let links = handouts(plates);
+    let input = site::Input {
+        course: &plates.course,
+        recipes: &plates.recipes,
+        techniques: &plates.techniques,
+        figures: &plates.figures,
+        handouts: &links,
+        words,
+        theme,
+    };
+    let pages = site::pages(&input)?;
+    let mut all: Vec<Product> =
+        pages.into_iter().map(|page| Product::ready(page.path, page.bytes)).collect();
+    all.extend(
+        plates.figures.iter().filter(|((_, batch), _)| is_published(batch)).flat_map(
+            |((name, _), figures)| {
+                figures.iter().flat_map(|figure| drawing_files(name, figure))
+            },
+        ),
+    );
+    all.extend(plates.recipes.iter().map(|sheets| picture(sheets, plates, words, theme)));
+    let press = Arc::new(Press::new(theme));
+    let look = theme_key(theme);
+    all.extend(links.iter().filter_map(|link| {
+        let sheets =
+            plates.recipes.iter().find(|sheets| sheets.base.recipe == link.recipe)?;
+        Some(handout(link, sheets, plates, Setting { words, press: &press, look: &look }))
+    }));
+    all.sort_by(|one, other| one.path.cmp(&other.path));
+    Ok(all)
+}
+
+/// The drawings that stand as files of their own: techniques', and recipes' as written.
+fn is_published(batch: &str) -> bool {
+    matches!(batch, "" | "x1")
+}
+
+fn drawing_files<'a>(name: &str, figure: &Figure) -> Vec<Product<'a>> {
+    let path =
+        |units: Units| format!("drawings/{name}/{}-{}.svg", figure.name, units.word());
+    [Units::Metric, Units::Us]
+        .into_iter()
+        .map(|units| {
+            Product::ready(path(units), units.of(&figure.svg).as_bytes().to_vec())
+        })
+        .collect()
+}
+
+fn picture<'a>(
+    sheets: &RecipeSheets,
+    plates: &Plates,
+    words: &Words,
+    theme: &'a Theme,
+) -> Product<'a> {
+    let svg = social(&sheets.base, &plates.course, words);
+    let path = format!("recipes/{}/social.png", sheets.base.recipe);
+    let inputs = svg.clone().into_bytes();
+    let make = move || png(&svg, theme, SOCIAL_WIDTH).map_err(|error| error.to_string());
+    Product::new(path, &[&inputs, theme_key(theme).as_bytes()], Box::new(make))
+}
+
+/// What handouts are set with.
+#[derive(Clone, Copy)]
+struct Setting<'a> {
+    words: &'a Words,
+    press: &'a Arc<Press>,
+    look: &'a str,
+}
+
+fn handout<'a>(
+    link: &HandoutLink,
+    sheets: &RecipeSheets,
+    plates: &Plates,
+    setting: Setting<'_>,
+) -> Product<'a> {
+    let data = setting.press.data(&Job {
+        sheet: &sheets.base,
+        course: &plates.course,
+        figures: plates.of(&link.recipe, "x1"),
+        words: setting.words,
+        kind: link.kind,
+        units: link.units,
+        paper: link.paper,
+        batch_key: "x1",
+    });
+    let press = setting.press.clone();
+    let inputs = data.clone();
+    let make = move || press.print(&data).map_err(|fault| fault.to_string());
+    Product::new(link.path.clone(), &[&inputs, setting.look.as_bytes()], Box::new(make))
+}
+
+/// Stands for what of the theme goes into handouts and pictures.
+fn theme_key(theme: &Theme) -> String {
+    let files = theme.below("paper/").chain(theme.below("fonts/"));
+    let parts: Vec<&[u8]> = files
+        .flat_map(|path| [path.as_bytes(), theme.bytes(path).unwrap_or(&[])])
+        .collect();
+    key(&parts)
+}
+
+/// Every handout that is made: each kind in both unit systems on both papers, what the
+/// course names first coming first.
+fn handouts(plates: &Plates) -> Vec<HandoutLink> {
+    let course = &plates.course;
+    let units = ordered([Units::Metric, Units::Us], course.metric_first);
+    let papers = ordered([Paper::A4, Paper::Letter], course.a4_first);
+    let mut links = Vec::new();
+    for sheets in &plates.recipes {
+        for kind in HandoutKind::ALL {
+            for (units, paper) in
+                units.iter().flat_map(|u| papers.map(|paper| (*u, paper)))
+            {
+                links.push(link(&sheets.base.recipe, kind, units, paper));
+            }
+        }
+    }
+    links
+}
+
+fn ordered<T: Copy>(pair: [T; 2], first: bool) -> [T; 2] {
+    if first { pair } else { [pair[1], pair[0]] }
+}
+
+/// The handout's place in the site.
+fn link(recipe: &str, kind: HandoutKind, units: Units, paper: Paper) -> HandoutLink {
+    let words = [kind.word(), units.word(), paper.word()].join("-");
+    let path = format!("recipes/{recipe}/{recipe}-{words}.pdf");
+    HandoutLink { recipe: recipe.to_owned(), kind, units, paper, path }
+}

@@ -1,0 +1,138 @@
+//! Loads the content folder: only the files the format names, within bounds, and never
+//! through a link that leads outside.
+#![allow(clippy::disallowed_methods, reason = "this room opens files")]
+
+use std::borrow::Cow;
+use std::io::Read;
+use std::path::Path;
+
+use walkdir::{DirEntry, WalkDir};
+
+use crate::fault::{Fault, Place};
+use crate::read::Source;
+use crate::theme::Theme;
+
+use super::{StoreError, doing};
+
+/// A text file larger than this is refused.
+const LARGEST: u64 = 1 << 20;
+/// More files than this are refused.
+const MOST_FILES: usize = 20_000;
+
+/// The texts below `folder`, in order of their paths, and the faults of files that cannot
+/// be taken as they are.
+///
+/// # Errors
+/// Where the folder or a file cannot be read.
+pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
+    doing(std::fs::metadata(folder), "open the content folder", folder)?;
+    let (mut sources, mut faults) = (Vec::new(), Vec::new());
+    let files = WalkDir::new(folder).sort_by_file_name().min_depth(1).max_depth(2);
+    for entry in
+        files.into_iter().filter_entry(|entry| !is_hidden(entry)).take(MOST_FILES)
+    {
+        let entry = entry.map_err(|error| StoreError {
+            path: error.path().unwrap_or(folder).to_owned(),
+            doing: "read",
+            source: error.into(),
+        })?;
+        let path = relative(folder, &entry);
+        if !belongs(&path) {
+            continue;
+        }
+        if entry.path_is_symlink() {
+            faults.push(refused(
+                &path,
+                "it is a link to another place",
+                "Put the file itself here.",
+            ));
+        } else if entry.file_type().is_file() {
+            match text(&entry, &path)? {
+                Ok(text) => sources.push(Source { path, text }),
+                Err(fault) => faults.push(fault),
+            }
+        }
+    }
+    Ok((sources, faults))
+}
+
+/// The theme in a folder, laid over the default one; the default one where there is none.
+///
+/// # Errors
+/// Where a file of the theme cannot be read.
+pub fn theme(folder: Option<&Path>) -> Result<Theme, StoreError> {
+    let mut theme = Theme::built_in();
+    let Some(folder) = folder else { return Ok(theme) };
+    doing(std::fs::metadata(folder), "open the theme", folder)?;
+    for entry in WalkDir::new(folder).sort_by_file_name().min_depth(1).max_depth(4) {
+        let entry = entry.map_err(|error| StoreError {
+            path: folder.to_owned(),
+            doing: "read",
+            source: error.into(),
+        })?;
+        if entry.file_type().is_file() {
+            let bytes = doing(std::fs::read(entry.path()), "read", entry.path())?;
+            theme.files.insert(relative(folder, &entry), Cow::Owned(bytes));
+        }
+    }
+    Ok(theme)
+}
+
+fn is_hidden(entry: &DirEntry) -> bool {
+    entry.file_name().to_string_lossy().starts_with('.')
+}
+
+fn relative(folder: &Path, entry: &DirEntry) -> String {
+    let path = entry.path().strip_prefix(folder).unwrap_or(entry.path());
+    let parts: Vec<_> =
+        path.components().map(|part| part.as_os_str().to_string_lossy()).collect();
+    parts.join("/")
+}
+
+/// Whether the format names such a file.
+fn belongs(path: &str) -> bool {
+    match path.split_once('/') {
+        None => matches!(path, "course.yaml" | "pantry.yaml"),
+        Some(("recipes" | "techniques", file)) => file.ends_with(".md"),
+        Some(("classes", file)) => file.ends_with(".yaml"),
+        Some(_) => false,
+    }
+}
+
+/// A file's text, or the fault in it as a file.
+fn text(entry: &DirEntry, path: &str) -> Result<Result<String, Fault>, StoreError> {
+    let file = doing(std::fs::File::open(entry.path()), "read", entry.path())?;
+    let mut bytes = Vec::new();
+    doing(file.take(LARGEST + 1).read_to_end(&mut bytes), "read", entry.path())?;
+    if bytes.len() as u64 > LARGEST {
+        return Ok(Err(refused(
+            path,
+            "it is larger than 1 MiB",
+            "A recipe is a page or two of text.",
+        )));
+    }
+    let Ok(text) = String::from_utf8(bytes) else {
+        return Ok(Err(refused(
+            path,
+            "it is not UTF-8 text",
+            "Save it as plain text in UTF-8.",
+        )));
+    };
+    if text.contains('\0') {
+        return Ok(Err(refused(
+            path,
+            "it holds a zero byte",
+            "Save it as plain text in UTF-8.",
+        )));
+    }
+    Ok(Ok(text))
+}
+
+fn refused(path: &str, why: &str, help: &str) -> Fault {
+    Fault::error(
+        "unreadable-file",
+        &Place::file(path),
+        format!("this file is not read: {why}"),
+    )
+    .help(help)
+}
