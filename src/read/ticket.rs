@@ -94,17 +94,17 @@ fn set(
     match key.value.as_str() {
         "hands" => {
             step.hands =
-                Some(read_as(key, value, "10 min + 20 s per piece", quantity::span)?)
+                Some(read_as(key, value, "10 min + 20 s per piece", quantity::span)?);
         }
         "wait" => {
             step.wait =
-                Some(read_as(key, value, "60 min (45 min to 2 h)", quantity::wait)?)
+                Some(read_as(key, value, "60 min (45 min to 2 h)", quantity::wait)?);
         }
         "where" => step.at_place = Some(value),
         "at" => step.at = Some(read_as(key, value, "26 °C", quantity::temperature)?),
         "hold" => {
             step.hold =
-                Some(read_as(key, value, "up to 16 h in the fridge", quantity::hold)?)
+                Some(read_as(key, value, "up to 16 h in the fridge", quantity::hold)?);
         }
         "after" => step.after = Some(names(&value)),
         "uses" => {
@@ -114,7 +114,7 @@ fn set(
         "sheet" => step.sheet = Some(read_as(key, value, "60 x 25 cm", quantity::size)?),
         "lock-in" => {
             step.lock_in =
-                Some(read_as(key, value, "envelope (or letter, or book)", cut::lock_in)?)
+                Some(read_as(key, value, "envelope (or letter, or book)", cut::lock_in)?);
         }
         "turn" => {
             step.turn = Some(read_as(
@@ -122,14 +122,18 @@ fn set(
                 value,
                 "book (or letter, half, or a number of parts from 2 to 12)",
                 cut::turn,
-            )?)
+            )?);
         }
         "cut" => {
-            step.cut =
-                Some(read_as(key, value, "triangles, base 9 cm, height 24 cm", cut::cut)?)
+            step.cut = Some(read_as(
+                key,
+                value,
+                "triangles, base 9 cm, height 24 cm",
+                cut::cut,
+            )?);
         }
         "bake" => {
-            step.bake = Some(read_as(key, value, "190 °C, 22 min", quantity::bake)?)
+            step.bake = Some(read_as(key, value, "190 °C, 22 min", quantity::bake)?);
         }
         "fan" => step.fan = Some(read_as(key, value, "170 °C", quantity::temperature)?),
         "per tray" => step.per_tray = Some(read_as(key, value, "8", count)?),
