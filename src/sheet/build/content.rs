@@ -8,7 +8,7 @@ use crate::measure::{Exact, Label, Mass, Temperature, exact, show};
 use crate::pantry::Kind;
 use crate::work::{Work, mixed_water, wanted_water};
 
-use super::super::{Allergen, Allergens, Cost, Nutrients, Nutrition, Water};
+use super::super::{Allergen, Allergens, Cost, Water};
 use super::{Context, lines, round};
 
 /// Below this water asks for ice, °C.
@@ -58,30 +58,6 @@ pub(super) fn allergens(contents: &Contents) -> Allergens {
         unknown: sum.unknown,
         us_detail: detail(sum.us),
         eu_detail: detail(sum.eu),
-    }
-}
-
-/// Nutrients per piece and per 100 g, before baking.
-pub(super) fn nutrition(work: &Work, contents: &Contents) -> Option<Nutrition> {
-    let sums = formula::nutrients(contents)?;
-    let total: Mass = contents.values().map(|(_, mass)| mass.clone()).sum();
-    let hundred = Mass::grams(exact(100, 1)).over(&total)?;
-    let per_piece =
-        work.pieces.map(|pieces| part(&sums, &Exact::new(1.into(), pieces.into())));
-    Some(Nutrition { per_piece, per_100_g: part(&sums, &hundred), estimate: true })
-}
-
-fn part(sums: &[Exact], share: &Exact) -> Nutrients {
-    let of = |at: usize| sums.get(at).map_or(0.0, |sum| round(&(sum * share), 2));
-    Nutrients {
-        energy_kcal: of(0),
-        protein_g: of(1),
-        fat_g: of(2),
-        saturated_g: of(3),
-        carbohydrate_g: of(4),
-        sugars_g: of(5),
-        fibre_g: of(6),
-        sodium_mg: of(7),
     }
 }
 
