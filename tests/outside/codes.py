@@ -8,9 +8,11 @@ recipe's page at ADDRESS in their own units, and to each of the recipe's videos;
 card has no code.
 """
 
+import os
 import subprocess
 import sys
 import tempfile
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 from pdf import NAME
@@ -18,18 +20,22 @@ from tally import Tally, facts
 
 
 def decoded(file):
-    """What the codes on all pages of a file say."""
+    """What the codes on all pages of a file say, as a set."""
     with tempfile.TemporaryDirectory() as folder:
         page = Path(folder, "page")
         subprocess.run(["pdftoppm", "-r", "200", "-gray", file, page], check=True)
         pages = sorted(Path(folder).iterdir())
         command = ["zbarimg", "--quiet", "--raw", "-Sdisable", "-Sqrcode.enable", *pages]
-        return subprocess.run(command, capture_output=True, text=True).stdout.split()
+        answer = subprocess.run(command, capture_output=True, text=True)
+        return set(answer.stdout.split())
 
 
 def main(site, work, address):
     tally, sheets = Tally(), facts(work)
-    for file in sorted(Path(site).rglob("*.pdf")):
+    files = sorted(Path(site).rglob("*.pdf"))
+    with ThreadPoolExecutor(os.cpu_count()) as pool:
+        codes = list(pool.map(decoded, files))
+    for file, found in zip(files, codes):
         match = NAME.fullmatch(file.stem)
         if not match or match[1] not in sheets:
             tally.check(False, f"{file.stem} is no handout's name")
@@ -38,7 +44,6 @@ def main(site, work, address):
         videos = {video["address"] for video in sheets[recipe]["videos"]}
         page = f"{address}recipes/{recipe}/#{units}"
         wanted = set() if kind == "bench" else {page} | videos
-        found = set(decoded(file))
         tally.check(found == wanted, f"{file.stem}: codes say {found}, not {wanted}")
     return tally.end()
 

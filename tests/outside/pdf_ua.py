@@ -3,7 +3,9 @@
     python3 pdf_ua.py SITE
 
 `outloud` follows the Matterhorn Protocol (PDF Association) of ISO 14289-1; of its rules
-the conformance layer counts. `pdfua` checks a part of the same standard on its own.
+the conformance layer counts. `pdfua` checks a part of the same standard on its own. What
+`outloud` only wants a person to look at (it takes the same first line on several pages
+for a running header) is printed and not counted.
 """
 
 import re
@@ -28,10 +30,14 @@ def main(site):
     tally, files = Tally(), sorted(Path(site).rglob("*.pdf"))
     if not files:
         return tally.end()
-    passed = set(re.findall(r"^PASS +(\S+): ", told(*OUTLOUD, "--quiet", *files), re.M))
+    verdicts = re.findall(r"^(\w+) +(\S+): ", told(*OUTLOUD, "--quiet", *files), re.M)
+    verdict = {name: word for word, name in verdicts}
     for file in files:
-        holds = file.name in passed
+        holds = verdict.get(file.name) in ("PASS", "REVIEW")
         tally.check(holds, holds or f"{file.name}, outloud: {fold(told(*OUTLOUD, file))[:300]}")
+    look = sorted(name for name, word in verdict.items() if word == "REVIEW")
+    if look:
+        print(f"  to look at, not counted: {', '.join(look)}", file=sys.stderr)
     # Each file's name stands on a line of its own, its result below.
     parts = re.split(r"^(\S+\.pdf)$", told(*PDFUA, *files), flags=re.M)
     results = dict(zip(parts[1::2], parts[2::2]))

@@ -27,7 +27,7 @@ def rows_of_page(file):
 
 
 def text_of_paper(file):
-    command = ["pdftotext", "-layout", file, "-"]
+    command = ["pdftotext", file, "-"]
     answer = subprocess.run(command, capture_output=True, text=True)
     return [fold(answer.stdout)]
 
