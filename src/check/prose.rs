@@ -13,7 +13,7 @@ pub(super) fn braces(case: Case) -> Vec<Fault> {
     for block in case.work.recipe.blocks() {
         block.visit(&mut |inline| {
             if let Inline::Live { value } = inline
-                && let Live::Named(_, name) = &value.value
+                && let Live::Named { name, .. } = &value.value
                 && lines_of(name, &case.work.formula).is_empty()
             {
                 let message = format!("`{{{name}}}` means nothing here");

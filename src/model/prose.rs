@@ -25,8 +25,15 @@ pub enum Live {
     Length(Length),
     /// `{pieces}`: what the recipe makes.
     Pieces,
-    /// A share of a section or ingredient, by its name.
-    Named(Share, String),
+    /// A share of a section or ingredient.
+    Named {
+        /// How much of it.
+        share: Share,
+        /// Its name.
+        name: String,
+        /// Whether an article stands before the brace: `the {butter}`.
+        article: bool,
+    },
 }
 
 /// A block of prose.

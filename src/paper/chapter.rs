@@ -193,3 +193,45 @@ fn address(job: &Job, to: &str) -> String {
     let page = to.trim_end_matches(".md").trim_start_matches("../");
     site.map_or_else(String::new, |site| format!("{site}{page}/"))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::paper::fixture::Fixture;
+
+    #[test]
+    fn a_drawing_knows_its_shape() {
+        assert_eq!(ratio("<svg viewBox=\"0 0 640 320\">"), Some(0.5));
+        assert_eq!(ratio("<svg viewBox=\"0 0 0 320\">"), None);
+        assert_eq!(ratio("<svg>"), None);
+    }
+
+    #[test]
+    fn equal_turns_share_the_first_ones_drawing() {
+        let mut sheet = Fixture::new().sheet;
+        assert_eq!(same_fold(&sheet, "second-turn"), None);
+        let lamination = sheet.lamination.as_mut().expect("a layered dough");
+        lamination.folds[1].turn = lamination.folds[0].turn.clone();
+        assert_eq!(same_fold(&sheet, "second-turn"), Some(2));
+        assert_eq!(same_fold(&sheet, "first-turn"), None);
+        assert_eq!(same_fold(&sheet, "bake"), None);
+    }
+
+    #[test]
+    fn links_lead_to_the_course_site_or_nowhere() {
+        let mut fixture = Fixture::new();
+        let sent = |fixture: &Fixture, to: &str| {
+            let job = fixture.job(
+                HandoutKind::Student,
+                crate::sheet::Units::Us,
+                crate::sheet::Paper::Letter,
+            );
+            address(&job, to)
+        };
+        let page = "https://layers.saltmarsh.example/techniques/book-turn/";
+        assert_eq!(sent(&fixture, "techniques/book-turn"), page);
+        assert_eq!(sent(&fixture, "https://a.example/"), "https://a.example/");
+        fixture.course.address = None;
+        assert_eq!(sent(&fixture, "techniques/book-turn"), "");
+    }
+}

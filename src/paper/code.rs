@@ -106,6 +106,8 @@ fn svg(code: &QrCode) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::paper::fixture::Fixture;
+    use crate::sheet::Paper;
 
     #[test]
     fn the_quiet_zone_is_four_modules_wide() -> Result<(), qrcode::types::QrError> {
@@ -115,6 +117,16 @@ mod tests {
         assert!(drawn.contains("d=\"M4 4h7v1h-7z"), "{drawn}");
         assert!(drawn.contains(&format!("0 0 {0} {0}", code.width() + 8)), "{drawn}");
         Ok(())
+    }
+
+    #[test]
+    fn a_page_is_opened_in_the_units_and_batch_of_its_sheet() {
+        let fixture = Fixture::new();
+        let job = fixture.job(HandoutKind::Student, Units::Us, Paper::Letter);
+        let page = "https://layers.saltmarsh.example/recipes/evening-crescents/#us";
+        assert_eq!(page_address(&job).as_deref(), Some(page));
+        let double = Job { batch_key: "x2", ..job };
+        assert_eq!(page_address(&double), Some(format!("{page}-x2")));
     }
 
     #[test]

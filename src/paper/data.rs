@@ -35,7 +35,7 @@ struct Handout<'a> {
     glance: Vec<[String; 2]>,
     /// Term and value: attended, waiting, all.
     times: [[String; 2]; 3],
-    /// The first oven's temperature.
+    /// Every oven temperature, for the head of a bench card.
     oven: Option<String>,
     contains: Contains,
     formula: Formula,
@@ -112,7 +112,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         batch: (job.batch_key != "x1").then_some(sheet.scale.batch.as_str()),
         glance: glance(job),
         times: times(job),
-        oven: ovens(job).into_iter().next(),
+        oven: oven(job),
         contains: contains(job),
         formula: formula(job),
         water: water(job),
@@ -165,8 +165,9 @@ fn glance(job: &Job) -> Vec<[String; 2]> {
     let piece = scale.piece.as_ref().map(|piece| fact("handout-piece", chosen(piece)));
     let hands = Some(fact("handout-hands", bind(&time.hands)));
     let elapsed = Some(fact("handout-elapsed", bind(&time.elapsed)));
-    let ovens = ovens(job);
-    let oven = (!ovens.is_empty()).then(|| fact("handout-oven", ovens.join(", ")));
+    let stands_in_head = job.kind == HandoutKind::Bench;
+    let oven = oven(job).filter(|_| !stands_in_head);
+    let oven = oven.map(|oven| fact("handout-oven", oven));
     [makes, piece, hands, elapsed, oven].into_iter().flatten().collect()
 }
 
@@ -181,14 +182,14 @@ fn times(job: &Job) -> [[String; 2]; 3] {
 }
 
 /// Every oven temperature of the method, each once.
-fn ovens(job: &Job) -> Vec<String> {
+fn oven(job: &Job) -> Option<String> {
     let rows = steps(job.sheet).flat_map(|step| &step.ticket);
     let mut ovens: Vec<String> = rows
         .filter(|row| row.key == "oven")
         .map(|row| bind(job.units.of(&row.value)))
         .collect();
     ovens.dedup();
-    ovens
+    (!ovens.is_empty()).then(|| ovens.join(", "))
 }
 
 fn contains(job: &Job) -> Contains {

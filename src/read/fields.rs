@@ -33,11 +33,6 @@ impl<'a> Fields<'a> {
         Self { entries, known: Vec::new(), place: node.place, faults }
     }
 
-    /// Where the map stands.
-    pub(super) fn place(&self) -> &Place {
-        &self.place
-    }
-
     /// Where faults of these fields go.
     pub(super) fn faults(&mut self) -> &mut Vec<Fault> {
         self.faults

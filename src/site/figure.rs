@@ -9,7 +9,8 @@ use crate::draw::Figure;
 use crate::measure::Label;
 
 use super::html::Html;
-use super::vary::{Batches, batch_classes, class_list, grouped, varied};
+use super::overlay::{Sheet, overlaid};
+use super::vary::{Batches, varied};
 
 /// Drawings by recipe and batch key, or by technique and an empty key.
 pub type FigureMap = BTreeMap<(String, String), Vec<Figure>>;
@@ -70,63 +71,48 @@ fn drawing(keys: &[&str], sets: &[&[Figure]], first: &Figure) -> Drawing {
         step: first.step.clone(),
         kind: first.kind.clone(),
         title: first.title.clone(),
-        svg: pictures(keys, &all(|figure| figure.svg)),
+        svg: pictures(&first.title, keys, &all(|figure| figure.svg)),
         words: varied(keys, &all(|figure| figure.alt)),
     }
 }
 
-/// The different pictures; one for both unit systems where they never differ.
-fn pictures(keys: &[&str], svgs: &[Label]) -> Html {
-    let us = svgs.iter().map(|svg| svg.us.as_str());
-    if svgs.iter().all(|svg| svg.metric == svg.us) {
-        return Html(system(keys, "", us));
-    }
-    let metric = svgs.iter().map(|svg| svg.metric.as_str());
-    Html(system(keys, "m", metric) + &system(keys, "u", us))
-}
-
-/// The different pictures of one unit system, each with its classes.
-fn system<'t>(keys: &[&str], unit: &str, svgs: impl Iterator<Item = &'t str>) -> String {
-    let picture = |(svg, at): &(&str, Vec<&str>)| {
-        let classes = class_list(&["picture", unit, &batch_classes(at, keys.len())]);
-        format!("<div class=\"{classes}\">{}</div>", root(svg))
-    };
-    let all = grouped(keys, svgs);
-    all.iter().filter(|(svg, _)| !svg.is_empty()).map(picture).collect()
-}
-
-/// The drawing from its first tag on: an XML declaration has no place within a page.
-fn root(svg: &str) -> &str {
-    svg.find("<svg").map_or("", |at| &svg[at..])
+/// The pictures of all batches in both unit systems.
+fn pictures(title: &str, keys: &[&str], svgs: &[Label]) -> Html {
+    let sheets = keys.iter().zip(svgs).flat_map(|(key, svg)| {
+        [
+            Sheet { unit: "m", key, svg: &svg.metric },
+            Sheet { unit: "u", key, svg: &svg.us },
+        ]
+    });
+    Html(overlaid(title, &sheets.collect::<Vec<_>>(), keys))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    fn figure(size: &str) -> Figure {
-        let svg = |unit: &str| format!("<?xml version=\"1.0\"?><svg>{size}{unit}</svg>");
-        Figure {
-            name: "cut".into(),
+    #[test]
+    fn a_drawing_is_named_after_the_first_batch_that_has_it() {
+        let figure = |name: &str| Figure {
+            name: name.into(),
             step: None,
             kind: "cut".into(),
-            title: "Cut".into(),
-            alt: Label::same(size),
-            svg: Label::new(svg(" cm"), svg(" in")),
-        }
-    }
-
-    #[test]
-    fn each_form_stands_once() {
-        let sets =
-            [figure("small"), figure("large"), figure("large")].map(|one| vec![one]);
-        let sets: Vec<&[Figure]> = sets.iter().map(Vec::as_slice).collect();
-        let drawn = drawings(&["half", "x1", "x2"], &sets);
-        assert_eq!(drawn.len(), 1);
-        let html = &drawn[0].svg.0;
-        assert_eq!(html.matches("<svg").count(), 4);
-        assert!(!html.contains("<?xml"));
-        let large = "<div class=\"picture u b b-x1 b-x2\"><svg>large in</svg></div>";
-        assert!(html.contains(large));
+            title: name.to_uppercase(),
+            alt: Label::same("words"),
+            svg: Label::same("<svg></svg>"),
+        };
+        let sets = [vec![figure("cut")], vec![figure("cut"), figure("trim")]];
+        let drawn = drawings(&["x1", "x2"], &[&sets[0], &sets[1]]);
+        let names: Vec<&str> = drawn.iter().map(|one| one.name.as_str()).collect();
+        assert_eq!(names, ["cut", "trim"]);
+        assert_eq!(
+            drawn[0].svg.0,
+            "<div class=\"picture\"><svg aria-label=\"CUT\"></svg></div>"
+        );
+        assert_eq!(
+            drawn[1].svg.0,
+            "<div class=\"picture b b-x2\"><svg aria-label=\"TRIM\"></svg></div>"
+        );
+        assert_eq!(drawn[1].words.0, "<span class=\"b b-x2\">words</span>");
     }
 }

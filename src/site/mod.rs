@@ -9,6 +9,7 @@ mod engine;
 mod figure;
 mod html;
 mod linked;
+mod overlay;
 mod print;
 mod prose;
 mod recipe;

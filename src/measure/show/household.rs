@@ -32,7 +32,7 @@ struct Form {
     teaspoon: i128,
 }
 
-/// The weights in nanograms, so that the search is in whole numbers.
+/// The weights of a 48th of each in grains, so that the search is in whole numbers.
 struct Scoop {
     cup: i128,
     tablespoon: i128,
@@ -46,39 +46,35 @@ struct Scoop {
 /// form within reach of the worth must be the form itself.
 pub fn household(mass: &Mass, spoons: &Spoons, tolerance: &Exact) -> Option<Shown> {
     let scoop = Scoop::new(spoons, tolerance)?;
-    let amount = nanograms(mass.amount())?;
+    let amount = grains(mass.amount(), GRAINS)?;
     let form = scoop.simplest(amount, &|form| scoop.is_stable(form))?;
-    let worth = exact(1, 48)
-        * (&spoons.cup * whole(form.cup)
-            + &spoons.tablespoon * whole(form.tablespoon)
-            + &spoons.teaspoon * whole(form.teaspoon));
+    let worth = Exact::new(scoop.worth(&form).into(), GRAINS.into());
     Some(Shown { words: form.words(), worth: Mass::grams(worth) })
 }
 
-fn whole(number: i128) -> Exact {
-    Exact::from_integer(number.into())
-}
+/// Grains in a gram: 48ths of a nanogram, so that every form is worth a whole number.
+const GRAINS: i64 = 48_000_000_000;
 
-fn nanograms(grams: &Exact) -> Option<i128> {
-    (grams * exact(1_000_000_000, 1)).round().to_integer().to_i128()
+/// `grams` as whole numbers of `in_a_gram` parts.
+fn grains(grams: &Exact, in_a_gram: i64) -> Option<i128> {
+    (grams * exact(in_a_gram, 1)).round().to_integer().to_i128()
 }
 
 impl Scoop {
     fn new(spoons: &Spoons, tolerance: &Exact) -> Option<Self> {
         let scoop = Self {
-            cup: nanograms(&spoons.cup)?,
-            tablespoon: nanograms(&spoons.tablespoon)?,
-            teaspoon: nanograms(&spoons.teaspoon)?,
+            cup: grains(&spoons.cup, GRAINS / 48)?,
+            tablespoon: grains(&spoons.tablespoon, GRAINS / 48)?,
+            teaspoon: grains(&spoons.teaspoon, GRAINS / 48)?,
             tolerance: (tolerance * exact(1000, 1)).to_integer().to_i128()?,
         };
         (scoop.cup > 0 && scoop.tablespoon > 0 && scoop.teaspoon > 0).then_some(scoop)
     }
 
     fn worth(&self, form: &Form) -> i128 {
-        (form.cup * self.cup
+        form.cup * self.cup
             + form.tablespoon * self.tablespoon
-            + form.teaspoon * self.teaspoon)
-            / 48
+            + form.teaspoon * self.teaspoon
     }
 
     /// The form of least cost within the tolerance of `amount` that `admits` lets pass;
@@ -101,7 +97,8 @@ impl Scoop {
     fn forms(&self, low: i128, high: i128) -> Vec<Form> {
         let mut forms = Vec::new();
         self.spoon_forms(low, high, &mut forms);
-        let cups = (low / self.cup - 1).max(0)..=(high / self.cup).min(MOST_CUPS);
+        let cups =
+            (low / self.cup / 48 - 1).max(0)..=(high / self.cup / 48).min(MOST_CUPS);
         for cup in cups {
             for (part, cost) in CUP_PARTS {
                 self.cup_forms(cup * 48 + part, cost, low..=high, &mut forms);
@@ -112,22 +109,27 @@ impl Scoop {
 
     /// Teaspoons, tablespoons, and both together, below a quarter cup.
     fn spoon_forms(&self, low: i128, high: i128, forms: &mut Vec<Form>) {
-        if low > self.tablespoon * 5 {
+        if low > self.tablespoon * 48 * 5 {
             return;
         }
-        for tablespoon in 0..4 {
+        for tablespoon in [0, 48, 72, 96, 120, 144, 168] {
+            let half = u8::from(tablespoon % 48 > 0);
             for (teaspoon, cost) in TEASPOONS {
-                let cost = if tablespoon > 0 && teaspoon > 0 { 3 + cost } else { cost };
-                let form = Form { cost, cup: 0, tablespoon: tablespoon * 48, teaspoon };
+                let two = tablespoon > 0 && teaspoon > 0;
+                let cost = half + if two { 3 + cost } else { cost };
+                let form = Form { cost, cup: 0, tablespoon, teaspoon };
                 let worth = self.worth(&form);
-                if worth > 0 && (low..=high).contains(&worth) {
+                if worth > 0
+                    && (half == 0 || teaspoon == 0)
+                    && (low..=high).contains(&worth)
+                {
                     forms.push(form);
                 }
             }
         }
     }
 
-    /// Cups alone, and cups with one to three tablespoons.
+    /// Cups alone, and cups with up to three and a half tablespoons.
     fn cup_forms(
         &self,
         cup: i128,
@@ -135,11 +137,12 @@ impl Scoop {
         reach: std::ops::RangeInclusive<i128>,
         forms: &mut Vec<Form>,
     ) {
-        for tablespoon in 0..4 {
+        for tablespoon in [0, 24, 48, 72, 96, 120, 144, 168] {
             let two = tablespoon > 0;
-            let cost = if two { 3 + cost } else { cost };
-            let form = Form { cost, cup, tablespoon: tablespoon * 48, teaspoon: 0 };
-            if cup >= 12 && (!two || cost < 5) && reach.contains(&self.worth(&form)) {
+            let half = u8::from(tablespoon % 48 > 0);
+            let cost = half + if two { 3 + cost } else { cost };
+            let form = Form { cost, cup, tablespoon, teaspoon: 0 };
+            if cup >= 12 && (!two || cost < 6) && reach.contains(&self.worth(&form)) {
                 forms.push(form);
             }
         }

@@ -29,7 +29,7 @@ pub(super) fn split(
             break;
         };
         plain(&line, from, open, &mut found, faults);
-        let value = meaning(line.text[open + 1..close].trim());
+        let value = meaning(line.text[open + 1..close].trim(), &line.text[..open]);
         let value = Placed::new(value, line.place(open, close + 1));
         found.push(Inline::Live { value });
         from = close + 1;
@@ -39,7 +39,7 @@ pub(super) fn split(
 }
 
 /// What stands in braces: a temperature, a size, a length, the pieces, or a name.
-fn meaning(text: &str) -> Live {
+fn meaning(text: &str, before: &str) -> Live {
     if let Some(degrees) = quantity::temperature(text) {
         Live::Temperature(degrees)
     } else if let Some(size) = quantity::size(text) {
@@ -50,8 +50,17 @@ fn meaning(text: &str) -> Live {
         Live::Pieces
     } else {
         let (share, name) = amount::share(text);
-        Live::Named(share, name.to_owned())
+        let article = ARTICLES.iter().any(|article| ends_with_word(before, article));
+        Live::Named { share, name: name.to_owned(), article }
     }
+}
+
+/// Words after which no article is put before a section's name.
+const ARTICLES: [&str; 5] = ["the", "your", "this", "that", "all"];
+
+fn ends_with_word(text: &str, word: &str) -> bool {
+    let text = text.trim_end().to_lowercase();
+    text.strip_suffix(word).is_some_and(|rest| !rest.ends_with(char::is_alphanumeric))
 }
 
 fn plain(

@@ -169,6 +169,9 @@ pub(super) fn totals(work: &Work, context: Context) -> Totals {
     for line in &work.formula.lines {
         if sections.iter().all(|section| section.section != line.section) {
             let mass = &section_mass(line.section, &work.formula) * &work.factor;
+            if !mass.is_positive() {
+                continue;
+            }
             sections.push(SectionTotal {
                 section: line.section.to_owned(),
                 grams: round(mass.amount(), 3),

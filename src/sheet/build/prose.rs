@@ -61,7 +61,9 @@ fn label(live: &Live, step: Option<usize>, work: &Work, context: Context) -> Lab
     match live {
         Live::Pieces => super::makes(work, context),
         Live::Size(size) => show::size(&scaled(size, work)),
-        Live::Named(share, name) => named(share, name, step, work, context),
+        Live::Named { share, name, article } => {
+            named(share, name, *article, Spot { step, work, context })
+        }
         Live::Temperature(_) | Live::Length(_) => measure(live).unwrap_or_default(),
     }
 }
@@ -73,7 +75,7 @@ fn measure(live: &Live) -> Option<Label> {
         Live::Length(length) if *length.amount() < exact(2, 1) => show::thickness(length),
         Live::Length(length) => show::length(length),
         Live::Size(size) => show::size(size),
-        Live::Pieces | Live::Named(..) => return None,
+        Live::Pieces | Live::Named { .. } => return None,
     })
 }
 
@@ -99,21 +101,26 @@ fn scaled(size: &Size, work: &Work) -> Size {
         .unwrap_or_else(|| size.clone())
 }
 
-/// `the dough (893 g)`, `butter (250 g)`, `half of the butter (125 g)`.
-fn named(
-    share: &Share,
-    name: &str,
+/// Where a live value stands.
+#[derive(Clone, Copy)]
+struct Spot<'a> {
     step: Option<usize>,
-    work: &Work,
-    context: Context,
-) -> Label {
-    let found = preferred(lines_of(name, &work.formula), step, work);
-    let words = if share.words.is_empty() {
-        name.to_owned()
-    } else {
+    work: &'a Work<'a>,
+    context: Context<'a>,
+}
+
+/// `the dough (893 g)`, `butter (250 g)`, `half of the butter (125 g)`.
+fn named(share: &Share, name: &str, article: bool, spot: Spot) -> Label {
+    let found = preferred(lines_of(name, &spot.work.formula), spot.step, spot.work);
+    let is_section = spot.work.formula.lines.iter().any(|line| line.section == name);
+    let words = if !share.words.is_empty() {
         format!("{} {name}", share.words)
+    } else if is_section && !article {
+        spot.context.words.fill("the-section", &[("name", name)])
+    } else {
+        name.to_owned()
     };
-    match amount(&found, share, work, context) {
+    match amount(&found, share, spot.work, spot.context) {
         Some(amount) => amount.map(|amount| format!("{words} ({amount})")),
         None => Label::same(words),
     }

@@ -55,20 +55,12 @@ pub(super) struct Timeline<'a> {
 #[derive(Serialize)]
 struct Moment<'a> {
     title: &'a str,
-    /// The recipe it belongs to, where it is another one.
-    recipe: Option<Other<'a>>,
+    /// The title of the recipe it belongs to, where it is another one.
+    recipe: Option<&'a str>,
     start: Html,
     hands: Html,
     wait: Html,
     place: Option<&'a str>,
-}
-
-/// Another recipe that a step belongs to.
-#[derive(Serialize)]
-struct Other<'a> {
-    /// Its page, from the site's root.
-    page: String,
-    title: &'a str,
 }
 
 /// One nutrient.
@@ -163,9 +155,9 @@ pub(super) fn timeline<'a>(
     }
 }
 
-fn other<'a>(input: &Input<'a>, recipe: &str) -> Option<Other<'a>> {
+fn other<'a>(input: &Input<'a>, recipe: &str) -> Option<&'a str> {
     let found = input.recipes.iter().find(|one| one.base.recipe == recipe)?;
-    Some(Other { page: format!("recipes/{recipe}/index.html"), title: &found.base.title })
+    Some(&found.base.title)
 }
 
 fn shown(minutes: u64, text: Html) -> Html {
