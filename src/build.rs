@@ -1,5 +1,7 @@
 //! Runs before the program is built: hashes its sources, so that a changed program makes
 //! its files anew and an unchanged one does not.
+#![allow(clippy::disallowed_methods, reason = "a build script reads the sources")]
+#![allow(clippy::print_stdout, reason = "so a build script answers")]
 
 use std::fs;
 use std::path::Path;

@@ -224,7 +224,8 @@ impl ScalingArgs {
                 .map(Scaling::Tin)
                 .ok_or_else(|| wrong("tin", text, "\"23 cm round\""));
         }
-        let weights: [(&str, &Option<String>, fn(Mass) -> Scaling); 3] = [
+        type Weighed<'a> = (&'a str, &'a Option<String>, fn(Mass) -> Scaling);
+        let weights: [Weighed; 3] = [
             ("piece-weight", &self.piece_weight, Scaling::PieceWeight),
             ("flour", &self.flour, Scaling::Flour),
             ("total", &self.total, Scaling::Total),

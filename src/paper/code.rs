@@ -55,7 +55,7 @@ fn page_address(job: &Job) -> Option<String> {
     let site = job.course.address.as_deref()?;
     let batch = match job.batch_key {
         "" | "x1" => String::new(),
-        key => format!("-{key}"),
+        key => format!(",{key}"),
     };
     let units = match job.units {
         Units::Metric => "metric",
@@ -126,7 +126,7 @@ mod tests {
         let page = "https://layers.saltmarsh.example/recipes/evening-crescents/#us";
         assert_eq!(page_address(&job).as_deref(), Some(page));
         let double = Job { batch_key: "x2", ..job };
-        assert_eq!(page_address(&double), Some(format!("{page}-x2")));
+        assert_eq!(page_address(&double), Some(format!("{page},x2")));
     }
 
     #[test]

@@ -14,7 +14,8 @@ const KEYS: [&str; 19] = [
 /// Reads a ticket into the step whose heading it stands under.
 pub(super) fn read(ticket: &Placed<String>, step: &mut Step, faults: &mut Vec<Fault>) {
     let mut seen: Vec<String> = Vec::new();
-    for (key, value) in lines(ticket, faults) {
+    for line in lines(ticket, faults) {
+        let key = &line.key;
         if seen.contains(&key.value) {
             faults.push(
                 Fault::error(
@@ -27,13 +28,17 @@ pub(super) fn read(ticket: &Placed<String>, step: &mut Step, faults: &mut Vec<Fa
             continue;
         }
         seen.push(key.value.clone());
-        if let Err(fault) = set(step, &key, value) {
+        if let Err(fault) = set(step, line) {
             faults.push(fault);
         }
     }
 }
 
-type Line = (Placed<String>, Placed<String>);
+/// One line of a ticket.
+struct Line {
+    key: Placed<String>,
+    value: Placed<String>,
+}
 
 /// The ticket's lines, comments taken off; an indented line without a key goes on from
 /// the line above.
@@ -52,13 +57,16 @@ fn lines(ticket: &Placed<String>, faults: &mut Vec<Fault>) -> Vec<Line> {
         match text.split_once(':') {
             Some((key, value)) if !line.starts_with(' ') || found.is_empty() => {
                 let lead = key.len() + 1 + (value.len() - value.trim_start().len());
-                found.push((
-                    Placed::new(key.trim().to_owned(), place.part(0, key.len())),
-                    Placed::new(value.trim().to_owned(), place.part(lead, text.len())),
-                ));
+                found.push(Line {
+                    key: Placed::new(key.trim().to_owned(), place.part(0, key.len())),
+                    value: Placed::new(
+                        value.trim().to_owned(),
+                        place.part(lead, text.len()),
+                    ),
+                });
             }
             _ => match found.last_mut() {
-                Some((_, value)) if line.starts_with(' ') => {
+                Some(Line { value, .. }) if line.starts_with(' ') => {
                     value.value.push(' ');
                     value.value.push_str(text);
                     value.place.end = place.end;
@@ -78,79 +86,63 @@ fn strip_comment(line: &str) -> &str {
 }
 
 /// Puts one line's value into the step.
-fn set(
-    step: &mut Step,
-    key: &Placed<String>,
-    value: Placed<String>,
-) -> Result<(), Fault> {
-    if value.value.is_empty() {
-        return Err(Fault::error(
-            "bad-ticket",
-            &key.place,
-            format!("`{}` has no value", key.value),
-        )
-        .help("Write the value behind the colon, or take the line out."));
+fn set(step: &mut Step, line: Line) -> Result<(), Fault> {
+    if line.value.value.is_empty() {
+        let message = format!("`{}` has no value", line.key.value);
+        return Err(Fault::error("bad-ticket", &line.key.place, message)
+            .help("Write the value behind the colon, or take the line out."));
     }
-    match key.value.as_str() {
-        "hands" => {
-            step.hands =
-                Some(read_as(key, value, "10 min + 20 s per piece", quantity::span)?)
-        }
-        "wait" => {
-            step.wait =
-                Some(read_as(key, value, "60 min (45 min to 2 h)", quantity::wait)?)
-        }
-        "where" => step.at_place = Some(value),
-        "at" => step.at = Some(read_as(key, value, "26 °C", quantity::temperature)?),
-        "hold" => {
-            step.hold =
-                Some(read_as(key, value, "up to 16 h in the fridge", quantity::hold)?)
-        }
-        "after" => step.after = Some(names(&value)),
+    match line.key.value.as_str() {
+        "hands" => step.hands = line.read("10 min + 20 s per piece", quantity::span)?,
+        "wait" => step.wait = line.read("60 min (45 min to 2 h)", quantity::wait)?,
+        "where" => step.at_place = Some(line.value),
+        "at" => step.at = line.read("26 °C", quantity::temperature)?,
+        "hold" => step.hold = line.read("up to 16 h in the fridge", quantity::hold)?,
+        "after" => step.after = Some(names(&line.value)),
         "uses" => {
-            step.uses = names(&value).into_iter().map(|name| name.map(used)).collect()
+            step.uses = names(&line.value).into_iter().map(|n| n.map(used)).collect();
         }
-        "kit" => step.kit = read_as(key, value, "1 mixer", kit)?.value,
-        "sheet" => step.sheet = Some(read_as(key, value, "60 x 25 cm", quantity::size)?),
-        "lock-in" => {
-            step.lock_in =
-                Some(read_as(key, value, "envelope (or letter, or book)", cut::lock_in)?)
+        "kit" => {
+            step.kit = line.read("1 mixer", kit)?.map_or_else(Vec::new, |kit| kit.value);
         }
-        "turn" => {
-            step.turn = Some(read_as(
-                key,
-                value,
-                "book (or letter, half, or a number of parts from 2 to 12)",
-                cut::turn,
-            )?)
-        }
-        "cut" => {
-            step.cut =
-                Some(read_as(key, value, "triangles, base 9 cm, height 24 cm", cut::cut)?)
-        }
-        "bake" => {
-            step.bake = Some(read_as(key, value, "190 °C, 22 min", quantity::bake)?)
-        }
-        "fan" => step.fan = Some(read_as(key, value, "170 °C", quantity::temperature)?),
-        "per tray" => step.per_tray = Some(read_as(key, value, "8", count)?),
-        "core" => step.core = Some(read_as(key, value, "94 °C", quantity::temperature)?),
-        "cool" => step.cool = Some(value),
-        "until" => step.until = Some(value.value),
-        "watch" => step.watch = Some(value),
-        _ => return Err(unknown(key)),
+        "bake" => step.bake = line.read("190 °C, 22 min", quantity::bake)?,
+        "fan" => step.fan = line.read("170 °C", quantity::temperature)?,
+        "per tray" => step.per_tray = line.read("8", count)?,
+        "core" => step.core = line.read("94 °C", quantity::temperature)?,
+        "cool" => step.cool = Some(line.value),
+        "until" => step.until = Some(line.value.value),
+        "watch" => step.watch = Some(line.value),
+        _ => return set_dough(step, line),
     }
     Ok(())
 }
 
-fn read_as<T>(
-    key: &Placed<String>,
-    value: Placed<String>,
-    example: &str,
-    read: impl FnOnce(&str) -> Option<T>,
-) -> Result<Placed<T>, Fault> {
-    match read(&value.value) {
-        Some(read) => Ok(Placed::new(read, value.place)),
-        None => Err(fields::unreadable(&key.value, &value, example)),
+/// The lines that have to do with the rolled dough.
+fn set_dough(step: &mut Step, line: Line) -> Result<(), Fault> {
+    let turns = "book (or letter, half, or a number of parts from 2 to 12)";
+    match line.key.value.as_str() {
+        "sheet" => step.sheet = line.read("60 x 25 cm", quantity::size)?,
+        "lock-in" => {
+            step.lock_in = line.read("envelope (or letter, or book)", cut::lock_in)?;
+        }
+        "turn" => step.turn = line.read(turns, cut::turn)?,
+        "cut" => step.cut = line.read("triangles, base 9 cm, height 24 cm", cut::cut)?,
+        _ => return Err(unknown(&line.key)),
+    }
+    Ok(())
+}
+
+impl Line {
+    /// The value read as what the key wants.
+    fn read<T>(
+        self,
+        example: &str,
+        read: impl FnOnce(&str) -> Option<T>,
+    ) -> Result<Option<Placed<T>>, Fault> {
+        match read(&self.value.value) {
+            Some(read) => Ok(Some(Placed::new(read, self.value.place))),
+            None => Err(fields::unreadable(&self.key.value, &self.value, example)),
+        }
     }
 }
 

@@ -158,11 +158,10 @@ fn cut_piece(
     pieces: Option<u64>,
     loss: &Exact,
 ) -> Option<Mass> {
-    let made = cuts.iter().filter_map(|(_, cut)| cut.as_ref().ok());
-    let fitting =
-        made.filter(|cut| cut.layout.pieces.len() as u64 * doughs >= pieces.unwrap_or(1));
-    let kept = exact(1, 1) - loss;
-    fitting.last().filter(|_| pieces.is_some()).map(|cut| &cut.piece * &kept)
+    let promised = pieces?;
+    let mut made = cuts.iter().rev().filter_map(|(_, cut)| cut.as_ref().ok());
+    let fitting = made.find(|cut| cut.layout.pieces.len() as u64 * doughs >= promised)?;
+    Some(&fitting.piece * &(exact(1, 1) - loss))
 }
 
 /// The dough shared out evenly.
