@@ -37,8 +37,12 @@ def rows_of_terminal(file):
 
 
 def holds(text, words):
-    """Whether the words stand in a text whole: `50 g` is not in `650 g`."""
-    return re.search(rf"(?<![\w.,]){re.escape(fold(words))}(?!\w)", text) is not None
+    """Whether the words stand in a text whole: `50 g` is not in `650 g`.
+
+    Poppler joins a lone figure to the unit after it (`2g`), whatever space is between.
+    """
+    words = re.escape(fold(words)).replace(r"\ ", " ?")
+    return re.search(rf"(?<![\w.,]){words}(?!\w)", text) is not None
 
 
 def check_line(where, line, amounts, texts, tally):
