@@ -47,7 +47,7 @@ fn drawings() {
 #[test]
 fn a_technique_page() {
     let page = published("techniques/book-turn/index.html");
-    golden("golden/book-turn.html", &page);
+    golden("golden/book-turn.html", &lined(&page));
 }
 
 #[test]

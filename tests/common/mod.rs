@@ -11,20 +11,20 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 /// The tiny course: everything that the program draws, in two recipes.
-pub const COURSE: &str = "tests/golden/course";
+pub(crate) const COURSE: &str = "tests/golden/course";
 
 /// What the program answered.
-pub struct Answer {
+pub(crate) struct Answer {
     /// Its exit code.
-    pub code: i32,
+    pub(crate) code: i32,
     /// What it wrote to standard output.
-    pub out: String,
+    pub(crate) out: String,
     /// What it wrote to standard error.
-    pub err: String,
+    pub(crate) err: String,
 }
 
 /// Runs the program on a content folder, without colour.
-pub fn tourier(content: &Path, arguments: &[&str]) -> Answer {
+pub(crate) fn tourier(content: &Path, arguments: &[&str]) -> Answer {
     let run = Command::new(env!("CARGO_BIN_EXE_tourier"))
         .args(["--color", "never", "--content"])
         .arg(content)
@@ -37,14 +37,14 @@ pub fn tourier(content: &Path, arguments: &[&str]) -> Answer {
 }
 
 /// The facts of a recipe.
-pub fn facts(content: &Path, recipe: &str) -> serde_json::Value {
+pub(crate) fn facts(content: &Path, recipe: &str) -> serde_json::Value {
     let answer = tourier(content, &["facts", recipe]);
     assert_eq!(answer.code, 0, "{}", answer.err);
     serde_json::from_str(&answer.out).expect("facts are JSON")
 }
 
 /// A folder of this name for one test, empty.
-pub fn folder(name: &str) -> PathBuf {
+pub(crate) fn folder(name: &str) -> PathBuf {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join(name);
     if folder.exists() {
         fs::remove_dir_all(&folder).expect("the folder can be cleared");
@@ -54,7 +54,7 @@ pub fn folder(name: &str) -> PathBuf {
 }
 
 /// A copy of the tiny course in a folder of this name.
-pub fn course(name: &str) -> PathBuf {
+pub(crate) fn course(name: &str) -> PathBuf {
     let to = folder(name);
     for below in ["", "recipes", "techniques"] {
         fs::create_dir_all(to.join(below)).expect("a folder can be made");
@@ -76,7 +76,7 @@ fn files(folder: &Path) -> Vec<PathBuf> {
 }
 
 /// Compares with `tests/PATH`, or writes it where the golden files are made anew.
-pub fn golden(path: &str, actual: &str) {
+pub(crate) fn golden(path: &str, actual: &str) {
     let file = Path::new("tests").join(path);
     if std::env::var("UPDATE_GOLDEN").is_ok_and(|value| value == "1") {
         fs::write(&file, actual).expect("a golden file can be written");
