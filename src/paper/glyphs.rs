@@ -141,7 +141,7 @@ mod tests {
     #[test]
     fn every_word_of_the_theme_can_be_printed() {
         let theme = Theme::built_in();
-        let missing = missing_glyphs(theme.text("words/en.yaml"), &theme);
+        let missing = Glyphs::new(&theme).missing(theme.text("words/en.yaml"));
         assert_eq!(missing, Vec::<char>::new());
     }
 }
