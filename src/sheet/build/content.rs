@@ -75,11 +75,14 @@ pub(super) fn cost(work: &Work, contents: &Contents, context: Context) -> Option
 pub(super) fn cautions(work: &Work, contents: &Contents) -> Vec<String> {
     let has = |kind: Kind| contents.values().any(|(item, _)| item.kind == kind);
     let any = |test: &dyn Fn(&crate::model::Step) -> bool| work.recipe.steps().any(test);
+    let raw_egg = contents
+        .values()
+        .any(|(item, _)| item.kind == Kind::Egg && !item.is_pasteurised());
     let unknown =
         contents.values().any(|(item, _)| item.us.is_none() || item.eu.is_none());
     let rules = [
         ("allergens-unknown", unknown),
-        ("raw-egg", has(Kind::Egg)),
+        ("raw-egg", raw_egg),
         ("raw-flour", has(Kind::Flour)),
         ("cooling", any(&|step| step.cool.is_some())),
         ("core", any(&|step| step.core.is_some())),
