@@ -198,6 +198,7 @@ fn fat_outside() {
     let head = "makes: 1000 g\nformula:\n  dough:\n    - 400 g bread flour\n    - 220 g water\n    - 8 g fine salt\n  roll-in:\n    - 320 g butter\n    - 60 g bread flour\n";
     let body = "## Mix\n~~~ticket\nuses: dough\n~~~\n## Shape the dough\n~~~ticket\nsheet: 20 x 20 cm\n~~~\n## Shape the fat\n~~~ticket\nafter: mix\nuses: roll-in\nsheet: 36 x 22 cm\n~~~\n## Lock in\n~~~ticket\nafter: [shape-the-dough, shape-the-fat]\nlock-in: inverted book\nsheet: 42 x 22 cm\n~~~\n## One\n~~~ticket\nsheet: 60 x 21 cm\nturn: letter\n~~~\n## Two\n~~~ticket\nsheet: 60 x 21 cm\nturn: letter\n~~~\n## Three\n~~~ticket\nsheet: 60 x 21 cm\nturn: letter\n~~~\n";
     let sheet = sheet("", head, body, &once());
+    assert_eq!(ticket(&sheet, "lock-in"), ["book, the fat outside"]);
     let it = sheet.lamination.expect("it is layered");
     assert!(it.inverted);
     assert_eq!([it.fat_layers, it.layers_merged, it.layers_unmerged], [28, 55, 81]);

@@ -155,6 +155,21 @@ mod tests {
         assert_eq!(tin_ratio(&deep(2), &round(8)), exact(1, 1));
     }
 
+    /// 8 portions to 18 are 2.25 times: common practice, no source. 102 lb of an ingredient
+    /// in place of 30 lb are 3.4 times: US Armed Forces Recipe Service, TM 10-412 A-1.
+    #[test]
+    fn factors_by_portions_and_by_flour() {
+        let text = "makes: 8 rolls\nformula:\n  - 30 lb bread flour\n  - 20 lb water\n";
+        super::super::testing::with_body(text, "", |formula, recipe, book| {
+            let factor = |scaling| super::factor(&scaling, recipe, formula, None, book);
+            assert_eq!(factor(Scaling::Pieces(18)), Ok(exact(9, 4)));
+            let flour = Mass::ounces(&exact(102 * 16, 1));
+            assert_eq!(factor(Scaling::Flour(flour)), Ok(exact(34, 10)));
+            let total = Mass::ounces(&exact(25 * 16, 1));
+            assert_eq!(factor(Scaling::Total(total)), Ok(exact(1, 2)));
+        });
+    }
+
     #[test]
     fn doughs_follow_mixer_and_bench() {
         let kit = Kit { mixer: Some(Mass::grams(exact(2000, 1))), ..Kit::default() };

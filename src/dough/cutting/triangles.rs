@@ -89,7 +89,7 @@ impl<'a> Nest<'a> {
             let corner = Point { x: near.x.clone(), y: apex.y.clone() };
             let [last, end] = [0, 1].map(|next| self.corner(strip, self.each + next));
             let far = Point { x: end.x.clone(), y: last.y.clone() };
-            let right = if self.each % 2 == 0 { [far, end] } else { [end, far] };
+            let right = if self.each.is_multiple_of(2) { [far, end] } else { [end, far] };
             [
                 Polygon::new(vec![near, apex, corner]),
                 Polygon::new([vec![last], right.into()].concat()),

@@ -133,6 +133,31 @@ mod tests {
         assert_eq!(us_weight(&grams(250, 1), &three).words, "8¾ oz");
         assert_eq!(us_weight(&Mass::ounces(&exact(16, 1)), &three).words, "1 lb");
         assert_eq!(us_weight(&grams(10, 1), &exact(2, 100)).words, "0.35 oz");
+        // US Armed Forces Recipe Service, TM 10-412 A-1(2): 1.25 lb × 3.48 = 4.35 lb, which
+        // is 4 lb and 5.60 oz, rounded to 4 lb 5½ oz.
+        let scaled = Mass::ounces(&(exact(125, 100) * exact(348, 100) * exact(16, 1)));
+        assert_eq!(us_weight(&scaled, &three).words, "4 lb 5½ oz");
+    }
+
+    /// US Armed Forces Recipe Service, TM 10-412 A-1(2): fractions of an ounce to quarters,
+    /// with its printed bounds.
+    #[test]
+    fn ounces_round_to_quarters_as_printed() {
+        let bounds = [
+            (412, "4 oz"),
+            (413, "4¼ oz"),
+            (437, "4¼ oz"),
+            (438, "4½ oz"),
+            (462, "4½ oz"),
+            (463, "4¾ oz"),
+            (487, "4¾ oz"),
+            (488, "5 oz"),
+            (560, "5½ oz"),
+        ];
+        for (hundredths, printed) in bounds {
+            let mass = Mass::ounces(&exact(hundredths, 100));
+            assert_eq!(us_weight(&mass, &exact(4, 100)).words, printed);
+        }
     }
 
     proptest! {

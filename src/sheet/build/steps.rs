@@ -136,7 +136,7 @@ impl Ticket<'_> {
         self.row("thickness", thick.map(show::thickness));
         self.row(
             "lock-in",
-            step.lock_in.as_ref().map(|kind| self.word("lock-in", kind.value.word())),
+            step.lock_in.as_ref().map(|kind| self.lock_in(kind.value, step.inverted)),
         );
         self.row(
             "turn",
@@ -147,6 +147,14 @@ impl Ticket<'_> {
         let same = || layers.map(|layers| layers.to_string());
         self.row("layers", after.or_else(same).map(plain));
         self.cut(step);
+    }
+
+    /// `book`, `book, the fat outside`.
+    fn lock_in(&self, kind: model::LockIn, inverted: bool) -> Label {
+        let word = self.word("lock-in", kind.word());
+        let outside =
+            |word: &str| self.context.words.fill("lock-in-inverted", &[("name", word)]);
+        if inverted { word.map(outside) } else { word }
     }
 
     fn is_block(&self, step: &Step) -> bool {
