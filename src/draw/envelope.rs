@@ -66,7 +66,7 @@ fn open(
     plate.rectangle(corner, end, ink::DOUGH);
     let centre = [f64::midpoint(corner[0], end[0]), f64::midpoint(corner[1], end[1])];
     let block = diamond(centre, [fact.block_length_cm, fact.block_width_cm], scale);
-    plate.polygon(block, ink::FAT);
+    plate.polygon(&block, ink::FAT);
     hatch_fat(plate, &block);
     let corners = [[corner[0], end[1]], [end[0], corner[1]], [end[0], end[1]], corner];
     for (index, place) in corners.into_iter().enumerate() {
@@ -90,7 +90,7 @@ fn closed(
     plate.rectangle(corner, end, ink::GHOST);
     let centre = [f64::midpoint(corner[0], end[0]), f64::midpoint(corner[1], end[1])];
     let parcel = diamond(centre, [fact.closed_length_cm, fact.closed_width_cm], scale);
-    plate.polygon(parcel, ink::DOUGH);
+    plate.polygon(&parcel, ink::DOUGH);
     plate.line(&[parcel[0], parcel[2]], ink::SEAM);
     plate.line(&[parcel[1], parcel[3]], ink::SEAM);
     tag(plate, voice.of(&fact.closed), centre);

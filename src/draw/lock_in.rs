@@ -89,7 +89,7 @@ fn fat_block(
         [centre[0] - half[0], centre[1] - half[1]],
         [centre[0] + half[0], centre[1] + half[1]],
     );
-    plate.polygon(block, ink::FAT);
+    plate.polygon(&block, ink::FAT);
     hatch_fat(plate, &block);
     for fold in way.fat[0]..=way.fat[1] {
         let x = setting.corner[0] + f64::from(fold) * part;

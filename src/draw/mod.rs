@@ -12,6 +12,7 @@
 //! so that a page may recolour it and paper need not. No identifiers, styles or scripts.
 
 mod arrow;
+mod batch;
 mod block;
 mod cut;
 mod dimension;
@@ -29,6 +30,7 @@ mod speech;
 mod stack;
 mod svg;
 mod timeline;
+mod trace;
 mod turn;
 mod voice;
 
@@ -78,7 +80,9 @@ pub fn figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
             lamination.folds.get(index + 1).is_some_and(|next| !next.quarter_turned)
         };
         let folds = lamination.folds.iter().enumerate();
-        figures.extend(folds.map(|(index, fold)| turn_figure(fold, along(index), words)));
+        figures.extend(folds.map(|(index, fold)| {
+            turn_figure(fold, (along(index), fold.title.clone()), words)
+        }));
     }
     let cuts = sheet.cuts.iter();
     figures.extend(cuts.map(|cut| cut_figure(cut, title(sheet, &cut.step), words)));
@@ -95,12 +99,13 @@ pub fn demo(demo: &Demo, number: usize, words: &Words) -> Figure {
         Demo::LockIn(fact) => {
             lock_in_figure(fact, words.get("drawing-lock-in").to_owned(), words)
         }
-        Demo::Fold(fold) => turn_figure(fold, false, words),
+        Demo::Fold(fold) => {
+            let own = Some(fold.title.clone()).filter(|title| !title.is_empty());
+            let title = own.unwrap_or_else(|| words.get("drawing-turn").to_owned());
+            turn_figure(fold, (false, title), words)
+        }
         Demo::Cut(cut) => cut_figure(cut, words.get("drawing-cut").to_owned(), words),
     };
-    if figure.title.is_empty() {
-        words.get("drawing-turn").clone_into(&mut figure.title);
-    }
     figure.name = format!("{}-{number}", figure.kind);
     figure.step = None;
     figure
@@ -122,10 +127,10 @@ fn lock_in_figure(fact: &LockInFact, title: String, words: &Words) -> Figure {
     figure("lock-in", (&fact.step, title), plates, alt)
 }
 
-fn turn_figure(fold: &Fold, along: bool, words: &Words) -> Figure {
+fn turn_figure(fold: &Fold, (along, title): (bool, String), words: &Words) -> Figure {
     let alt = both(words, |voice| speech::turn(fold, along, voice));
     let plates = both(words, |voice| turn::turn(fold, along, voice));
-    figure("turn", (&fold.step, fold.title.clone()), plates, alt)
+    figure("turn", (&fold.step, title), plates, alt)
 }
 
 fn cut_figure(cut: &Cut, title: String, words: &Words) -> Figure {
