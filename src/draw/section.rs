@@ -122,6 +122,24 @@ impl Flap {
     }
 }
 
+impl Stage {
+    /// Its left and its right end.
+    pub(super) fn span(&self) -> [f64; 2] {
+        let closed = |bed: &Bed, at: usize| if bed.closed[at] { THICK } else { 0.0 };
+        let beds = self
+            .beds
+            .iter()
+            .map(|bed| [bed.span[0] - closed(bed, 0), bed.span[1] + closed(bed, 1)]);
+        let flaps = self.flaps.iter().map(|flap| {
+            let end = flap.hinge + flap.side() * flap.lift().1 * flap.length();
+            [end.min(flap.hinge), end.max(flap.hinge)]
+        });
+        let nothing = [f64::INFINITY, f64::NEG_INFINITY];
+        beds.chain(flaps)
+            .fold(nothing, |[from, to], [left, right]| [from.min(left), to.max(right)])
+    }
+}
+
 /// Draws one moment with its highest point at `top`; gives the height of its floor.
 pub(super) fn stage(plate: &mut Plate, stage: &Stage, top: f64) -> f64 {
     let beds = stage.beds.iter().map(|bed| bed.layers.len() as f64 * THICK);

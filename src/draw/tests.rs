@@ -42,6 +42,10 @@ fn documents(sheets: &[Sheet]) -> Vec<(String, String)> {
         for figure in super::figures(sheet, &words) {
             all.push((format!("{stem}-{}-metric", figure.name), figure.svg.metric));
             all.push((format!("{stem}-{}-us", figure.name), figure.svg.us));
+            if let Some(wide) = figure.wide {
+                all.push((format!("{stem}-{}-wide-metric", figure.name), wide.metric));
+                all.push((format!("{stem}-{}-wide-us", figure.name), wide.us));
+            }
         }
         let svg = super::social(sheet, &sample::course(), &words);
         all.push((format!("{stem}-social"), svg));
@@ -384,6 +388,7 @@ mod room {
         fn in_turns(parts in 2_u32..=12, length in 250_i64..1200, share in 20_i64..100, fat in 1_u64..20_000) {
             let fold = sample::fold(parts, length, length * share / 100, fat);
             all_clear(both(&words(), |voice| turn::turn(&fold, false, voice)))?;
+            all_clear(both(&words(), |voice| turn::wide(&fold, false, voice)))?;
         }
 
         #[test]
@@ -395,6 +400,7 @@ mod room {
                 _ => sample::lock_in("book", [length, width], [length / 2 - 10, width - 10], [length / 2, width]),
             };
             all_clear(both(&words(), |voice| lock_in::lock_in(&fact, voice)))?;
+            all_clear(both(&words(), |voice| lock_in::wide(&fact, voice)))?;
         }
 
         #[test]
@@ -420,7 +426,9 @@ mod room {
                 start += if index % 3 == 0 { hands } else { hands + wait };
             }
             let time = sample::time(all);
-            all_clear(both(&words(), |voice| timeline::timeline(&time, "crescents", voice)))?;
+            for width in [640.0, 1280.0] {
+                all_clear(both(&words(), |voice| timeline::timeline(&time, ("crescents", width), voice)))?;
+            }
         }
     }
 }
