@@ -15,6 +15,8 @@ pub(super) struct Formula {
     second: bool,
     measure: bool,
     percent: bool,
+    /// How many equal doughs it is mixed in.
+    doughs: u64,
     /// The head of the column for one of several doughs; none where there is one.
     each: Option<String>,
     sections: Vec<Section>,
@@ -56,6 +58,7 @@ pub(super) fn formula(job: &Job) -> Formula {
         second: lines.iter().any(|line| line.grams.is_some()),
         measure: lines.iter().any(|line| measure(line).is_some()),
         percent: lines.iter().any(|line| line.percent_label.is_some()),
+        doughs: sheet.scale.doughs,
         each: (sheet.scale.doughs > 1).then(|| each_dough(job)),
         notes: sheet.notes.iter().map(|note| chosen(&note.text)).collect(),
         sections: sections(sheet, job.units),

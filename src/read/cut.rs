@@ -107,6 +107,12 @@ mod tests {
     #[test]
     fn turns_have_words_and_numbers() {
         assert_eq!(turn("double"), Some(Turn { parts: 4 }));
+        for (word, parts) in [("book", 4), ("letter", 3), ("single", 3), ("half", 2)] {
+            assert_eq!(turn(word), Some(Turn { parts }));
+        }
+        assert_eq!(turn("2"), Some(Turn { parts: 2 }));
+        assert_eq!(turn("12"), Some(Turn { parts: 12 }));
+        assert_eq!(turn("13"), None);
         assert_eq!(turn("3"), Some(Turn { parts: 3 }));
         assert_eq!(turn("5 parts"), Some(Turn { parts: 5 }));
         assert_eq!(turn("1"), None);
