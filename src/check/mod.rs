@@ -35,17 +35,22 @@ pub struct Case<'a> {
 /// A rule about one recipe.
 type Rule = fn(Case) -> Vec<Fault>;
 
-/// Every rule about one recipe.
+/// Rules that hold for every recipe.
 const RULES: &[Rule] = &[
-    amounts::second_amounts,
-    amounts::yields,
-    materials::unused,
     materials::unknown_uses,
     prose::braces,
     steps::rings,
     steps::videos,
     steps::makes,
     steps::preferment,
+];
+
+/// Rules that need the whole formula in grams: where a line of it could not be weighed they
+/// would only repeat that.
+const WHOLE_RULES: &[Rule] = &[
+    amounts::second_amounts,
+    amounts::yields,
+    materials::unused,
     lamination::fat_block,
     lamination::thickness,
     lamination::fat_layers,
@@ -60,9 +65,15 @@ const RULES: &[Rule] = &[
 
 /// Checks one recipe as written; the faults that it accepts with a reason are left out.
 pub fn recipe(case: Case) -> Vec<Fault> {
-    let mut faults = weigh(case.work.recipe, case.book).1;
+    let recipe = case.work.recipe;
+    let mut faults = weigh(recipe, case.book).1;
+    let written: usize = recipe.formula.iter().map(|section| section.lines.len()).sum();
+    let whole = faults.is_empty() && case.work.formula.lines.len() == written;
     faults.extend(RULES.iter().flat_map(|rule| rule(case)));
-    acceptance::accept(case.work.recipe, faults)
+    if whole {
+        faults.extend(WHOLE_RULES.iter().flat_map(|rule| rule(case)));
+    }
+    acceptance::accept(recipe, faults)
 }
 
 /// Checks what concerns the folder as a whole.
