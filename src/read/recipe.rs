@@ -261,6 +261,7 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
         lock_in: None,
         turn: None,
         cut: None,
+        shape: None,
         bake: None,
         fan: None,
         per_tray: None,

@@ -3,6 +3,7 @@
 mod content;
 mod course;
 mod dough;
+mod handwork;
 mod lines;
 mod prose;
 mod steps;
@@ -54,6 +55,7 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         preferment: lines::preferment(work, context),
         lamination: dough::lamination(work),
         cuts: dough::cuts(work, context),
+        handwork: handwork::handwork(work, context),
         time: time::time(work),
         water: content::water(work, context),
         allergens: content::allergens(&contents),
