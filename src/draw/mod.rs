@@ -40,6 +40,8 @@ mod turn;
 mod voice;
 
 #[cfg(test)]
+mod campaign;
+#[cfg(test)]
 mod sample;
 #[cfg(test)]
 mod tests;

@@ -79,7 +79,7 @@ fn technique_documents() -> Vec<(String, String)> {
 }
 
 /// The sheets of the demonstration course, at one and a half batches and as written.
-fn course_sheets() -> Vec<Sheet> {
+pub(super) fn course_sheets() -> Vec<Sheet> {
     let sources = course_sources(Path::new(env!("CARGO_MANIFEST_DIR")));
     let (content, _, _) = crate::read::content(&sources);
     let (pantry, _) = Pantry::with(&content.pantry);
@@ -101,7 +101,7 @@ fn course_sheets() -> Vec<Sheet> {
     clippy::disallowed_methods,
     reason = "a test that reads the demonstration course"
 )]
-fn course_sources(root: &Path) -> Vec<Source> {
+pub(super) fn course_sources(root: &Path) -> Vec<Source> {
     let mut sources = Vec::new();
     for folder in ["content", "content/recipes", "content/techniques"] {
         let entries = std::fs::read_dir(root.join(folder)).expect("the content is there");
