@@ -3,7 +3,7 @@
 use crate::fault::{Place, Placed};
 use crate::measure::{Duration, Exact, Length, Size, Temperature};
 
-use super::{Block, Brace, Share};
+use super::{Block, Brace, Shaping, Share};
 
 /// One step of the method.
 #[derive(Clone, Debug)]
@@ -38,6 +38,8 @@ pub struct Step {
     pub turn: Option<Placed<Turn>>,
     /// How the sheet is cut.
     pub cut: Option<Placed<CutPlan>>,
+    /// How each piece is shaped.
+    pub shape: Option<Placed<Shaping>>,
     /// Oven temperature and time.
     pub bake: Option<Placed<Bake>>,
     /// Oven temperature with a fan.

@@ -75,6 +75,7 @@ fn sheet() -> Sheet {
         preferment: Some(preferment()),
         lamination: Some(lamination()),
         cuts: Vec::new(),
+        handwork: crate::sheet::Handwork::default(),
         time: time(),
         water: Some(Water {
             desired_c: 23.0,

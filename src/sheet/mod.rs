@@ -7,6 +7,7 @@
 pub mod build;
 mod course;
 mod dough;
+mod handwork;
 mod line;
 mod step;
 mod time;
@@ -16,6 +17,7 @@ pub use course::{
     TechniqueSheet, Units,
 };
 pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
+pub use handwork::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};
 pub use line::{
     Allergen, Allergens, Cost, EachDough, Line, NutrientWords, Nutrients, Nutrition,
     OverallLine, Preferment, SectionTotal, Totals, Water,
@@ -54,6 +56,8 @@ pub struct Sheet {
     pub lamination: Option<Lamination>,
     /// The cutting plans.
     pub cuts: Vec<Cut>,
+    /// Rolling, shaping and traying.
+    pub handwork: Handwork,
     /// The times.
     pub time: Time,
     /// Oven, trays and loads of every bake.

@@ -152,6 +152,7 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         preferment: None,
         lamination: Some(lamination()),
         cuts: Vec::new(),
+        handwork: crate::sheet::Handwork::default(),
         time: time(),
         water: Some(Water {
             desired_c: 22.0,
