@@ -154,14 +154,7 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         cuts: Vec::new(),
         handwork: crate::sheet::Handwork::default(),
         time: time(),
-        water: Some(Water {
-            desired_c: 22.0,
-            water_c: 9.0,
-            ice_g: 0.0,
-            desired: Label::new("22 °C", "72 °F"),
-            water: Label::new("9 °C", "48 °F"),
-            ice: None,
-        }),
+        water: Some(water()),
         allergens: allergens(),
         nutrition: Some(nutrition()),
         cost: None,
@@ -176,6 +169,17 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         }],
         parts: parts(times),
         videos: vec![watch()],
+    }
+}
+
+fn water() -> Water {
+    Water {
+        desired_c: 22.0,
+        water_c: 9.0,
+        ice_g: 0.0,
+        desired: Label::new("22 °C", "72 °F"),
+        water: Label::new("9 °C", "48 °F"),
+        ice: None,
     }
 }
 
