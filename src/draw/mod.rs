@@ -85,7 +85,8 @@ pub struct Figure {
 pub fn figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
     let mut figures = Vec::new();
     if let Some(lamination) = &sheet.lamination {
-        let lock_in = lamination.lock_in.iter();
+        // The drawings show fat on dough; with the fat outside the ticket's words stand alone.
+        let lock_in = lamination.lock_in.iter().filter(|fact| !fact.inverted);
         figures.extend(
             lock_in.map(|fact| lock_in_figure(fact, title(sheet, &fact.step), words)),
         );

@@ -291,7 +291,7 @@ fn loaf(plate: &mut Plate, fact: &ShapeFact, piece: Piece) -> f64 {
     plate.polygon(&inner, ink::DOUGH);
     plate.double_arrow([piece.left + 16.0, y], [piece.right - 16.0, y]);
     let wide =
-        (fact.height_cm * piece.scale).max(150.0).min(WIDTH - MARGIN - SECOND - 20.0);
+        (fact.height_cm * piece.scale).clamp(150.0, WIDTH - MARGIN - SECOND - 20.0);
     let scale = wide / fact.height_cm.max(0.1);
     let deep = fact.depth_cm.unwrap_or(0.6 * fact.height_cm) * scale;
     let top = TOP + 24.0;

@@ -12,7 +12,7 @@ mod step;
 mod technique;
 
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
-pub use course::{Course, Kit, Lesson, PantryEntry, Room};
+pub use course::{Course, EggClasses, Kit, Lesson, PantryEntry, Room};
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
 pub use shaping::Shaping;

@@ -32,6 +32,8 @@ pub struct Step {
     pub sheet: Option<Placed<Size>>,
     /// How the fat is enclosed.
     pub lock_in: Option<Placed<LockIn>>,
+    /// Whether the fat is outside and the dough within.
+    pub inverted: bool,
     /// How the sheet is folded.
     pub turn: Option<Placed<Turn>>,
     /// How the sheet is cut.
@@ -213,5 +215,21 @@ impl Step {
     /// A ticket-less share of all of something.
     pub fn whole() -> UseShare {
         Share { part: Exact::from_integer(1.into()), words: String::new() }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Half, letter (single) and book (double) turns fold in 2, 3 and 4; an envelope or a
+    /// book encloses one layer of fat, a letter two: common practice, no source.
+    #[test]
+    fn turns_and_lock_ins_have_their_numbers() {
+        let words = [2, 3, 4, 5].map(|parts| Turn { parts }.word());
+        assert_eq!(words, ["half", "letter", "book", "5-part"]);
+        let kinds = [LockIn::Envelope, LockIn::Letter, LockIn::Book];
+        assert_eq!(kinds.map(LockIn::fat_layers), [1, 2, 1]);
+        assert_eq!(Step::whole().part, Exact::from_integer(1.into()));
     }
 }

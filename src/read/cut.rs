@@ -16,6 +16,14 @@ pub(crate) fn turn(text: &str) -> Option<Turn> {
     (2..=12).contains(&parts).then_some(Turn { parts })
 }
 
+/// A lock-in and whether the fat is outside: `envelope`, `letter`, `book`, `inverted book`.
+pub(crate) fn inverted_lock_in(text: &str) -> Option<(LockIn, bool)> {
+    match text.trim().strip_prefix("inverted") {
+        Some(kind) => Some((lock_in(kind)?, true)),
+        None => Some((lock_in(text)?, false)),
+    }
+}
+
 /// Turns after one another: `book, book, letter`. At most eight: more than two million
 /// layers are flour and fat again.
 pub(crate) fn turns(text: &str) -> Option<Vec<Turn>> {
@@ -112,8 +120,17 @@ mod tests {
     #[test]
     fn turns_have_words_and_numbers() {
         assert_eq!(turn("double"), Some(Turn { parts: 4 }));
+        for (word, parts) in [("book", 4), ("letter", 3), ("single", 3), ("half", 2)] {
+            assert_eq!(turn(word), Some(Turn { parts }));
+        }
+        assert_eq!(turn("2"), Some(Turn { parts: 2 }));
+        assert_eq!(turn("12"), Some(Turn { parts: 12 }));
+        assert_eq!(turn("13"), None);
         assert_eq!(turn("3"), Some(Turn { parts: 3 }));
         assert_eq!(turn("5 parts"), Some(Turn { parts: 5 }));
         assert_eq!(turn("1"), None);
+        assert_eq!(inverted_lock_in("inverted book"), Some((LockIn::Book, true)));
+        assert_eq!(inverted_lock_in("letter"), Some((LockIn::Letter, false)));
+        assert_eq!(inverted_lock_in("inverted"), None);
     }
 }
