@@ -9,6 +9,7 @@ mod cutting;
 mod kit;
 mod lamination;
 mod links;
+mod look;
 mod materials;
 mod names;
 mod prose;
@@ -81,5 +82,7 @@ pub fn content(content: &Content) -> Vec<Fault> {
     let mut faults = names::clashes(content);
     faults.extend(names::lessons(content));
     faults.extend(links::links(content));
+    faults.extend(look::accent(content));
+    faults.extend(look::logo(content));
     faults
 }
