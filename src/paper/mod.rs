@@ -24,8 +24,6 @@ mod fixture;
 #[cfg(test)]
 mod room_tests;
 #[cfg(test)]
-mod speed;
-#[cfg(test)]
 mod tests;
 
 pub use fault::PaperFault;
