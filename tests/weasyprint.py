@@ -7,7 +7,7 @@
 Each recipe becomes one HTML page of the same title, table, steps and drawings, in the same
 typefaces on A4, with a plain style sheet of one column (WeasyPrint's good case). After one
 page to warm up, every page is typeset three times in this process; the median is printed
-beside that of `one_sheet` in tests/speed.rs, measured just before and just after. Layouts
+beside that of `one_sheet` in tests/typesetting.rs, measured just before and just after. Layouts
 are alike, not the same: take the ratio for its size, not for its digits.
 """
 
@@ -79,7 +79,7 @@ def page(site, facts):
 
 
 def ours():
-    command = "cargo test --release --test speed -- --ignored --nocapture --exact one_sheet"
+    command = "cargo test --release --test typesetting -- --ignored --nocapture --exact one_sheet"
     said = subprocess.run(command.split(), capture_output=True, text=True, check=True).stdout
     return float(re.search(r"sheet: ([\d.]+) ms", said)[1])
 

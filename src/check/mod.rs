@@ -8,10 +8,13 @@ mod amounts;
 mod cutting;
 mod kit;
 mod lamination;
+mod layers;
 mod links;
 mod look;
 mod materials;
 mod names;
+mod ovens;
+mod perishable;
 mod prose;
 mod safety;
 mod steps;
@@ -20,8 +23,8 @@ mod steps;
 mod testing;
 
 use crate::fault::Fault;
-use crate::formula::{Book, weigh};
-use crate::model::Content;
+use crate::formula::{Book, Source, weigh};
+use crate::model::{Content, Recipe};
 use crate::work::Work;
 
 /// What a rule about one recipe looks at.
@@ -56,25 +59,46 @@ const WHOLE_RULES: &[Rule] = &[
     lamination::thickness,
     lamination::fat_layers,
     lamination::parts,
+    layers::fat_share,
+    layers::seams,
     cutting::layouts,
     cutting::counts,
     kit::mixer,
     kit::bench,
     safety::allergens,
     safety::cold_water,
+    safety::unknown_water,
+    ovens::fans,
+    perishable::cooling,
+    perishable::cooling_times,
+    perishable::held_warm,
+    perishable::raw_egg,
+    perishable::cores,
 ];
 
 /// Checks one recipe as written; the faults that it accepts with a reason are left out.
 pub fn recipe(case: Case) -> Vec<Fault> {
     let recipe = case.work.recipe;
     let mut faults = weigh(recipe, case.book).1;
-    let written: usize = recipe.formula.iter().map(|section| section.lines.len()).sum();
-    let whole = faults.is_empty() && case.work.formula.lines.len() == written;
     faults.extend(RULES.iter().flat_map(|rule| rule(case)));
-    if whole {
+    if is_whole(recipe, case.book) {
         faults.extend(WHOLE_RULES.iter().flat_map(|rule| rule(case)));
     }
     acceptance::accept(recipe, faults)
+}
+
+/// Whether every line of a recipe, and of what it includes, has its weight. The recipes of
+/// a checked folder include one another in no ring.
+fn is_whole(recipe: &Recipe, book: Book) -> bool {
+    let (formula, faults) = weigh(recipe, book);
+    let written: usize = recipe.formula.iter().map(|section| section.lines.len()).sum();
+    let included = formula.lines.iter().filter_map(|line| match line.source {
+        Source::Recipe(inner) => Some(inner),
+        Source::Item(_) => None,
+    });
+    faults.is_empty()
+        && formula.lines.len() == written
+        && included.into_iter().all(|inner| is_whole(inner, book))
 }
 
 /// Checks what concerns the folder as a whole.

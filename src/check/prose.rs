@@ -1,6 +1,6 @@
 //! Braces in prose mean something.
 
-use crate::fault::Fault;
+use crate::fault::{Fault, clip};
 use crate::model::{Inline, Live};
 
 use super::Case;
@@ -15,6 +15,7 @@ pub(super) fn braces(case: Case) -> Vec<Fault> {
                 && let Live::Named { name, .. } = &value.value
                 && !is_known(name, case)
             {
+                let name = &clip(name);
                 let message = format!("`{{{name}}}` means nothing here");
                 let help = help(name, case);
                 faults.push(

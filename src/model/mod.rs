@@ -9,13 +9,15 @@ mod amount;
 mod course;
 mod prose;
 mod recipe;
+mod shaping;
 mod step;
 mod technique;
 
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
-pub use course::{Course, Kit, Lesson, Look, PantryEntry, Room};
+pub use course::{Course, EggClasses, Kit, Lesson, Look, PantryEntry, Room};
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
+pub use shaping::Shaping;
 pub use step::{
     Bake, CutPlan, Hold, LockIn, Pace, Shape, Span, Step, Turn, Use, UseShare, Wait,
 };

@@ -18,7 +18,7 @@ use crate::model::Content;
 use crate::words::Words;
 
 pub(crate) use amount::quantity as amount_of;
-pub(crate) use quantity::{size as size_of, tin};
+pub(crate) use quantity::{size as size_of, temperature, tin};
 pub(crate) use recipe::density;
 
 /// One file of the content folder.

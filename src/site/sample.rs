@@ -119,6 +119,8 @@ fn live(metric: String, us: &str) -> Inline<Label> {
 fn sheet(batch: &str, times: u64) -> Sheet {
     let pieces = 12 * times;
     Sheet {
+        bakes: Vec::new(),
+        notes: Vec::new(),
         facts: 1,
         recipe: "crescents".into(),
         title: "Crescents".into(),
@@ -135,6 +137,8 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         },
         formula: formula(times),
         totals: Totals {
+            true_hydration: false,
+            each_dough: None,
             grams: 700.0,
             flour_g: 500.0,
             hydration_percent: Some(56.0),
@@ -149,15 +153,9 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         preferment: None,
         lamination: Some(lamination()),
         cuts: Vec::new(),
+        handwork: crate::sheet::Handwork::default(),
         time: time(),
-        water: Some(Water {
-            desired_c: 22.0,
-            water_c: 9.0,
-            ice_g: 0.0,
-            desired: Label::new("22 °C", "72 °F"),
-            water: Label::new("9 °C", "48 °F"),
-            ice: None,
-        }),
+        water: Some(water()),
         allergens: allergens(),
         nutrition: Some(nutrition()),
         cost: None,
@@ -175,8 +173,20 @@ fn sheet(batch: &str, times: u64) -> Sheet {
     }
 }
 
+fn water() -> Water {
+    Water {
+        desired_c: 22.0,
+        water_c: 9.0,
+        ice_g: 0.0,
+        desired: Label::new("22 °C", "72 °F"),
+        water: Label::new("9 °C", "48 °F"),
+        ice: None,
+    }
+}
+
 fn formula(times: u64) -> Vec<Line> {
     let line = |section: &str, ingredient: &str, grams: u64, percent: &str| Line {
+        each_dough: None,
         section: section.into(),
         ingredient: ingredient.into(),
         key: ingredient.into(),
@@ -205,6 +215,7 @@ fn formula(times: u64) -> Vec<Line> {
 
 fn lamination() -> Lamination {
     Lamination {
+        inverted: false,
         lock_in: None,
         turns: vec!["book".into(), "letter".into()],
         folds: Vec::new(),
@@ -274,7 +285,17 @@ fn allergens() -> Allergens {
 fn nutrition() -> Nutrition {
     let nutrients =
         Nutrients { energy_kcal: 210.4, protein_g: 4.25, ..Nutrients::default() };
-    Nutrition { per_piece: Some(nutrients.clone()), per_100_g: nutrients, estimate: true }
+    Nutrition {
+        per_piece: Some(nutrients.clone()),
+        per_piece_rounded: Some(NutrientWords {
+            energy: "210 kcal".into(),
+            protein: "4 g".into(),
+            ..NutrientWords::default()
+        }),
+        per_100_g: nutrients,
+        bake_loss_percent: None,
+        estimate: true,
+    }
 }
 
 fn watch() -> Watch {
