@@ -7,12 +7,13 @@ use sha2::{Digest, Sha256};
 
 use crate::draw::{Figure, demo, figures, png, social};
 use crate::edition::Edition;
+use crate::media::{Medium, resized};
 use crate::paper::{Job, Press};
 use crate::sheet::{
     Batch, CourseSheet, HandoutKind, HandoutLink, Paper, RecipeSheets, TechniqueSheet,
     Units,
 };
-use crate::site::{self, FigureMap, TemplateFault};
+use crate::site::{self, Cartridge, FigureMap, TemplateFault};
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -70,6 +71,8 @@ pub struct Plates {
     pub techniques: Vec<TechniqueSheet>,
     /// The drawings.
     pub figures: FigureMap,
+    /// The pictures.
+    pub media: Vec<Medium>,
 }
 
 impl Plates {
@@ -84,7 +87,8 @@ impl Plates {
             .collect();
         let techniques = edition.techniques(words);
         let figures = drawings(&recipes, &techniques, words);
-        Some(Self { course, recipes, techniques, figures })
+        let media = edition.content.media.clone();
+        Some(Self { course, recipes, techniques, figures, media })
     }
 
     /// The drawings of a recipe at one batch size.
@@ -129,6 +133,7 @@ pub fn products<'a>(
         recipes: &plates.recipes,
         techniques: &plates.techniques,
         figures: &plates.figures,
+        media: &plates.media,
         handouts: &links,
         words,
         theme,
@@ -144,6 +149,11 @@ pub fn products<'a>(
         ),
     );
     all.extend(plates.recipes.iter().map(|sheets| picture(sheets, plates, words, theme)));
+    all.extend(plates.media.iter().flat_map(photographs));
+    if plates.course.offline {
+        all.extend(site::ICONS.map(|size| icon(size, theme)));
+    }
+    all.push(package(Cartridge::new(&input)?));
     let press = Arc::new(Press::new(theme));
     let look = theme_key(theme);
     all.extend(links.iter().filter_map(|link| {
@@ -182,6 +192,29 @@ fn picture<'a>(
     let inputs = svg.clone().into_bytes();
     let make = move || png(&svg, theme, SOCIAL_WIDTH).map_err(|error| error.to_string());
     Product::new(path, &[&inputs, theme_key(theme).as_bytes()], Box::new(make))
+}
+
+/// A picture in every size that pages offer.
+fn photographs(medium: &Medium) -> Vec<Product<'_>> {
+    let at = |width: u32| {
+        let make = move || resized(medium, width);
+        Product::new(medium.address(width), &[medium.hash.as_bytes()], Box::new(make))
+    };
+    medium.widths().into_iter().map(at).collect()
+}
+
+/// The theme's icon for a home screen.
+fn icon(size: u32, theme: &Theme) -> Product<'_> {
+    let svg = theme.text("site/icon.svg");
+    let make = move || png(svg, theme, size).map_err(|error| error.to_string());
+    Product::new(format!("assets/icon-{size}.png"), &[svg.as_bytes()], Box::new(make))
+}
+
+/// The course for learning platforms.
+fn package<'a>(cartridge: Cartridge) -> Product<'a> {
+    let key = key(&cartridge.inputs());
+    let path = cartridge.path();
+    Product::new(path, &[key.as_bytes()], Box::new(move || cartridge.pack()))
 }
 
 /// What handouts are set with.

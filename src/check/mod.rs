@@ -11,6 +11,7 @@ mod lamination;
 mod links;
 mod materials;
 mod names;
+mod pictures;
 mod prose;
 mod safety;
 mod steps;
@@ -70,5 +71,7 @@ pub fn content(content: &Content) -> Vec<Fault> {
     let mut faults = names::clashes(content);
     faults.extend(names::lessons(content));
     faults.extend(links::links(content));
+    faults.extend(pictures::missing(content));
+    faults.extend(names::words(content));
     faults
 }

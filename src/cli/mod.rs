@@ -75,8 +75,10 @@ fn command(args: &Args) -> Done {
 
 /// Reads and checks the content folder.
 fn open(args: &Args) -> Result<Edition, Stop> {
-    let (sources, faults) = store::load(&args.content)?;
-    Ok(Edition::new(&sources, faults))
+    let (sources, mut faults) = store::load(&args.content)?;
+    let (media, found) = store::media(&args.content)?;
+    faults.extend(found);
+    Ok(Edition::new(&sources, media, faults))
 }
 
 /// The words of the theme in the course's language, else in English.

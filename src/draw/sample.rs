@@ -374,5 +374,8 @@ pub(super) fn course() -> CourseSheet {
         currency: "EUR".into(),
         lessons: Vec::new(),
         cautions: Vec::new(),
+        news: Vec::new(),
+        glossary: Vec::new(),
+        offline: false,
     }
 }

@@ -3,6 +3,8 @@
 use crate::fault::{Place, Placed};
 use crate::measure::{CupSet, Exact, Mass, Size, Temperature, TemperatureStep};
 
+use super::{Block, Brace};
+
 /// `course.yaml`.
 #[derive(Clone, Debug)]
 pub struct Course {
@@ -44,6 +46,10 @@ pub struct Course {
     pub lessons: Vec<Lesson>,
     /// House cautions, shown on every page and sheet.
     pub cautions: Vec<String>,
+    /// What is new, newest first.
+    pub news: Vec<News>,
+    /// Whether the site can be kept on a phone and read with no connection.
+    pub offline: bool,
     /// The file.
     pub place: Place,
 }
@@ -72,6 +78,15 @@ pub struct Room {
     pub tap: Option<Temperature>,
     /// What mixing adds: a difference.
     pub friction: Option<TemperatureStep>,
+}
+
+/// One thing that is new.
+#[derive(Clone, Debug)]
+pub struct News {
+    /// Since when, ISO 8601.
+    pub date: String,
+    /// What.
+    pub content: Vec<Block<Brace>>,
 }
 
 /// One lesson of the course.

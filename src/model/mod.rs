@@ -5,13 +5,19 @@
 
 mod amount;
 mod course;
+mod glossary;
+mod picture;
 mod prose;
 mod recipe;
 mod step;
 mod technique;
 
+use crate::media::Medium;
+
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
-pub use course::{Course, Kit, Lesson, PantryEntry, Room};
+pub use course::{Course, Kit, Lesson, News, PantryEntry, Room};
+pub use glossary::Entry;
+pub use picture::Shown;
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
 pub use step::{
@@ -30,6 +36,10 @@ pub struct Content {
     pub recipes: Vec<Recipe>,
     /// Every technique, by file name.
     pub techniques: Vec<Technique>,
+    /// The words of the trade, from `glossary.yaml`, in order.
+    pub glossary: Vec<Entry>,
+    /// Every picture in the media folder, by file name.
+    pub media: Vec<Medium>,
 }
 
 impl Content {

@@ -57,6 +57,9 @@ fn course() -> CourseSheet {
         currency: "EUR".into(),
         lessons: Vec::new(),
         cautions: Vec::new(),
+        news: Vec::new(),
+        glossary: Vec::new(),
+        offline: false,
     }
 }
 
@@ -323,6 +326,8 @@ fn heading(step: &str) -> String {
 
 fn watch() -> Watch {
     Watch {
+        length: None,
+        still: None,
         name: "lock-in".into(),
         address: "https://media.saltmarsh.example/layers/lock-in".into(),
     }
@@ -360,6 +365,7 @@ pub(super) fn step(number: usize, name: &str, rows: &[[&str; 4]]) -> StepSheet {
             ingredient: "butter".into(),
         }],
         watch: None,
+        picture: None,
         until: Some("it bends over the edge of the bench without cracking".into()),
         prose: vec![Block::Paragraph { content }],
     }

@@ -5,7 +5,9 @@ mod body;
 mod course;
 mod cut;
 mod fields;
+mod glossary;
 mod pantry;
+mod picture;
 mod prose;
 mod quantity;
 mod recipe;
@@ -93,6 +95,9 @@ impl Reader {
         match parts_of(&file.path) {
             ("", "pantry", "yaml") => {
                 self.content.pantry = pantry::read(&name, &file.text, faults);
+            }
+            ("", "glossary", "yaml") => {
+                self.content.glossary = glossary::read(&name, &file.text, faults);
             }
             ("recipes", stem, "md") => {
                 let recipe = recipe::read(&name, &file.text, stem, comma, faults);

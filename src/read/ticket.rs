@@ -3,12 +3,13 @@
 use crate::fault::{Fault, Placed, nearest};
 use crate::model::{Step, Use};
 
-use super::{amount, cut, fields, quantity};
+use super::{amount, cut, fields, picture, quantity};
 
 /// The keys a ticket may hold.
-const KEYS: [&str; 19] = [
+const KEYS: [&str; 20] = [
     "hands", "wait", "where", "at", "hold", "after", "uses", "kit", "sheet", "lock-in",
     "turn", "cut", "bake", "fan", "per tray", "core", "cool", "until", "watch",
+    "picture",
 ];
 
 /// Reads a ticket into the step whose heading it stands under.
@@ -112,6 +113,7 @@ fn set(step: &mut Step, line: Line) -> Result<(), Fault> {
         "cool" => step.cool = Some(line.value),
         "until" => step.until = Some(line.value.value),
         "watch" => step.watch = Some(line.value),
+        "picture" => step.picture = Some(picture::in_line(&line.value)?),
         _ => return set_dough(step, line),
     }
     Ok(())

@@ -38,6 +38,34 @@ pub struct CourseSheet {
     pub lessons: Vec<LessonSheet>,
     /// House cautions.
     pub cautions: Vec<String>,
+    /// What is new, newest first.
+    pub news: Vec<NewsSheet>,
+    /// The words of the trade that the course explains, in order of the alphabet.
+    pub glossary: Vec<TradeWord>,
+    /// Whether the site can be read with no connection.
+    pub offline: bool,
+}
+
+/// One thing that is new.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct NewsSheet {
+    /// Since when, ISO 8601.
+    pub date: String,
+    /// What.
+    pub content: Vec<Block<Label>>,
+}
+
+/// One word of the trade.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct TradeWord {
+    /// Its name in addresses: `lock-in`.
+    pub name: String,
+    /// The word.
+    pub word: String,
+    /// Other forms of it that a text may use.
+    pub also: Vec<String>,
+    /// What it means.
+    pub meaning: Vec<Block<Label>>,
 }
 
 /// One lesson.

@@ -12,15 +12,15 @@ mod step;
 mod time;
 
 pub use course::{
-    Batch, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Paper, RecipeSheets,
-    TechniqueSheet, Units,
+    Batch, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, NewsSheet, Paper,
+    RecipeSheets, TechniqueSheet, TradeWord, Units,
 };
 pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
 pub use line::{
     Allergen, Allergens, Cost, Line, Nutrients, Nutrition, OverallLine, Preferment,
     SectionTotal, Totals, Water,
 };
-pub use step::{Ingredients, Part, StepSheet, TicketRow, Watch};
+pub use step::{Ingredients, Part, Picture, StepSheet, TicketRow, Watch};
 pub use time::{StepTime, Time};
 
 use schemars::JsonSchema;

@@ -4,27 +4,37 @@
 //! unit system is in the page at every size and in both systems; style rules show one.
 
 mod assets;
+mod cartridge;
 mod course;
 mod engine;
+mod feed;
 mod figure;
+mod find;
 mod html;
 mod linked;
+mod offline;
 mod overlay;
+mod picture;
 mod print;
 mod prose;
 mod recipe;
 mod shell;
 mod technique;
+mod trade;
 mod vary;
+mod words;
 
 #[cfg(test)]
 mod sample;
 
+pub use cartridge::Cartridge;
 pub use engine::TemplateFault;
 pub use figure::FigureMap;
+pub use offline::ICONS;
 
 use rayon::prelude::*;
 
+use crate::media::Medium;
 use crate::sheet::{CourseSheet, HandoutLink, RecipeSheets, TechniqueSheet};
 use crate::theme::Theme;
 use crate::words::Words;
@@ -42,6 +52,8 @@ pub struct Input<'a> {
     pub techniques: &'a [TechniqueSheet],
     /// The drawings by recipe and batch key, or by technique and an empty key.
     pub figures: &'a FigureMap,
+    /// The pictures.
+    pub media: &'a [Medium],
     /// Every handout that is made.
     pub handouts: &'a [HandoutLink],
     /// The fixed words.
@@ -79,8 +91,13 @@ pub fn pages(input: &Input) -> Result<Vec<Page>, TemplateFault> {
     pages.push(course::page(input, &engine)?);
     pages.push(print::page(input, &engine)?);
     pages.push(course::missing(input, &engine)?);
+    pages.push(find::page(input, &engine)?);
+    pages.push(find::index(input));
+    pages.extend(words::page(input, &engine)?);
     pages.extend(assets::sitemap(input));
+    pages.extend(feed::feed(input));
     pages.extend(assets::files(input));
+    pages.extend(offline::files(input, &pages));
     pages.sort_by(|one, other| one.path.cmp(&other.path));
     Ok(pages)
 }

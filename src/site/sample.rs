@@ -2,6 +2,7 @@
 
 use crate::draw::Figure;
 use crate::measure::Label;
+use crate::media::Medium;
 use crate::model::{Block, Inline};
 use crate::sheet::*;
 use crate::theme::Theme;
@@ -24,6 +25,7 @@ pub(super) struct Sample {
     pub(super) techniques: Vec<TechniqueSheet>,
     pub(super) figures: FigureMap,
     pub(super) handouts: Vec<HandoutLink>,
+    pub(super) media: Vec<Medium>,
     pub(super) theme: Theme,
 }
 
@@ -43,6 +45,7 @@ impl Sample {
             techniques: vec![technique()],
             figures: figures(),
             handouts: handouts(),
+            media: vec![loaf()],
             theme: Theme::built_in(),
         }
     }
@@ -55,6 +58,7 @@ impl Sample {
             techniques: &self.techniques,
             figures: &self.figures,
             handouts: &self.handouts,
+            media: &self.media,
             words: &words(),
             theme: &self.theme,
         })
@@ -67,6 +71,18 @@ impl Sample {
         found.map_or(String::new(), |page| {
             String::from_utf8_lossy(&page.bytes).into_owned()
         })
+    }
+}
+
+/// A picture of which only the size is ever looked at.
+fn loaf() -> Medium {
+    let bytes: &[u8] = &[];
+    Medium {
+        name: "loaf.png".into(),
+        width: 1200,
+        height: 800,
+        hash: "0".into(),
+        bytes: bytes.into(),
     }
 }
 
@@ -90,6 +106,19 @@ fn course() -> CourseSheet {
             techniques: vec!["letter-turn".into()],
         }],
         cautions: vec!["Do not taste raw dough.".into()],
+        news: vec![NewsSheet {
+            date: "2027-02-15".into(),
+            content: vec![Block::Paragraph {
+                content: vec![text("The crescents are new.")],
+            }],
+        }],
+        glossary: vec![TradeWord {
+            name: "bench".into(),
+            word: "bench".into(),
+            also: vec!["benches".into()],
+            meaning: vec![Block::Paragraph { content: vec![text("Where you roll.")] }],
+        }],
+        offline: true,
     }
 }
 
@@ -280,6 +309,8 @@ fn watch() -> Watch {
     Watch {
         name: "roll-up".into(),
         address: "https://media.saltmarsh.example/layers/roll-up".into(),
+        length: Some("4 min".into()),
+        still: None,
     }
 }
 
@@ -309,6 +340,7 @@ fn parts(times: u64) -> Vec<Part> {
                 ingredient: "bread flour".into(),
             }],
             watch: None,
+            picture: None,
             until: Some("it clears the bowl".into()),
             prose: vec![Block::Paragraph { content: prose }],
         }),
@@ -319,6 +351,10 @@ fn parts(times: u64) -> Vec<Part> {
             ticket: vec![row("oven", "Oven", Label::new("190 °C", "375 °F"))],
             ingredients: Vec::new(),
             watch: Some(watch()),
+            picture: Some(Picture {
+                file: "loaf.png".into(),
+                alt: "A brown loaf".into(),
+            }),
             until: None,
             prose: vec![Block::Caution {
                 content: vec![Block::Paragraph {

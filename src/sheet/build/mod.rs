@@ -19,7 +19,7 @@ use crate::pantry::Kind;
 use crate::words::Words;
 use crate::work::Work;
 
-use super::{Scale, Sheet, Watch};
+use super::{Scale, Sheet};
 
 /// What the sheet is put into words with.
 #[derive(Clone, Copy)]
@@ -64,14 +64,7 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         faults: faults.iter().map(|name| (*name).to_owned()).collect(),
         opening: prose::blocks(&recipe.opening, None, work, context),
         parts: steps::parts(work, context),
-        videos: recipe
-            .videos
-            .iter()
-            .map(|video| Watch {
-                name: video.name.clone(),
-                address: video.address.value.clone(),
-            })
-            .collect(),
+        videos: recipe.videos.iter().map(steps::video_sheet).collect(),
     }
 }
 
