@@ -59,6 +59,9 @@ fn leads_somewhere(to: &str, folder: &str, content: &Content) -> bool {
     let from_top = if folder.is_empty() { Some(path) } else { path.strip_prefix("../") };
     let (target, name) =
         from_top.and_then(|path| path.split_once('/')).unwrap_or((folder, path));
+    if content.is_unread(name) {
+        return true;
+    }
     match target {
         "recipes" => content.recipes.iter().any(|recipe| recipe.name == name),
         "techniques" => content.techniques.iter().any(|technique| technique.name == name),

@@ -44,7 +44,8 @@ pub(super) fn lessons(content: &Content) -> Vec<Fault> {
         faults.extend(missing(&lesson.recipes, &recipes, "recipes"));
         faults.extend(missing(&lesson.techniques, &techniques, "techniques"));
     }
-    faults
+    faults.retain(|(name, _)| !content.is_unread(name));
+    faults.into_iter().map(|(_, fault)| fault).collect()
 }
 
 /// Each form of a word of the trade is explained once.
@@ -67,7 +68,12 @@ pub(super) fn words(content: &Content) -> Vec<Fault> {
     faults
 }
 
-fn missing(named: &[Placed<String>], known: &[&str], folder: &str) -> Vec<Fault> {
+/// Names without a file, each with its fault.
+fn missing(
+    named: &[Placed<String>],
+    known: &[&str],
+    folder: &str,
+) -> Vec<(String, Fault)> {
     let unknown = named.iter().filter(|name| !known.contains(&name.value.as_str()));
     unknown
         .map(|name| {
@@ -76,7 +82,8 @@ fn missing(named: &[Placed<String>], known: &[&str], folder: &str) -> Vec<Fault>
                 || format!("Files there: {}.", known.join(", ")),
                 |near| format!("Did you mean `{near}`?"),
             );
-            Fault::error("missing-file", &name.place, message).help(help)
+            let fault = Fault::error("missing-file", &name.place, message).help(help);
+            (name.value.clone(), fault)
         })
         .collect()
 }

@@ -22,6 +22,7 @@ use clap::Parser;
 
 use crate::edition::Edition;
 use crate::model::Recipe;
+use crate::paper::missing_glyphs;
 use crate::store;
 use crate::theme::Theme;
 use crate::words::Words;
@@ -73,12 +74,14 @@ fn command(args: &Args) -> Done {
     }
 }
 
-/// Reads and checks the content folder.
-fn open(args: &Args) -> Result<Edition, Stop> {
+/// Reads and checks the content folder, and loads the theme it is shown with.
+fn open(args: &Args) -> Result<(Edition, Theme), Stop> {
+    let theme = store::theme(args.theme.as_deref())?;
     let (sources, mut faults) = store::load(&args.content)?;
     let (media, found) = store::media(&args.content)?;
     faults.extend(found);
-    Ok(Edition::new(&sources, media, faults))
+    faults.extend(missing_glyphs(&sources, &theme));
+    Ok((Edition::new(&sources, media, faults), theme))
 }
 
 /// The words of the theme in the course's language, else in English.

@@ -1,15 +1,13 @@
 //! `tourier scale`: the scaled formula on the terminal.
 
 use crate::sheet::{Line, Sheet};
-use crate::store;
 
 use super::args::{Args, RecipeArgs};
 use super::{Done, Stop, open, recipe, words};
 
 /// Prints the formula in both unit systems with baker's percentages.
 pub(super) fn run(args: &Args, options: &RecipeArgs) -> Done {
-    let edition = open(args)?;
-    let theme = store::theme(args.theme.as_deref())?;
+    let (edition, theme) = open(args)?;
     let words = words(&theme, &edition)?;
     let recipe = recipe(&edition, &options.recipe)?;
     let sheet =

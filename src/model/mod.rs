@@ -40,11 +40,19 @@ pub struct Content {
     pub glossary: Vec<Entry>,
     /// Every picture in the media folder, by file name.
     pub media: Vec<Medium>,
+    /// Files that are there and could not be read, by name without ending: a fault says
+    /// why, and nothing else should say that they are missing.
+    pub unread: Vec<String>,
 }
 
 impl Content {
     /// The recipe in the file of this name.
     pub fn recipe(&self, name: &str) -> Option<&Recipe> {
         self.recipes.iter().find(|recipe| recipe.name == name)
+    }
+
+    /// Whether there is a file of this name that could not be read.
+    pub fn is_unread(&self, name: &str) -> bool {
+        self.unread.iter().any(|unread| unread == name)
     }
 }

@@ -9,7 +9,7 @@ mod table;
 
 use std::collections::BTreeMap;
 
-use crate::fault::{Fault, nearest};
+use crate::fault::{Fault, clip, nearest};
 use crate::model::PantryEntry;
 
 pub use item::{Allergen, Item, Kind, NUTRIENTS, Nutrients, Portion};
@@ -106,7 +106,7 @@ impl Pantry {
 
     /// The fault of naming an ingredient that is not there.
     pub fn unknown(&self, name: &crate::fault::Placed<String>) -> Fault {
-        let message = format!("`{}` is not in the pantry", name.value);
+        let message = format!("`{}` is not in the pantry", clip(&name.value));
         let lines = format!(
             "add to `pantry.yaml`:\n{}:\n  density: 0.5 g/ml\n  allergens: none",
             name.value

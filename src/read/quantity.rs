@@ -14,7 +14,10 @@ pub(super) fn number(text: &str, comma: bool) -> Option<(Exact, &str)> {
     while !prefix.is_empty() {
         let trimmed = prefix.trim_end();
         if let Some(value) = parse(trimmed, comma) {
-            return Some((value, &text[trimmed.len()..]));
+            let rest = &text[trimmed.len()..];
+            // A number broken off in its middle is none.
+            return (!rest.starts_with(|c: char| c.is_ascii_digit()))
+                .then_some((value, rest));
         }
         let last = trimmed.chars().last()?;
         prefix = &trimmed[..trimmed.len() - last.len_utf8()];

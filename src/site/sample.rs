@@ -386,6 +386,7 @@ fn figures() -> FigureMap {
         title: "The sheet".into(),
         alt: Label::new("60 by 25 cm", "23½ by 9¾ in"),
         svg: Label::new(svg("metric"), svg("us")),
+        wide: None,
     };
     let technique = Figure { step: None, ..figure.clone() };
     ["x1", "x2"]
