@@ -258,6 +258,7 @@ pub(super) fn time(steps: Vec<StepTime>) -> Time {
         wait: measure::show::minutes(elapsed.saturating_sub(hands)),
         elapsed: measure::show::minutes(elapsed),
         critical_path: Vec::new(),
+        ready: Vec::new(),
         steps,
     }
 }

@@ -3,7 +3,7 @@
 use image::codecs::jpeg::JpegEncoder;
 use image::codecs::png::{CompressionType, FilterType as PngFilter, PngEncoder};
 use image::imageops::FilterType;
-use image::{DynamicImage, ImageDecoder, ImageEncoder, ImageFormat};
+use image::{DynamicImage, ImageDecoder, ImageFormat};
 
 use super::{Medium, decoder, format};
 
@@ -39,18 +39,15 @@ fn upright(medium: &Medium) -> Result<DynamicImage, String> {
 fn encoded(picture: &DynamicImage, png: bool) -> Result<Vec<u8>, String> {
     let mut bytes = Vec::new();
     let written = if png {
-        let picture = picture.to_rgba8();
-        PngEncoder::new_with_quality(
-            &mut bytes,
-            CompressionType::Best,
-            PngFilter::Adaptive,
-        )
-        .write_image(
-            &picture,
-            picture.width(),
-            picture.height(),
-            image::ExtendedColorType::Rgba8,
-        )
+        let best = (CompressionType::Best, PngFilter::Adaptive);
+        let encoder = PngEncoder::new_with_quality(&mut bytes, best.0, best.1);
+        let opaque = !picture.color().has_alpha();
+        let plain = if opaque {
+            picture.to_rgb8().into()
+        } else {
+            DynamicImage::from(picture.to_rgba8())
+        };
+        plain.write_with_encoder(encoder)
     } else {
         JpegEncoder::new_with_quality(&mut bytes, QUALITY)
             .encode_image(&picture.to_rgb8())

@@ -122,6 +122,7 @@ fn time() -> Time {
         wait: "5 h".into(),
         elapsed: "6 h 25 min".into(),
         critical_path: Vec::new(),
+        ready: Vec::new(),
         steps: vec![
             step_time("lock-in-the-butter", 0, [6, 30]),
             step_time("first-turn", 40, [8, 40]),

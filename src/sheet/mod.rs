@@ -21,7 +21,7 @@ pub use line::{
     SectionTotal, Totals, Water,
 };
 pub use step::{Ingredients, Part, Picture, StepSheet, TicketRow, Watch};
-pub use time::{StepTime, Time};
+pub use time::{Ready, StepTime, Time};
 
 use schemars::JsonSchema;
 use serde::Serialize;

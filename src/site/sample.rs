@@ -277,6 +277,10 @@ fn time() -> Time {
         wait: "1 h 20 min".into(),
         elapsed: "1 h 40 min".into(),
         critical_path: Vec::new(),
+        ready: vec![Ready {
+            at: "18:00".into(),
+            starts: vec!["16:20".into(), "17:30".into()],
+        }],
         steps: vec![step("mix", "Mix", 0, 60), step("bake", "Bake", 70, 20)],
     }
 }

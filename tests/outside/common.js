@@ -5,8 +5,8 @@ const path = require('path');
 
 const KINDS = {
   '.css': 'text/css', '.html': 'text/html; charset=utf-8', '.js': 'text/javascript',
-  '.pdf': 'application/pdf', '.png': 'image/png', '.svg': 'image/svg+xml',
-  '.woff2': 'font/woff2', '.xml': 'application/xml',
+  '.jpg': 'image/jpeg', '.pdf': 'application/pdf', '.png': 'image/png', '.svg': 'image/svg+xml',
+  '.webmanifest': 'application/manifest+json', '.woff2': 'font/woff2', '.xml': 'application/xml',
 };
 
 /** Every file below `folder` that ends in `end`, in order. */

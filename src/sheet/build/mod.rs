@@ -54,7 +54,7 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         preferment: lines::preferment(work, context),
         lamination: dough::lamination(work),
         cuts: dough::cuts(work, context),
-        time: time::time(work),
+        time: time::time(work, context.words),
         water: content::water(work, context),
         allergens: content::allergens(&contents),
         nutrition: content::nutrition(work, &contents),

@@ -15,8 +15,8 @@
     try { return localStorage.getItem(key); } catch { return null; }
   };
 
-  // Units for the whole site, the batch for each page.
-  const choices = ["units", "batch"];
+  // Units for the whole site, the batch and the time to be ready for each page.
+  const choices = ["units", "batch", "ready"];
   const radios = (name) => all(`input[name="${name}"]`);
   const keyOf = (name) => (name === "units" ? "tourier units" : `tourier ${name} ${here}`);
 
