@@ -52,16 +52,21 @@ impl Sample {
 
     /// The site.
     pub(super) fn pages(&self) -> Result<Vec<Page>, TemplateFault> {
-        pages(&Input {
+        pages(&self.input(&words()))
+    }
+
+    /// All of it, as the room takes it.
+    pub(super) fn input<'a>(&'a self, words: &'a Words) -> Input<'a> {
+        Input {
             course: &self.course,
             recipes: &self.recipes,
             techniques: &self.techniques,
             figures: &self.figures,
             handouts: &self.handouts,
             media: &self.media,
-            words: &words(),
+            words,
             theme: &self.theme,
-        })
+        }
     }
 
     /// The text of one of its pages; empty where there is none.
