@@ -36,7 +36,8 @@ impl Edition {
     pub fn new(files: &[Source], media: Vec<Medium>, found: Vec<Fault>) -> Self {
         let (mut content, texts, mut faults) = read::content(files);
         content.media = media;
-        let (pantry, pantry_faults) = Pantry::with(&content.pantry);
+        let eggs = content.course.as_ref().map_or_else(Default::default, |c| c.eggs);
+        let (pantry, pantry_faults) = Pantry::sized(&content.pantry, eggs);
         faults.extend(found.into_iter().chain(pantry_faults));
         faults.extend(check::content(&content));
         let rings = cycles(&content);

@@ -8,9 +8,12 @@ mod amounts;
 mod cutting;
 mod kit;
 mod lamination;
+mod layers;
 mod links;
 mod materials;
 mod names;
+mod ovens;
+mod perishable;
 mod pictures;
 mod prose;
 mod safety;
@@ -56,12 +59,21 @@ const WHOLE_RULES: &[Rule] = &[
     lamination::thickness,
     lamination::fat_layers,
     lamination::parts,
+    layers::fat_share,
+    layers::seams,
     cutting::layouts,
     cutting::counts,
     kit::mixer,
     kit::bench,
     safety::allergens,
     safety::cold_water,
+    safety::unknown_water,
+    ovens::fans,
+    perishable::cooling,
+    perishable::cooling_times,
+    perishable::held_warm,
+    perishable::raw_egg,
+    perishable::cores,
 ];
 
 /// Checks one recipe as written; the faults that it accepts with a reason are left out.

@@ -173,9 +173,10 @@ pub(super) struct RecipeArgs {
 /// `convert`.
 #[derive(ClapArgs)]
 pub(super) struct ConvertArgs {
-    /// What to convert: `2 cups bread flour`.
+    /// What to convert: `2 cups bread flour`, `190 °C`.
     pub(super) amount: String,
-    /// The unit wanted: `g`, `oz`, `cup`, `tbsp`, `ml` …
+    /// The unit wanted: `g`, `oz`, `cup`, `tbsp`, `ml`; for an oven `°C`, `°F`, `fan` or
+    /// `no fan`.
     pub(super) unit: String,
 }
 

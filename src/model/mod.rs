@@ -9,17 +9,19 @@ mod glossary;
 mod picture;
 mod prose;
 mod recipe;
+mod shaping;
 mod step;
 mod technique;
 
 use crate::media::Medium;
 
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
-pub use course::{Course, Kit, Lesson, News, PantryEntry, Room};
+pub use course::{Course, EggClasses, Kit, Lesson, News, PantryEntry, Room};
 pub use glossary::Entry;
 pub use picture::Shown;
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
+pub use shaping::Shaping;
 pub use step::{
     Bake, CutPlan, Hold, LockIn, Pace, Shape, Span, Step, Turn, Use, UseShare, Wait,
 };

@@ -4,13 +4,14 @@
 //! The built-in pantry is one data file with its source on each row; a course adds its
 //! own ingredients or changes what the built-in one says.
 
+mod eggs;
 mod item;
 mod table;
 
 use std::collections::BTreeMap;
 
 use crate::fault::{Fault, clip, nearest};
-use crate::model::PantryEntry;
+use crate::model::{EggClasses, PantryEntry};
 
 pub use item::{Allergen, Item, Kind, NUTRIENTS, Nutrients, Portion};
 
@@ -31,7 +32,15 @@ impl Pantry {
 
     /// The built-in pantry with a course's own ingredients, and the faults in them.
     pub fn with(entries: &[PantryEntry]) -> (Self, Vec<Fault>) {
+        Self::sized(entries, EggClasses::Us)
+    }
+
+    /// As [`Pantry::with`], with the sizes of egg that the course means.
+    pub fn sized(entries: &[PantryEntry], eggs: EggClasses) -> (Self, Vec<Fault>) {
         let mut pantry = Self::built_in();
+        if eggs == EggClasses::Eu {
+            eggs::eu(&mut pantry.items);
+        }
         let mut faults = Vec::new();
         for entry in entries {
             let item = pantry.own(entry, &mut faults);

@@ -65,6 +65,8 @@ fn course() -> CourseSheet {
 
 fn sheet() -> Sheet {
     Sheet {
+        bakes: Vec::new(),
+        notes: Vec::new(),
         facts: 1,
         recipe: "evening-crescents".into(),
         title: "Evening crescents".into(),
@@ -76,6 +78,7 @@ fn sheet() -> Sheet {
         preferment: Some(preferment()),
         lamination: Some(lamination()),
         cuts: Vec::new(),
+        handwork: crate::sheet::Handwork::default(),
         time: time(),
         water: Some(Water {
             desired_c: 23.0,
@@ -153,6 +156,7 @@ fn step_time(step: &str, start_min: u64, [hands_min, wait]: [u64; 2]) -> StepTim
 pub(super) fn line(parts: [&str; 3], grams: f64, us: [&str; 2]) -> Line {
     let [section, ingredient, note] = parts;
     Line {
+        each_dough: None,
         section: section.into(),
         ingredient: ingredient.into(),
         key: ingredient.into(),
@@ -198,6 +202,8 @@ fn totals() -> Totals {
         weight: Label::new(format!("{grams} g"), us),
     };
     Totals {
+        true_hydration: false,
+        each_dough: None,
         grams: 1060.0,
         flour_g: 500.0,
         hydration_percent: Some(46.6),
@@ -268,6 +274,7 @@ fn lamination() -> Lamination {
         thickness: thickness(),
     };
     Lamination {
+        inverted: false,
         lock_in: Some(lock_in()),
         turns: vec!["book".into(), "letter".into()],
         folds: vec![fold("first-turn", 4, 1), fold("second-turn", 3, 4)],
@@ -281,6 +288,7 @@ fn lamination() -> Lamination {
 
 fn lock_in() -> LockInFact {
     LockInFact {
+        inverted: false,
         step: "lock-in-the-butter".into(),
         kind: "envelope".into(),
         length_cm: 28.0,

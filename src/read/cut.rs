@@ -1,6 +1,6 @@
 //! Cuts, turns and lock-ins as an instructor writes them.
 
-use crate::model::{CutPlan, LockIn, Shape, Turn};
+use crate::model::{CutPlan, LockIn, Shape, Shaping, Turn};
 
 use super::quantity::{length, size};
 
@@ -16,6 +16,22 @@ pub(crate) fn turn(text: &str) -> Option<Turn> {
     (2..=12).contains(&parts).then_some(Turn { parts })
 }
 
+/// A lock-in and whether the fat is outside: `envelope`, `letter`, `book`, `inverted book`.
+pub(crate) fn inverted_lock_in(text: &str) -> Option<(LockIn, bool)> {
+    match text.trim().strip_prefix("inverted") {
+        Some(kind) => Some((lock_in(kind)?, true)),
+        None => Some((lock_in(text)?, false)),
+    }
+}
+
+/// Turns after one another: `book, book, letter`. At most eight: more than two million
+/// layers are flour and fat again.
+pub(crate) fn turns(text: &str) -> Option<Vec<Turn>> {
+    let turns: Option<Vec<Turn>> =
+        text.split(',').map(|word| turn(word.trim())).collect();
+    turns.filter(|turns| turns.len() <= 8)
+}
+
 /// A lock-in: `envelope`, `letter`, `book`.
 pub(crate) fn lock_in(text: &str) -> Option<LockIn> {
     match text.trim() {
@@ -24,6 +40,11 @@ pub(crate) fn lock_in(text: &str) -> Option<LockIn> {
         "book" => Some(LockIn::Book),
         _ => None,
     }
+}
+
+/// A shaping: `rolled`, `folded`, `pinwheel`, `baton`, `tin`.
+pub(crate) fn shaping(text: &str) -> Option<Shaping> {
+    Shaping::ALL.into_iter().find(|shaping| shaping.word() == text.trim())
 }
 
 /// A cut: `triangles, base 9 cm, height 24 cm`, `rectangles 12 x 8 cm`, `squares 10 cm`,
@@ -99,8 +120,17 @@ mod tests {
     #[test]
     fn turns_have_words_and_numbers() {
         assert_eq!(turn("double"), Some(Turn { parts: 4 }));
+        for (word, parts) in [("book", 4), ("letter", 3), ("single", 3), ("half", 2)] {
+            assert_eq!(turn(word), Some(Turn { parts }));
+        }
+        assert_eq!(turn("2"), Some(Turn { parts: 2 }));
+        assert_eq!(turn("12"), Some(Turn { parts: 12 }));
+        assert_eq!(turn("13"), None);
         assert_eq!(turn("3"), Some(Turn { parts: 3 }));
         assert_eq!(turn("5 parts"), Some(Turn { parts: 5 }));
         assert_eq!(turn("1"), None);
+        assert_eq!(inverted_lock_in("inverted book"), Some((LockIn::Book, true)));
+        assert_eq!(inverted_lock_in("letter"), Some((LockIn::Letter, false)));
+        assert_eq!(inverted_lock_in("inverted"), None);
     }
 }

@@ -20,7 +20,7 @@ use crate::model::Content;
 use crate::words::Words;
 
 pub(crate) use amount::quantity as amount_of;
-pub(crate) use quantity::tin;
+pub(crate) use quantity::{temperature, tin};
 pub(crate) use recipe::density;
 
 /// One file of the content folder.

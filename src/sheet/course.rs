@@ -6,7 +6,7 @@ use serde::Serialize;
 use crate::measure::Label;
 use crate::model::Block;
 
-use super::{Cut, Fold, LockInFact, Sheet};
+use super::{Cut, Fold, GrowthFact, LockInFact, RollFact, ShapeFact, Sheet, TrayFact};
 
 /// The course.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
@@ -129,6 +129,14 @@ pub enum Demo {
     Fold(Box<Fold>),
     /// A cut.
     Cut(Box<Cut>),
+    /// A rolling.
+    Roll(Box<RollFact>),
+    /// A shaping.
+    Shape(Box<ShapeFact>),
+    /// A tray.
+    Tray(Box<TrayFact>),
+    /// How layers grow.
+    Growth(Box<GrowthFact>),
 }
 
 /// One handout that is made, for linking to it.

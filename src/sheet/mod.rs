@@ -7,6 +7,7 @@
 pub mod build;
 mod course;
 mod dough;
+mod handwork;
 mod line;
 mod step;
 mod time;
@@ -16,12 +17,13 @@ pub use course::{
     RecipeSheets, TechniqueSheet, TradeWord, Units,
 };
 pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
+pub use handwork::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};
 pub use line::{
-    Allergen, Allergens, Cost, Line, Nutrients, Nutrition, OverallLine, Preferment,
-    SectionTotal, Totals, Water,
+    Allergen, Allergens, Cost, EachDough, Line, NutrientWords, Nutrients, Nutrition,
+    OverallLine, Preferment, SectionTotal, Totals, Water,
 };
 pub use step::{Ingredients, Part, Picture, StepSheet, TicketRow, Watch};
-pub use time::{Ready, StepTime, Time};
+pub use time::{BakeFact, Ready, StepTime, Time};
 
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -54,8 +56,12 @@ pub struct Sheet {
     pub lamination: Option<Lamination>,
     /// The cutting plans.
     pub cuts: Vec<Cut>,
+    /// Rolling, shaping and traying.
+    pub handwork: Handwork,
     /// The times.
     pub time: Time,
+    /// Oven, trays and loads of every bake.
+    pub bakes: Vec<BakeFact>,
     /// The water that brings the dough to its temperature.
     pub water: Option<Water>,
     /// The allergens.
@@ -64,6 +70,9 @@ pub struct Sheet {
     pub nutrition: Option<Nutrition>,
     /// What the ingredients cost; `null` where a price is not known.
     pub cost: Option<Cost>,
+    /// What else is worth saying of the numbers: yeast in place of another, the boiling
+    /// point at the classroom's height, tins whose depth is not known.
+    pub notes: Vec<Note>,
     /// The cautions that apply, by name.
     pub cautions: Vec<String>,
     /// The same cautions in full, with the house cautions.
@@ -76,6 +85,15 @@ pub struct Sheet {
     pub parts: Vec<Part>,
     /// Every video.
     pub videos: Vec<Watch>,
+}
+
+/// A remark on the numbers.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Note {
+    /// What it is about: `yeast`, `boiling`, `tin-depth`, `half-pieces`, `reroll`.
+    pub name: String,
+    /// The remark.
+    pub text: Label,
 }
 
 /// How a recipe is scaled, and what it gives.

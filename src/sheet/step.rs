@@ -39,7 +39,7 @@ pub struct StepSheet {
     /// How to tell that it is done.
     pub until: Option<String>,
     /// A picture to look at.
-    pub picture: Option<Picture>,
+    pub picture: Option<Box<Picture>>,
     /// What is said to the student.
     pub prose: Vec<Block<Label>>,
 }
@@ -75,7 +75,7 @@ pub struct Watch {
     /// How long it lasts, in words.
     pub length: Option<String>,
     /// A picture from it.
-    pub still: Option<Picture>,
+    pub still: Option<Box<Picture>>,
 }
 
 /// A picture of the media folder.

@@ -152,6 +152,8 @@ fn live(metric: String, us: &str) -> Inline<Label> {
 fn sheet(batch: &str, times: u64) -> Sheet {
     let pieces = 12 * times;
     Sheet {
+        bakes: Vec::new(),
+        notes: Vec::new(),
         facts: 1,
         recipe: "crescents".into(),
         title: "Crescents".into(),
@@ -168,6 +170,8 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         },
         formula: formula(times),
         totals: Totals {
+            true_hydration: false,
+            each_dough: None,
             grams: 700.0,
             flour_g: 500.0,
             hydration_percent: Some(56.0),
@@ -182,15 +186,9 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         preferment: None,
         lamination: Some(lamination()),
         cuts: Vec::new(),
+        handwork: crate::sheet::Handwork::default(),
         time: time(),
-        water: Some(Water {
-            desired_c: 22.0,
-            water_c: 9.0,
-            ice_g: 0.0,
-            desired: Label::new("22 °C", "72 °F"),
-            water: Label::new("9 °C", "48 °F"),
-            ice: None,
-        }),
+        water: Some(water()),
         allergens: allergens(),
         nutrition: Some(nutrition()),
         cost: None,
@@ -208,8 +206,20 @@ fn sheet(batch: &str, times: u64) -> Sheet {
     }
 }
 
+fn water() -> Water {
+    Water {
+        desired_c: 22.0,
+        water_c: 9.0,
+        ice_g: 0.0,
+        desired: Label::new("22 °C", "72 °F"),
+        water: Label::new("9 °C", "48 °F"),
+        ice: None,
+    }
+}
+
 fn formula(times: u64) -> Vec<Line> {
     let line = |section: &str, ingredient: &str, grams: u64, percent: &str| Line {
+        each_dough: None,
         section: section.into(),
         ingredient: ingredient.into(),
         key: ingredient.into(),
@@ -238,6 +248,7 @@ fn formula(times: u64) -> Vec<Line> {
 
 fn lamination() -> Lamination {
     Lamination {
+        inverted: false,
         lock_in: None,
         turns: vec!["book".into(), "letter".into()],
         folds: Vec::new(),
@@ -311,7 +322,17 @@ fn allergens() -> Allergens {
 fn nutrition() -> Nutrition {
     let nutrients =
         Nutrients { energy_kcal: 210.4, protein_g: 4.25, ..Nutrients::default() };
-    Nutrition { per_piece: Some(nutrients.clone()), per_100_g: nutrients, estimate: true }
+    Nutrition {
+        per_piece: Some(nutrients.clone()),
+        per_piece_rounded: Some(NutrientWords {
+            energy: "210 kcal".into(),
+            protein: "4 g".into(),
+            ..NutrientWords::default()
+        }),
+        per_100_g: nutrients,
+        bake_loss_percent: None,
+        estimate: true,
+    }
 }
 
 fn watch() -> Watch {
@@ -360,10 +381,10 @@ fn parts(times: u64) -> Vec<Part> {
             ticket: vec![row("oven", "Oven", Label::new("190 °C", "375 °F"))],
             ingredients: Vec::new(),
             watch: Some(watch()),
-            picture: Some(Picture {
+            picture: Some(Box::new(Picture {
                 file: "loaf.png".into(),
                 alt: "A brown loaf".into(),
-            }),
+            })),
             until: None,
             prose: vec![Block::Caution {
                 content: vec![Block::Paragraph {
