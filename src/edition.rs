@@ -4,6 +4,7 @@ use crate::check::{self, Case};
 use crate::fault::{self, Fault, Texts};
 use crate::formula::{Book, Scaling, cycles};
 use crate::measure::exact;
+use crate::media::Medium;
 use crate::model::{Content, Recipe};
 use crate::pantry::Pantry;
 use crate::read::{self, Source};
@@ -30,9 +31,11 @@ pub struct Edition {
 }
 
 impl Edition {
-    /// Reads and checks `files`. `found` are faults met while the files were loaded.
-    pub fn new(files: &[Source], found: Vec<Fault>) -> Self {
-        let (content, texts, mut faults) = read::content(files);
+    /// Reads and checks `files` with the pictures they may show. `found` are faults met
+    /// while the files were loaded.
+    pub fn new(files: &[Source], media: Vec<Medium>, found: Vec<Fault>) -> Self {
+        let (mut content, texts, mut faults) = read::content(files);
+        content.media = media;
         let eggs = content.course.as_ref().map_or_else(Default::default, |c| c.eggs);
         let (pantry, pantry_faults) = Pantry::sized(&content.pantry, eggs);
         faults.extend(found.into_iter().chain(pantry_faults));

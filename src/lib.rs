@@ -6,6 +6,7 @@
 // Words every room may use; they import nothing of ours.
 pub mod fault;
 pub mod measure;
+pub mod media;
 pub mod theme;
 pub mod words;
 

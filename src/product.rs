@@ -7,12 +7,13 @@ use sha2::{Digest, Sha256};
 
 use crate::draw::{Figure, demo, figures, png, social};
 use crate::edition::Edition;
+use crate::media::{Medium, resized};
 use crate::paper::{Job, Press};
 use crate::sheet::{
     Batch, CourseSheet, HandoutKind, HandoutLink, Paper, RecipeSheets, TechniqueSheet,
     Units,
 };
-use crate::site::{self, FigureMap, TemplateFault};
+use crate::site::{self, Cartridge, FigureMap, TemplateFault};
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -73,6 +74,8 @@ pub struct Plates {
     pub techniques: Vec<TechniqueSheet>,
     /// The drawings.
     pub figures: FigureMap,
+    /// The pictures.
+    pub media: Vec<Medium>,
 }
 
 impl Plates {
@@ -87,7 +90,8 @@ impl Plates {
             .collect();
         let techniques = edition.techniques(words);
         let figures = drawings(&recipes, &techniques, words);
-        Some(Self { course, recipes, techniques, figures })
+        let media = edition.content.media.clone();
+        Some(Self { course, recipes, techniques, figures, media })
     }
 
     /// The drawings of a recipe at one batch size.
@@ -132,6 +136,7 @@ pub fn products<'a>(
         recipes: &plates.recipes,
         techniques: &plates.techniques,
         figures: &plates.figures,
+        media: &plates.media,
         handouts: &links,
         words,
         theme,
@@ -150,6 +155,11 @@ pub fn products<'a>(
     all.extend(
         plates.recipes.iter().map(|sheets| picture(sheets, plates, words, &brush)),
     );
+    all.extend(plates.media.iter().flat_map(photographs));
+    if plates.course.offline {
+        all.extend(site::ICONS.map(|size| icon(size, &brush)));
+    }
+    all.push(package(Cartridge::new(&input)?));
     let press = Arc::new(Press::new(theme));
     let look = theme_key(theme);
     all.extend(links.iter().filter_map(|link| {
@@ -201,6 +211,28 @@ fn picture<'a>(
     let svg = social(&sheets.base, &plates.course, words);
     let path = format!("recipes/{}/social.png", sheets.base.recipe);
     painted(path, svg, SOCIAL_WIDTH, brush)
+}
+
+/// A picture in every size that pages offer.
+fn photographs(medium: &Medium) -> Vec<Product<'_>> {
+    let at = |width: u32| {
+        let make = move || resized(medium, width);
+        Product::new(medium.address(width), &[medium.hash.as_bytes()], Box::new(make))
+    };
+    medium.widths().into_iter().map(at).collect()
+}
+
+/// The theme's icon for a home screen.
+fn icon<'a>(size: u32, brush: &Brush<'a>) -> Product<'a> {
+    let svg = brush.theme.text("site/icon.svg").to_owned();
+    painted(format!("assets/icon-{size}.png"), svg, size, brush)
+}
+
+/// The course for learning platforms.
+fn package<'a>(cartridge: Cartridge) -> Product<'a> {
+    let key = key(&cartridge.inputs());
+    let path = cartridge.path();
+    Product::new(path, &[key.as_bytes()], Box::new(move || cartridge.pack()))
 }
 
 /// What handouts are set with.

@@ -41,9 +41,11 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "site/base.html",
     "site/course.html",
     "site/drawing.html",
+    "site/find.html",
     "site/formula.html",
     "site/icon.svg",
     "site/missing.html",
+    "site/offline.js",
     "site/print.html",
     "site/recipe.html",
     "site/step.html",
@@ -51,6 +53,7 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "site/technique.html",
     "site/tourier.js",
     "site/units.html",
+    "site/words.html",
     "words/en.yaml",
 ];
 

@@ -18,7 +18,7 @@ fn edition(course: &str, head: &str, body: &str) -> Edition {
         source("course.yaml", format!("{COURSE}{course}")),
         source("recipes/t.md", recipe),
     ];
-    Edition::new(&files, Vec::new())
+    Edition::new(&files, Vec::new(), Vec::new())
 }
 
 /// The sheet of a recipe; a fault that stops publishing fails the test.

@@ -37,7 +37,7 @@ fn timed(work: &dyn Fn()) -> f64 {
 fn drawing_costs_under_a_hundredth_of_typesetting() {
     let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("content");
     let (sources, faults) = store::load(&content).expect("the demonstration course");
-    let edition = Edition::new(&sources, faults);
+    let edition = Edition::new(&sources, Vec::new(), faults);
     let theme = Theme::built_in();
     let words = tourier::read::words("words/en.yaml", theme.text("words/en.yaml"))
         .expect("the words");

@@ -77,7 +77,7 @@ fn scaled(printed: &Printed) -> Vec<[String; 2]> {
         Source { path: "course.yaml".into(), text: "title: c\nfine scale: yes\n".into() },
         Source { path: "recipes/t.md".into(), text },
     ];
-    let edition = Edition::new(&files, Vec::new());
+    let edition = Edition::new(&files, Vec::new(), Vec::new());
     assert!(!edition.stops(), "{name}: {:?}", edition.faults);
     let words = words("words/en.yaml", WORDS).expect("the words read");
     let recipe = edition.content.recipe("t").expect("the recipe is read");

@@ -16,6 +16,16 @@ pub(super) fn links(content: &Content) -> Vec<Fault> {
             check(block, "techniques", &technique.place, content, &mut faults);
         }
     }
+    if let Some(course) = &content.course {
+        for block in course.news.iter().flat_map(|news| &news.content) {
+            check(block, "", &course.place, content, &mut faults);
+        }
+    }
+    for entry in &content.glossary {
+        for block in &entry.meaning {
+            check(block, "", &entry.word.place, content, &mut faults);
+        }
+    }
     faults
 }
 
@@ -44,11 +54,11 @@ fn leads_somewhere(to: &str, folder: &str, content: &Content) -> bool {
         return true;
     }
     let Some(path) = to.strip_suffix(".md") else { return false };
+    let path = path.trim_start_matches("./");
+    // Files at the top of the folder name the others from there.
+    let from_top = if folder.is_empty() { Some(path) } else { path.strip_prefix("../") };
     let (target, name) =
-        match path.strip_prefix("../").and_then(|path| path.split_once('/')) {
-            Some((target, name)) => (target, name),
-            None => (folder, path.trim_start_matches("./")),
-        };
+        from_top.and_then(|path| path.split_once('/')).unwrap_or((folder, path));
     if content.is_unread(name) {
         return true;
     }

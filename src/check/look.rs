@@ -39,9 +39,9 @@ pub(super) fn logo(content: &Content) -> Vec<Fault> {
     let Some(logo) = course.and_then(|course| course.look.logo.as_ref()) else {
         return Vec::new();
     };
-    let Some(svg) = content.media.get(&logo.value) else {
+    let Some(svg) = content.drawings.get(&logo.value) else {
         let message = format!("there is no drawing `{}`", logo.value);
-        let near = nearest(&logo.value, content.media.keys().map(String::as_str));
+        let near = nearest(&logo.value, content.drawings.keys().map(String::as_str));
         let help = near.map_or_else(
             || "Put an SVG file below content/media: `logo: media/house.svg`.".to_owned(),
             |near| format!("Did you mean `{near}`?"),

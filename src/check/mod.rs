@@ -15,6 +15,7 @@ mod materials;
 mod names;
 mod ovens;
 mod perishable;
+mod pictures;
 mod prose;
 mod safety;
 mod steps;
@@ -108,5 +109,7 @@ pub fn content(content: &Content) -> Vec<Fault> {
     faults.extend(links::links(content));
     faults.extend(look::accent(content));
     faults.extend(look::logo(content));
+    faults.extend(pictures::missing(content));
+    faults.extend(names::words(content));
     faults
 }

@@ -48,6 +48,26 @@ pub(super) fn lessons(content: &Content) -> Vec<Fault> {
     faults.into_iter().map(|(_, fault)| fault).collect()
 }
 
+/// Each form of a word of the trade is explained once.
+pub(super) fn words(content: &Content) -> Vec<Fault> {
+    let mut seen: Vec<String> = Vec::new();
+    let mut faults = Vec::new();
+    for entry in &content.glossary {
+        for form in std::iter::once(&entry.word).chain(&entry.also) {
+            let plain = form.value.to_lowercase();
+            if seen.contains(&plain) {
+                let message = format!("`{}` is explained twice", form.value);
+                faults.push(
+                    Fault::error("same-word", &form.place, message)
+                        .help("Keep one of the two."),
+                );
+            }
+            seen.push(plain);
+        }
+    }
+    faults
+}
+
 /// Names without a file, each with its fault.
 fn missing(
     named: &[Placed<String>],

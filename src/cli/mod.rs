@@ -78,8 +78,10 @@ fn command(args: &Args) -> Done {
 fn open(args: &Args) -> Result<(Edition, Theme), Stop> {
     let theme = store::theme(args.theme.as_deref())?;
     let (sources, mut faults) = store::load(&args.content)?;
+    let (media, found) = store::media(&args.content)?;
+    faults.extend(found);
     faults.extend(missing_glyphs(&sources, &theme));
-    Ok((Edition::new(&sources, faults), theme))
+    Ok((Edition::new(&sources, media, faults), theme))
 }
 
 /// The words of the theme in the course's language, else in English.

@@ -262,6 +262,7 @@ pub(super) fn time(steps: Vec<StepTime>) -> Time {
         wait: measure::show::minutes(elapsed.saturating_sub(hands)),
         elapsed: measure::show::minutes(elapsed),
         critical_path: Vec::new(),
+        ready: Vec::new(),
         steps,
     }
 }
@@ -385,5 +386,8 @@ pub(super) fn course() -> CourseSheet {
         lessons: Vec::new(),
         cautions: Vec::new(),
         look: crate::sheet::Look::default(),
+        news: Vec::new(),
+        glossary: Vec::new(),
+        offline: false,
     }
 }

@@ -3,6 +3,8 @@
 use crate::fault::{Place, Placed};
 use crate::measure::{CupSet, Exact, Length, Mass, Size, Temperature, TemperatureStep};
 
+use super::{Block, Brace};
+
 /// `course.yaml`.
 #[derive(Clone, Debug)]
 pub struct Course {
@@ -52,6 +54,10 @@ pub struct Course {
     pub cautions: Vec<String>,
     /// How its handouts look.
     pub look: Look,
+    /// What is new, newest first.
+    pub news: Vec<News>,
+    /// Whether the site can be kept on a phone and read with no connection.
+    pub offline: bool,
     /// The file.
     pub place: Place,
 }
@@ -99,6 +105,15 @@ pub struct Room {
     pub tap: Option<Temperature>,
     /// What mixing adds: a difference.
     pub friction: Option<TemperatureStep>,
+}
+
+/// One thing that is new.
+#[derive(Clone, Debug)]
+pub struct News {
+    /// Since when, ISO 8601.
+    pub date: String,
+    /// What.
+    pub content: Vec<Block<Brace>>,
 }
 
 /// One lesson of the course.

@@ -7,14 +7,20 @@ use std::collections::BTreeMap;
 
 mod amount;
 mod course;
+mod glossary;
+mod picture;
 mod prose;
 mod recipe;
 mod shaping;
 mod step;
 mod technique;
 
+use crate::media::Medium;
+
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
-pub use course::{Course, EggClasses, Kit, Lesson, Look, PantryEntry, Room};
+pub use course::{Course, EggClasses, Kit, Lesson, Look, News, PantryEntry, Room};
+pub use glossary::Entry;
+pub use picture::Shown;
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
 pub use shaping::Shaping;
@@ -35,7 +41,11 @@ pub struct Content {
     /// Every technique, by file name.
     pub techniques: Vec<Technique>,
     /// Every drawing below `media/`, as SVG text by its path.
-    pub media: BTreeMap<String, String>,
+    pub drawings: BTreeMap<String, String>,
+    /// The words of the trade, from `glossary.yaml`, in order.
+    pub glossary: Vec<Entry>,
+    /// Every picture in the media folder, by file name.
+    pub media: Vec<Medium>,
     /// Files that are there and could not be read, by name without ending: a fault says
     /// why, and nothing else should say that they are missing.
     pub unread: Vec<String>,

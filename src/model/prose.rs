@@ -118,6 +118,13 @@ pub enum Inline<L> {
         /// Its content.
         content: Vec<Inline<L>>,
     },
+    /// A picture from the media folder.
+    Picture {
+        /// The file's name below the media folder.
+        file: String,
+        /// What it shows, in words.
+        alt: String,
+    },
     /// A new line within a paragraph.
     Break,
 }
@@ -189,7 +196,11 @@ impl<L> Inline<L> {
             | Self::Link { content, .. } => {
                 content.iter().for_each(|inline| inline.visit(see));
             }
-            Self::Text { .. } | Self::Live { .. } | Self::Code { .. } | Self::Break => {}
+            Self::Text { .. }
+            | Self::Live { .. }
+            | Self::Code { .. }
+            | Self::Picture { .. }
+            | Self::Break => {}
         }
     }
 
@@ -200,6 +211,9 @@ impl<L> Inline<L> {
         Some(match self {
             Self::Text { text } => Inline::Text { text: text.clone() },
             Self::Code { text } => Inline::Code { text: text.clone() },
+            Self::Picture { file, alt } => {
+                Inline::Picture { file: file.clone(), alt: alt.clone() }
+            }
             Self::Break => Inline::Break,
             Self::Emphasis { content } => {
                 Inline::Emphasis { content: map_all(content, change) }

@@ -1,9 +1,9 @@
 //! A recipe as written.
 
 use crate::fault::{Place, Placed};
-use crate::measure::{Exact, Length, Mass, Temperature};
+use crate::measure::{Duration, Exact, Length, Mass, Temperature};
 
-use super::{AmountLine, Block, Brace, Step};
+use super::{AmountLine, Block, Brace, Shown, Step};
 
 /// One recipe file.
 #[derive(Clone, Debug)]
@@ -43,6 +43,8 @@ pub struct Recipe {
     pub opening: Vec<Block<Brace>>,
     /// Steps and prose in reading order.
     pub parts: Vec<Part>,
+    /// The pictures that stand in the prose.
+    pub pictures: Vec<Placed<String>>,
     /// The file.
     pub place: Place,
 }
@@ -88,6 +90,10 @@ pub struct Video {
     pub name: String,
     /// Its address.
     pub address: Placed<String>,
+    /// How long it lasts.
+    pub length: Option<Placed<Duration>>,
+    /// A picture from it.
+    pub still: Option<Shown>,
 }
 
 /// A fault that the author accepts.
@@ -120,6 +126,13 @@ impl Recipe {
             Part::Step(step) => Some(step.as_ref()),
             Part::Prose { .. } => None,
         })
+    }
+
+    /// Every picture that the file asks for, by its name below the media folder.
+    pub fn pictures(&self) -> impl Iterator<Item = &Placed<String>> {
+        let stills = self.videos.iter().filter_map(|video| video.still.as_ref());
+        let shown = self.steps().filter_map(|step| step.picture.as_ref());
+        self.pictures.iter().chain(stills.chain(shown).map(|shown| &shown.file))
     }
 
     /// Every block of prose in the file.

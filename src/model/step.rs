@@ -3,7 +3,7 @@
 use crate::fault::{Place, Placed};
 use crate::measure::{Duration, Exact, Length, Size, Temperature};
 
-use super::{Block, Brace, Shaping, Share};
+use super::{Block, Brace, Shaping, Share, Shown};
 
 /// One step of the method.
 #[derive(Clone, Debug)]
@@ -54,6 +54,8 @@ pub struct Step {
     pub until: Option<String>,
     /// The video to watch, by its name in the head.
     pub watch: Option<Placed<String>>,
+    /// A picture to look at.
+    pub picture: Option<Shown>,
     /// What is said to the student.
     pub prose: Vec<Block<Brace>>,
     /// The ticket.

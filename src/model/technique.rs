@@ -18,6 +18,8 @@ pub struct Technique {
     pub drawings: Vec<Demonstration>,
     /// The text; headings stay in it.
     pub content: Vec<Block<Brace>>,
+    /// The pictures that stand in it.
+    pub pictures: Vec<Placed<String>>,
     /// The file.
     pub place: Place,
 }

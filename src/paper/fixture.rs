@@ -58,6 +58,9 @@ fn course() -> CourseSheet {
         lessons: Vec::new(),
         cautions: Vec::new(),
         look: crate::sheet::Look::default(),
+        news: Vec::new(),
+        glossary: Vec::new(),
+        offline: false,
     }
 }
 
@@ -123,6 +126,7 @@ fn time() -> Time {
         wait: "5 h".into(),
         elapsed: "6 h 25 min".into(),
         critical_path: Vec::new(),
+        ready: Vec::new(),
         steps: vec![
             step_time("lock-in-the-butter", 0, [6, 30]),
             step_time("first-turn", 40, [8, 40]),
@@ -332,6 +336,8 @@ fn heading(step: &str) -> String {
 
 fn watch() -> Watch {
     Watch {
+        length: None,
+        still: None,
         name: "lock-in".into(),
         address: "https://media.saltmarsh.example/layers/lock-in".into(),
     }
@@ -369,6 +375,7 @@ pub(super) fn step(number: usize, name: &str, rows: &[[&str; 4]]) -> StepSheet {
             ingredient: "butter".into(),
         }],
         watch: None,
+        picture: None,
         until: Some("it bends over the edge of the bench without cracking".into()),
         prose: vec![Block::Paragraph { content }],
     }

@@ -4,11 +4,11 @@ use std::sync::Arc;
 
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{CupSet, Length, Mass, Unit, exact};
-use crate::model::{Course, EggClasses, Kit, Lesson, Look, Room};
+use crate::model::{Course, EggClasses, Kit, Lesson, Look, News, Room};
 
 use super::fields::Fields;
 use super::yaml::Node;
-use super::{quantity, recipe, yaml};
+use super::{prose, quantity, recipe, yaml};
 
 /// Languages that write a decimal comma.
 const COMMA_LANGUAGES: [&str; 12] =
@@ -57,6 +57,8 @@ pub(super) fn read(
         lessons: lessons(&mut fields),
         cautions: fields.list_of_texts("cautions"),
         look: look(&mut fields),
+        news: news(&mut fields),
+        offline: choice(&mut fields, "offline", &["no", "yes"]) == 1,
         language,
         place: Place::new(file, 0, text.len()),
     };
@@ -149,6 +151,45 @@ fn room(fields: &mut Fields) -> Room {
         .map(|friction| friction.value);
     room.finish();
     Room { air, flour, tap, friction }
+}
+
+/// `news:` a list of `2027-02-15: what is new`, newest first however they are written.
+fn news(fields: &mut Fields) -> Vec<News> {
+    let Some(node) = fields.take("news") else { return Vec::new() };
+    let items = match node.value {
+        Node::List(items) => items,
+        _ => vec![node],
+    };
+    let mut news: Vec<News> = Vec::new();
+    for item in items {
+        for (key, value) in Fields::new(item, fields.faults()).rest() {
+            news.extend(one(&key, value, fields.faults()));
+        }
+    }
+    // What was written first stays first within a day.
+    news.sort_by(|one, other| other.date.cmp(&one.date));
+    news
+}
+
+fn one(
+    key: &Placed<String>,
+    value: Placed<Node>,
+    faults: &mut Vec<Fault>,
+) -> Option<News> {
+    match (date(&key.value), value.value) {
+        (Some(date), Node::Text(text)) => {
+            let content = prose::read(&text, &value.place, faults).blocks;
+            Some(News { date, content })
+        }
+        _ => {
+            let message = "here a day and what is new since then are expected";
+            faults.push(
+                Fault::error("bad-value", &key.place, message)
+                    .help("Write `- 2027-02-15: The buns rest overnight now.`"),
+            );
+            None
+        }
+    }
 }
 
 fn lessons(fields: &mut Fields) -> Vec<Lesson> {

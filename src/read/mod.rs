@@ -5,7 +5,9 @@ mod body;
 mod course;
 mod cut;
 mod fields;
+mod glossary;
 mod pantry;
+mod picture;
 mod prose;
 mod quantity;
 mod recipe;
@@ -94,6 +96,9 @@ impl Reader {
             ("", "pantry", "yaml") => {
                 self.content.pantry = pantry::read(&name, &file.text, faults);
             }
+            ("", "glossary", "yaml") => {
+                self.content.glossary = glossary::read(&name, &file.text, faults);
+            }
             ("recipes", stem, "md") => {
                 match recipe::read(&name, &file.text, stem, comma, faults) {
                     Some(recipe) => self.content.recipes.push(recipe),
@@ -101,7 +106,7 @@ impl Reader {
                 }
             }
             ("media", _, "svg") => {
-                self.content.media.insert(file.path.clone(), file.text.clone());
+                self.content.drawings.insert(file.path.clone(), file.text.clone());
             }
             ("techniques", stem, "md") => {
                 match technique::read(&name, &file.text, stem, faults) {

@@ -7,8 +7,10 @@ use std::ops::Range;
 
 use pulldown_cmark::{BlockQuoteKind, Event, Options, Parser, Tag, TagEnd};
 
-use crate::fault::{Fault, Place};
-use crate::model::{Block, Brace, Inline};
+use crate::fault::{Fault, Place, Placed};
+use crate::model::{Block, Brace, Inline, Shown};
+
+use super::picture;
 
 /// Nesting of lists and quotations beyond this is a fault.
 const DEEPEST: usize = 12;
@@ -20,12 +22,9 @@ pub(super) fn options() -> Options {
 }
 
 /// Reads `text`, which is the Markdown at `place`.
-pub(super) fn read(
-    text: &str,
-    place: &Place,
-    faults: &mut Vec<Fault>,
-) -> Vec<Block<Brace>> {
-    let mut builder = Builder { text, place, faults, stack: Vec::new(), run: Vec::new() };
+pub(super) fn read(text: &str, place: &Place, faults: &mut Vec<Fault>) -> Prose {
+    let (stack, run, pictures) = (Vec::new(), Vec::new(), Vec::new());
+    let mut builder = Builder { text, place, faults, stack, run, pictures };
     builder.push(Frame::Blocks(Vec::new()));
     for (event, range) in Parser::new_ext(text, options()).into_offset_iter() {
         builder.event(event, range);
@@ -33,11 +32,21 @@ pub(super) fn read(
     builder.finish()
 }
 
+/// What was read.
+#[derive(Default)]
+pub(super) struct Prose {
+    /// The text.
+    pub(super) blocks: Vec<Block<Brace>>,
+    /// The pictures in it, by their names below the media folder.
+    pub(super) pictures: Vec<Placed<String>>,
+}
+
 /// What is being built: blocks, a line of text, a list's items or a table's rows.
 enum Frame {
     Blocks(Vec<Block<Brace>>),
     Line(Vec<Inline<Brace>>),
     Link(String, Vec<Inline<Brace>>),
+    Picture(Placed<String>, Vec<Inline<Brace>>),
     Items(Option<u64>, Vec<Vec<Block<Brace>>>),
     Rows(Vec<Vec<Vec<Inline<Brace>>>>),
     Code(String),
@@ -55,6 +64,7 @@ struct Builder<'a> {
     faults: &'a mut Vec<Fault>,
     stack: Vec<Frame>,
     run: Vec<Piece>,
+    pictures: Vec<Placed<String>>,
 }
 
 impl Builder<'_> {
@@ -103,15 +113,12 @@ impl Builder<'_> {
             Tag::Item | Tag::BlockQuote(_) | Tag::HtmlBlock => {
                 self.push(Frame::Blocks(Vec::new()));
             }
-            Tag::Image { .. } => {
+            Tag::Image { dest_url, .. } => {
                 let place = self.place.part(range.start, range.end);
-                self.faults.push(
-                    Fault::caution("picture-left-out", &place, "pictures are not shown")
-                        .help(
-                            "Lock-ins, turns, cuts and times are drawn from the tickets.",
-                        ),
-                );
-                self.push(Frame::Line(Vec::new()));
+                self.push(Frame::Picture(
+                    Placed::new(dest_url.to_string(), place),
+                    Vec::new(),
+                ));
             }
             Tag::Link { dest_url, .. } => {
                 self.push(Frame::Link(dest_url.to_string(), Vec::new()));
@@ -127,6 +134,7 @@ impl Builder<'_> {
         match self.stack.pop() {
             Some(Frame::Line(content)) => self.end_line(end, content),
             Some(Frame::Link(to, content)) => self.inline(Inline::Link { to, content }),
+            Some(Frame::Picture(to, content)) => self.end_picture(&to, &content),
             Some(Frame::Blocks(content)) => self.end_blocks(end, content),
             Some(Frame::Items(start, items)) => self.block(Block::List { start, items }),
             Some(Frame::Rows(rows)) => self.block(Block::Table { rows }),
@@ -151,6 +159,16 @@ impl Builder<'_> {
             }
             TagEnd::Paragraph => self.block(Block::Paragraph { content }),
             _ => content.into_iter().for_each(|inline| self.inline(inline)),
+        }
+    }
+
+    fn end_picture(&mut self, to: &Placed<String>, content: &[Inline<Brace>]) {
+        match picture::in_prose(to, content) {
+            Ok(Shown { file, alt }) => {
+                self.inline(Inline::Picture { file: file.value.clone(), alt });
+                self.pictures.push(file);
+            }
+            Err(fault) => self.faults.push(fault),
         }
     }
 
@@ -183,7 +201,9 @@ impl Builder<'_> {
 
     fn inline(&mut self, inline: Inline<Brace>) {
         match self.stack.last_mut() {
-            Some(Frame::Line(line) | Frame::Link(_, line)) => line.push(inline),
+            Some(Frame::Line(line) | Frame::Link(_, line) | Frame::Picture(_, line)) => {
+                line.push(inline);
+            }
             Some(Frame::Blocks(blocks)) => match blocks.last_mut() {
                 // The text of a tight list item has no paragraph of its own.
                 Some(Block::Paragraph { content }) => content.push(inline),
@@ -212,11 +232,12 @@ impl Builder<'_> {
         }
     }
 
-    fn finish(mut self) -> Vec<Block<Brace>> {
+    fn finish(mut self) -> Prose {
         self.flush();
-        match self.stack.pop() {
+        let blocks = match self.stack.pop() {
             Some(Frame::Blocks(blocks)) => blocks,
             _ => Vec::new(),
-        }
+        };
+        Prose { blocks, pictures: self.pictures }
     }
 }

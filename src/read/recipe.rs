@@ -8,7 +8,7 @@ use crate::model::{Accept, Makes, Part, Recipe, Section, Step, Video};
 
 use super::fields::Fields;
 use super::yaml::Node;
-use super::{amount, body, prose, quantity, ticket, yaml};
+use super::{amount, body, picture, prose, quantity, ticket, yaml};
 
 /// Reads the recipe `name` from the text of `file`. `comma` says whether `1,5` is written.
 pub(super) fn read(
@@ -71,6 +71,7 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
         accept: accept(fields),
         opening: Vec::new(),
         parts: Vec::new(),
+        pictures: Vec::new(),
         place,
     }
 }
@@ -148,21 +149,30 @@ fn section(
     Section { name, lines }
 }
 
-/// `watch:` a list of `name: address`.
+/// `watch:` a list of `name: address`, each with its `length` and `still` if wished.
 fn videos(fields: &mut Fields) -> Vec<Video> {
     let Some(node) = fields.take("watch") else { return Vec::new() };
-    let entries = match node.value {
-        Node::List(items) => items
-            .into_iter()
-            .flat_map(|item| match item.value {
-                Node::Map(entries) => entries,
-                _ => Vec::new(),
-            })
-            .collect(),
-        Node::Map(entries) => entries,
+    let items = match node.value {
+        Node::List(items) => items,
+        Node::Map(_) => vec![node],
         Node::Text(_) | Node::Empty => Vec::new(),
     };
-    entries.into_iter().filter_map(|(name, node)| video(name, node, fields)).collect()
+    items.into_iter().flat_map(|item| listed(item, fields)).collect()
+}
+
+/// One item: a video's name and address, and what is known of it. A map without list
+/// marks may name several videos.
+fn listed(item: Placed<Node>, fields: &mut Fields) -> Vec<Video> {
+    let mut own = Fields::new(item, fields.faults());
+    let length = own.parsed("length", "4 min", quantity::duration);
+    let still = own.text("still").and_then(|text| {
+        picture::in_line(&text).map_err(|fault| own.faults().push(fault)).ok()
+    });
+    let rest = own.rest();
+    let named = rest.into_iter().filter_map(|(name, node)| video(name, node, fields));
+    named
+        .map(|video| Video { length: length.clone(), still: still.clone(), ..video })
+        .collect()
 }
 
 fn video(name: Placed<String>, node: Placed<Node>, fields: &mut Fields) -> Option<Video> {
@@ -170,7 +180,8 @@ fn video(name: Placed<String>, node: Placed<Node>, fields: &mut Fields) -> Optio
         Node::Text(address)
             if address.starts_with("https://") || address.starts_with("http://") =>
         {
-            Some(Video { name: name.value, address: Placed::new(address, node.place) })
+            let address = Placed::new(address, node.place);
+            Some(Video { name: name.value, address, length: None, still: None })
         }
         _ => {
             fields.faults().push(
@@ -212,7 +223,9 @@ fn accept(fields: &mut Fields) -> Vec<Accept> {
 fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fault>) {
     for part in body::parts(text, place, faults) {
         let at = place.part(part.prose.start, part.prose.end);
-        let content = prose::read(&text[part.prose.clone()], &at, faults);
+        let prose = prose::read(&text[part.prose.clone()], &at, faults);
+        let content = prose.blocks;
+        recipe.pictures.extend(prose.pictures);
         match (part.title, part.ticket) {
             (None, _) => recipe.opening = content,
             (Some(title), None) => recipe.parts.push(Part::Prose { title, content }),
@@ -283,6 +296,7 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
         cool: None,
         until: None,
         watch: None,
+        picture: None,
         prose: Vec::new(),
         place,
     }

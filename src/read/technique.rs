@@ -29,9 +29,18 @@ pub(super) fn read(
     let drawings = drawings(&mut fields);
     fields.finish();
     let place = Place::new(file, head.body, text.len());
-    let content = prose::read(&text[head.body..], &place, faults);
+    let prose = prose::read(&text[head.body..], &place, faults);
     let place = Place::new(file, 0, text.len());
-    Some(Technique { name: name.to_owned(), title, summary, drawings, content, place })
+    let (content, pictures) = (prose.blocks, prose.pictures);
+    Some(Technique {
+        name: name.to_owned(),
+        title,
+        summary,
+        drawings,
+        content,
+        pictures,
+        place,
+    })
 }
 
 fn drawings(fields: &mut Fields) -> Vec<Demonstration> {

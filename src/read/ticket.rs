@@ -3,15 +3,16 @@
 use crate::fault::{Fault, Placed, nearest};
 use crate::model::{Step, Use};
 
-use super::{amount, cut, fields, quantity};
+use super::{amount, cut, fields, picture, quantity};
 
 /// What a piece may be shaped into.
 const SHAPES: &str = "rolled (or folded, pinwheel, baton, tin)";
 
 /// The keys a ticket may hold.
-const KEYS: [&str; 20] = [
+const KEYS: [&str; 21] = [
     "hands", "wait", "where", "at", "hold", "after", "uses", "kit", "sheet", "lock-in",
     "turn", "cut", "shape", "bake", "fan", "per tray", "core", "cool", "until", "watch",
+    "picture",
 ];
 
 /// Reads a ticket into the step whose heading it stands under.
@@ -123,6 +124,7 @@ fn set(step: &mut Step, line: Line) -> Result<(), Fault> {
         "cool" => step.cool = Some(line.value),
         "until" => step.until = Some(line.value.value),
         "watch" => step.watch = Some(line.value),
+        "picture" => step.picture = Some(picture::in_line(&line.value)?),
         _ => return set_dough(step, line),
     }
     Ok(())

@@ -40,6 +40,12 @@ pub struct CourseSheet {
     pub cautions: Vec<String>,
     /// The look of its handouts.
     pub look: Look,
+    /// What is new, newest first.
+    pub news: Vec<NewsSheet>,
+    /// The words of the trade that the course explains, in order of the alphabet.
+    pub glossary: Vec<TradeWord>,
+    /// Whether the site can be read with no connection.
+    pub offline: bool,
 }
 
 /// The course's own look, laid over its theme.
@@ -49,6 +55,28 @@ pub struct Look {
     pub accent: Option<String>,
     /// A drawing for the head of every sheet, as SVG.
     pub logo: Option<String>,
+}
+
+/// One thing that is new.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct NewsSheet {
+    /// Since when, ISO 8601.
+    pub date: String,
+    /// What.
+    pub content: Vec<Block<Label>>,
+}
+
+/// One word of the trade.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct TradeWord {
+    /// Its name in addresses: `lock-in`.
+    pub name: String,
+    /// The word.
+    pub word: String,
+    /// Other forms of it that a text may use.
+    pub also: Vec<String>,
+    /// What it means.
+    pub meaning: Vec<Block<Label>>,
 }
 
 /// One lesson.

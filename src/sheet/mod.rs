@@ -13,8 +13,8 @@ mod step;
 mod time;
 
 pub use course::{
-    Batch, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look, Paper,
-    RecipeSheets, TechniqueSheet, Units,
+    Batch, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look, NewsSheet,
+    Paper, RecipeSheets, TechniqueSheet, TradeWord, Units,
 };
 pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
 pub use handwork::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};
@@ -22,8 +22,8 @@ pub use line::{
     Allergen, Allergens, Cost, EachDough, Line, NutrientWords, Nutrients, Nutrition,
     OverallLine, Preferment, SectionTotal, Totals, Water,
 };
-pub use step::{Ingredients, Part, StepSheet, TicketRow, Watch};
-pub use time::{BakeFact, StepTime, Time};
+pub use step::{Ingredients, Part, Picture, StepSheet, TicketRow, Watch};
+pub use time::{BakeFact, Ready, StepTime, Time};
 
 use schemars::JsonSchema;
 use serde::Serialize;

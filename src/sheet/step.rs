@@ -38,6 +38,8 @@ pub struct StepSheet {
     pub watch: Option<Watch>,
     /// How to tell that it is done.
     pub until: Option<String>,
+    /// A picture to look at.
+    pub picture: Option<Box<Picture>>,
     /// What is said to the student.
     pub prose: Vec<Block<Label>>,
 }
@@ -70,4 +72,17 @@ pub struct Watch {
     pub name: String,
     /// Its address.
     pub address: String,
+    /// How long it lasts, in words.
+    pub length: Option<String>,
+    /// A picture from it.
+    pub still: Option<Box<Picture>>,
+}
+
+/// A picture of the media folder.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Picture {
+    /// The file's name below the media folder.
+    pub file: String,
+    /// What it shows, in words.
+    pub alt: String,
 }

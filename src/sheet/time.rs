@@ -24,6 +24,18 @@ pub struct Time {
     pub critical_path: Vec<String>,
     /// Every step.
     pub steps: Vec<StepTime>,
+    /// When to begin each step to be ready at some times of the day, where nobody has to
+    /// work at night for it.
+    pub ready: Vec<Ready>,
+}
+
+/// One time of the day at which all is ready.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Ready {
+    /// The time: `18:00`.
+    pub at: String,
+    /// When each step begins, in the order of the steps: `15:05`, `21:30 the day before`.
+    pub starts: Vec<String>,
 }
 
 /// One bake at its scale.

@@ -2,8 +2,10 @@
 
 use std::collections::BTreeSet;
 
+use super::find::PATH;
 use super::html::escape;
 use super::shell::page_address;
+use super::trade::PAGE;
 use super::{Input, Page};
 
 /// The theme's files for the site, and the style rules for this course's batch sizes.
@@ -45,9 +47,10 @@ pub(super) fn sitemap(input: &Input) -> Option<Page> {
         input.recipes.iter().map(|recipe| format!("recipes/{}/", recipe.base.recipe));
     let techniques =
         input.techniques.iter().map(|one| format!("techniques/{}/", one.technique));
-    let fixed = [page_address("index.html"), page_address("print/index.html")];
+    let words = (!input.course.glossary.is_empty()).then_some(PAGE);
+    let fixed = ["index.html", PATH, "print/index.html"].into_iter().chain(words);
     let urls: String = fixed
-        .into_iter()
+        .map(page_address)
         .chain(recipes)
         .chain(techniques)
         .map(|path| {

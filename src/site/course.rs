@@ -3,11 +3,12 @@
 use serde::Serialize;
 
 use crate::measure::Label;
-use crate::sheet::{LessonSheet, Sheet};
+use crate::sheet::{CourseSheet, LessonSheet, Sheet};
 
 use super::engine::{Engine, TemplateFault};
 use super::html::Html;
-use super::shell::{Head, MISSING, context};
+use super::prose::Writer;
+use super::shell::{Head, MISSING, Stop, context};
 use super::vary::varied;
 use super::{Input, Page, linked};
 
@@ -46,6 +47,7 @@ pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault
         summary: &input.course.summary,
         linked: Some(linked::course(input)),
         picture: None,
+        trail: Vec::new(),
     };
     let mut context = context(input, head);
     let lessons = input.course.lessons.iter().enumerate();
@@ -54,6 +56,7 @@ pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault
     let entries = lessons.iter().flat_map(|lesson| &lesson.recipes);
     context.insert("units", &entries.into_iter().any(|one| one.makes.0.contains('<')));
     context.insert("lessons", &lessons);
+    context.insert("news", &news(input));
     Ok(Page::text("index.html", engine.fill("course.html", &context)?))
 }
 
@@ -65,9 +68,46 @@ pub(super) fn missing(input: &Input, engine: &Engine) -> Result<Page, TemplateFa
         summary: input.words.get("page-missing-help"),
         linked: None,
         picture: None,
+        trail: Vec::new(),
     };
     let context = context(input, head);
     Ok(Page::text(MISSING, engine.fill("missing.html", &context)?))
+}
+
+/// The way from the course's page to a recipe or technique: through the first lesson that
+/// teaches it.
+pub(super) fn trail(course: &CourseSheet, name: &str) -> Vec<Stop> {
+    let taught = |lesson: &LessonSheet| {
+        let mut all = lesson.recipes.iter().chain(&lesson.techniques);
+        !lesson.title.is_empty() && all.any(|one| one == name)
+    };
+    let top = Stop { title: course.title.clone(), page: "index.html".into() };
+    let lesson = course.lessons.iter().position(taught).map(|at| Stop {
+        title: course.lessons[at].title.clone(),
+        page: format!("index.html#lesson-{}", at + 1),
+    });
+    std::iter::once(top).chain(lesson).collect()
+}
+
+/// What is new, as the template sees it.
+#[derive(Serialize)]
+struct New<'a> {
+    date: &'a str,
+    content: Html,
+}
+
+fn news<'a>(input: &Input<'a>) -> Vec<New<'a>> {
+    let writer = Writer {
+        root: "",
+        keys: &[""],
+        level: 3,
+        words: input.words,
+        media: input.media,
+        trade: None,
+    };
+    let news = input.course.news.iter();
+    news.map(|one| New { date: &one.date, content: writer.write(&[&one.content]) })
+        .collect()
 }
 
 fn lesson<'a>(input: &Input<'a>, number: usize, lesson: &'a LessonSheet) -> Lesson<'a> {

@@ -3,11 +3,14 @@
 
 use serde_json::{Map, Value, json};
 
-use crate::sheet::{CourseSheet, Line, Nutrition, Part, Sheet, StepSheet};
+use crate::sheet::{
+    CourseSheet, Line, Nutrition, Part, Sheet, StepSheet, TechniqueSheet,
+};
 
 use super::Input;
 use super::html::Html;
 use super::prose::plain;
+use super::shell::page_address;
 
 /// The data as the content of a script tag that is never run.
 pub(super) fn script(data: &Value) -> Html {
@@ -35,8 +38,38 @@ pub(super) fn course(input: &Input) -> Value {
     Value::Object(data)
 }
 
+/// A technique, with the way to it; nothing where the site's address is not known.
+pub(super) fn technique(course: &CourseSheet, sheet: &TechniqueSheet) -> Option<Value> {
+    let address = page(course, &format!("techniques/{}/", sheet.technique))?;
+    let mut data = begin("WebPage", &sheet.title, &sheet.summary, course);
+    data.insert("url".into(), address);
+    let stops = trail(course, &sheet.technique, &sheet.title);
+    add(&mut data, "breadcrumb", stops);
+    Some(Value::Object(data))
+}
+
+/// The way from the course to one of its pages.
+fn trail(course: &CourseSheet, name: &str, title: &str) -> Option<Value> {
+    let site = course.address.as_ref()?;
+    let stops = super::course::trail(course, name);
+    let above = stops.iter().map(|stop| {
+        (stop.title.as_str(), Some(format!("{site}{}", page_address(&stop.page))))
+    });
+    let all = above.chain([(title, None)]).enumerate().map(|(at, (name, item))| {
+        let mut data = Map::new();
+        data.insert("@type".into(), "ListItem".into());
+        data.insert("position".into(), (at + 1).into());
+        data.insert("name".into(), name.into());
+        add(&mut data, "item", item.map(Value::from));
+        Value::Object(data)
+    });
+    let items: Vec<Value> = all.collect();
+    Some(json!({ "@type": "BreadcrumbList", "itemListElement": items }))
+}
+
 /// A recipe as written.
-pub(super) fn recipe(course: &CourseSheet, sheet: &Sheet) -> Value {
+pub(super) fn recipe(input: &Input, sheet: &Sheet) -> Value {
+    let course = input.course;
     let address = page(course, &format!("recipes/{}/", sheet.recipe));
     let mut data = begin("Recipe", &sheet.title, &sheet.summary, course);
     add(&mut data, "url", address.clone());
@@ -51,7 +84,12 @@ pub(super) fn recipe(course: &CourseSheet, sheet: &Sheet) -> Value {
     add(&mut data, "recipeCategory", sheet.family.clone().map(Value::from));
     data.insert("recipeYield".into(), sheet.scale.makes.metric.clone().into());
     data.insert("recipeIngredient".into(), ingredients(sheet));
-    data.insert("recipeInstructions".into(), instructions(sheet, address.as_ref()));
+    data.insert("recipeInstructions".into(), instructions(input, sheet));
+    let stops = trail(course, &sheet.recipe, &sheet.title);
+    let page = stops.zip(address).map(|(stops, address)| {
+        json!({ "@type": "WebPage", "@id": address, "breadcrumb": stops })
+    });
+    add(&mut data, "mainEntityOfPage", page);
     times(&mut data, sheet);
     add(&mut data, "tool", tools(sheet));
     add(&mut data, "nutrition", sheet.nutrition.as_ref().and_then(nutrition));
@@ -108,12 +146,47 @@ fn ingredients(sheet: &Sheet) -> Value {
     sheet.formula.iter().map(line).collect()
 }
 
-fn instructions(sheet: &Sheet, address: Option<&Value>) -> Value {
+/// The steps; a section for each recipe that has to be made first, in order, where there
+/// are such.
+fn instructions(input: &Input, sheet: &Sheet) -> Value {
+    let mut first: Vec<&str> = Vec::new();
+    for step in &sheet.time.steps {
+        if step.recipe != sheet.recipe && !first.contains(&step.recipe.as_str()) {
+            first.push(&step.recipe);
+        }
+    }
+    let found = first.iter().filter_map(|name| {
+        input.recipes.iter().map(|one| &one.base).find(|one| one.recipe == *name)
+    });
+    // The page says of those no more than their steps' names.
+    let named = found.map(|one| section(input.course, one, named));
+    let sections: Vec<Value> =
+        named.chain([section(input.course, sheet, instruction)]).collect();
+    match sections.as_slice() {
+        [only] => only["itemListElement"].clone(),
+        _ => sections.into(),
+    }
+}
+
+/// The steps of one recipe, each as `say` puts it.
+fn section(
+    course: &CourseSheet,
+    sheet: &Sheet,
+    say: fn(&StepSheet, Option<&str>) -> Value,
+) -> Value {
+    let address = page(course, &format!("recipes/{}/", sheet.recipe));
     let steps = sheet.parts.iter().filter_map(|part| match part {
         Part::Step(step) => Some(step),
         Part::Prose { .. } => None,
     });
-    steps.map(|step| instruction(step, address.and_then(Value::as_str))).collect()
+    let steps: Vec<Value> =
+        steps.map(|step| say(step, address.as_ref().and_then(Value::as_str))).collect();
+    json!({ "@type": "HowToSection", "name": sheet.title, "itemListElement": steps })
+}
+
+/// A step by its name alone.
+fn named(step: &StepSheet, address: Option<&str>) -> Value {
+    told(step, address, step.title.clone())
 }
 
 fn instruction(step: &StepSheet, address: Option<&str>) -> Value {
@@ -123,14 +196,15 @@ fn instruction(step: &StepSheet, address: Option<&str>) -> Value {
         || step.ticket.iter().map(|row| format!("{}: {}", row.term, row.value.metric));
     let text =
         if prose.is_empty() { rows().collect::<Vec<_>>().join("; ") } else { prose };
+    told(step, address, if text.is_empty() { step.title.clone() } else { text })
+}
+
+fn told(step: &StepSheet, address: Option<&str>, text: String) -> Value {
     let mut data = Map::new();
     data.insert("@type".into(), "HowToStep".into());
     data.insert("position".into(), step.number.into());
     data.insert("name".into(), step.title.clone().into());
-    data.insert(
-        "text".into(),
-        if text.is_empty() { step.title.clone() } else { text }.into(),
-    );
+    data.insert("text".into(), text.into());
     add(
         &mut data,
         "url",

@@ -4,27 +4,37 @@
 //! unit system is in the page at every size and in both systems; style rules show one.
 
 mod assets;
+mod cartridge;
 mod course;
 mod engine;
+mod feed;
 mod figure;
+mod find;
 mod html;
 mod linked;
+mod offline;
 mod overlay;
+mod picture;
 mod print;
 mod prose;
 mod recipe;
 mod shell;
 mod technique;
+mod trade;
 mod vary;
+mod words;
 
 #[cfg(test)]
 mod sample;
 
+pub use cartridge::Cartridge;
 pub use engine::TemplateFault;
 pub use figure::FigureMap;
+pub use offline::ICONS;
 
 use rayon::prelude::*;
 
+use crate::media::Medium;
 use crate::sheet::{CourseSheet, HandoutLink, RecipeSheets, TechniqueSheet};
 use crate::theme::Theme;
 use crate::words::Words;
@@ -42,6 +52,8 @@ pub struct Input<'a> {
     pub techniques: &'a [TechniqueSheet],
     /// The drawings by recipe and batch key, or by technique and an empty key.
     pub figures: &'a FigureMap,
+    /// The pictures.
+    pub media: &'a [Medium],
     /// Every handout that is made.
     pub handouts: &'a [HandoutLink],
     /// The fixed words.
@@ -79,8 +91,13 @@ pub fn pages(input: &Input) -> Result<Vec<Page>, TemplateFault> {
     pages.push(course::page(input, &engine)?);
     pages.push(print::page(input, &engine)?);
     pages.push(course::missing(input, &engine)?);
+    pages.push(find::page(input, &engine)?);
+    pages.push(find::index(input));
+    pages.extend(words::page(input, &engine)?);
     pages.extend(assets::sitemap(input));
+    pages.extend(feed::feed(input));
     pages.extend(assets::files(input));
+    pages.extend(offline::files(input, &pages));
     pages.sort_by(|one, other| one.path.cmp(&other.path));
     Ok(pages)
 }
@@ -99,12 +116,18 @@ mod tests {
             "assets/fonts/Vollkorn-Regular.woff2",
             "assets/icon.svg",
             "assets/tourier.css",
+            "assets/course.webmanifest",
+            "assets/find.js",
             "assets/tourier.js",
+            "find/index.html",
             "index.html",
+            "news.xml",
+            "offline.js",
             "print/index.html",
             "recipes/crescents/index.html",
             "sitemap.xml",
             "techniques/letter-turn/index.html",
+            "words/index.html",
         ] {
             assert!(paths.contains(&path), "{path} in {paths:?}");
         }
@@ -120,6 +143,63 @@ mod tests {
             assert!(page.contains(value), "{value}");
         }
         assert!(page.contains("id=\"us\"") && page.contains("id=\"x2\""));
+    }
+
+    #[test]
+    fn a_page_says_when_to_begin_and_what_to_set_a_clock_for() {
+        let page = Sample::new().page("recipes/crescents/index.html");
+        assert!(page.contains("id=\"ready-18\""));
+        assert!(page.contains("<span class=\"t t-18\">17:30</span>"));
+        assert!(page.contains("data-minutes=\"60\""));
+    }
+
+    #[test]
+    fn pictures_keep_their_room() {
+        let page = Sample::new().page("recipes/crescents/index.html");
+        let picture = "<img src=\"../../media/loaf-480.png\" srcset=\"../../media/loaf-480.png \
+                       480w, ../../media/loaf-960.png 960w, ../../media/loaf-1200.png 1200w\"";
+        assert!(page.contains(picture));
+        assert!(page.contains("width=\"1200\" height=\"800\" alt=\"A brown loaf\""));
+    }
+
+    #[test]
+    fn what_is_kept_on_a_phone_is_known_by_its_hash() {
+        let sample = Sample::new();
+        let worker = sample.page("offline.js");
+        for page in sample.pages().unwrap_or_default() {
+            let own = page.path == "offline.js" || page.path.ends_with(".webmanifest");
+            let kept = worker.contains(&format!("\"{}\":", page.path));
+            assert_eq!(kept, !own && !page.path.ends_with(".xml"), "{}", page.path);
+        }
+    }
+
+    #[test]
+    fn the_feed_names_each_thing_once() {
+        let feed = Sample::new().page("news.xml");
+        let id = "<id>https://layers.saltmarsh.example/#news-2027-02-15-1</id>";
+        assert!(feed.contains(id), "{feed}");
+        assert!(feed.contains("<title>The crescents are new.</title>"));
+    }
+
+    #[test]
+    fn the_package_holds_the_pages_in_order_and_always_the_same() {
+        let sample = Sample::new();
+        let inputs = || {
+            let words = sample::words();
+            let cartridge = Cartridge::new(&sample.input(&words));
+            cartridge.map(|one| one.inputs().concat()).unwrap_or_default()
+        };
+        let text = String::from_utf8_lossy(&inputs()).into_owned();
+        for part in [
+            "<schemaversion>1.3.0</schemaversion>",
+            "<title>Butter between sheets</title>",
+            "href=\"recipes/crescents/index.html\"",
+            "type=\"imswl_xmlv1p3\"",
+        ] {
+            assert!(text.contains(part), "{part}");
+        }
+        assert!(!text.contains("data-offline"));
+        assert_eq!(inputs(), inputs());
     }
 
     #[test]
@@ -156,9 +236,15 @@ mod tests {
     fn every_link_leads_somewhere() {
         let sample = Sample::new();
         let pages = sample.pages().unwrap_or_default();
-        let made = pages.iter().map(|page| page.path.as_str());
-        let files: Vec<&str> =
-            made.chain(sample.handouts.iter().map(|one| one.path.as_str())).collect();
+        let made = pages.iter().map(|page| page.path.clone());
+        let handouts = sample.handouts.iter().map(|one| one.path.clone());
+        let pictures = sample
+            .media
+            .iter()
+            .flat_map(|one| one.widths().into_iter().map(|width| one.address(width)));
+        let package = std::iter::once(cartridge::PACKAGE.to_owned());
+        let files: Vec<String> =
+            made.chain(handouts).chain(pictures).chain(package).collect();
         for page in pages.iter().filter(|page| page.path.ends_with(".html")) {
             let text = String::from_utf8_lossy(&page.bytes).into_owned();
             let marks = [" href=\"", " src=\""];
@@ -168,7 +254,7 @@ mod tests {
                 links.filter(|link| !link.is_empty() && !link.starts_with("https:"))
             {
                 let file = resolved(&page.path, link);
-                assert!(files.contains(&file.as_str()), "{link} in {}", page.path);
+                assert!(files.contains(&file), "{link} in {}", page.path);
             }
         }
     }

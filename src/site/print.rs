@@ -6,6 +6,7 @@ use serde::Serialize;
 
 use crate::sheet::{HandoutKind, HandoutLink, Paper, Units};
 
+use super::cartridge::PACKAGE;
 use super::engine::{Engine, TemplateFault};
 use super::shell::{Head, context};
 use super::{Input, Page};
@@ -51,6 +52,7 @@ pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault
         summary: input.words.get("page-print-room-help"),
         linked: None,
         picture: None,
+        trail: Vec::new(),
     };
     let mut context = context(input, head);
     let kinds = columns(input.handouts);
@@ -63,6 +65,7 @@ pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault
         recipes.flat_map(|one| rows(input, &one.base.recipe, &kinds)).collect();
     context.insert("columns", &columns);
     context.insert("rows", &rows);
+    context.insert("cartridge", PACKAGE);
     Ok(Page::text("print/index.html", engine.fill("print.html", &context)?))
 }
 

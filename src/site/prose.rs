@@ -2,10 +2,13 @@
 //! else can get into a page.
 
 use crate::measure::Label;
+use crate::media::Medium;
 use crate::model::{Block, Inline};
 use crate::words::Words;
 
 use super::html::{Html, address, escape};
+use super::picture::{Spot, picture};
+use super::trade::{PAGE, Trade};
 use super::vary::varied;
 
 /// How prose is written on one page.
@@ -18,6 +21,10 @@ pub(super) struct Writer<'a> {
     pub(super) level: u8,
     /// The fixed words.
     pub(super) words: &'a Words,
+    /// The pictures.
+    pub(super) media: &'a [Medium],
+    /// The words of the trade that this page may still link; none where it links none.
+    pub(super) trade: Option<&'a Trade<'a>>,
 }
 
 impl Writer<'_> {
@@ -34,7 +41,7 @@ impl Writer<'_> {
 
     fn block(&self, block: &Block<Label>, run: &mut Run) {
         match block {
-            Block::Paragraph { content } => self.within("p", content, run),
+            Block::Paragraph { content } => self.paragraph(content, run),
             Block::Heading { content } => {
                 self.within(&format!("h{}", self.level.clamp(2, 6)), content, run);
             }
@@ -57,6 +64,40 @@ impl Writer<'_> {
         }
     }
 
+    /// A paragraph; its first word of the trade that the page has not linked yet leads to
+    /// what it means.
+    fn paragraph(&self, content: &[Inline<Label>], run: &mut Run) {
+        run.out.push_str("<p>");
+        let mut trade = self.trade;
+        for inline in content {
+            match (inline, trade) {
+                (Inline::Text { text }, Some(words)) => {
+                    if self.explained(text, words, run) {
+                        trade = None;
+                    }
+                }
+                _ => self.inline(inline, run),
+            }
+        }
+        run.out.push_str("</p>");
+    }
+
+    /// Writes text with a link from a word of the trade; whether there was one.
+    fn explained(&self, text: &str, words: &Trade, run: &mut Run) -> bool {
+        let Some(found) = words.find(text) else {
+            run.out.push_str(&escape(text));
+            return false;
+        };
+        let [before, word, after] =
+            [&text[..found.start], &text[found.start..found.end], &text[found.end..]]
+                .map(escape);
+        let (root, name) = (self.root, escape(found.name));
+        run.out.push_str(&format!(
+            "{before}<a class=\"trade\" href=\"{root}{PAGE}#{name}\">{word}</a>{after}"
+        ));
+        true
+    }
+
     fn inlines(&self, content: &[Inline<Label>], run: &mut Run) {
         for inline in content {
             self.inline(inline, run);
@@ -73,6 +114,10 @@ impl Writer<'_> {
                 run.out.push_str(&format!("<code>{}</code>", escape(text)));
             }
             Inline::Link { to, content } => self.link(to, content, run),
+            Inline::Picture { file, alt } => {
+                run.out
+                    .push_str(&picture(self.media, [file, alt], self.root, Spot::Text).0);
+            }
             Inline::Break => run.out.push_str("<br>"),
         }
     }
@@ -184,7 +229,10 @@ pub(super) fn plain(blocks: &[Block<Label>]) -> String {
             Inline::Text { text } | Inline::Code { text } => out.push_str(text),
             Inline::Live { value } => out.push_str(&value.metric),
             Inline::Break => out.push(' '),
-            Inline::Emphasis { .. } | Inline::Strong { .. } | Inline::Link { .. } => {}
+            Inline::Emphasis { .. }
+            | Inline::Strong { .. }
+            | Inline::Link { .. }
+            | Inline::Picture { .. } => {}
         });
     }
     out.split_whitespace().collect::<Vec<_>>().join(" ")
@@ -193,14 +241,28 @@ pub(super) fn plain(blocks: &[Block<Label>]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::sheet::TradeWord;
 
     const KEYS: [&str; 2] = ["x1", "x2"];
 
     fn write(sizes: &[&[Block<Label>]]) -> String {
         let words = Words::default();
-        Writer { root: "../../", keys: &KEYS[..sizes.len()], level: 4, words: &words }
-            .write(sizes)
-            .0
+        let trade = [TradeWord {
+            name: "bench".into(),
+            word: "bench".into(),
+            also: Vec::new(),
+            meaning: Vec::new(),
+        }];
+        Writer {
+            root: "../../",
+            keys: &KEYS[..sizes.len()],
+            level: 4,
+            words: &words,
+            media: &[],
+            trade: Some(&Trade::new(&trade)),
+        }
+        .write(sizes)
+        .0
     }
 
     fn text(text: &str) -> Inline<Label> {
@@ -242,6 +304,16 @@ mod tests {
             paragraph(vec![link("javascript:alert(1)"), text(" "), link("techniques/a")]);
         let shown = "<p>here <a href=\"../../techniques/a/index.html\">here</a></p>";
         assert_eq!(write(&[&[block]]), shown);
+    }
+
+    #[test]
+    fn a_word_of_the_trade_is_explained_once() {
+        let twice = || paragraph(vec![text("On the bench & the bench.")]);
+        let link = "<a class=\"trade\" href=\"../../words/index.html#bench\">bench</a>";
+        let shown = format!(
+            "<p>On the {link} &amp; the bench.</p><p>On the bench &amp; the bench.</p>"
+        );
+        assert_eq!(write(&[&[twice(), twice()]]), shown);
     }
 
     #[test]

@@ -2,6 +2,7 @@
 
 use crate::draw::Figure;
 use crate::measure::Label;
+use crate::media::Medium;
 use crate::model::{Block, Inline};
 use crate::sheet::*;
 use crate::theme::Theme;
@@ -24,6 +25,7 @@ pub(super) struct Sample {
     pub(super) techniques: Vec<TechniqueSheet>,
     pub(super) figures: FigureMap,
     pub(super) handouts: Vec<HandoutLink>,
+    pub(super) media: Vec<Medium>,
     pub(super) theme: Theme,
 }
 
@@ -43,21 +45,28 @@ impl Sample {
             techniques: vec![technique()],
             figures: figures(),
             handouts: handouts(),
+            media: vec![loaf()],
             theme: Theme::built_in(),
         }
     }
 
     /// The site.
     pub(super) fn pages(&self) -> Result<Vec<Page>, TemplateFault> {
-        pages(&Input {
+        pages(&self.input(&words()))
+    }
+
+    /// All of it, as the room takes it.
+    pub(super) fn input<'a>(&'a self, words: &'a Words) -> Input<'a> {
+        Input {
             course: &self.course,
             recipes: &self.recipes,
             techniques: &self.techniques,
             figures: &self.figures,
             handouts: &self.handouts,
-            words: &words(),
+            media: &self.media,
+            words,
             theme: &self.theme,
-        })
+        }
     }
 
     /// The text of one of its pages; empty where there is none.
@@ -67,6 +76,18 @@ impl Sample {
         found.map_or(String::new(), |page| {
             String::from_utf8_lossy(&page.bytes).into_owned()
         })
+    }
+}
+
+/// A picture of which only the size is ever looked at.
+fn loaf() -> Medium {
+    let bytes: &[u8] = &[];
+    Medium {
+        name: "loaf.png".into(),
+        width: 1200,
+        height: 800,
+        hash: "0".into(),
+        bytes: bytes.into(),
     }
 }
 
@@ -91,6 +112,19 @@ fn course() -> CourseSheet {
         }],
         cautions: vec!["Do not taste raw dough.".into()],
         look: crate::sheet::Look::default(),
+        news: vec![NewsSheet {
+            date: "2027-02-15".into(),
+            content: vec![Block::Paragraph {
+                content: vec![text("The crescents are new.")],
+            }],
+        }],
+        glossary: vec![TradeWord {
+            name: "bench".into(),
+            word: "bench".into(),
+            also: vec!["benches".into()],
+            meaning: vec![Block::Paragraph { content: vec![text("Where you roll.")] }],
+        }],
+        offline: true,
     }
 }
 
@@ -260,6 +294,10 @@ fn time() -> Time {
         wait: "1 h 20 min".into(),
         elapsed: "1 h 40 min".into(),
         critical_path: Vec::new(),
+        ready: vec![Ready {
+            at: "18:00".into(),
+            starts: vec!["16:20".into(), "17:30".into()],
+        }],
         steps: vec![step("mix", "Mix", 0, 60), step("bake", "Bake", 70, 20)],
     }
 }
@@ -302,6 +340,8 @@ fn watch() -> Watch {
     Watch {
         name: "roll-up".into(),
         address: "https://media.saltmarsh.example/layers/roll-up".into(),
+        length: Some("4 min".into()),
+        still: None,
     }
 }
 
@@ -331,6 +371,7 @@ fn parts(times: u64) -> Vec<Part> {
                 ingredient: "bread flour".into(),
             }],
             watch: None,
+            picture: None,
             until: Some("it clears the bowl".into()),
             prose: vec![Block::Paragraph { content: prose }],
         }),
@@ -341,6 +382,10 @@ fn parts(times: u64) -> Vec<Part> {
             ticket: vec![row("oven", "Oven", Label::new("190 °C", "375 °F"))],
             ingredients: Vec::new(),
             watch: Some(watch()),
+            picture: Some(Box::new(Picture {
+                file: "loaf.png".into(),
+                alt: "A brown loaf".into(),
+            })),
             until: None,
             prose: vec![Block::Caution {
                 content: vec![Block::Paragraph {

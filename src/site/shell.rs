@@ -23,6 +23,17 @@ pub(super) struct Head<'a> {
     pub(super) linked: Option<serde_json::Value>,
     /// A picture for link previews, from the site's root.
     pub(super) picture: Option<String>,
+    /// The pages above it, the nearest last.
+    pub(super) trail: Vec<Stop>,
+}
+
+/// A page above another one.
+#[derive(Clone, Serialize)]
+pub(super) struct Stop {
+    /// Its title.
+    pub(super) title: String,
+    /// Its file, from the site's root, with an anchor.
+    pub(super) page: String,
 }
 
 /// A page's head as the templates see it.
@@ -39,6 +50,9 @@ struct Shell<'a> {
     /// The preview picture's full address, where the course has one.
     picture: Option<String>,
     linked: Option<Html>,
+    trail: Vec<Stop>,
+    /// Which of the site's own pages it is: `index.html`.
+    path: &'a str,
     course: &'a CourseSheet,
 }
 
@@ -66,6 +80,8 @@ pub(super) fn context(input: &Input, head: Head) -> Context {
         hidden,
         picture: head.picture.as_deref().and_then(place),
         linked: head.linked.map(|data| linked::script(&data)),
+        trail: head.trail,
+        path: head.path,
         course: input.course,
     };
     let mut context = Context::new();
@@ -78,9 +94,10 @@ pub(super) fn root(path: &str) -> String {
     "../".repeat(path.matches('/').count())
 }
 
-/// A page's address from the site's root: folders stand for the `index.html` in them.
+/// A page's address from the site's root, with its anchor: folders stand for the `index.html` in them.
 pub(super) fn page_address(path: &str) -> String {
-    path.strip_suffix("index.html").unwrap_or(path).to_owned()
+    let (file, anchor) = path.split_at(path.find('#').unwrap_or(path.len()));
+    format!("{}{anchor}", file.strip_suffix("index.html").unwrap_or(file))
 }
 
 #[cfg(test)]

@@ -9,7 +9,8 @@ use super::figure::{Drawing, of_technique};
 use super::html::Html;
 use super::prose::Writer;
 use super::shell::{Head, context, root};
-use super::{Input, Page};
+use super::trade::Trade;
+use super::{Input, Page, course, linked};
 
 /// A technique as the template sees it.
 #[derive(Serialize)]
@@ -40,8 +41,9 @@ pub(super) fn page(
         path: &path,
         title: &technique.title,
         summary: &technique.summary,
-        linked: None,
+        linked: linked::technique(input.course, technique),
         picture: None,
+        trail: course::trail(input.course, &technique.technique),
     };
     let mut context = context(input, head);
     context.insert("technique", &view(input, technique, &root(&path)));
@@ -50,7 +52,15 @@ pub(super) fn page(
 }
 
 fn view<'a>(input: &Input, technique: &'a TechniqueSheet, root: &str) -> View<'a> {
-    let writer = Writer { root, keys: &[""], level: 2, words: input.words };
+    let trade = Trade::new(&input.course.glossary);
+    let writer = Writer {
+        root,
+        keys: &[""],
+        level: 2,
+        words: input.words,
+        media: input.media,
+        trade: Some(&trade),
+    };
     let used_in = technique
         .used_in
         .iter()

@@ -9,6 +9,7 @@ use std::path::Path;
 use walkdir::{DirEntry, WalkDir};
 
 use crate::fault::{Fault, Place};
+use crate::media::{Medium, is_name};
 use crate::read::Source;
 use crate::theme::Theme;
 
@@ -16,6 +17,8 @@ use super::{StoreError, doing};
 
 /// A text file larger than this is refused.
 const LARGEST: u64 = 1 << 20;
+/// A picture larger than this is refused.
+const LARGEST_PICTURE: u64 = 30 << 20;
 /// More files than this are refused.
 const MOST_FILES: usize = 20_000;
 
@@ -56,6 +59,58 @@ pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
     Ok((sources, faults))
 }
 
+/// The pictures in the media folder, in order of their names, and the faults of files that
+/// are none. Nothing is read that the page cannot name: only plain files directly there.
+///
+/// # Errors
+/// Where the folder or a file cannot be read.
+pub fn media(folder: &Path) -> Result<(Vec<Medium>, Vec<Fault>), StoreError> {
+    let folder = folder.join("media");
+    let (mut pictures, mut faults) = (Vec::new(), Vec::new());
+    if !folder.is_dir() {
+        return Ok((pictures, faults));
+    }
+    for entry in WalkDir::new(&folder).sort_by_file_name().min_depth(1).max_depth(1) {
+        let entry = entry.map_err(|error| StoreError {
+            path: folder.clone(),
+            doing: "read",
+            source: error.into(),
+        })?;
+        let name = relative(&folder, &entry);
+        if !is_name(&name) {
+            continue;
+        }
+        match medium(&entry, &name)? {
+            Ok(medium) => pictures.push(medium),
+            Err(fault) => faults.push(fault),
+        }
+    }
+    Ok((pictures, faults))
+}
+
+/// One picture, or the fault in it as a file.
+fn medium(entry: &DirEntry, name: &str) -> Result<Result<Medium, Fault>, StoreError> {
+    let path = format!("media/{name}");
+    if entry.path_is_symlink() || !entry.file_type().is_file() {
+        let why = "it is a link to another place, or a folder";
+        return Ok(Err(refused(&path, why, "Put the picture itself here.")));
+    }
+    let bytes = read(entry, LARGEST_PICTURE)?;
+    if bytes.len() as u64 > LARGEST_PICTURE {
+        let help = "Save it smaller: 3000 pixels wide is plenty.";
+        return Ok(Err(refused(&path, "it is larger than 30 MiB", help)));
+    }
+    Ok(Medium::read(name, bytes))
+}
+
+/// A file's bytes, one more than `most` at the most.
+fn read(entry: &DirEntry, most: u64) -> Result<Vec<u8>, StoreError> {
+    let file = doing(std::fs::File::open(entry.path()), "read", entry.path())?;
+    let mut bytes = Vec::new();
+    doing(file.take(most + 1).read_to_end(&mut bytes), "read", entry.path())?;
+    Ok(bytes)
+}
+
 /// The theme in a folder, laid over the default one; the default one where there is none.
 ///
 /// # Errors
@@ -92,7 +147,7 @@ fn relative(folder: &Path, entry: &DirEntry) -> String {
 /// Whether the format names such a file.
 fn belongs(path: &str) -> bool {
     match path.split_once('/') {
-        None => matches!(path, "course.yaml" | "pantry.yaml"),
+        None => matches!(path, "course.yaml" | "pantry.yaml" | "glossary.yaml"),
         Some(("recipes" | "techniques", file)) => file.ends_with(".md"),
         Some(("classes", file)) => file.ends_with(".yaml"),
         Some(("media", file)) => file.ends_with(".svg"),
@@ -102,9 +157,7 @@ fn belongs(path: &str) -> bool {
 
 /// A file's text, or the fault in it as a file.
 fn text(entry: &DirEntry, path: &str) -> Result<Result<String, Fault>, StoreError> {
-    let file = doing(std::fs::File::open(entry.path()), "read", entry.path())?;
-    let mut bytes = Vec::new();
-    doing(file.take(LARGEST + 1).read_to_end(&mut bytes), "read", entry.path())?;
+    let bytes = read(entry, LARGEST)?;
     if bytes.len() as u64 > LARGEST {
         return Ok(Err(refused(
             path,

@@ -6,7 +6,7 @@ mod publish;
 mod stage;
 mod write;
 
-pub use load::{load, theme};
+pub use load::{load, media, theme};
 pub use publish::{Outcome, PublishError, publish};
 pub use write::save;
 

@@ -4,10 +4,12 @@
 
 mod job;
 mod order;
+mod ready;
 mod schedule;
 
 #[cfg(test)]
 mod tests;
 
 pub use job::{Cycle, Job};
+pub use ready::{Worked, ready};
 pub use schedule::{Schedule, Timed, schedule};

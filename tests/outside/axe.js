@@ -1,5 +1,5 @@
 // Accessibility of every page with npm `axe-core`: the rules for WCAG 2.0 to 2.2, A and
-// AA, and good practice, on a wide page, a narrow one and a dark one.
+// AA, and good practice, on wide and narrow pages, light and dark.
 //
 //     node axe.js SITE
 //
@@ -11,6 +11,7 @@ const MODES = [
   ['wide', { viewport: { width: 1280, height: 900 }, colorScheme: 'light' }],
   ['narrow', { viewport: { width: 320, height: 640 }, colorScheme: 'light' }],
   ['dark', { viewport: { width: 1280, height: 900 }, colorScheme: 'dark' }],
+  ['narrow and dark', { viewport: { width: 320, height: 640 }, colorScheme: 'dark' }],
 ];
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 

@@ -2,11 +2,12 @@
 const fs = require('fs');
 const http = require('http');
 const path = require('path');
+const zlib = require('zlib');
 
 const KINDS = {
   '.css': 'text/css', '.html': 'text/html; charset=utf-8', '.js': 'text/javascript',
-  '.pdf': 'application/pdf', '.png': 'image/png', '.svg': 'image/svg+xml',
-  '.woff2': 'font/woff2', '.xml': 'application/xml',
+  '.jpg': 'image/jpeg', '.pdf': 'application/pdf', '.png': 'image/png', '.svg': 'image/svg+xml',
+  '.webmanifest': 'application/manifest+json', '.woff2': 'font/woff2', '.xml': 'application/xml',
 };
 
 /** Every file below `folder` that ends in `end`, in order. */
@@ -15,8 +16,8 @@ function files(folder, end) {
   return all.filter((name) => name.endsWith(end)).sort();
 }
 
-/** Serves `folder`, with `headers` on every answer. */
-function serve(folder, headers = {}) {
+/** Serves `folder`, with `headers` on every answer; packed, as servers do, if asked. */
+function serve(folder, headers = {}, { packed = false } = {}) {
   const root = path.resolve(folder);
   const server = http.createServer((request, response) => {
     let name = decodeURIComponent(new URL(request.url, 'http://x').pathname);
@@ -26,8 +27,11 @@ function serve(folder, headers = {}) {
       response.writeHead(404);
       return response.end();
     }
-    response.writeHead(200, { 'content-type': KINDS[path.extname(file)] || 'application/octet-stream', ...headers });
-    return fs.createReadStream(file).pipe(response);
+    const own = { 'content-type': KINDS[path.extname(file)] || 'application/octet-stream', ...headers };
+    const pack = packed && /text|json|javascript|svg/.test(own['content-type']);
+    response.writeHead(200, pack ? { ...own, 'content-encoding': 'gzip' } : own);
+    const stream = fs.createReadStream(file);
+    return (pack ? stream.pipe(zlib.createGzip()) : stream).pipe(response);
   });
   return new Promise((ready) => {
     server.listen(0, '127.0.0.1', () => {

@@ -2,8 +2,8 @@
 
     python3 linked_data.py SITE WORK
 
-Sources: JSON-LD 1.1 (W3C); the vocabulary `Recipe`, `HowToStep`, `NutritionInformation`
-and `Course` of schema.org; durations and dates of ISO 8601, read with PyPI `isodate`.
+Sources: JSON-LD 1.1 (W3C); the vocabulary `Recipe`, `HowToSection`,
+`HowToStep`, `NutritionInformation`, `BreadcrumbList` and `Course` of schema.org; durations and dates of ISO 8601, read with PyPI `isodate`.
 """
 
 import json
@@ -67,6 +67,29 @@ def minutes(text):
     return span / timedelta(minutes=1) if isinstance(span, timedelta) else None
 
 
+def own_steps(instructions, title, name, tally):
+    """The recipe's own steps: in the last of several sections, where others come first."""
+    if not any(part.get("@type") == "HowToSection" for part in instructions):
+        return instructions
+    for part in instructions:
+        whole = part.get("@type") == "HowToSection" and part.get("itemListElement")
+        tally.check(whole and part.get("name"), f"{name}: section {part.get('name')} is not whole")
+    tally.check(instructions[-1].get("name") == title, f"{name}: its own steps are not the last")
+    return instructions[-1]["itemListElement"]
+
+
+def check_way(name, page, tally):
+    """The way from the course to the page: places counted from 1, all but the last led to."""
+    way = page.get("breadcrumb", {})
+    stops = way.get("itemListElement", [])
+    tally.check(way.get("@type") == "BreadcrumbList" and len(stops) > 1, f"{name}: no way to it")
+    counted = [stop.get("position") for stop in stops] == list(range(1, len(stops) + 1))
+    tally.check(counted, f"{name}: the way is not counted through")
+    named = all(stop.get("name") for stop in stops)
+    led = all(stop.get("item", "").startswith("http") for stop in stops[:-1])
+    tally.check(named and led, f"{name}: a stop of the way is not whole")
+
+
 def check_recipe(name, data, sheet, tally):
     tally.check(data.get("@type") == "Recipe", f"{name}: type {data.get('@type')}")
     tally.check(data.get("name") == sheet["title"], f"{name}: name {data.get('name')}")
@@ -81,7 +104,7 @@ def check_recipe(name, data, sheet, tally):
     for text, line in zip(lines, formula):
         holds = line["metric"] in text and line["ingredient"] in text
         tally.check(holds, f"{name}: `{text}` is not {line['metric']} {line['ingredient']}")
-    steps = data.get("recipeInstructions", [])
+    steps = own_steps(data.get("recipeInstructions", []), sheet["title"], name, tally)
     own = [part["title"] for part in sheet["parts"] if part["kind"] == "step"]
     tally.check([s.get("name") for s in steps] == own, f"{name}: the steps differ")
     for step in steps:
@@ -97,13 +120,16 @@ def main(folder, work):
     for name, sheet in facts(work).items():
         data = read(site / "recipes" / name / "index.html", tally)
         check_recipe(name, data, sheet, tally)
+        check_way(name, data.get("mainEntityOfPage", {}), tally)
     course = read(site / "index.html", tally)
     tally.check(course.get("@type") == "Course", f"course: type {course.get('@type')}")
     for key in ("name", "description", "provider"):
         tally.check(course.get(key), f"course: no {key}")
     for page in site.rglob("*.html"):
         if blocks(page) and page.parent.parent.name != "recipes" and page.parent != site:
-            tally.check("@type" in read(page, tally), f"{page}: no type")
+            data = read(page, tally)
+            tally.check("@type" in data, f"{page}: no type")
+            check_way(page.parent.name, data, tally)
     return tally.end()
 
 

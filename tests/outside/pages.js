@@ -24,7 +24,9 @@ async function visit(context, server, file) {
   await page.goto(`${server.url}/${file}`);
   await page.waitForTimeout(100);
   const seen = await page.evaluate(() => ({
-    text: document.querySelector('main').innerText.replace(/\s+/g, ' ').trim(),
+    // What only works with scripts is there only with them: buttons, and finding by text.
+    text: [...document.querySelectorAll('main button, main search')].reduce(
+      (text, extra) => text.replace(extra.innerText, ''), document.querySelector('main').innerText).replace(/\s+/g, ' ').trim(),
     sideways: document.documentElement.scrollWidth - window.innerWidth,
   }));
   await page.close();

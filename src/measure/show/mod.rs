@@ -12,4 +12,4 @@ pub use length::{length, mark, size, thickness};
 pub use mass::{Shown, metric, us_weight};
 pub use number::{decimal, plain, vulgar};
 pub use temperature::{oven, temperature};
-pub use time::minutes;
+pub use time::{clock, minutes};

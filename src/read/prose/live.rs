@@ -144,7 +144,7 @@ mod tests {
     fn inlines(text: &str) -> (Vec<Inline<Brace>>, Vec<Fault>) {
         let mut faults = Vec::new();
         let place = Place::new(&"a.md".into(), 0, text.len());
-        let blocks = read(text, &place, &mut faults);
+        let blocks = read(text, &place, &mut faults).blocks;
         let mut found = Vec::new();
         for block in &blocks {
             block.visit(&mut |inline| found.push(inline.clone()));

@@ -3,9 +3,10 @@
 use std::collections::BTreeSet;
 
 use crate::fault::Placed;
-use crate::model::{Content, Course};
+use crate::model::{Content, Course, Entry, News};
 
-use super::super::{CourseSheet, LessonSheet, Look};
+use super::super::{CourseSheet, LessonSheet, Look, NewsSheet, TradeWord};
+use super::prose::plain_blocks;
 
 /// The course, its lessons with only the recipes and techniques that exist, and a last
 /// lesson without title for what stands in none.
@@ -25,6 +26,9 @@ pub fn course(course: &Course, content: &Content) -> CourseSheet {
         lessons: lessons(course, content),
         cautions: course.cautions.clone(),
         look: look(course, content),
+        news: course.news.iter().map(news).collect(),
+        glossary: glossary(content),
+        offline: course.offline,
     }
 }
 
@@ -36,8 +40,25 @@ fn look(course: &Course, content: &Content) -> Look {
     let logo = course.look.logo.as_ref();
     Look {
         accent: course.look.accent.as_ref().map(|accent| hex(&accent.value)),
-        logo: logo.and_then(|path| content.media.get(&path.value)).cloned(),
+        logo: logo.and_then(|path| content.drawings.get(&path.value)).cloned(),
     }
+}
+
+fn news(news: &News) -> NewsSheet {
+    NewsSheet { date: news.date.clone(), content: plain_blocks(&news.content) }
+}
+
+/// The words of the trade in order of the alphabet.
+fn glossary(content: &Content) -> Vec<TradeWord> {
+    let word = |entry: &Entry| TradeWord {
+        name: entry.name(),
+        word: entry.word.value.clone(),
+        also: entry.also.iter().map(|form| form.value.clone()).collect(),
+        meaning: plain_blocks(&entry.meaning),
+    };
+    let mut words: Vec<TradeWord> = content.glossary.iter().map(word).collect();
+    words.sort_by_key(|word| word.word.to_lowercase());
+    words
 }
 
 fn lessons(course: &Course, content: &Content) -> Vec<LessonSheet> {

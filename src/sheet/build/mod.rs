@@ -23,7 +23,7 @@ use crate::pantry::Kind;
 use crate::words::Words;
 use crate::work::Work;
 
-use super::{Scale, Sheet, Watch};
+use super::{Scale, Sheet};
 
 /// What the sheet is put into words with.
 #[derive(Clone, Copy)]
@@ -59,7 +59,7 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         lamination: dough::lamination(work),
         cuts: dough::cuts(work, context),
         handwork: handwork::handwork(work, context),
-        time: time::time(work),
+        time: time::time(work, context.words),
         bakes: bakes::bakes(work, context),
         notes: notes::notes(work, context),
         water: content::water(work, context),
@@ -71,14 +71,7 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         faults: faults.iter().map(|name| (*name).to_owned()).collect(),
         opening: prose::blocks(&recipe.opening, None, work, context),
         parts: steps::parts(work, context),
-        videos: recipe
-            .videos
-            .iter()
-            .map(|video| Watch {
-                name: video.name.clone(),
-                address: video.address.value.clone(),
-            })
-            .collect(),
+        videos: recipe.videos.iter().map(steps::video_sheet).collect(),
     }
 }
 

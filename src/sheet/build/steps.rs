@@ -4,7 +4,7 @@ use crate::measure::{Exact, Label, show};
 use crate::model::{self, Step, Wait};
 use crate::work::Work;
 
-use super::super::{Ingredients, Part, StepSheet, TicketRow, Watch};
+use super::super::{Ingredients, Part, Picture, StepSheet, TicketRow, Watch};
 use super::content::plain;
 use super::{Context, lines, prose};
 
@@ -34,13 +34,29 @@ fn step(step: &Step, number: usize, work: &Work, context: Context) -> StepSheet 
         ingredients: ingredients(at, work, context),
         watch: step.watch.as_ref().and_then(|name| watch(&name.value, work)),
         until: step.until.clone(),
+        picture: step.picture.as_ref().map(picture).map(Box::new),
         prose: prose::blocks(&step.prose, Some(at), work, context),
     }
 }
 
 fn watch(name: &str, work: &Work) -> Option<Watch> {
     let video = work.recipe.videos.iter().find(|video| video.name == name)?;
-    Some(Watch { name: video.name.clone(), address: video.address.value.clone() })
+    Some(video_sheet(video))
+}
+
+/// A video as it is painted.
+pub(super) fn video_sheet(video: &model::Video) -> Watch {
+    let length = video.length.as_ref();
+    Watch {
+        name: video.name.clone(),
+        address: video.address.value.clone(),
+        length: length.map(|length| show::minutes(length.value.whole_minutes())),
+        still: video.still.as_ref().map(picture).map(Box::new),
+    }
+}
+
+fn picture(shown: &model::Shown) -> Picture {
+    Picture { file: shown.file.value.clone(), alt: shown.alt.clone() }
 }
 
 fn ingredients(at: usize, work: &Work, context: Context) -> Vec<Ingredients> {

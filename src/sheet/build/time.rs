@@ -1,13 +1,50 @@
 //! Times in words.
 
-use crate::measure::show::minutes;
+use crate::measure::show::{clock, minutes};
+use crate::time::{self, Worked};
+use crate::words::Words;
 use crate::work::{Timing, Work};
 
-use super::super::{StepTime, Time};
+use super::super::{Ready, StepTime, Time};
+
+/// The full hours at which a recipe's page offers to have it ready.
+const READY: [u64; 7] = [8, 10, 12, 14, 16, 18, 20];
+/// Nobody works outside these minutes of a day: from seven to half past ten at night.
+const AWAKE: [u64; 2] = [7 * 60, 22 * 60 + 30];
+/// Minutes of a day.
+const DAY: i64 = 24 * 60;
 
 /// The times; nothing where the steps go round in a ring.
-pub(super) fn time(work: &Work) -> Time {
-    work.timing.as_ref().map_or_else(|_| none(), timing)
+pub(super) fn time(work: &Work, words: &Words) -> Time {
+    let time = work.timing.as_ref().map_or_else(|_| none(), timing);
+    let ready = READY.iter().filter_map(|hour| ready(&time, *hour, words)).collect();
+    Time { ready, ..time }
+}
+
+/// When each step begins, to be ready at a full hour.
+fn ready(time: &Time, hour: u64, words: &Words) -> Option<Ready> {
+    let worked =
+        |step: &StepTime| Worked { start: step.start_min, hands: step.hands_min };
+    let steps: Vec<Worked> = time.steps.iter().map(worked).collect();
+    let starts = time::ready(&steps, time.elapsed_min, hour * 60, AWAKE)?;
+    (!starts.is_empty()).then(|| Ready {
+        at: clock(hour * 60),
+        starts: starts.into_iter().map(|start| moment(start, words)).collect(),
+    })
+}
+
+/// A minute of a day, counted from the midnight that begins it, by the clock.
+fn moment(minute: i64, words: &Words) -> String {
+    let (day, of_day) = (minute.div_euclid(DAY), minute.rem_euclid(DAY));
+    let time = clock(of_day.unsigned_abs());
+    match day {
+        0 => time,
+        -1 => words.fill("day-before", &[("time", &time)]),
+        day => {
+            let count = day.unsigned_abs().to_string();
+            words.fill("days-before", &[("time", &time), ("count", &count)])
+        }
+    }
 }
 
 fn none() -> Time {
@@ -20,6 +57,7 @@ fn none() -> Time {
         elapsed: minutes(0),
         critical_path: Vec::new(),
         steps: Vec::new(),
+        ready: Vec::new(),
     }
 }
 
@@ -48,5 +86,6 @@ fn timing(timing: &Timing) -> Time {
         elapsed: minutes(schedule.elapsed),
         critical_path: schedule.critical_path.iter().map(|at| name(*at)).collect(),
         steps: steps.collect(),
+        ready: Vec::new(),
     }
 }

@@ -1,5 +1,7 @@
 //! What the program worked out: layers and sheets, times, water, nutrients.
 
+use std::collections::BTreeSet;
+
 use serde::Serialize;
 
 use crate::measure::show;
@@ -8,7 +10,7 @@ use crate::words::Words;
 
 use crate::site::Input;
 use crate::site::figure::Drawing;
-use crate::site::html::Html;
+use crate::site::html::{Html, escape};
 use crate::site::vary::Batches;
 
 use super::formula::percent;
@@ -49,6 +51,23 @@ pub(super) struct Water {
 pub(super) struct Timeline<'a> {
     drawings: Vec<Drawing>,
     steps: Vec<Moment<'a>>,
+    /// The times of day to have it ready at.
+    ready: Vec<Choice>,
+    /// The classes of what shows at any of them.
+    clocks: String,
+}
+
+/// One time of day to have it ready at.
+#[derive(Serialize)]
+struct Choice {
+    /// What it is chosen by: `ready-18`.
+    key: String,
+    /// The time.
+    at: String,
+    /// Whether there are sizes at which somebody would have to work at night.
+    nights: bool,
+    /// The classes that show something at those sizes; empty for all.
+    classes: String,
 }
 
 /// One step in time.
@@ -139,12 +158,13 @@ pub(super) fn timeline<'a>(
     let minutes = |index: usize, read: fn(&sheet::StepTime) -> u64| {
         batches.text(|at| at.time.steps.get(index).map(|step| show::minutes(read(step))))
     };
+    let ready = choices(batches);
     let moment = |(index, step): (usize, &'a sheet::StepTime)| Moment {
         title: &step.title,
         recipe: (step.recipe != sheet.recipe)
             .then(|| other(input, &step.recipe))
             .flatten(),
-        start: minutes(index, |step| step.start_min),
+        start: starts(&minutes(index, |step| step.start_min), index, &ready, batches),
         hands: shown(step.hands_min, minutes(index, |step| step.hands_min)),
         wait: shown(step.wait_min[0], minutes(index, |step| step.wait_min[0])),
         place: step.place.as_deref(),
@@ -152,7 +172,51 @@ pub(super) fn timeline<'a>(
     Timeline {
         drawings: drawings.iter().filter(|one| one.kind == "timeline").cloned().collect(),
         steps: steps.map(moment).collect(),
+        clocks: ready.iter().map(|one| time_class(&one.at)).collect::<Vec<_>>().join(" "),
+        ready,
     }
+}
+
+/// The times at which any size can be ready, earliest first.
+fn choices(batches: &Batches) -> Vec<Choice> {
+    let offered = batches.sheets.iter().flat_map(|sheet| &sheet.time.ready);
+    let times: BTreeSet<&str> = offered.map(|ready| ready.at.as_str()).collect();
+    let lacks = |sheet: &Sheet, at: &str| sheet.time.ready.iter().all(|one| one.at != at);
+    let choice = |at: &str| Choice {
+        key: format!("ready-{}", hour(at)),
+        at: at.to_owned(),
+        nights: batches.sheets.iter().any(|sheet| lacks(sheet, at)),
+        classes: batches.classes(|sheet| lacks(sheet, at)),
+    };
+    times.into_iter().map(choice).collect()
+}
+
+/// When a step begins: counted from the first one, and by the clock for each time at which
+/// all can be ready.
+fn starts(counted: &Html, index: usize, ready: &[Choice], batches: &Batches) -> Html {
+    if ready.is_empty() {
+        return counted.clone();
+    }
+    let start = |sheet: &Sheet, at: &str| {
+        let ready = sheet.time.ready.iter().find(|one| one.at == at)?;
+        ready.starts.get(index).cloned()
+    };
+    let by_clock = ready.iter().map(|one| {
+        let times = batches.text(|sheet| start(sheet, &one.at));
+        format!("<span class=\"t {}\">{}</span>", time_class(&one.at), times.0)
+    });
+    let counted = format!("<span class=\"t t-first\">{}</span>", counted.0);
+    Html(std::iter::once(counted).chain(by_clock).collect())
+}
+
+/// `18` of `18:00`.
+fn hour(at: &str) -> String {
+    escape(at.split(':').next().unwrap_or_default())
+}
+
+/// The class of what shows when all shall be ready at a time.
+fn time_class(at: &str) -> String {
+    format!("t-{}", hour(at))
 }
 
 fn other<'a>(input: &Input<'a>, recipe: &str) -> Option<&'a str> {

@@ -1,13 +1,16 @@
 //! The method: steps with their tickets, ingredients and drawings, and prose between.
 
+use std::collections::BTreeSet;
+
 use serde::Serialize;
 
-use crate::measure::Label;
+use crate::measure::{Label, show};
 use crate::model::Block;
 use crate::sheet::{self, Sheet, StepSheet, TicketRow, Watch};
 
 use crate::site::figure::Drawing;
 use crate::site::html::Html;
+use crate::site::picture::{Spot, picture};
 use crate::site::prose::Writer;
 use crate::site::vary::Batches;
 
@@ -30,7 +33,21 @@ struct Step<'a> {
     ingredients: Vec<Ingredient<'a>>,
     watch: Option<&'a Watch>,
     until: Option<&'a str>,
+    /// The picture to look at; empty where there is none.
+    picture: Html,
+    /// The waits to set a clock for: one for each length that some batch has.
+    clocks: Vec<Clock>,
     drawings: Vec<Drawing>,
+}
+
+/// A wait to set a clock for.
+#[derive(Serialize)]
+struct Clock {
+    minutes: u64,
+    /// The same in words.
+    words: String,
+    /// The batches that wait so long, as classes; empty for all.
+    classes: String,
 }
 
 /// One row of a ticket.
@@ -60,7 +77,10 @@ pub(super) fn parts<'a>(
     let Some(first) = batches.sheets.first() else { return (Vec::new(), Vec::new()) };
     let part = |(index, one): (usize, &'a sheet::Part)| {
         let step = match one {
-            sheet::Part::Step(own) => Some(step(index, own, batches, drawings)),
+            sheet::Part::Step(own) => {
+                let picture = shown(own, writer);
+                Some(Step { picture, ..step(index, own, batches, drawings) })
+            }
             sheet::Part::Prose { .. } => None,
         };
         let texts: Vec<_> = batches.sheets.iter().map(|at| prose(at, index)).collect();
@@ -111,8 +131,31 @@ fn step<'a>(
         ingredients: ingredients(index, step, batches),
         watch: step.watch.as_ref(),
         until: step.until.as_deref(),
+        picture: Html::default(),
+        clocks: clocks(&step.step, batches),
         drawings: drawings.iter().filter(own).cloned().collect(),
     }
+}
+
+fn shown(step: &StepSheet, writer: &Writer) -> Html {
+    step.picture.as_ref().map_or_else(Html::default, |shown| {
+        picture(writer.media, [&shown.file, &shown.alt], writer.root, Spot::Text)
+    })
+}
+
+/// How long the step is left alone at each size, each length once.
+fn clocks(step: &str, batches: &Batches) -> Vec<Clock> {
+    let wait = |sheet: &Sheet| {
+        let own = |one: &&sheet::StepTime| one.step == step && one.recipe == sheet.recipe;
+        sheet.time.steps.iter().find(own).map_or(0, |own| own.wait_min[0])
+    };
+    let waits: BTreeSet<u64> = batches.sheets.iter().map(|sheet| wait(sheet)).collect();
+    let clock = |minutes: u64| Clock {
+        minutes,
+        words: show::minutes(minutes),
+        classes: batches.classes(|sheet| wait(sheet) == minutes),
+    };
+    waits.into_iter().filter(|minutes| *minutes > 0).map(clock).collect()
 }
 
 /// The rows of a step's ticket at all sizes. A row that only some sizes have (trays, say)

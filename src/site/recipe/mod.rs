@@ -6,16 +6,19 @@ mod method;
 
 use serde::Serialize;
 
-use crate::sheet::{Allergen, RecipeSheets, Sheet, Watch};
+use crate::media::Medium;
+use crate::sheet::{Allergen, Part, RecipeSheets, Sheet, Watch};
 
 use super::engine::{Engine, TemplateFault};
 use super::figure::{Drawing, of_recipe};
 use super::html::Html;
+use super::picture::{Spot, picture};
 use super::print::{self, Row};
 use super::prose::Writer;
 use super::shell::{Head, Size, context, root};
+use super::trade::Trade;
 use super::vary::Batches;
-use super::{Input, Page, linked};
+use super::{Input, Page, course, linked};
 
 /// A recipe as the template sees it.
 #[derive(Serialize)]
@@ -49,7 +52,9 @@ struct View<'a> {
     nutrition: Vec<facts::Nutrient>,
     /// What the figures for 100 g are taken from: before baking, or as baked.
     nutrition_basis: String,
-    videos: &'a [Watch],
+    videos: Vec<Video<'a>>,
+    /// How many steps there are.
+    steps: usize,
     handouts: Vec<Row>,
 }
 
@@ -71,6 +76,29 @@ struct AllergenList<'a> {
     found: &'a [Allergen],
 }
 
+/// A video as the template sees it.
+#[derive(Serialize)]
+struct Video<'a> {
+    name: &'a str,
+    address: &'a str,
+    /// How long it lasts; empty where that is not said.
+    length: &'a str,
+    /// A picture from it; empty where there is none.
+    still: Html,
+}
+
+fn video<'a>(watch: &'a Watch, media: &[Medium], root: &str) -> Video<'a> {
+    let still = watch.still.as_ref().map_or_else(Html::default, |still| {
+        picture(media, [&still.file, &still.alt], root, Spot::Still)
+    });
+    Video {
+        name: &watch.name,
+        address: &watch.address,
+        length: watch.length.as_deref().unwrap_or_default(),
+        still,
+    }
+}
+
 /// The page of one recipe.
 pub(super) fn page(
     input: &Input,
@@ -83,8 +111,9 @@ pub(super) fn page(
         path: &path,
         title: &sheet.title,
         summary: &sheet.summary,
-        linked: Some(linked::recipe(input.course, sheet)),
+        linked: Some(linked::recipe(input, sheet)),
         picture: Some(format!("recipes/{}/social.png", sheet.recipe)),
+        trail: course::trail(input.course, &sheet.recipe),
     };
     let mut context = context(input, head);
     context.insert("sizes", &sizes(recipe));
@@ -113,10 +142,20 @@ fn sizes(recipe: &RecipeSheets) -> Vec<Size<'_>> {
 fn view<'a>(input: &Input<'a>, recipe: &'a RecipeSheets, root: &str) -> View<'a> {
     let sheet = &recipe.base;
     let batches = Batches::new(recipe);
-    let writer = |level| Writer { root, keys: &batches.keys, level, words: input.words };
+    let trade = Trade::new(&input.course.glossary);
+    let writer = |level| Writer {
+        root,
+        keys: &batches.keys,
+        level,
+        words: input.words,
+        media: input.media,
+        trade: Some(&trade),
+    };
     let drawings = of_recipe(input.figures, &sheet.recipe, &batches);
     let openings: Vec<_> =
         batches.sheets.iter().map(|at| at.opening.as_slice()).collect();
+    // The words of the trade are linked in reading order.
+    let opening = writer(2).write(&openings);
     let (parts, notes) = method::parts(&batches, &writer(4), &drawings);
     View {
         name: &sheet.recipe,
@@ -130,7 +169,7 @@ fn view<'a>(input: &Input<'a>, recipe: &'a RecipeSheets, root: &str) -> View<'a>
         elapsed: batches.text(|at| Some(at.time.elapsed.clone())),
         allergens: allergens(input, sheet),
         cautions: cautions(input, sheet),
-        opening: writer(2).write(&openings),
+        opening,
         sections: formula::sections(sheet, &batches, root),
         totals: formula::totals(&batches, input.words),
         remarks: formula::remarks(&batches),
@@ -143,7 +182,8 @@ fn view<'a>(input: &Input<'a>, recipe: &'a RecipeSheets, root: &str) -> View<'a>
         drawings: loose(drawings),
         nutrition: facts::nutrition(&batches),
         nutrition_basis: facts::basis(sheet, input.words),
-        videos: &sheet.videos,
+        videos: sheet.videos.iter().map(|one| video(one, input.media, root)).collect(),
+        steps: sheet.parts.iter().filter(|part| matches!(part, Part::Step(_))).count(),
         handouts: print::of_recipe(input, &sheet.recipe),
     }
 }

@@ -1,0 +1,24 @@
+//! Pictures that texts ask for are in the media folder.
+
+use crate::fault::{Fault, Placed, nearest};
+use crate::model::Content;
+
+/// Pictures that are not there.
+pub(super) fn missing(content: &Content) -> Vec<Fault> {
+    let recipes = content.recipes.iter().flat_map(|recipe| recipe.pictures());
+    let techniques = content.techniques.iter().flat_map(|one| &one.pictures);
+    recipes.chain(techniques).filter_map(|file| fault(file, content)).collect()
+}
+
+fn fault(file: &Placed<String>, content: &Content) -> Option<Fault> {
+    let known = || content.media.iter().map(|medium| medium.name.as_str());
+    if known().any(|name| name == file.value) {
+        return None;
+    }
+    let help = nearest(&file.value, known()).map_or_else(
+        || format!("Put the picture at `media/{}`.", file.value),
+        |near| format!("Did you mean `{near}`?"),
+    );
+    let message = format!("there is no picture `{}` in the media folder", file.value);
+    Some(Fault::error("missing-picture", &file.place, message).help(help))
+}

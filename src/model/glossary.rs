@@ -1,0 +1,25 @@
+//! The words of the trade that the course explains.
+
+use crate::fault::Placed;
+
+use super::{Block, Brace};
+
+/// One word of `glossary.yaml`.
+#[derive(Clone, Debug)]
+pub struct Entry {
+    /// The word.
+    pub word: Placed<String>,
+    /// Other forms of it that a text may use.
+    pub also: Vec<Placed<String>>,
+    /// What it means.
+    pub meaning: Vec<Block<Brace>>,
+}
+
+impl Entry {
+    /// The word made into a name for addresses: `lock-in`.
+    pub fn name(&self) -> String {
+        let word = self.word.value.to_lowercase();
+        let parts = word.split(|sign: char| !sign.is_alphanumeric());
+        parts.filter(|part| !part.is_empty()).collect::<Vec<_>>().join("-")
+    }
+}

@@ -1,0 +1,12 @@
+//! A picture where a text asks for it.
+
+use crate::fault::Placed;
+
+/// A picture and what it shows.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Shown {
+    /// The file's name below the media folder.
+    pub file: Placed<String>,
+    /// What it shows, in words.
+    pub alt: String,
+}

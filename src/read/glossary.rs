@@ -1,0 +1,60 @@
+//! `glossary.yaml`: the words of the trade that the course explains.
+
+use std::sync::Arc;
+
+use crate::fault::{Fault, Placed};
+use crate::model::Entry;
+
+use super::fields::Fields;
+use super::yaml::Node;
+use super::{prose, yaml};
+
+/// Reads the words from the text of `file`: `word: meaning`, or a word with `means` and
+/// `also`.
+pub(super) fn read(file: &Arc<str>, text: &str, faults: &mut Vec<Fault>) -> Vec<Entry> {
+    let node = match yaml::parse(file, text, 0) {
+        Ok(node) => node,
+        Err(fault) => {
+            faults.push(fault);
+            return Vec::new();
+        }
+    };
+    let entries = Fields::new(node, faults).rest();
+    entries.into_iter().filter_map(|(word, node)| entry(word, node, faults)).collect()
+}
+
+fn entry(
+    word: Placed<String>,
+    node: Placed<Node>,
+    faults: &mut Vec<Fault>,
+) -> Option<Entry> {
+    let (also, means) = match node.value {
+        Node::Text(text) => (Vec::new(), Placed::new(text, node.place)),
+        _ => {
+            let mut fields = Fields::new(node, faults);
+            let also = fields.list("also").unwrap_or_default();
+            let means = fields.needed("means", "a pause in which the dough slackens");
+            fields.finish();
+            (also, means)
+        }
+    };
+    let meaning = prose::read(&means.value, &means.place, faults).blocks;
+    (!meaning.is_empty()).then_some(Entry { word, also, meaning })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_word_is_explained_in_one_line_or_with_its_forms() {
+        let text = "rest: A pause.\nretard:\n  means: A slow rise in the cold.\n  also: [retarded]\n";
+        let mut faults = Vec::new();
+        let read = read(&"glossary.yaml".into(), text, &mut faults);
+        let words: Vec<&str> =
+            read.iter().map(|entry| entry.word.value.as_str()).collect();
+        assert_eq!(words, ["rest", "retard"]);
+        assert_eq!(read[1].also[0].value, "retarded");
+        assert!(faults.is_empty(), "{faults:?}");
+    }
+}
