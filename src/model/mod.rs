@@ -4,6 +4,7 @@
 //! readers fill these types, the checks and calculations take them.
 
 mod amount;
+mod class;
 mod course;
 mod prose;
 mod recipe;
@@ -11,6 +12,7 @@ mod step;
 mod technique;
 
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
+pub use class::{Class, Each, Making, Much, Session};
 pub use course::{Course, Kit, Lesson, PantryEntry, Room};
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
@@ -30,11 +32,18 @@ pub struct Content {
     pub recipes: Vec<Recipe>,
     /// Every technique, by file name.
     pub techniques: Vec<Technique>,
+    /// Every class, by file name.
+    pub classes: Vec<Class>,
 }
 
 impl Content {
     /// The recipe in the file of this name.
     pub fn recipe(&self, name: &str) -> Option<&Recipe> {
         self.recipes.iter().find(|recipe| recipe.name == name)
+    }
+
+    /// The class in the file of this name.
+    pub fn class(&self, name: &str) -> Option<&Class> {
+        self.classes.iter().find(|class| class.name == name)
     }
 }

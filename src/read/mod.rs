@@ -2,6 +2,7 @@
 
 mod amount;
 mod body;
+mod class;
 mod course;
 mod cut;
 mod fields;
@@ -18,6 +19,7 @@ use crate::model::Content;
 use crate::words::Words;
 
 pub(crate) use amount::quantity as amount_of;
+pub(crate) use class::{clock, moment};
 pub(crate) use quantity::tin;
 pub(crate) use recipe::density;
 
@@ -101,6 +103,10 @@ impl Reader {
             ("techniques", stem, "md") => {
                 let technique = technique::read(&name, &file.text, stem, faults);
                 self.content.techniques.extend(technique);
+            }
+            ("classes", stem, "yaml") => {
+                let class = class::read(&name, &file.text, stem, faults);
+                self.content.classes.extend(class);
             }
             _ => {}
         }
