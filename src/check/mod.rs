@@ -5,6 +5,7 @@
 
 mod acceptance;
 mod amounts;
+mod classes;
 mod cutting;
 mod kit;
 mod lamination;
@@ -70,5 +71,6 @@ pub fn content(content: &Content) -> Vec<Fault> {
     let mut faults = names::clashes(content);
     faults.extend(names::lessons(content));
     faults.extend(links::links(content));
+    faults.extend(classes::classes(content));
     faults
 }

@@ -13,6 +13,7 @@
 
 mod arrow;
 mod block;
+mod chart;
 mod cut;
 mod dimension;
 mod envelope;
@@ -37,6 +38,7 @@ mod sample;
 #[cfg(test)]
 mod tests;
 
+pub use chart::plan_chart;
 pub use raster::{Unpainted, png};
 
 use schemars::JsonSchema;

@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
-use jiff::civil::DateTime;
 use jiff::ToSpan;
+use jiff::civil::DateTime;
 
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Duration, Exact, Mass, exact};
@@ -35,7 +35,9 @@ pub(super) fn read(
         title: fields.needed("title", "Layers by Hand, evening 3"),
         sessions: sessions(&mut fields),
         bakers: bakers(&mut fields, &whole),
-        together: fields.parsed("work in", "pairs", together).map_or(2, |found| found.value),
+        together: fields
+            .parsed("work in", "pairs", together)
+            .map_or(2, |found| found.value),
         makes: makes(&mut fields),
         kit: kit(&mut fields),
         demonstrate: fields.list("demonstrate").unwrap_or_default(),
@@ -63,7 +65,8 @@ fn percent(text: &str) -> Option<Exact> {
 }
 
 fn bakers(fields: &mut Fields, whole: &Place) -> Placed<u32> {
-    let few = |text: &str| text.parse().ok().filter(|count| (1..=MOST_BAKERS).contains(count));
+    let few =
+        |text: &str| text.parse().ok().filter(|count| (1..=MOST_BAKERS).contains(count));
     let text = fields.needed("bakers", "14");
     if text.value.is_empty() {
         return Placed::new(1, whole.part(0, 0));
@@ -121,11 +124,13 @@ pub(crate) fn clock(text: &str) -> Option<(i8, i8)> {
 
 fn makes(fields: &mut Fields) -> Vec<Making> {
     let Some(node) = fields.take("makes") else {
-        fields.needed("makes", "a list of `recipe: crescents`, `each: pair`, `pieces: 12`");
+        fields
+            .needed("makes", "a list of `recipe: crescents`, `each: pair`, `pieces: 12`");
         return Vec::new();
     };
     let Node::List(items) = node.value else {
-        let fault = Fault::error("bad-value", &node.place, "`makes` is a list of recipes");
+        let fault =
+            Fault::error("bad-value", &node.place, "`makes` is a list of recipes");
         fields.faults().push(fault.help("Begin each with `- recipe: crescents`."));
         return Vec::new();
     };
