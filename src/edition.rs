@@ -33,7 +33,8 @@ impl Edition {
     /// Reads and checks `files`. `found` are faults met while the files were loaded.
     pub fn new(files: &[Source], found: Vec<Fault>) -> Self {
         let (content, texts, mut faults) = read::content(files);
-        let (pantry, pantry_faults) = Pantry::with(&content.pantry);
+        let eggs = content.course.as_ref().map_or_else(Default::default, |c| c.eggs);
+        let (pantry, pantry_faults) = Pantry::sized(&content.pantry, eggs);
         faults.extend(found.into_iter().chain(pantry_faults));
         faults.extend(check::content(&content));
         let rings = cycles(&content);

@@ -5,17 +5,21 @@ use crate::model::Recipe;
 
 /// Faults that concern safety or allergens, or without which nothing can be worked out:
 /// these cannot be accepted away.
-pub(super) const ACCEPTABLE: [&str; 11] = [
+pub(super) const ACCEPTABLE: [&str; 15] = [
     "amounts-disagree",
     "bench-too-short",
     "block-does-not-fit",
     "cut-count",
+    "fan-not-cooler",
     "fat-layer-too-thin",
+    "fat-share-unusual",
     "mixer-too-small",
     "part-too-short",
+    "seams-not-turned",
     "sheet-too-thick",
     "sheet-too-thin",
     "unused-ingredient",
+    "water-unknown",
     "yield-off",
 ];
 

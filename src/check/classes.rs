@@ -25,6 +25,9 @@ fn recipes(class: &Class, content: &Content) -> Vec<Fault> {
     for making in &class.makes {
         let name = &making.recipe.value;
         let Some(recipe) = content.recipe(name) else {
+            if content.is_unread(name) {
+                continue;
+            }
             let message = format!("there is no file `recipes/{name}.md`");
             let help = nearest(name, known()).map_or_else(
                 || format!("Recipes here: {}.", known().collect::<Vec<_>>().join(", ")),

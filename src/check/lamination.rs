@@ -123,7 +123,7 @@ fn resize(thickness: &Length, task: Task) -> String {
     )
 }
 
-fn is_puff(case: Case) -> bool {
+pub(super) fn is_puff(case: Case) -> bool {
     let leavened = |line: &crate::formula::Weighed| line.title().contains("yeast");
     let included = case.work.formula.lines.iter().any(|line| match line.source {
         crate::formula::Source::Recipe(recipe) => {

@@ -49,6 +49,9 @@ fn leads_somewhere(to: &str, folder: &str, content: &Content) -> bool {
             Some((target, name)) => (target, name),
             None => (folder, path.trim_start_matches("./")),
         };
+    if content.is_unread(name) {
+        return true;
+    }
     match target {
         "recipes" => content.recipes.iter().any(|recipe| recipe.name == name),
         "techniques" => content.techniques.iter().any(|technique| technique.name == name),

@@ -30,13 +30,22 @@ pub(super) fn unused(case: Case) -> Vec<Fault> {
 pub(super) fn unknown_uses(case: Case) -> Vec<Fault> {
     let work = case.work;
     let uses = work.recipe.steps().flat_map(|step| &step.uses);
-    uses.filter(|used| lines_of(&used.value.name, &work.formula).is_empty())
+    uses.filter(|used| !is_known(&used.value.name, case))
         .map(|used| {
             let name = &used.value.name;
             let message = format!("`{name}` is no section or ingredient of this recipe");
             Fault::error("unknown-use", &used.place, message).help(suggest(name, case))
         })
         .collect()
+}
+
+/// Whether a name means a section or ingredient, be it one whose line is itself at fault.
+pub(super) fn is_known(name: &str, case: Case) -> bool {
+    let written = case.work.recipe.formula.iter().any(|section| {
+        let mut titles = section.lines.iter().map(|line| line.ingredient.value.title());
+        section.name.value == name || titles.any(|title| title.ends_with(name))
+    });
+    written || !lines_of(name, &case.work.formula).is_empty()
 }
 
 /// The nearest section or ingredient, or all of them.

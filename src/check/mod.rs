@@ -9,9 +9,12 @@ mod classes;
 mod cutting;
 mod kit;
 mod lamination;
+mod layers;
 mod links;
 mod materials;
 mod names;
+mod ovens;
+mod perishable;
 mod prose;
 mod safety;
 mod steps;
@@ -20,8 +23,8 @@ mod steps;
 mod testing;
 
 use crate::fault::Fault;
-use crate::formula::{Book, weigh};
-use crate::model::Content;
+use crate::formula::{Book, Source, weigh};
+use crate::model::{Content, Recipe};
 use crate::work::Work;
 
 /// What a rule about one recipe looks at.
@@ -36,34 +39,66 @@ pub struct Case<'a> {
 /// A rule about one recipe.
 type Rule = fn(Case) -> Vec<Fault>;
 
-/// Every rule about one recipe.
+/// Rules that hold for every recipe.
 const RULES: &[Rule] = &[
-    amounts::second_amounts,
-    amounts::yields,
-    materials::unused,
     materials::unknown_uses,
     prose::braces,
     steps::rings,
     steps::videos,
     steps::makes,
     steps::preferment,
+];
+
+/// Rules that need the whole formula in grams: where a line of it could not be weighed they
+/// would only repeat that.
+const WHOLE_RULES: &[Rule] = &[
+    amounts::second_amounts,
+    amounts::yields,
+    materials::unused,
     lamination::fat_block,
     lamination::thickness,
     lamination::fat_layers,
     lamination::parts,
+    layers::fat_share,
+    layers::seams,
     cutting::layouts,
     cutting::counts,
     kit::mixer,
     kit::bench,
     safety::allergens,
     safety::cold_water,
+    safety::unknown_water,
+    ovens::fans,
+    perishable::cooling,
+    perishable::cooling_times,
+    perishable::held_warm,
+    perishable::raw_egg,
+    perishable::cores,
 ];
 
 /// Checks one recipe as written; the faults that it accepts with a reason are left out.
 pub fn recipe(case: Case) -> Vec<Fault> {
-    let mut faults = weigh(case.work.recipe, case.book).1;
+    let recipe = case.work.recipe;
+    let mut faults = weigh(recipe, case.book).1;
     faults.extend(RULES.iter().flat_map(|rule| rule(case)));
-    acceptance::accept(case.work.recipe, faults)
+    if is_whole(recipe, case.book) {
+        faults.extend(WHOLE_RULES.iter().flat_map(|rule| rule(case)));
+    }
+    acceptance::accept(recipe, faults)
+}
+
+/// Whether every line of a recipe, and of what it includes, has its weight. The recipes of
+/// a checked folder include one another in no ring.
+fn is_whole(recipe: &Recipe, book: Book) -> bool {
+    let (formula, faults) = weigh(recipe, book);
+    let written: usize = recipe.formula.iter().map(|section| section.lines.len()).sum();
+    let included = formula.lines.iter().filter_map(|line| match line.source {
+        Source::Recipe(inner) => Some(inner),
+        Source::Item(_) => None,
+    });
+    faults.is_empty()
+        && formula.lines.len() == written
+        && included.into_iter().all(|inner| is_whole(inner, book))
 }
 
 /// Checks what concerns the folder as a whole.

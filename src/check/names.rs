@@ -44,10 +44,16 @@ pub(super) fn lessons(content: &Content) -> Vec<Fault> {
         faults.extend(missing(&lesson.recipes, &recipes, "recipes"));
         faults.extend(missing(&lesson.techniques, &techniques, "techniques"));
     }
-    faults
+    faults.retain(|(name, _)| !content.is_unread(name));
+    faults.into_iter().map(|(_, fault)| fault).collect()
 }
 
-fn missing(named: &[Placed<String>], known: &[&str], folder: &str) -> Vec<Fault> {
+/// Names without a file, each with its fault.
+fn missing(
+    named: &[Placed<String>],
+    known: &[&str],
+    folder: &str,
+) -> Vec<(String, Fault)> {
     let unknown = named.iter().filter(|name| !known.contains(&name.value.as_str()));
     unknown
         .map(|name| {
@@ -56,7 +62,8 @@ fn missing(named: &[Placed<String>], known: &[&str], folder: &str) -> Vec<Fault>
                 || format!("Files there: {}.", known.join(", ")),
                 |near| format!("Did you mean `{near}`?"),
             );
-            Fault::error("missing-file", &name.place, message).help(help)
+            let fault = Fault::error("missing-file", &name.place, message).help(help);
+            (name.value.clone(), fault)
         })
         .collect()
 }

@@ -1,11 +1,10 @@
 //! Braces in prose mean something.
 
-use crate::fault::Fault;
-use crate::formula::lines_of;
+use crate::fault::{Fault, clip};
 use crate::model::{Inline, Live};
 
 use super::Case;
-use super::materials::suggest;
+use super::materials::{is_known, suggest};
 
 /// Braces that are no temperature, size, length, `pieces`, section or ingredient.
 pub(super) fn braces(case: Case) -> Vec<Fault> {
@@ -14,8 +13,9 @@ pub(super) fn braces(case: Case) -> Vec<Fault> {
         block.visit(&mut |inline| {
             if let Inline::Live { value } = inline
                 && let Live::Named { name, .. } = &value.value
-                && lines_of(name, &case.work.formula).is_empty()
+                && !is_known(name, case)
             {
+                let name = &clip(name);
                 let message = format!("`{{{name}}}` means nothing here");
                 let help = help(name, case);
                 faults.push(

@@ -2,7 +2,7 @@
 //! water that cannot be as cold as it is asked to be.
 
 use crate::fault::Fault;
-use crate::formula::{allergens as sum, expand};
+use crate::formula::{Counting, allergens as sum, dry_unknown, expand};
 use crate::measure::exact;
 
 use super::Case;
@@ -40,6 +40,28 @@ pub(super) fn cold_water(case: Case) -> Vec<Fault> {
         Fault::caution("water-too-cold", &desired.place, message)
             .help("Cool the flour, mix for a shorter time, or allow a warmer dough."),
     ]
+}
+
+/// True hydration with an ingredient whose water is not known.
+pub(super) fn unknown_water(case: Case) -> Vec<Fault> {
+    let work = case.work;
+    if work.counting != Counting::Water || work.hydration.is_some() {
+        return Vec::new();
+    }
+    let unknown = dry_unknown(&work.formula, case.book);
+    let lines = work.formula.lines.iter();
+    let lines = lines.filter(|line| unknown.contains(&line.title()));
+    lines
+        .map(|line| {
+            let message = format!(
+                "the water in `{}` is not known, so true hydration cannot be worked out",
+                line.title()
+            );
+            Fault::caution("water-unknown", &line.line.ingredient.place, message).help(
+                "Give it a `like:` in `pantry.yaml`, or leave `true hydration` out.",
+            )
+        })
+        .collect()
 }
 
 #[cfg(test)]

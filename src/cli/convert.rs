@@ -16,7 +16,7 @@ pub(super) fn run(args: &Args, options: &ConvertArgs) -> Done {
         args.content.join("course.yaml").exists().then(|| open(args)).transpose()?;
     let built_in = Pantry::built_in();
     let (pantry, cups) = match &edition {
-        Some(edition) => (&edition.pantry, edition.book().cups()),
+        Some((edition, _)) => (&edition.pantry, edition.book().cups()),
         None => (&built_in, CupSet::Us),
     };
     println!(

@@ -1,7 +1,6 @@
 //! `tourier facts`: everything worked out about a recipe, as JSON.
 
 use crate::sheet::Sheet;
-use crate::store;
 
 use super::args::{Args, FactsArgs};
 use super::{Done, Stop, open, recipe, words};
@@ -11,8 +10,7 @@ pub(super) fn run(args: &Args, options: &FactsArgs) -> Done {
     if options.schema {
         return print(&schemars::schema_for!(Sheet));
     }
-    let edition = open(args)?;
-    let theme = store::theme(args.theme.as_deref())?;
+    let (edition, theme) = open(args)?;
     let words = words(&theme, &edition)?;
     let name = options.recipe.as_deref().unwrap_or_default();
     let recipe = recipe(&edition, name)?;

@@ -10,8 +10,7 @@ use super::{Done, Stop, open, recipe, words};
 
 /// Prints one handout and says where it is.
 pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
-    let edition = open(args)?;
-    let theme = store::theme(args.theme.as_deref())?;
+    let (edition, theme) = open(args)?;
     let words = words(&theme, &edition)?;
     let recipe = recipe(&edition, &options.recipe)?;
     let sheet =

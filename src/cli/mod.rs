@@ -24,6 +24,7 @@ use clap::Parser;
 
 use crate::edition::Edition;
 use crate::model::Recipe;
+use crate::paper::missing_glyphs;
 use crate::store;
 use crate::theme::Theme;
 use crate::words::Words;
@@ -77,10 +78,12 @@ fn command(args: &Args) -> Done {
     }
 }
 
-/// Reads and checks the content folder.
-fn open(args: &Args) -> Result<Edition, Stop> {
-    let (sources, faults) = store::load(&args.content)?;
-    Ok(Edition::new(&sources, faults))
+/// Reads and checks the content folder, and loads the theme it is shown with.
+fn open(args: &Args) -> Result<(Edition, Theme), Stop> {
+    let theme = store::theme(args.theme.as_deref())?;
+    let (sources, mut faults) = store::load(&args.content)?;
+    faults.extend(missing_glyphs(&sources, &theme));
+    Ok((Edition::new(&sources, faults), theme))
 }
 
 /// The words of the theme in the course's language, else in English.

@@ -7,7 +7,7 @@ use super::{Done, Stop, open, show, timetable};
 
 /// Prints the order.
 pub(super) fn run(args: &Args, options: &OrderArgs) -> Done {
-    let edition = open(args)?;
+    let (edition, _) = open(args)?;
     if edition.stops() {
         show::faults(&edition);
         return Err(Stop::Faults);

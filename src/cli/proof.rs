@@ -5,7 +5,7 @@ use super::{Done, Stop, open, show};
 
 /// Shows every fault; the exit code is 1 where one stops publishing.
 pub(super) fn run(args: &Args, options: &ProofArgs) -> Done {
-    let edition = open(args)?;
+    let (edition, _) = open(args)?;
     match options.form {
         As::Json => println!("{}", show::json(&edition)),
         As::Text => {

@@ -12,7 +12,7 @@ use super::{Done, Stop, open, show, words};
 
 /// Publishes the course; with an error in the content nothing is written.
 pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
-    let edition = open(args)?;
+    let (edition, theme) = open(args)?;
     if !args.quiet || edition.stops() {
         show::faults(&edition);
     }
@@ -20,7 +20,6 @@ pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
         anstream::eprintln!("nothing is written; the last edition stands");
         return Err(Stop::Faults);
     }
-    let theme = store::theme(args.theme.as_deref())?;
     let words = words(&theme, &edition)?;
     let Some(plates) = Plates::new(&edition, &words) else { return Err(Stop::Faults) };
     let products = products(&plates, &words, &theme).map_err(|fault| {

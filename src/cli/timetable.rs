@@ -12,7 +12,7 @@ use super::{Done, Stop, open, recipe, show};
 
 /// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
 pub(super) fn run(args: &Args, options: &TimetableArgs) -> Done {
-    let edition = open(args)?;
+    let (edition, _) = open(args)?;
     if edition.stops() {
         show::faults(&edition);
         return Err(Stop::Faults);

@@ -3,7 +3,7 @@
 use crate::measure::{Exact, Length, Size, Volume, exact};
 use crate::model::{LockIn, Turn};
 
-use super::layers::after_turn;
+use super::layers::fat_after;
 use super::{
     Action, Batch, Folded, Laminated, LockedIn, Rolled, closed_size, long_first, turned,
     usual_block,
@@ -15,6 +15,8 @@ pub(super) struct Bench<'a> {
     block: Option<&'a Size>,
     /// Whether the fat is in the dough.
     pub(super) fat_in: bool,
+    /// Whether the fat is outside.
+    pub(super) inverted: bool,
     /// As it lies now, long side first.
     lying: Option<Size>,
     /// The last folded block, folded side first, until it is rolled out.
@@ -34,15 +36,17 @@ impl<'a> Bench<'a> {
         let fat_in = actions.iter().all(|action| action.lock_in.is_none());
         let made = Laminated::default();
         let (lying, folded) = (None, None);
-        Self { batch, block, fat_in, lying, folded, quarter_turned: true, made }
+        let inverted = false;
+        Self { batch, block, fat_in, inverted, lying, folded, quarter_turned: true, made }
     }
 
     /// Does one step: rolls, then encloses, then folds.
     pub(super) fn take(&mut self, action: &Action) {
         if let Some(sheet) = &action.sheet {
-            self.roll(&action.step, long_first(sheet));
+            self.roll(&action.step, long_first(sheet), action.of_fat);
         }
         if let Some(kind) = action.lock_in {
+            self.inverted |= action.inverted && self.made.fat_layers == 0;
             self.enclose(&action.step, kind);
         }
         if let Some(turn) = action.turn {
@@ -50,11 +54,15 @@ impl<'a> Bench<'a> {
         }
     }
 
-    fn roll(&mut self, step: &str, sheet: Size) {
+    fn roll(&mut self, step: &str, sheet: Size, of_fat: bool) {
         if let Some(block) = self.folded.take() {
             self.quarter_turned = quarter_turned(&block, &sheet);
         }
-        let thickness = self.thickness(&sheet);
+        let thickness = if of_fat && !self.fat_in {
+            lie(&self.batch.fat_volume(), &sheet)
+        } else {
+            self.thickness(&sheet)
+        };
         let (fat_layer, dough_layer) = self.layers_of(&thickness);
         self.made.sheets.push(Rolled {
             step: step.into(),
@@ -74,7 +82,7 @@ impl<'a> Bench<'a> {
         }
         let locked = self.lying.take().map(|sheet| self.locked(step, kind, sheet));
         self.fat_in = true;
-        self.made.fat_layers = kind.fat_layers();
+        self.made.fat_layers = kind.fat_layers() + u64::from(self.inverted);
         self.quarter_turned = true;
         self.lying = locked.as_ref().map(|locked| long_first(&locked.closed));
         // Four flaps folded to the middle give an envelope no direction to turn from.
@@ -85,13 +93,15 @@ impl<'a> Bench<'a> {
 
     fn locked(&self, step: &str, kind: LockIn, sheet: Size) -> LockedIn {
         let block = self.block.cloned().unwrap_or_else(|| usual_block(kind, &sheet));
-        let fat = self.batch.fat_volume();
+        let (dough, fat) = (self.batch.dough_volume(), self.batch.fat_volume());
+        let (outer, inner) = if self.inverted { (fat, dough) } else { (dough, fat) };
         LockedIn {
             step: step.into(),
             kind,
             closed: closed_size(kind, &sheet, &block),
-            thickness: lie(&self.batch.dough_volume(), &sheet),
-            block_thickness: lie(&fat, &block),
+            inverted: self.inverted,
+            thickness: lie(&outer, &sheet),
+            block_thickness: lie(&inner, &block),
             sheet,
             block,
         }
@@ -99,7 +109,7 @@ impl<'a> Bench<'a> {
 
     fn fold(&mut self, step: &str, turn: Turn) {
         let fat_before = self.made.fat_layers;
-        let fat_after = after_turn(fat_before, turn);
+        let fat_after = fat_after(fat_before, turn, self.inverted);
         self.made.fat_layers = fat_after;
         let Some(sheet) = self.lying.take() else { return };
         let part = exact(1, i64::from(turn.parts.max(1)));
@@ -133,7 +143,8 @@ impl<'a> Bench<'a> {
         }
         let fat = self.batch.fat_share();
         let dough = exact(1, 1) - &fat;
-        let dough_layers = &fat_layers + exact(1, 1);
+        let more = if self.inverted { exact(-1, 1) } else { exact(1, 1) };
+        let dough_layers = &fat_layers + more;
         (thickness * &(fat / fat_layers), thickness * &(dough / dough_layers))
     }
 }

@@ -4,26 +4,38 @@ use crate::model::{LockIn, Turn};
 
 /// A lock-in and the turns after it.
 ///
+/// With the fat outside (`inverted`) dough and fat change places: an inverted book is fat,
+/// dough, fat. Each turn then lays fat on fat, which merges as dough on dough does, so
+/// there is one fat layer more than of dough.
+///
 /// The order of the turns changes no count. Trimmed or overlapping edges are not
 /// modelled.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Layers {
     /// How the fat was enclosed.
     pub lock_in: LockIn,
+    /// Whether the fat is outside.
+    pub inverted: bool,
     /// The turns, in order.
     pub turns: Vec<Turn>,
 }
 
 impl Layers {
-    /// Fat layers: those of the lock-in times the parts of every turn. Stays at the
-    /// largest number there is where a text asks for more.
-    pub fn fat(&self) -> u64 {
+    /// Layers of what was enclosed: those of the lock-in times the parts of every turn.
+    /// Stays at the largest number there is where a text asks for more.
+    fn enclosed(&self) -> u64 {
         fold_all(self.lock_in.fat_layers(), &self.turns)
     }
 
-    /// All layers where dough that touches dough has merged: 2 × fat + 1.
+    /// Fat layers: the enclosed ones, and one more where the fat is outside.
+    pub fn fat(&self) -> u64 {
+        self.enclosed().saturating_add(u64::from(self.inverted))
+    }
+
+    /// All layers where dough that touches dough, or fat that touches fat, has merged:
+    /// 2 × enclosed + 1.
     pub fn merged(&self) -> u64 {
-        self.fat().saturating_mul(2).saturating_add(1)
+        self.enclosed().saturating_mul(2).saturating_add(1)
     }
 
     /// Every ply counted: the plies of the lock-in (2 × its fat + 1) times the parts of
@@ -38,8 +50,15 @@ fn fold_all(layers: u64, turns: &[Turn]) -> u64 {
 }
 
 /// Layers after one turn of that many before it.
-pub(super) fn after_turn(layers: u64, turn: Turn) -> u64 {
+fn after_turn(layers: u64, turn: Turn) -> u64 {
     layers.saturating_mul(u64::from(turn.parts))
+}
+
+/// Fat layers after one turn of that many before it. With the fat outside, of every two
+/// that meet one is left.
+pub(super) fn fat_after(layers: u64, turn: Turn, inverted: bool) -> u64 {
+    let outside = u64::from(inverted);
+    after_turn(layers.saturating_sub(outside), turn).saturating_add(outside)
 }
 
 #[cfg(test)]
@@ -48,7 +67,7 @@ mod tests {
 
     fn layers(lock_in: LockIn, parts: &[u32]) -> Layers {
         let turns = parts.iter().map(|&parts| Turn { parts }).collect();
-        Layers { lock_in, turns }
+        Layers { lock_in, turns, inverted: false }
     }
 
     fn counts(lock_in: LockIn, parts: &[u32]) -> [u64; 3] {
@@ -90,6 +109,18 @@ mod tests {
         for (lock_in, parts, expected) in cases {
             assert_eq!(counts(lock_in, parts), expected, "{lock_in:?} {parts:?}");
         }
+    }
+
+    /// By arithmetic: fat, dough, fat; three letter turns make 27 layers of dough, and
+    /// between and around them 28 of fat.
+    #[test]
+    fn with_the_fat_outside() {
+        let inverted = Layers { inverted: true, ..layers(LockIn::Book, &[3, 3, 3]) };
+        let counts = [inverted.fat(), inverted.merged(), inverted.unmerged()];
+        assert_eq!(counts, [28, 55, 81]);
+        let step_by_step =
+            inverted.turns.iter().fold(2, |fat, turn| fat_after(fat, *turn, true));
+        assert_eq!(step_by_step, 28);
     }
 
     /// Griffin (as above): each turn of n parts takes all layers T to n·T − (n − 1).

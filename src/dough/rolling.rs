@@ -3,8 +3,8 @@
 use crate::measure::{Length, Size};
 use crate::model::{LockIn, Turn};
 
-use super::Batch;
 use super::bench::Bench;
+use super::{Batch, Layers};
 
 /// What one step does with the dough, in the order of the steps.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -17,6 +17,10 @@ pub struct Action {
     pub lock_in: Option<LockIn>,
     /// How it folds.
     pub turn: Option<Turn>,
+    /// Whether the sheet it rolls before the lock-in is of fat alone.
+    pub of_fat: bool,
+    /// Whether it encloses the dough in the fat.
+    pub inverted: bool,
 }
 
 /// Everything that happened to one dough.
@@ -39,15 +43,17 @@ pub struct LockedIn {
     pub step: String,
     /// How.
     pub kind: LockIn,
-    /// The dough before it is closed, long side first.
+    /// The sheet before it is closed, long side first.
     pub sheet: Size,
-    /// The fat block.
+    /// Whether the fat is outside: then the sheet is of fat and the block of dough.
+    pub inverted: bool,
+    /// The block within.
     pub block: Size,
     /// The closed parcel, folded side first.
     pub closed: Size,
-    /// The dough sheet's thickness, from the dough alone.
+    /// The sheet's thickness, from what it is made of alone.
     pub thickness: Length,
-    /// The fat block's thickness.
+    /// The block's thickness.
     pub block_thickness: Length,
 }
 
@@ -85,7 +91,8 @@ pub struct Rolled {
     pub thickness: Length,
     /// Mean thickness of one fat layer; nought without fat layers.
     pub fat_layer: Length,
-    /// Mean thickness of one dough layer, of which there is one more than of fat.
+    /// Mean thickness of one dough layer, of which there is one more than of fat, or one
+    /// fewer where the fat is outside.
     pub dough_layer: Length,
     /// Fat layers in it.
     pub fat_layers: u64,
@@ -105,9 +112,11 @@ pub fn laminate(batch: &Batch, block: Option<&Size>, actions: &[Action]) -> Lami
     follow(Bench::new(batch, block, actions), actions)
 }
 
-/// Follows an already layered dough, which comes with `fat_layers`, through its steps.
-pub fn laminate_on(batch: &Batch, fat_layers: u64, actions: &[Action]) -> Laminated {
+/// Follows an already layered dough, which comes with `brought`, through its steps.
+pub fn laminate_on(batch: &Batch, brought: &Layers, actions: &[Action]) -> Laminated {
+    let fat_layers = brought.fat();
     let mut bench = Bench::new(batch, None, actions);
+    bench.inverted = brought.inverted;
     bench.fat_in = true;
     bench.made.fat_layers = fat_layers;
     follow(bench, actions)
@@ -142,7 +151,14 @@ mod tests {
 
     fn rolled(step: &str, length: i64, width: i64) -> Action {
         let sheet = Some(size(length, width));
-        Action { step: step.into(), sheet, lock_in: None, turn: None }
+        let (of_fat, inverted) = (false, false);
+        Action { step: step.into(), sheet, lock_in: None, turn: None, of_fat, inverted }
+    }
+
+    /// A dough that comes with so many fat layers.
+    fn with_fat(layers: u32) -> Layers {
+        let turns = if layers > 1 { vec![Turn { parts: layers }] } else { Vec::new() };
+        Layers { lock_in: LockIn::Envelope, inverted: false, turns }
     }
 
     fn turn(step: &str, length: i64, width: i64, parts: u32) -> Action {
@@ -213,7 +229,7 @@ mod tests {
             dough_density: exact(1, 1),
             fat_density: exact(1, 1),
         };
-        let made = laminate_on(&batch, 81, &[rolled("cut", 100, 30)]);
+        let made = laminate_on(&batch, &with_fat(81), &[rolled("cut", 100, 30)]);
         assert_eq!(made.sheets[0].thickness, millimetres(35, 10));
         assert_eq!(made.sheets[0].fat_layer, millimetres(35, 10 * 3 * 81));
     }
@@ -222,21 +238,43 @@ mod tests {
     fn sees_a_sheet_rolled_the_same_way() {
         let same = [turn("one", 60, 30, 3), turn("two", 40, 25, 3)];
         // A block of 20 × 30 cannot become 40 × 25 the same way, only by a quarter turn.
-        assert!(laminate_on(&batch(), 1, &same).folds[1].quarter_turned);
+        assert!(laminate_on(&batch(), &with_fat(1), &same).folds[1].quarter_turned);
         let same = [turn("one", 60, 30, 2), turn("two", 60, 30, 2)];
-        assert!(laminate_on(&batch(), 1, &same).folds[1].quarter_turned);
+        assert!(laminate_on(&batch(), &with_fat(1), &same).folds[1].quarter_turned);
         // A block of 30 × 20, folded along the 30, becomes 50 × 25 without pushing only if
         // the folded side is rolled out again.
         assert!(!quarter_turned(&size(30, 20), &size(50, 25)));
+    }
+
+    /// 240 ml of fat on 40 × 20 cm are 3 mm thick; 800 ml of dough as a block of 19 × 19 cm
+    /// lie within; a letter turn makes 3 layers of dough and 4 of fat: by arithmetic.
+    #[test]
+    fn the_fat_may_be_outside() {
+        let lock_in = Some(LockIn::Book);
+        let shell =
+            Action { lock_in, of_fat: true, inverted: true, ..rolled("lock-in", 40, 20) };
+        let actions = [shell, turn("first", 60, 20, 3), rolled("cut", 50, 30)];
+        let made = laminate(&batch(), Some(&size(19, 19)), &actions);
+        let locked = made.lock_in.as_ref().map(|locked| {
+            (locked.inverted, locked.thickness.clone(), locked.block_thickness.clone())
+        });
+        assert_eq!(locked, Some((true, millimetres(3, 1), millimetres(8000, 361))));
+        assert_eq!(made.sheets[0].thickness, millimetres(3, 1));
+        assert_eq!(made.fat_layers, 4);
+        let cut = &made.sheets[2];
+        let (fat, dough) =
+            (&cut.fat_layer * &exact(4, 1), &cut.dough_layer * &exact(3, 1));
+        assert_eq!(fat + dough, cut.thickness);
     }
 
     #[test]
     fn takes_the_dough_as_it_lies() {
         let mut fold = turn("fold", 1, 1, 4);
         fold.sheet = None;
-        let made = laminate_on(&batch(), 2, &[rolled("roll", 60, 20), fold.clone()]);
+        let made =
+            laminate_on(&batch(), &with_fat(2), &[rolled("roll", 60, 20), fold.clone()]);
         assert_eq!(made.folds[0].sheet, size(60, 20));
-        let made = laminate_on(&batch(), 2, &[fold]);
+        let made = laminate_on(&batch(), &with_fat(2), &[fold]);
         assert!(made.folds.is_empty());
         assert_eq!(made.fat_layers, 8);
     }

@@ -1,10 +1,8 @@
 //! Arrows: what a hand does, drawn as it moves.
 
-use std::fmt::Write;
-
 use super::ink;
 use super::plate::{Plate, Point};
-use super::svg::{number, polyline};
+use super::trace::Trace;
 
 /// The length of an arrow's head.
 const HEAD: f64 = 15.0;
@@ -15,13 +13,13 @@ impl Plate {
     /// A straight arrow.
     pub(super) fn arrow(&mut self, from: Point, to: Point) {
         let neck = self.head(from, to);
-        self.path(polyline(&[from, neck]), ink::ARROW);
+        self.line(&[from, neck], ink::ARROW);
     }
 
     /// A straight arrow with a head at both ends.
     pub(super) fn double_arrow(&mut self, from: Point, to: Point) {
         let (start, end) = (self.head(to, from), self.head(from, to));
-        self.path(polyline(&[start, end]), ink::ARROW);
+        self.line(&[start, end], ink::ARROW);
     }
 
     /// An arrow that is lifted off at `from`, comes down on `to`, and rises `height` above
@@ -29,14 +27,7 @@ impl Plate {
     pub(super) fn hop(&mut self, from: Point, to: Point, height: f64) {
         let [leave, land] = [[from[0], from[1] - height], [to[0], to[1] - height]];
         let neck = self.head(land, to);
-        let mut path = polyline(&[from]);
-        path.push('C');
-        for (index, [x, y]) in [leave, land, neck].into_iter().enumerate() {
-            let comma = if index == 0 { "" } else { " " };
-            // Writing to a String cannot fail.
-            let _ = write!(path, "{comma}{} {}", number(x), number(y));
-        }
-        self.path(path, ink::ARROW);
+        self.trace(Trace::curve(from, [leave, land, neck]), ink::ARROW);
     }
 
     /// The head of an arrow that comes from `from` and points at `to`; gives the place
@@ -49,7 +40,7 @@ impl Plate {
         let side = [along[1] * HALF, -along[0] * HALF];
         let left = [neck[0] + side[0], neck[1] + side[1]];
         let right = [neck[0] - side[0], neck[1] - side[1]];
-        self.polygon([to, left, right], ink::HEAD);
+        self.polygon(&[to, left, right], ink::HEAD);
         [neck[0] + along[0], neck[1] + along[1]]
     }
 }

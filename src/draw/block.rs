@@ -3,9 +3,12 @@
 
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
-use super::plate::{MARGIN, Plate, Text, WIDTH};
+use super::plate::{MARGIN, Plate, Text};
 use super::stack::{Layers, stack};
 use super::voice::Voice;
+
+/// The least room for the notes beside a block: with less they stand beneath it.
+const NOTES: f64 = 125.0;
 
 /// A folded block.
 #[derive(Clone, Copy, Debug)]
@@ -41,8 +44,11 @@ pub(super) fn block(plate: &mut Plate, block: &Block, top: f64, voice: Voice<'_>
     plate.dimension_up(right + 46.0, [top, bottom], &voice.length(block.size_cm[1]));
     let column =
         right + 62.0 + lettering::width(&voice.length(block.size_cm[1]), LABEL, false);
-    let noted = notes(plate, block, [column + 14.0, top - over], voice);
-    noted.max(bottom + over).max(bottom + 34.0 + LABEL)
+    let foot = (bottom + over).max(bottom + 34.0 + LABEL);
+    let beside = [column + 14.0, top - over];
+    let fits = plate.width - beside[0] >= NOTES;
+    let corner = if fits { beside } else { [MARGIN, foot + 12.0] };
+    notes(plate, block, corner, voice).max(foot)
 }
 
 /// The arrow that shows which way to roll next.
@@ -64,7 +70,7 @@ fn notes(plate: &mut Plate, block: &Block, [x, top]: [f64; 2], voice: Voice<'_>)
     let [before, after] = block.growth.map(|count| count.to_string());
     plate.text(Text::new(voice.word("fat-layers"), [x, top + LABEL * RISE]));
     let growth = voice.fill("growth", &[("before", &before), ("after", &after)]);
-    let room = WIDTH - x - 6.0;
+    let room = plate.width - x - 6.0;
     let size = (34.0 * room / lettering::width(&growth, 34.0, true).max(1.0)).min(34.0);
     plate.text(Text::new(growth, [x, top + 50.0]).size(size).bold().ink(ink::LEAD));
     let length = (room - 70.0).min(120.0);

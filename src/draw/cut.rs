@@ -81,19 +81,18 @@ fn pieces(plate: &mut Plate, cut: &Cut, bench: &Bench) {
     let far = bench.at([cut.sheet_length_cm, cut.sheet_width_cm]);
     let sheet =
         super::plate::corners([bench.corner[0], far[1]], [far[0], bench.corner[1]]);
-    plate.polygon(sheet, ink::SCRAP);
+    plate.polygon(&sheet, ink::SCRAP);
     if cut.scrap_percent > NO_SCRAP {
         plate.hatch(&sheet, Slant::degrees(45.0), 10.0, ink::SCRAP_HATCH);
         plate.hatch(&sheet, Slant::degrees(-45.0), 10.0, ink::SCRAP_HATCH);
     }
-    for (index, polygon) in cut.polygons_cm.iter().enumerate() {
-        let corners: Vec<Point> =
-            polygon.iter().map(|corner| bench.at(*corner)).collect();
-        plate.polygon(corners.clone(), ink::PIECE);
-        if index % 2 == 1 {
-            plate.hatch(&corners, Slant::degrees(0.0), 8.0, ink::GRAIN);
-        }
-    }
+    let outline = |polygon: &Vec<[f64; 2]>| -> Vec<Point> {
+        polygon.iter().map(|corner| bench.at(*corner)).collect()
+    };
+    let outlines: Vec<Vec<Point>> = cut.polygons_cm.iter().map(outline).collect();
+    plate.polygons(&outlines, ink::PIECE);
+    let grained: Vec<&Vec<Point>> = outlines.iter().skip(1).step_by(2).collect();
+    plate.hatch_all(&grained, Slant::degrees(0.0), 8.0, ink::GRAIN);
     for line in &cut.lines_cm {
         plate.line(&line.map(|point| bench.at(point)), ink::CUT);
     }

@@ -6,35 +6,75 @@ use crate::sheet::LockInFact;
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::lock_in::{layers, tag};
+use super::panels::WIDE;
 use super::plate::{MARGIN, Plate, Point, Text, WIDTH};
 use super::section::{Layer, hatch_fat};
 use super::voice::Voice;
 
-/// The largest that the dough is drawn, so that the closed parcel finds room beside it.
-const DOUGH: f64 = 250.0;
-/// Where the second panel begins.
-const SECOND: f64 = 380.0;
+/// How an envelope is set on its plate.
+struct Layout {
+    /// The plate's width.
+    width: f64,
+    /// The largest that the dough is drawn.
+    dough: f64,
+    /// Where the closed parcel's panel begins.
+    closed: f64,
+    /// Where the layers stand; beneath the closed parcel where that is nought.
+    layers: f64,
+    /// Where the order of closing is written, and in how much room.
+    order: [f64; 2],
+}
 
-/// The drawing of an envelope lock-in.
-pub(super) fn envelope(fact: &LockInFact, voice: Voice<'_>) -> Plate {
-    let mut plate = Plate::new(WIDTH);
-    let scale = DOUGH / fact.length_cm.max(fact.width_cm).max(0.1);
+/// For a phone: the closed parcel beside the dough, the words beneath both.
+const TALL: Layout = Layout {
+    width: WIDTH,
+    dough: 250.0,
+    closed: 380.0,
+    layers: 0.0,
+    order: [MARGIN, 320.0],
+};
+
+/// For paper: everything side by side.
+const FLAT: Layout = Layout {
+    width: WIDE,
+    dough: 220.0,
+    closed: 390.0,
+    layers: 690.0,
+    order: [880.0, 376.0],
+};
+
+/// The drawing of an envelope lock-in, for a phone.
+pub(super) fn tall(fact: &LockInFact, voice: Voice<'_>) -> Plate {
+    envelope(fact, &TALL, voice)
+}
+
+/// The same for paper.
+pub(super) fn wide(fact: &LockInFact, voice: Voice<'_>) -> Plate {
+    envelope(fact, &FLAT, voice)
+}
+
+fn envelope(fact: &LockInFact, layout: &Layout, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(layout.width);
+    let scale = layout.dough / fact.length_cm.max(fact.width_cm).max(0.1);
     let size = [fact.length_cm * scale, fact.width_cm * scale];
     let top = 44.0;
     heading(&mut plate, &voice.word("lay-in"), MARGIN);
-    heading(&mut plate, &voice.word("closed"), SECOND - 10.0);
+    heading(&mut plate, &voice.word("closed"), layout.closed - 10.0);
     open(&mut plate, fact, ([MARGIN, top], size), (scale, voice));
     let bottom = top + size[1];
     let across = [MARGIN, MARGIN + size[0]];
     plate.dimension_across(across, bottom + 22.0, &voice.length(fact.length_cm));
     let up = MARGIN + size[0] + 14.0;
     plate.dimension_up(up, [top, bottom], &voice.length(fact.width_cm));
-    closed(&mut plate, fact, ([SECOND, top], size), (scale, voice));
+    closed(&mut plate, fact, ([layout.closed, top], size), (scale, voice));
+    let beneath = layout.layers <= 0.0;
+    let foot = bottom + 22.0 + 2.0 * LABEL;
+    let words = if beneath { foot } else { top };
+    let column = if beneath { layout.closed } else { layout.layers };
     let stack = [Layer::Dough, Layer::Fat, Layer::Dough];
-    let top = bottom + 62.0;
-    let order = order(&mut plate, top, voice);
-    plate.height =
-        layers(&mut plate, fact, &stack, ([SECOND, top], voice)).max(order) + 4.0;
+    let noted = layers(&mut plate, fact, &stack, ([column, words], voice));
+    let ordered = order(&mut plate, layout.order, words, voice);
+    plate.height = noted.max(ordered).max(if beneath { 0.0 } else { foot }) + 4.0;
     plate
 }
 
@@ -43,13 +83,11 @@ fn heading(plate: &mut Plate, text: &str, x: f64) {
     plate.text(Text::new(text, at).size(lettering::HEADING).bold().ink(ink::LEAD));
 }
 
-/// How it is closed, in words beneath the dough.
-fn order(plate: &mut Plate, top: f64, voice: Voice<'_>) -> f64 {
+/// How it is closed, in words.
+fn order(plate: &mut Plate, [x, room]: [f64; 2], top: f64, voice: Voice<'_>) -> f64 {
     let mut y = top + LABEL * RISE;
-    for line in
-        lettering::wrap(&voice.word("envelope-order"), LABEL, false, SECOND - 60.0)
-    {
-        plate.text(Text::new(line, [MARGIN, y]));
+    for line in lettering::wrap(&voice.word("envelope-order"), LABEL, false, room) {
+        plate.text(Text::new(line, [x, y]));
         y += LABEL * 1.2;
     }
     y
@@ -66,7 +104,7 @@ fn open(
     plate.rectangle(corner, end, ink::DOUGH);
     let centre = [f64::midpoint(corner[0], end[0]), f64::midpoint(corner[1], end[1])];
     let block = diamond(centre, [fact.block_length_cm, fact.block_width_cm], scale);
-    plate.polygon(block, ink::FAT);
+    plate.polygon(&block, ink::FAT);
     hatch_fat(plate, &block);
     let corners = [[corner[0], end[1]], [end[0], corner[1]], [end[0], end[1]], corner];
     for (index, place) in corners.into_iter().enumerate() {
@@ -90,7 +128,7 @@ fn closed(
     plate.rectangle(corner, end, ink::GHOST);
     let centre = [f64::midpoint(corner[0], end[0]), f64::midpoint(corner[1], end[1])];
     let parcel = diamond(centre, [fact.closed_length_cm, fact.closed_width_cm], scale);
-    plate.polygon(parcel, ink::DOUGH);
+    plate.polygon(&parcel, ink::DOUGH);
     plate.line(&[parcel[0], parcel[2]], ink::SEAM);
     plate.line(&[parcel[1], parcel[3]], ink::SEAM);
     tag(plate, voice.of(&fact.closed), centre);

@@ -3,7 +3,7 @@
 
 use super::ink::Ink;
 use super::plate::{Plate, Point};
-use super::svg::polyline;
+use super::trace::Trace;
 
 /// The most lines in one hatching: a larger outline is hatched wider.
 const MOST_LINES: f64 = 400.0;
@@ -36,31 +36,42 @@ impl Slant {
 impl Plate {
     /// Fills `outline` with parallel lines, `gap` apart.
     pub(super) fn hatch(&mut self, outline: &[Point], slant: Slant, gap: f64, ink: Ink) {
-        let path = lines(outline, slant, gap);
-        if !path.is_empty() {
-            self.path(path, ink);
+        self.hatch_all(&[outline], slant, gap, ink);
+    }
+
+    /// Fills every one of `outlines` with parallel lines, all as one shape.
+    pub(super) fn hatch_all<P: AsRef<[Point]>>(
+        &mut self,
+        outlines: &[P],
+        slant: Slant,
+        gap: f64,
+        ink: Ink,
+    ) {
+        let mut all = Trace::default();
+        for outline in outlines {
+            lines(&mut all, outline.as_ref(), slant, gap);
+        }
+        if !all.is_empty() {
+            self.trace(all, ink);
         }
     }
 }
 
-/// The hatching of one outline, in the path language.
-fn lines(outline: &[Point], slant: Slant, gap: f64) -> String {
+/// Adds the hatching of one outline.
+fn lines(trace: &mut Trace, outline: &[Point], slant: Slant, gap: f64) {
     let turned: Vec<[f64; 2]> =
         outline.iter().map(|point| slant.measure(*point)).collect();
     let least = turned.iter().map(|at| at[1]).fold(f64::INFINITY, f64::min);
     let most = turned.iter().map(|at| at[1]).fold(f64::NEG_INFINITY, f64::max);
     let gap = gap.max((most - least) / MOST_LINES).max(0.5);
-    let mut path = String::new();
     // Counted from the plate's corner, so that the hatchings of neighbours run on.
     let mut across = ((least / gap).floor() + 0.5) * gap;
     while across < most {
         for pair in crossings(&turned, across).chunks_exact(2) {
-            path +=
-                &polyline(&[slant.point(pair[0], across), slant.point(pair[1], across)]);
+            trace.run(&[slant.point(pair[0], across), slant.point(pair[1], across)]);
         }
         across += gap;
     }
-    path
 }
 
 /// Where the line `across` enters and leaves the outline, in order.
@@ -82,17 +93,22 @@ fn crossings(turned: &[[f64; 2]], across: f64) -> Vec<f64> {
 mod tests {
     use super::*;
 
+    fn path(outline: &[Point], slant: f64, gap: f64) -> String {
+        let mut trace = Trace::default();
+        lines(&mut trace, outline, Slant::degrees(slant), gap);
+        trace.path()
+    }
+
     #[test]
     fn lines_stay_inside_the_outline() {
         let square = [[0.0, 0.0], [10.0, 0.0], [10.0, 10.0], [0.0, 10.0]];
-        let path = lines(&square, Slant::degrees(0.0), 4.0);
-        assert_eq!(path, "M0 2L10 2M0 6L10 6");
+        assert_eq!(path(&square, 0.0, 4.0), "M0 2h10m-10 4h10");
     }
 
     #[test]
     fn nothing_and_too_much_end() {
-        assert_eq!(lines(&[], Slant::degrees(45.0), 4.0), "");
+        assert_eq!(path(&[], 45.0, 4.0), "");
         let huge = [[0.0, 0.0], [1e6, 0.0], [1e6, 1e6], [0.0, 1e6]];
-        assert!(lines(&huge, Slant::degrees(45.0), 1.0).matches('M').count() <= 401);
+        assert!(path(&huge, 45.0, 1.0).matches('m').count() <= 401);
     }
 }

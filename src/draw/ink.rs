@@ -11,6 +11,16 @@ pub(super) struct Ink {
     pub(super) paint: &'static str,
 }
 
+/// The colour of lettering that leads nowhere: the drawing's own.
+pub(super) const LETTERING: &str = "#2b2622";
+
+impl Ink {
+    /// Whether it paints lines alone, no surface.
+    pub(super) fn is_line(self) -> bool {
+        self.paint.starts_with(r#"fill="none""#)
+    }
+}
+
 /// Declares inks: name, class, attributes.
 macro_rules! inks {
     ($($(#[$doc:meta])* $name:ident = $class:literal, $paint:literal;)*) => {
@@ -19,26 +29,26 @@ macro_rules! inks {
 }
 
 inks! {
-    /// Lettering.
-    TEXT = "d-text", r##"fill="#2b2622""##;
+    /// Lettering, in the colour that the whole drawing starts from.
+    TEXT = "d-text", "";
     /// Lettering that leads: panel headings, numbers in rings.
     LEAD = "d-text d-lead", r##"fill="#2f6b62""##;
     /// Lettering on the band of a picture for link previews.
     ON_BAND = "d-on-band", r##"fill="#ffffff""##;
     /// A sheet or part of dough.
     DOUGH = "d-dough",
-        r##"fill="#f3e3c3" stroke="#5a4a37" stroke-width="2" stroke-linejoin="round""##;
+        r##"fill="#f3e3c3" stroke="#5a4a37" stroke-width="2""##;
     /// The hollow of a fold.
     HOLLOW = "d-paper d-hollow",
-        r##"fill="#ffffff" stroke="#5a4a37" stroke-width="2" stroke-linejoin="round""##;
+        r##"fill="#ffffff" stroke="#5a4a37" stroke-width="2""##;
     /// A piece in a cutting plan.
     PIECE = "d-dough d-piece",
-        r##"fill="#f3e3c3" stroke="#2b2622" stroke-width="2" stroke-linejoin="round""##;
+        r##"fill="#f3e3c3" stroke="#2b2622" stroke-width="2""##;
     /// The grain that tells a piece from its neighbours.
     GRAIN = "d-grain", r##"fill="none" stroke="#a58a5c" stroke-width="1""##;
     /// Fat.
     FAT = "d-fat",
-        r##"fill="#f2c230" stroke="#6e4f00" stroke-width="2" stroke-linejoin="round""##;
+        r##"fill="#f2c230" stroke="#6e4f00" stroke-width="2""##;
     /// A fat layer seen from the side, too thin to be hatched.
     FAT_SEAM = "d-fat", r##"fill="#f2c230" stroke="#6e4f00" stroke-width="1""##;
     /// The hatching of fat.

@@ -2,20 +2,33 @@
 
 use crate::sheet::LockInFact;
 
-use super::envelope::envelope;
+use super::envelope;
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
+use super::panels::{in_a_row, panels, side_by_side};
 use super::plate::{MARGIN, Plate, Point, Text, WIDTH};
 use super::section::{Bed, Flap, Layer, Stage, THICK, draw_bed, hatch_fat, stage};
-use super::turn::{Marked, Setting, sheet};
+use super::turn::{Marked, ROOM, Setting, WIDE_ROOM, sheet};
 use super::voice::Voice;
+
+/// The least room for the layers beside a parcel: with less they stand beneath it.
+const NOTES: f64 = 170.0;
 
 /// The drawing of a lock-in.
 pub(super) fn lock_in(fact: &LockInFact, voice: Voice<'_>) -> Plate {
     match fact.kind.as_str() {
-        "envelope" => envelope(fact, voice),
+        "envelope" => envelope::tall(fact, voice),
         "letter" => folded(fact, LETTER, voice),
         _ => folded(fact, BOOK, voice),
+    }
+}
+
+/// The same with its panels side by side, for paper.
+pub(super) fn wide(fact: &LockInFact, voice: Voice<'_>) -> Plate {
+    match fact.kind.as_str() {
+        "envelope" => envelope::wide(fact, voice),
+        "letter" => folded_wide(fact, LETTER, voice),
+        _ => folded_wide(fact, BOOK, voice),
     }
 }
 
@@ -54,23 +67,63 @@ const BOOK: Way = Way {
 
 fn folded(fact: &LockInFact, way: Way, voice: Voice<'_>) -> Plate {
     let mut plate = Plate::new(WIDTH);
+    let (setting, bottom) = lay_in(&mut plate, fact, (way, ROOM), voice);
+    let bottom = close(&mut plate, way, &setting, (bottom + 14.0, voice));
+    plate.height = closed(&mut plate, fact, (&setting, way), (bottom + 20.0, voice));
+    plate
+}
+
+fn folded_wide(fact: &LockInFact, way: Way, voice: Voice<'_>) -> Plate {
+    let [mut first, mut second, mut third] = panels();
+    let (setting, bottom) = lay_in(&mut first, fact, (way, WIDE_ROOM), voice);
+    first.height = bottom;
+    let folding = Setting { corner: [MARGIN, 0.0], ..setting };
+    second.heading(&voice.word("close"), 6.0);
+    second.height = in_a_row(&mut second, &stages(&way, &folding), 26.0);
+    third.height = closed(&mut third, fact, (&setting, way), (6.0, voice));
+    side_by_side([first, second, third])
+}
+
+/// The first panel: the dough with the fat on it.
+fn lay_in(
+    plate: &mut Plate,
+    fact: &LockInFact,
+    (way, room): (Way, [f64; 2]),
+    voice: Voice<'_>,
+) -> (Setting, f64) {
     plate.heading(&voice.word("lay-in"), 6.0);
     let marked = Marked {
         size_cm: [fact.length_cm, fact.width_cm],
         parts: way.parts,
         open_middle: way.parts == 4,
     };
-    let (setting, bottom) = sheet(&mut plate, marked, 44.0, voice);
-    fat_block(&mut plate, fact, &way, (&setting, voice));
-    plate.heading(&voice.word("close"), bottom + 14.0);
-    let mut bottom = bottom + 34.0;
-    for moment in stages(&way, &setting) {
-        bottom = stage(&mut plate, &moment, bottom) + 14.0;
-    }
-    plate.heading(&voice.word("closed"), bottom + 20.0);
-    let bottom = parcel(&mut plate, fact, (&setting, way), (bottom + 58.0, voice));
-    plate.height = bottom + 8.0;
-    plate
+    let (setting, bottom) = sheet(plate, marked, (room, 44.0), voice);
+    fat_block(plate, fact, &way, (&setting, voice));
+    (setting, bottom)
+}
+
+/// The second panel: the closing from the side.
+fn close(
+    plate: &mut Plate,
+    way: Way,
+    setting: &Setting,
+    (top, voice): (f64, Voice<'_>),
+) -> f64 {
+    plate.heading(&voice.word("close"), top);
+    stages(&way, setting)
+        .iter()
+        .fold(top + 20.0, |bottom, moment| stage(plate, moment, bottom) + 14.0)
+}
+
+/// The last panel: the closed parcel.
+fn closed(
+    plate: &mut Plate,
+    fact: &LockInFact,
+    (setting, way): (&Setting, Way),
+    (top, voice): (f64, Voice<'_>),
+) -> f64 {
+    plate.heading(&voice.word("closed"), top);
+    parcel(plate, fact, (setting, way), (top + 38.0, voice)) + 8.0
 }
 
 /// The fat on the dough, its size written on it, and the flaps' numbers.
@@ -89,7 +142,7 @@ fn fat_block(
         [centre[0] - half[0], centre[1] - half[1]],
         [centre[0] + half[0], centre[1] + half[1]],
     );
-    plate.polygon(block, ink::FAT);
+    plate.polygon(&block, ink::FAT);
     hatch_fat(plate, &block);
     for fold in way.fat[0]..=way.fat[1] {
         let x = setting.corner[0] + f64::from(fold) * part;
@@ -180,8 +233,10 @@ fn parcel(
     let side = voice.length(fact.closed_width_cm);
     plate.dimension_up(right + 16.0, [top, bottom], &side);
     let column = right + 32.0 + lettering::width(&side, LABEL, false) + 18.0;
-    let noted = layers(plate, fact, way.layers, ([column, top], voice));
-    noted.max(bottom + 34.0 + LABEL)
+    let foot = bottom + 34.0 + LABEL;
+    let fits = plate.width - column >= NOTES;
+    let corner = if fits { [column, top] } else { [left, foot + 12.0] };
+    layers(plate, fact, way.layers, (corner, voice)).max(foot)
 }
 
 /// The layers of the closed parcel from the side, named, with their thickness, and what
@@ -208,7 +263,7 @@ pub(super) fn layers(
     ];
     let mut y = top + height + 12.0 + LABEL * RISE;
     for text in thick {
-        for line in lettering::wrap(&text, LABEL, false, WIDTH - x - 6.0) {
+        for line in lettering::wrap(&text, LABEL, false, plate.width - x - 6.0) {
             plate.text(Text::new(line, [x, y]));
             y += LABEL * 1.2;
         }

@@ -12,6 +12,7 @@
 //! so that a page may recolour it and paper need not. No identifiers, styles or scripts.
 
 mod arrow;
+mod batch;
 mod block;
 mod chart;
 mod cut;
@@ -21,6 +22,7 @@ mod hatch;
 mod ink;
 mod lettering;
 mod lock_in;
+mod panels;
 mod plate;
 mod raster;
 mod rows;
@@ -30,6 +32,7 @@ mod speech;
 mod stack;
 mod svg;
 mod timeline;
+mod trace;
 mod turn;
 mod voice;
 
@@ -64,15 +67,19 @@ pub struct Figure {
     pub title: String,
     /// The same in words, enough to do it by ear.
     pub alt: Label,
-    /// Whole SVG documents.
+    /// Whole SVG documents, 640 units wide: upright, for a phone.
     pub svg: Label,
+    /// The same 1280 units wide, its panels side by side, for paper and wide pages; `None`
+    /// where there is one form only.
+    pub wide: Option<Label>,
 }
 
 /// The figures of a recipe: its lock-in, its turns, its cutting plans, its timeline.
 pub fn figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
     let mut figures = Vec::new();
     if let Some(lamination) = &sheet.lamination {
-        let lock_in = lamination.lock_in.iter();
+        // The drawings show fat on dough; with the fat outside the ticket's words stand alone.
+        let lock_in = lamination.lock_in.iter().filter(|fact| !fact.inverted);
         figures.extend(
             lock_in.map(|fact| lock_in_figure(fact, title(sheet, &fact.step), words)),
         );
@@ -80,7 +87,9 @@ pub fn figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
             lamination.folds.get(index + 1).is_some_and(|next| !next.quarter_turned)
         };
         let folds = lamination.folds.iter().enumerate();
-        figures.extend(folds.map(|(index, fold)| turn_figure(fold, along(index), words)));
+        figures.extend(folds.map(|(index, fold)| {
+            turn_figure(fold, (along(index), fold.title.clone()), words)
+        }));
     }
     let cuts = sheet.cuts.iter();
     figures.extend(cuts.map(|cut| cut_figure(cut, title(sheet, &cut.step), words)));
@@ -97,12 +106,13 @@ pub fn demo(demo: &Demo, number: usize, words: &Words) -> Figure {
         Demo::LockIn(fact) => {
             lock_in_figure(fact, words.get("drawing-lock-in").to_owned(), words)
         }
-        Demo::Fold(fold) => turn_figure(fold, false, words),
+        Demo::Fold(fold) => {
+            let own = Some(fold.title.clone()).filter(|title| !title.is_empty());
+            let title = own.unwrap_or_else(|| words.get("drawing-turn").to_owned());
+            turn_figure(fold, (false, title), words)
+        }
         Demo::Cut(cut) => cut_figure(cut, words.get("drawing-cut").to_owned(), words),
     };
-    if figure.title.is_empty() {
-        words.get("drawing-turn").clone_into(&mut figure.title);
-    }
     figure.name = format!("{}-{number}", figure.kind);
     figure.step = None;
     figure
@@ -121,13 +131,15 @@ pub fn social(sheet: &Sheet, course: &CourseSheet, words: &Words) -> String {
 fn lock_in_figure(fact: &LockInFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::lock_in(fact, voice));
     let plates = both(words, |voice| lock_in::lock_in(fact, voice));
-    figure("lock-in", (&fact.step, title), plates, alt)
+    let wide = both(words, |voice| lock_in::wide(fact, voice));
+    figure("lock-in", (&fact.step, title), plates, alt).widened(&wide)
 }
 
-fn turn_figure(fold: &Fold, along: bool, words: &Words) -> Figure {
+fn turn_figure(fold: &Fold, (along, title): (bool, String), words: &Words) -> Figure {
     let alt = both(words, |voice| speech::turn(fold, along, voice));
     let plates = both(words, |voice| turn::turn(fold, along, voice));
-    figure("turn", (&fold.step, fold.title.clone()), plates, alt)
+    let wide = both(words, |voice| turn::wide(fold, along, voice));
+    figure("turn", (&fold.step, title), plates, alt).widened(&wide)
 }
 
 fn cut_figure(cut: &Cut, title: String, words: &Words) -> Figure {
@@ -138,9 +150,11 @@ fn cut_figure(cut: &Cut, title: String, words: &Words) -> Figure {
 
 fn timeline_figure(time: &Time, recipe: &str, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::timeline(time, voice));
-    let plates = both(words, |voice| timeline::timeline(time, recipe, voice));
+    let drawn =
+        |width| both(words, |voice| timeline::timeline(time, (recipe, width), voice));
     let title = words.get("drawing-timeline").to_owned();
-    Figure { step: None, ..figure("timeline", ("timeline", title), plates, alt) }
+    let own = figure("timeline", ("timeline", title), drawn(plate::WIDTH), alt);
+    Figure { step: None, ..own }.widened(&drawn(panels::WIDE))
 }
 
 fn figure(
@@ -149,19 +163,32 @@ fn figure(
     plates: [Plate; 2],
     [metric, us]: [String; 2],
 ) -> Figure {
-    let [drawn, drawn_us] = &plates;
-    let svg = Label::new(
-        svg::document(drawn, &title, &metric),
-        svg::document(drawn_us, &title, &us),
-    );
+    let alt = Label::new(metric, us);
     Figure {
         name: step.to_owned(),
         step: Some(step.to_owned()),
         kind: kind.to_owned(),
+        svg: documents(&plates, &title, &alt),
+        wide: None,
         title,
-        alt: Label::new(metric, us),
-        svg,
+        alt,
     }
+}
+
+impl Figure {
+    /// The figure with its wide form.
+    fn widened(self, plates: &[Plate; 2]) -> Self {
+        let wide = Some(documents(plates, &self.title, &self.alt));
+        Self { wide, ..self }
+    }
+}
+
+/// Plates in both unit systems as SVG documents.
+fn documents([metric, us]: &[Plate; 2], title: &str, alt: &Label) -> Label {
+    Label::new(
+        svg::document(metric, title, &alt.metric),
+        svg::document(us, title, &alt.us),
+    )
 }
 
 /// The same in metric and in US customary units.

@@ -3,6 +3,7 @@
 
 use super::ink::{self, Ink};
 use super::lettering::{self, DROP, LABEL, RISE};
+use super::trace::Trace;
 
 /// A place on the plate: x to the right, y downwards.
 pub(super) type Point = [f64; 2];
@@ -22,12 +23,8 @@ pub(super) struct Frame {
 /// One shape.
 #[derive(Clone, Debug)]
 pub(super) enum Shape {
-    /// A closed outline.
-    Polygon(Vec<Point>, Ink),
-    /// An outline in the path language of SVG.
-    Path(String, Ink),
-    /// A circle.
-    Circle(Point, f64, Ink),
+    /// An outline.
+    Trace(Trace, Ink),
     /// A line of text.
     Text(Text),
 }
@@ -124,12 +121,50 @@ impl Text {
 }
 
 impl Frame {
+    /// What holds nothing yet.
+    pub(super) const NOTHING: Self = Self {
+        left: f64::INFINITY,
+        top: f64::INFINITY,
+        right: f64::NEG_INFINITY,
+        bottom: f64::NEG_INFINITY,
+    };
+
+    /// A single place.
+    pub(super) fn at([x, y]: Point) -> Self {
+        Self { left: x, top: y, right: x, bottom: y }
+    }
+
+    /// The frame, large enough for `point` too.
+    pub(super) fn with(self, point: Point) -> Self {
+        self.joined(&Self::at(point))
+    }
+
+    /// The frame round both.
+    pub(super) fn joined(self, other: &Self) -> Self {
+        Self {
+            left: self.left.min(other.left),
+            top: self.top.min(other.top),
+            right: self.right.max(other.right),
+            bottom: self.bottom.max(other.bottom),
+        }
+    }
+
     /// Whether the two share more than an edge.
     pub(super) fn overlaps(&self, other: &Self) -> bool {
         self.left < other.right
             && other.left < self.right
             && self.top < other.bottom
             && other.top < self.bottom
+    }
+
+    /// The frame, moved.
+    pub(super) fn moved(self, [x, y]: Point) -> Self {
+        Self {
+            left: self.left + x,
+            top: self.top + y,
+            right: self.right + x,
+            bottom: self.bottom + y,
+        }
     }
 
     /// The frame, larger by `margin` on every side.
@@ -149,31 +184,55 @@ impl Plate {
         Self { width, height: 0.0, shapes: Vec::new(), labels: Vec::new() }
     }
 
-    pub(super) fn polygon(&mut self, points: impl Into<Vec<Point>>, ink: Ink) {
-        self.shapes.push(Shape::Polygon(points.into(), ink));
+    /// A closed outline.
+    pub(super) fn polygon(&mut self, points: &[Point], ink: Ink) {
+        self.trace(Trace::closed(points), ink);
+    }
+
+    /// Closed outlines that do not lie over one another, as one shape.
+    pub(super) fn polygons<P: AsRef<[Point]>>(&mut self, outlines: &[P], ink: Ink) {
+        let mut all = Trace::default();
+        outlines.iter().for_each(|points| all.join(Trace::closed(points.as_ref())));
+        if !all.is_empty() {
+            self.trace(all, ink);
+        }
     }
 
     /// A rectangle between two opposite corners.
     pub(super) fn rectangle(&mut self, from: Point, to: Point, ink: Ink) {
-        self.polygon(corners(from, to), ink);
+        self.polygon(&corners(from, to), ink);
     }
 
     /// An open line through `points`.
     pub(super) fn line(&mut self, points: &[Point], ink: Ink) {
-        self.shapes.push(Shape::Path(super::svg::polyline(points), ink));
+        self.trace(Trace::open(points), ink);
     }
 
-    pub(super) fn path(&mut self, path: String, ink: Ink) {
-        self.shapes.push(Shape::Path(path, ink));
+    /// An outline.
+    pub(super) fn trace(&mut self, trace: Trace, ink: Ink) {
+        self.shapes.push(Shape::Trace(trace, ink));
     }
 
     pub(super) fn circle(&mut self, centre: Point, radius: f64, ink: Ink) {
-        self.shapes.push(Shape::Circle(centre, radius, ink));
+        self.trace(Trace::circle(centre, radius), ink);
     }
 
     pub(super) fn text(&mut self, text: Text) {
         self.labels.push(text.frame());
         self.shapes.push(Shape::Text(text));
+    }
+
+    /// Lays another plate on this one, its corner at `corner`.
+    pub(super) fn lay(&mut self, other: Self, corner: Point) {
+        let moved = |shape| match shape {
+            Shape::Trace(trace, ink) => Shape::Trace(trace.moved(corner), ink),
+            Shape::Text(text) => {
+                let at = [text.at[0] + corner[0], text.at[1] + corner[1]];
+                Shape::Text(Text { at, ..text })
+            }
+        };
+        self.shapes.extend(other.shapes.into_iter().map(moved));
+        self.labels.extend(other.labels.into_iter().map(|frame| frame.moved(corner)));
     }
 
     /// Whether `frame` lies on the plate's width and clear of all labels.
@@ -210,8 +269,8 @@ pub(super) const RING: f64 = 15.0;
 pub(super) const MARGIN: f64 = 24.0;
 
 /// The square round a ring.
-pub(super) fn ring_frame([x, y]: Point) -> Frame {
-    Frame { left: x, top: y, right: x, bottom: y }.grown(RING)
+pub(super) fn ring_frame(centre: Point) -> Frame {
+    Frame::at(centre).grown(RING)
 }
 
 /// The four corners of a rectangle.

@@ -8,6 +8,8 @@ use super::plate::{MARGIN, WIDTH};
 
 /// The height of a row: a bar, with its label beside it.
 const ROW: f64 = 31.0;
+/// The same on a wide plate, where less is needed to tell one row from the next.
+const FLAT_ROW: f64 = 25.0;
 /// The narrowest that a bar is drawn.
 const NARROWEST: f64 = 4.0;
 /// How much of the width a hold may take beyond the end of the work.
@@ -25,22 +27,26 @@ pub(super) struct Axis {
     pub(super) minutes: f64,
     /// Minutes between two marks.
     pub(super) step: u64,
+    /// The width of the plate.
+    pub(super) width: f64,
 }
 
 impl Axis {
-    /// The axis of a plan so many minutes long.
-    pub(super) fn new(elapsed: u64) -> Self {
-        // The fewest minutes between marks that leave at most nine of them.
+    /// The axis of a plan so many minutes long, on a plate of `width`.
+    pub(super) fn new(elapsed: u64, width: f64) -> Self {
+        // The fewest minutes between marks that leave at most nine of them, and twice as
+        // many on a plate twice as wide.
         let elapsed = elapsed.min(LONGEST);
+        let most = (8.0 * width / WIDTH) as u64;
         const STEPS: [u64; 8] = [5, 15, 30, 60, 120, 180, 360, 720];
-        let fits = STEPS.into_iter().find(|step| elapsed / step <= 8);
+        let fits = STEPS.into_iter().find(|step| elapsed / step <= most);
         let step = fits.unwrap_or_else(|| elapsed.div_ceil(8 * 1440).max(1) * 1440);
-        Self { minutes: (elapsed.max(1)) as f64, step }
+        Self { minutes: (elapsed.max(1)) as f64, step, width }
     }
 
     /// Where a minute stands.
     pub(super) fn x(&self, minutes: u64) -> f64 {
-        MARGIN + (minutes as f64 / self.minutes).min(1.0) * (WIDTH - 2.0 * MARGIN)
+        MARGIN + (minutes as f64 / self.minutes).min(1.0) * (self.width - 2.0 * MARGIN)
     }
 }
 
@@ -98,16 +104,17 @@ pub(super) fn place<'a>(
     let labels: Vec<Label> =
         (0..rows.len()).map(|index| label(&rows, (index, &links), axis)).collect();
     let (mut groups, mut group, mut y) = (Vec::new(), "", top);
+    let high = if axis.width > WIDTH { FLAT_ROW } else { ROW };
     for (row, label) in rows.iter_mut().zip(labels) {
         if many && row.step.recipe != group {
             group = &row.step.recipe;
             groups.push((readable(group), y + 4.0));
-            y += ROW;
+            y += high;
         }
         y += if matches!(label, Label::Above(_)) { LABEL + 4.0 } else { 0.0 };
         row.top = y;
         row.label = label;
-        y += ROW;
+        y += high;
     }
     Placed { rows, links, groups, bottom: y }
 }
@@ -142,12 +149,12 @@ fn label(rows: &[Row<'_>], (index, links): (usize, &[Link]), axis: &Axis) -> Lab
     let incoming = links.iter().filter(|link| link.then == index);
     let mut lines = incoming.map(|link| rows[link.first].places[2]).chain(crossings);
     let clear = !lines.any(|x| x > left - width - 4.0 && x < left);
-    if right + width <= WIDTH && right - near < 130.0 {
+    if right + width <= axis.width && right - near < 130.0 {
         Label::Right(right)
     } else if left - width >= 0.0 && clear {
         Label::Left(left)
     } else {
-        Label::Above(start.min(WIDTH - MARGIN / 2.0 - width).max(4.0))
+        Label::Above(start.min(axis.width - MARGIN / 2.0 - width).max(4.0))
     }
 }
 
@@ -196,6 +203,6 @@ pub(super) fn words_of(step: &StepTime) -> String {
 pub(super) fn tail(row: &Row<'_>, axis: &Axis) -> Option<f64> {
     let end = row.places[2];
     let long = (axis.x(row.step.hold_min) - MARGIN).min(TAIL);
-    let tail = (end + long).min(WIDTH - 4.0);
+    let tail = (end + long).min(axis.width - 4.0);
     (row.step.hold_min > 0 && tail - end >= 6.0).then_some(tail)
 }

@@ -59,6 +59,7 @@ pub(super) fn lock_in(
     closed: [i64; 2],
 ) -> LockInFact {
     LockInFact {
+        inverted: false,
         step: format!("lock-in-{kind}"),
         kind: kind.into(),
         length_cm: cm(sheet[0]),
@@ -92,6 +93,9 @@ fn marks(places: &[f64]) -> Vec<Mark> {
 fn plan(length: f64, width: f64) -> Cut {
     let tenths = |side: f64| (side * 10.0).round() as i64;
     Cut {
+        halves_cm: Vec::new(),
+        reroll_pieces: 0,
+        reroll: None,
         step: "cut".into(),
         shape: "rectangle".into(),
         pieces: 0,
@@ -296,6 +300,8 @@ pub(super) fn evening() -> Time {
 /// A whole sheet with these figures.
 pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) -> Sheet {
     Sheet {
+        bakes: Vec::new(),
+        notes: Vec::new(),
         facts: 1,
         recipe: "crescents".into(),
         title: "Crescents".into(),
@@ -314,6 +320,8 @@ pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) 
         },
         formula: Vec::new(),
         totals: Totals {
+            true_hydration: false,
+            each_dough: None,
             grams: 700.0,
             flour_g: 350.0,
             hydration_percent: None,
@@ -347,6 +355,7 @@ pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) 
 /// A lamination of these steps.
 pub(super) fn lamination(lock_in: Option<LockInFact>, folds: Vec<Fold>) -> Lamination {
     Lamination {
+        inverted: false,
         lock_in,
         turns: folds.iter().map(|fold| fold.turn.clone()).collect(),
         fat_layers: folds.last().map_or(1, |fold| fold.fat_layers_after),

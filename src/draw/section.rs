@@ -4,7 +4,7 @@
 use super::arrow::apex;
 use super::ink;
 use super::plate::{Plate, Point};
-use super::svg::number;
+use super::trace::Trace;
 
 /// How thick one layer is drawn.
 pub(super) const THICK: f64 = 20.0;
@@ -122,6 +122,24 @@ impl Flap {
     }
 }
 
+impl Stage {
+    /// Its left and its right end.
+    pub(super) fn span(&self) -> [f64; 2] {
+        let closed = |bed: &Bed, at: usize| if bed.closed[at] { THICK } else { 0.0 };
+        let beds = self
+            .beds
+            .iter()
+            .map(|bed| [bed.span[0] - closed(bed, 0), bed.span[1] + closed(bed, 1)]);
+        let flaps = self.flaps.iter().map(|flap| {
+            let end = flap.hinge + flap.side() * flap.lift().1 * flap.length();
+            [end.min(flap.hinge), end.max(flap.hinge)]
+        });
+        let nothing = [f64::INFINITY, f64::NEG_INFINITY];
+        beds.chain(flaps)
+            .fold(nothing, |[from, to], [left, right]| [from.min(left), to.max(right)])
+    }
+}
+
 /// Draws one moment with its highest point at `top`; gives the height of its floor.
 pub(super) fn stage(plate: &mut Plate, stage: &Stage, top: f64) -> f64 {
     let beds = stage.beds.iter().map(|bed| bed.layers.len() as f64 * THICK);
@@ -148,8 +166,8 @@ pub(super) fn draw_bed(plate: &mut Plate, bed: &Bed, floor: f64) {
     let top = floor - bed.layers.len() as f64 * THICK;
     if bed.layers.len() == 2 {
         let middle = floor - THICK;
-        bed.closed[0].then(|| plate.path(half_disc([left, middle], 0), ink::DOUGH));
-        bed.closed[1].then(|| plate.path(half_disc([right, middle], 1), ink::DOUGH));
+        bed.closed[0].then(|| plate.trace(half_disc([left, middle], false), ink::DOUGH));
+        bed.closed[1].then(|| plate.trace(half_disc([right, middle], true), ink::DOUGH));
     }
     slabs(plate, Pose::level([left, top]), right - left, (&bed.layers, THICK));
 }
@@ -170,13 +188,13 @@ fn slabs(plate: &mut Plate, pose: Pose, length: f64, (layers, thick): (&[Layer],
         let top = index as f64 * thick;
         let outline = pose.quad(length, [top, top + thick]);
         match layer {
-            Layer::Dough => plate.polygon(outline, ink::DOUGH),
+            Layer::Dough => plate.polygon(&outline, ink::DOUGH),
             Layer::Fat => {
-                plate.polygon(outline, ink::FAT);
+                plate.polygon(&outline, ink::FAT);
                 hatch_fat(plate, &outline);
             }
             Layer::Layered(count) => {
-                plate.polygon(outline, ink::DOUGH);
+                plate.polygon(&outline, ink::DOUGH);
                 seams(plate, pose, length, ([top, top + thick], *count));
             }
         }
@@ -197,10 +215,12 @@ fn seams(
 ) {
     let count = count.clamp(1, MOST_SEAMS) as f64;
     let step = (bottom - top) / (2.0 * count + 1.0);
-    for index in 0..count as u32 {
+    let seam = |index: u32| {
         let from = top + step * (2.0 * f64::from(index) + 1.0);
-        plate.polygon(pose.quad(length, [from, from + step]), ink::FAT_SEAM);
-    }
+        pose.quad(length, [from, from + step])
+    };
+    let all: Vec<[Point; 4]> = (0..count as u32).map(seam).collect();
+    plate.polygons(&all, ink::FAT_SEAM);
 }
 
 fn draw_flap(plate: &mut Plate, flap: &Flap, floor: f64) {
@@ -212,7 +232,7 @@ fn draw_flap(plate: &mut Plate, flap: &Flap, floor: f64) {
         down: [side * sine, cosine],
     };
     for depth in (1..=flap.layers.len()).rev() {
-        plate.path(bend(&pose, depth as f64 * THICK, side), ink::DOUGH);
+        plate.trace(bend(&pose, depth as f64 * THICK, side), ink::DOUGH);
     }
     slabs(plate, pose, flap.length(), (&flap.layers, THICK));
     let tip = pose.at(flap.length(), 0.0);
@@ -241,23 +261,13 @@ fn ghost(plate: &mut Plate, flap: &Flap, floor: f64) {
 }
 
 /// The outside of a bend round the hinge.
-fn bend(pose: &Pose, radius: f64, side: f64) -> String {
+fn bend(pose: &Pose, radius: f64, side: f64) -> Trace {
     let [x, y] = pose.corner;
-    let end = pose.at(0.0, radius);
-    let sweep = u8::from(side < 0.0);
-    format!(
-        "M{} {}V{}A{r} {r} 0 0 {sweep} {} {}Z",
-        number(x),
-        number(y),
-        number(y + radius),
-        number(end[0]),
-        number(end[1]),
-        r = number(radius),
-    )
+    let down = [[x, y], [x, y + radius]];
+    Trace::sector(down, (radius, side < 0.0), pose.at(0.0, radius))
 }
 
-/// The closed end of two layers: 0 on the left, 1 on the right.
-fn half_disc([x, y]: Point, sweep: u8) -> String {
-    let (top, bottom, r) = (number(y - THICK), number(y + THICK), number(THICK));
-    format!("M{x} {top}A{r} {r} 0 0 {sweep} {x} {bottom}Z", x = number(x))
+/// The closed end of two layers, bulging to the right or to the left.
+fn half_disc([x, y]: Point, right: bool) -> Trace {
+    Trace::half_disc([x, y - THICK], THICK, right, [x, y + THICK])
 }

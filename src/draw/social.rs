@@ -85,10 +85,10 @@ fn pieces(plate: &mut Plate, cut: &Cut) {
     let bottom = centre[1] + width * scale / 2.0;
     let at = |[x, y]: [f64; 2]| [left + x * scale, bottom - y * scale];
     let far = at([length, width]);
-    plate.polygon(corners([left, far[1]], [far[0], bottom]), ink::SCRAP);
+    plate.polygon(&corners([left, far[1]], [far[0], bottom]), ink::SCRAP);
     for (index, polygon) in cut.polygons_cm.iter().enumerate() {
         let outline: Vec<Point> = polygon.iter().map(|corner| at(*corner)).collect();
-        plate.polygon(outline.clone(), ink::PIECE);
+        plate.polygon(&outline, ink::PIECE);
         if index % 2 == 1 {
             plate.hatch(&outline, Slant::degrees(0.0), 10.0, ink::GRAIN);
         }
@@ -114,7 +114,7 @@ fn shares(plate: &mut Plate, sheet: &Sheet) {
     for (index, weight) in weights.iter().enumerate() {
         let bottom = top + room[1] * weight / sum;
         let band = corners([left, top], [left + room[0], bottom]);
-        plate.polygon(band, ink::DOUGH);
+        plate.polygon(&band, ink::DOUGH);
         if index % 2 == 1 {
             plate.hatch(&band, Slant::degrees(45.0), 12.0, ink::GRAIN);
         }

@@ -3,7 +3,7 @@
 use super::ink::{self, Ink};
 use super::plate::{Plate, Point};
 use super::section::{Layer, slabs_at};
-use super::svg::number;
+use super::trace::Trace;
 
 /// How thick one part is drawn where few lie on one another.
 const THICK: f64 = 17.0;
@@ -71,8 +71,7 @@ impl Bend {
 
     fn half_disc(&self, plate: &mut Plate, radius: f64, ink: Ink) {
         let [x, y] = self.centre;
-        let (r, x, sweep) = (number(radius), number(x), self.side);
-        let (top, bottom) = (number(y - radius), number(y + radius));
-        plate.path(format!("M{x} {top}A{r} {r} 0 0 {sweep} {x} {bottom}Z"), ink);
+        let ends = [[x, y - radius], [x, y + radius]];
+        plate.trace(Trace::half_disc(ends[0], radius, self.side == 1, ends[1]), ink);
     }
 }

@@ -3,8 +3,10 @@
 
 use std::fmt::Write;
 
-use super::ink::Ink;
-use super::plate::{Anchor, Plate, Point, Shape, Text};
+use super::batch::batches;
+use super::ink;
+use super::lettering::LABEL;
+use super::plate::{Anchor, Plate, Shape, Text};
 
 /// The plate as a whole SVG document with its title and its written alternative.
 pub(super) fn document(plate: &Plate, title: &str, alternative: &str) -> String {
@@ -12,81 +14,56 @@ pub(super) fn document(plate: &Plate, title: &str, alternative: &str) -> String 
     let mut out = format!(
         concat!(
             r#"<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {}" "#,
-            r#"role="img" font-family="Asap, sans-serif"><title>{}</title><desc>{}</desc>"#
+            r#"role="img" font-family="Asap, sans-serif" font-size="{}" fill="{}" "#,
+            r#"stroke-linejoin="round"><title>{}</title><desc>{}</desc>"#
         ),
         size,
+        number(LABEL),
+        ink::LETTERING,
         escape(title),
         escape(alternative),
     );
+    for batch in batches(&plate.shapes) {
+        let (ink, path) = (batch.ink, batch.trace.path());
+        // Writing to a String cannot fail.
+        let _ = write!(out, r#"<path class="{}" {} d="{path}"/>"#, ink.class, ink.paint);
+    }
+    // Lettering lies over everything.
     for shape in &plate.shapes {
-        write_shape(&mut out, shape);
+        if let Shape::Text(text) = shape {
+            write_text(&mut out, text);
+        }
     }
     out.push_str("</svg>\n");
     out
 }
 
-fn write_shape(out: &mut String, shape: &Shape) {
-    match shape {
-        Shape::Polygon(points, ink) => {
-            element(out, "polygon", *ink, &format!(r#"points="{}""#, list(points)));
-        }
-        Shape::Path(path, ink) => element(out, "path", *ink, &format!(r#"d="{path}""#)),
-        Shape::Circle([x, y], radius, ink) => {
-            let (x, y, r) = (number(*x), number(*y), number(*radius));
-            element(out, "circle", *ink, &format!(r#"cx="{x}" cy="{y}" r="{r}""#));
-        }
-        Shape::Text(text) => write_text(out, text),
-    }
-}
-
-fn element(out: &mut String, name: &str, ink: Ink, place: &str) {
-    // Writing to a String cannot fail.
-    let _ = write!(out, r#"<{name} class="{}" {} {place}/>"#, ink.class, ink.paint);
-}
-
+/// A line of text; its size and colour only where they are not the drawing's own.
 fn write_text(out: &mut String, text: &Text) {
     let (x, y, size) = (number(text.at[0]), number(text.at[1]), number(text.size));
+    let turned = format!(r#" transform="rotate(-90 {x} {y})""#);
+    let sized = format!(r#" font-size="{size}""#);
     let anchor = match text.anchor {
         Anchor::Start => "",
         Anchor::Middle => r#" text-anchor="middle""#,
         Anchor::End => r#" text-anchor="end""#,
     };
-    let weight = if text.bold { r#" font-weight="700""# } else { "" };
-    let turned = if text.upright {
-        format!(r#" transform="rotate(-90 {x} {y})""#)
-    } else {
-        String::new()
-    };
-    let _ = write!(
-        out,
-        r#"<text class="{}" {} x="{x}" y="{y}" font-size="{size}"{weight}{anchor}{turned}>{}</text>"#,
-        text.ink.class,
-        text.ink.paint,
-        escape(&text.text),
-    );
+    let parts = [
+        (!text.ink.paint.is_empty(), format!(" {}", text.ink.paint)),
+        ((text.size - LABEL).abs() > 0.001, sized),
+        (text.bold, r#" font-weight="700""#.to_owned()),
+        (text.upright, turned),
+    ];
+    let _ = write!(out, r#"<text class="{}""#, text.ink.class);
+    parts.iter().filter(|(is, _)| *is).for_each(|(_, part)| out.push_str(part));
+    let _ = write!(out, r#"{anchor} x="{x}" y="{y}">{}</text>"#, escape(&text.text));
 }
 
-/// A number with at most two decimals and no empty ones.
-pub(super) fn number(value: f64) -> String {
-    let text = format!("{value:.2}");
+/// A number with at most one decimal, and no empty one.
+fn number(value: f64) -> String {
+    let text = format!("{value:.1}");
     let text = text.trim_end_matches('0').trim_end_matches('.');
     if text == "-0" || !value.is_finite() { "0".to_owned() } else { text.to_owned() }
-}
-
-/// An open line in the path language.
-pub(super) fn polyline(points: &[Point]) -> String {
-    let mut path = String::new();
-    for (index, [x, y]) in points.iter().enumerate() {
-        let verb = if index == 0 { 'M' } else { 'L' };
-        let _ = write!(path, "{verb}{} {}", number(*x), number(*y));
-    }
-    path
-}
-
-fn list(points: &[Point]) -> String {
-    let pairs: Vec<String> =
-        points.iter().map(|[x, y]| format!("{},{}", number(*x), number(*y))).collect();
-    pairs.join(" ")
 }
 
 /// Text as it may stand in a document: markup escaped, characters that XML forbids left
@@ -115,7 +92,7 @@ mod tests {
     #[test]
     fn numbers_are_short() {
         let cases =
-            [(1.0, "1"), (1.005, "1"), (0.126, "0.13"), (-0.001, "0"), (f64::NAN, "0")];
+            [(1.0, "1"), (1.04, "1"), (0.126, "0.1"), (-0.001, "0"), (f64::NAN, "0")];
         for (value, text) in cases {
             assert_eq!(number(value), text);
         }

@@ -42,6 +42,10 @@ fn documents(sheets: &[Sheet]) -> Vec<(String, String)> {
         for figure in super::figures(sheet, &words) {
             all.push((format!("{stem}-{}-metric", figure.name), figure.svg.metric));
             all.push((format!("{stem}-{}-us", figure.name), figure.svg.us));
+            if let Some(wide) = figure.wide {
+                all.push((format!("{stem}-{}-wide-metric", figure.name), wide.metric));
+                all.push((format!("{stem}-{}-wide-us", figure.name), wide.us));
+            }
         }
         let svg = super::social(sheet, &sample::course(), &words);
         all.push((format!("{stem}-social"), svg));
@@ -127,22 +131,46 @@ fn sample_sheets() -> Vec<Sheet> {
     ]
 }
 
-/// The numbers of every attribute `name` of elements of class `class`.
+/// The corners of every closed outline of class `class`.
 fn polygons(svg: &str, class: &str) -> Vec<Vec<[f64; 2]>> {
-    let opening = format!(r#"<polygon class="{class}""#);
+    let opening = format!(r#"<path class="{class}""#);
     let bodies = svg.split(&opening).skip(1);
-    let points =
-        bodies.filter_map(|body| body.split(r#"points=""#).nth(1)?.split('"').next());
-    points
-        .map(|list| {
-            list.split(' ')
-                .filter_map(|pair| {
-                    let (x, y) = pair.split_once(',')?;
-                    Some([x.parse().ok()?, y.parse().ok()?])
-                })
-                .collect()
-        })
-        .collect()
+    let paths = bodies.filter_map(|body| body.split(r#" d=""#).nth(1)?.split('"').next());
+    paths.flat_map(outlines).collect()
+}
+
+/// The corners of every closed outline of a path of straight lines.
+fn outlines(path: &str) -> Vec<Vec<[f64; 2]>> {
+    let (mut all, mut at, mut start) = (Vec::new(), [0.0, 0.0], [0.0, 0.0]);
+    for outline in path.split_terminator('z') {
+        let mut corners = Vec::new();
+        let verbs = outline.char_indices().filter(|(_, sign)| sign.is_alphabetic());
+        let verbs: Vec<(usize, char)> = verbs.collect();
+        for (index, (from, verb)) in verbs.iter().enumerate() {
+            let to = verbs.get(index + 1).map_or(outline.len(), |next| next.0);
+            let steps = steps(&outline[from + 1..to]);
+            let by = match verb {
+                'h' => [steps[0], 0.0],
+                'v' => [0.0, steps[0]],
+                _ => [steps[0], steps[1]],
+            };
+            if matches!(verb, 'M' | 'm') {
+                at = [start[0] + by[0], start[1] + by[1]];
+                start = at;
+            } else {
+                at = [at[0] + by[0], at[1] + by[1]];
+            }
+            corners.push(at);
+        }
+        all.push(corners);
+    }
+    all
+}
+
+/// The numbers between two letters of a path.
+fn steps(text: &str) -> Vec<f64> {
+    let spaced = text.replace('-', " -");
+    spaced.split_whitespace().filter_map(|number| number.parse().ok()).collect()
 }
 
 /// Every text that is printed in a drawing.
@@ -170,8 +198,8 @@ fn pieces_are_drawn_to_the_scale_of_their_sheet() {
             assert_eq!(drawn.len(), cut.polygons_cm.len());
             for (piece, planned) in drawn.iter().zip(&cut.polygons_cm) {
                 for ([x, y], [along, up]) in piece.iter().zip(planned) {
-                    assert!((x - sheet[3][0] - along * scale).abs() < 0.02);
-                    assert!((sheet[3][1] - y - up * scale).abs() < 0.02);
+                    assert!((x - sheet[3][0] - along * scale).abs() < 0.11);
+                    assert!((sheet[3][1] - y - up * scale).abs() < 0.11);
                 }
             }
         }
@@ -182,7 +210,7 @@ fn pieces_are_drawn_to_the_scale_of_their_sheet() {
 fn printed_sizes_are_those_of_the_sheet() {
     let words = sample::words();
     for fold in [sample::fold(4, 600, 200, 1), sample::fold(3, 508, 305, 4)] {
-        let figure = super::turn_figure(&fold, false, &words);
+        let figure = super::turn_figure(&fold, (false, fold.title.clone()), &words);
         for (svg, size, folded, part) in [
             (
                 &figure.svg.metric,
@@ -219,7 +247,7 @@ fn marks_are_printed_as_in_the_sheet() {
 #[test]
 fn the_written_turn_is_enough_to_fold_by() {
     let fold = sample::fold(4, 600, 250, 1);
-    let figure = super::turn_figure(&fold, false, &sample::words());
+    let figure = super::turn_figure(&fold, (false, fold.title.clone()), &sample::words());
     assert_eq!(
         figure.alt.metric,
         "The sheet, 60 by 25 cm, long side facing you. Fold both short ends in until they \
@@ -262,6 +290,16 @@ fn drawings_are_the_same_every_time_and_carry_no_identifiers() {
         assert!(!svg.contains(" id=") && !svg.contains("style"), "{name}");
         assert!(svg.starts_with("<svg ") && svg.contains("<title>"), "{name}");
     }
+}
+
+#[test]
+fn a_technique_s_drawing_has_its_kind_for_a_title() {
+    let fold =
+        crate::sheet::Fold { title: String::new(), ..sample::fold(3, 600, 200, 1) };
+    let demo = crate::sheet::Demo::Fold(Box::new(fold));
+    let figure = super::demo(&demo, 2, &sample::words());
+    assert_eq!((figure.name.as_str(), figure.title.as_str()), ("turn-2", "Turn"));
+    assert!(figure.svg.us.contains("<title>Turn</title>"));
 }
 
 #[test]
@@ -350,6 +388,7 @@ mod room {
         fn in_turns(parts in 2_u32..=12, length in 250_i64..1200, share in 20_i64..100, fat in 1_u64..20_000) {
             let fold = sample::fold(parts, length, length * share / 100, fat);
             all_clear(both(&words(), |voice| turn::turn(&fold, false, voice)))?;
+            all_clear(both(&words(), |voice| turn::wide(&fold, false, voice)))?;
         }
 
         #[test]
@@ -361,6 +400,7 @@ mod room {
                 _ => sample::lock_in("book", [length, width], [length / 2 - 10, width - 10], [length / 2, width]),
             };
             all_clear(both(&words(), |voice| lock_in::lock_in(&fact, voice)))?;
+            all_clear(both(&words(), |voice| lock_in::wide(&fact, voice)))?;
         }
 
         #[test]
@@ -386,7 +426,9 @@ mod room {
                 start += if index % 3 == 0 { hands } else { hands + wait };
             }
             let time = sample::time(all);
-            all_clear(both(&words(), |voice| timeline::timeline(&time, "crescents", voice)))?;
+            for width in [640.0, 1280.0] {
+                all_clear(both(&words(), |voice| timeline::timeline(&time, ("crescents", width), voice)))?;
+            }
         }
     }
 }

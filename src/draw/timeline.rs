@@ -7,23 +7,28 @@ use crate::sheet::{StepTime, Time};
 use super::hatch::Slant;
 use super::ink;
 use super::lettering::{self, HEADING, LABEL, RISE};
-use super::plate::{Anchor, MARGIN, Plate, Text, WIDTH};
+use super::plate::{Anchor, MARGIN, Plate, Text};
 use super::rows::{Axis, Label, Link, Placed, Row, place, tail, words_of};
 use super::voice::Voice;
 
 /// The height of a bar.
 const BAR: f64 = 18.0;
 
-/// The drawing of a recipe's timeline; `recipe` is the recipe's own file name.
-pub(super) fn timeline(time: &Time, recipe: &str, voice: Voice<'_>) -> Plate {
-    let mut plate = Plate::new(WIDTH);
-    let axis = Axis::new(time.elapsed_min);
+/// The drawing of a recipe's timeline on a plate of `width`; `recipe` is the recipe's own
+/// file name.
+pub(super) fn timeline(
+    time: &Time,
+    (recipe, width): (&str, f64),
+    voice: Voice<'_>,
+) -> Plate {
+    let mut plate = Plate::new(width);
+    let axis = Axis::new(time.elapsed_min, width);
     let top = key(&mut plate, voice) + 12.0;
     let Placed { rows, links, groups, bottom } = place(time, recipe, (&axis, top + 30.0));
     hours(&mut plate, &axis, [top, bottom]);
     draw_links(&mut plate, &rows, &links);
     for (name, y) in groups {
-        let name = lettering::shorten(&name, LABEL, true, WIDTH - 2.0 * MARGIN);
+        let name = lettering::shorten(&name, LABEL, true, plate.width - 2.0 * MARGIN);
         let text = Text::new(name, [MARGIN, y + LABEL * RISE]).bold().ink(ink::LEAD);
         plate.text(text);
     }
@@ -90,7 +95,7 @@ fn hours(plate: &mut Plate, axis: &Axis, [top, bottom]: [f64; 2]) {
             text
         };
         let frame = text.frame();
-        if frame.left >= free && frame.right <= WIDTH {
+        if frame.left >= free && frame.right <= plate.width {
             free = frame.right + 6.0;
             plate.text(text);
         }
@@ -158,9 +163,12 @@ fn sums(plate: &mut Plate, time: &Time, top: f64, voice: Voice<'_>) -> f64 {
         ("wait", time.wait.as_str()),
     ];
     let mut y = top + HEADING * RISE;
-    for line in
-        lettering::wrap(&voice.fill("sums", &values), LABEL, true, WIDTH - 2.0 * MARGIN)
-    {
+    for line in lettering::wrap(
+        &voice.fill("sums", &values),
+        LABEL,
+        true,
+        plate.width - 2.0 * MARGIN,
+    ) {
         plate.text(Text::new(line, [MARGIN, y]).bold());
         y += LABEL * 1.25;
     }

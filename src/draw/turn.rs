@@ -7,12 +7,15 @@ use super::block::{Block, block};
 use super::dimension::{Side, Tick};
 use super::ink;
 use super::lettering::{LABEL, RISE};
+use super::panels::{in_a_row, panels, side_by_side};
 use super::plate::{MARGIN, Plate, Point, WIDTH};
 use super::section::{Bed, Flap, Layer, Stage, stage};
 use super::voice::Voice;
 
 /// The largest that a sheet is drawn.
-const ROOM: [f64; 2] = [500.0, 230.0];
+pub(super) const ROOM: [f64; 2] = [500.0, 230.0];
+/// The same where three panels stand side by side.
+pub(super) const WIDE_ROOM: [f64; 2] = [260.0, 210.0];
 
 /// A sheet set on the plate: its corner and the drawing's scale.
 #[derive(Clone, Copy, Debug)]
@@ -36,24 +39,59 @@ pub(super) struct Marked {
     pub(super) open_middle: bool,
 }
 
-/// The drawing of one turn. `along` says that the block is rolled the same way as before,
-/// not a quarter turn from it.
+/// The drawing of one turn, for a phone. `along` says that the block is rolled the same way
+/// as before, not a quarter turn from it.
 pub(super) fn turn(fold: &Fold, along: bool, voice: Voice<'_>) -> Plate {
     let mut plate = Plate::new(WIDTH);
+    let (setting, bottom) = before(&mut plate, fold, ROOM, voice);
+    let bottom = folding(&mut plate, fold, &setting, (bottom + 14.0, voice));
+    plate.height = after(&mut plate, (fold, along), &setting, (bottom + 26.0, voice));
+    plate
+}
+
+/// The same with its three panels side by side, for paper.
+pub(super) fn wide(fold: &Fold, along: bool, voice: Voice<'_>) -> Plate {
+    let [mut first, mut second, mut third] = panels();
+    let (setting, bottom) = before(&mut first, fold, WIDE_ROOM, voice);
+    first.height = bottom;
+    let folded = Setting { corner: [MARGIN, 0.0], ..setting };
+    let moments = cells(fold, &folded).stages(fold.parts);
+    second.heading(&voice.word("folding"), 6.0);
+    second.height = in_a_row(&mut second, &moments, 26.0);
+    third.height = after(&mut third, (fold, along), &setting, (6.0, voice));
+    side_by_side([first, second, third])
+}
+
+/// The first panel: the sheet with its folds and what moves first.
+fn before(
+    plate: &mut Plate,
+    fold: &Fold,
+    room: [f64; 2],
+    voice: Voice<'_>,
+) -> (Setting, f64) {
     plate.heading(&voice.word("before"), 6.0);
     let marked = Marked {
         size_cm: [fold.length_cm, fold.width_cm],
         parts: fold.parts.max(2),
         open_middle: false,
     };
-    let (setting, bottom) = sheet(&mut plate, marked, 44.0, voice);
+    let (setting, bottom) = sheet(plate, marked, (room, 44.0), voice);
     for (cell, number) in first_flaps(marked.parts) {
         let x =
             setting.corner[0] + (f64::from(cell) + 0.5) * cell_width(&setting, &marked);
         plate.ring([x, setting.corner[1] + setting.size[1] / 2.0], number);
     }
-    let bottom = folding(&mut plate, fold, &setting, bottom + 14.0, voice);
-    plate.heading(&voice.word("after"), bottom + 26.0);
+    (setting, bottom)
+}
+
+/// The last panel: the block.
+fn after(
+    plate: &mut Plate,
+    (fold, along): (&Fold, bool),
+    setting: &Setting,
+    (top, voice): (f64, Voice<'_>),
+) -> f64 {
+    plate.heading(&voice.word("after"), top);
     let done = Block {
         size_cm: [fold.folded_length_cm, fold.folded_width_cm],
         scale: setting.scale,
@@ -61,19 +99,18 @@ pub(super) fn turn(fold: &Fold, along: bool, voice: Voice<'_>) -> Plate {
         along,
         growth: [fold.fat_layers_before, fold.fat_layers_after],
     };
-    plate.height = block(&mut plate, &done, bottom + 62.0, voice) + 8.0;
-    plate
+    block(plate, &done, top + 36.0, voice) + 8.0
 }
 
-/// Draws a sheet with its sizes and fold lines, its dimension line at `top`; gives where
-/// it lies and where it ends.
+/// Draws a sheet with its sizes and fold lines into `room`, its dimension line at `top`;
+/// gives where it lies and where it ends.
 pub(super) fn sheet(
     plate: &mut Plate,
     marked: Marked,
-    top: f64,
+    (room, top): ([f64; 2], f64),
     voice: Voice<'_>,
 ) -> (Setting, f64) {
-    let setting = set(marked.size_cm, ROOM, top + 22.0);
+    let setting = set(marked.size_cm, room, top + 22.0);
     let ([left, y], [length, width]) = (setting.corner, setting.size);
     plate.dimension_across(
         [left, left + length],
@@ -133,20 +170,19 @@ fn folding(
     plate: &mut Plate,
     fold: &Fold,
     setting: &Setting,
-    top: f64,
-    voice: Voice<'_>,
+    (top, voice): (f64, Voice<'_>),
 ) -> f64 {
     plate.heading(&voice.word("folding"), top);
-    let cells = Cells {
+    let moments = cells(fold, setting).stages(fold.parts);
+    moments.iter().fold(top + 20.0, |bottom, moment| stage(plate, moment, bottom) + 14.0)
+}
+
+fn cells(fold: &Fold, setting: &Setting) -> Cells {
+    Cells {
         left: setting.corner[0],
         width: setting.size[0] / f64::from(fold.parts.max(2)),
         part: Layer::Layered(fold.fat_layers_before),
-    };
-    let mut bottom = top + 20.0;
-    for moment in cells.stages(fold.parts) {
-        bottom = stage(plate, &moment, bottom) + 14.0;
     }
-    bottom
 }
 
 /// The parts of a sheet seen from the side.

@@ -80,6 +80,14 @@ pub fn stops(faults: &[Fault]) -> bool {
     faults.iter().any(|fault| fault.severity == Severity::Error)
 }
 
+/// The first forty characters of what someone wrote, for a message.
+pub fn clip(written: &str) -> String {
+    match written.char_indices().nth(40) {
+        Some((at, _)) => format!("{}…", &written[..at]),
+        None => written.to_owned(),
+    }
+}
+
 /// The name among `known` that comes nearest to `word`, if one is near enough to be a
 /// slip of the fingers.
 pub fn nearest<'a>(

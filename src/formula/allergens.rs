@@ -120,6 +120,32 @@ mod tests {
         });
     }
 
+    /// As above: chestnut is in neither list, pine nut in the US one alone; spelt is wheat in
+    /// both; barley, oats and mustard are in the EU's alone.
+    #[test]
+    fn vectors_between_the_lists() {
+        let text = |what: &str| format!("formula:\n  - 10 g {what}\n");
+        for (what, us, eu) in [
+            ("chestnut", None, None),
+            ("desiccated coconut", None, None),
+            ("pine nut", Some("tree nuts"), None),
+            ("spelt flour", Some("wheat"), Some("cereals containing gluten")),
+            ("malted barley flour", None, Some("cereals containing gluten")),
+            ("rolled oats", None, Some("cereals containing gluten")),
+            ("mustard powder", None, Some("mustard")),
+            ("sesame seed", Some("sesame"), Some("sesame seeds")),
+            ("walnut", Some("tree nuts"), Some("nuts")),
+        ] {
+            testing::with_contents(&text(what), |contents| {
+                let sum = allergens(contents);
+                let only =
+                    |found: &[Found]| found.first().map(|found| found.name.clone());
+                assert_eq!(only(&sum.us).as_deref(), us, "{what}, US");
+                assert_eq!(only(&sum.eu).as_deref(), eu, "{what}, EU");
+            });
+        }
+    }
+
     #[test]
     fn the_unknown_stays_unknown() {
         testing::with_contents("formula:\n  - 10 g baking powder\n", |contents| {

@@ -14,9 +14,14 @@ use super::weigh::{Formula, LineRef, Source, Weighed};
 /// source: creams hold under a tenth, the richest pastry over a third.
 const DOUGH_FLOUR: (i64, i64) = (1, 4);
 
+/// The section that holds the fat to roll in, alone or with a little flour.
+const ROLL_IN: &str = "roll-in";
+
 /// Which lines each step uses, and which steps come before it.
 #[derive(Clone, Debug)]
 pub struct Flow {
+    /// For each step: whether it needs a mixer, and whether it rolls, folds or cuts.
+    work: Vec<(bool, bool)>,
     /// For each step: the lines used and the share of each.
     pub uses: Vec<Vec<(LineRef, Exact)>>,
     /// For each step: the steps it waits for.
@@ -39,7 +44,25 @@ impl Flow {
             Some(names) => names.iter().filter_map(|name| number(&name.value)).collect(),
             None => at.checked_sub(1).into_iter().collect(),
         });
-        Self { after: after.collect(), uses }
+        let mixer = |step: &Step| step.kit.iter().any(|(_, kit)| kit.contains("mixer"));
+        let rolls =
+            |step: &Step| step.sheet.is_some() || step.laminates() || step.cut.is_some();
+        let work = steps.iter().map(|step| (mixer(step), rolls(step))).collect();
+        Self { after: after.collect(), uses, work }
+    }
+
+    /// Whether a line is mixed into the dough: it goes in at a step with a mixer, or beside
+    /// a line of `dough` at a step that neither rolls nor folds nor cuts.
+    pub fn is_mixed(&self, line: LineRef, dough: &dyn Fn(LineRef) -> bool) -> bool {
+        self.uses.iter().zip(&self.work).any(|(uses, (mixer, rolls))| {
+            uses.iter().any(|(used, _)| *used == line)
+                && (*mixer || (!rolls && uses.iter().any(|(used, _)| dough(*used))))
+        })
+    }
+
+    /// The steps that come after `step`, and itself, in order.
+    pub fn from(&self, step: usize) -> Vec<usize> {
+        (0..self.after.len()).filter(|at| self.before(*at).contains(&step)).collect()
     }
 
     /// The steps that come before `step`, and itself, in order.
@@ -126,6 +149,9 @@ fn singular(name: &str) -> String {
 /// Whether a section is dough that is rolled, shaped and weighed, rather than a filling,
 /// a wash or roll-in fat.
 pub fn is_dough(section: &str, formula: &Formula, book: Book) -> bool {
+    if is_roll_in(section, formula) {
+        return false;
+    }
     let lines: Vec<Weighed> =
         formula.lines.iter().filter(|line| line.section == section).cloned().collect();
     let part = Formula { lines };
@@ -155,6 +181,9 @@ fn roll_in_share(line: &Weighed, book: Book) -> Exact {
 /// Whether a section is roll-in fat: it is called so, as the trade does, or holds nothing
 /// but fat.
 pub fn is_roll_in(section: &str, formula: &Formula) -> bool {
+    if section == ROLL_IN {
+        return true;
+    }
     let mut lines = formula.lines.iter().filter(|line| line.section == section);
     let all_fat = lines.all(|line| line.mass.is_some() && line.is(Kind::Fat));
     all_fat && formula.lines.iter().any(|line| line.section == section)

@@ -2,9 +2,13 @@
 //! and cost. Pure and exact.
 
 mod allergens;
+mod altitude;
 mod cost;
+pub mod declare;
 mod expand;
+mod filling;
 mod flow;
+mod hydration;
 mod nutrients;
 mod percent;
 mod scaling;
@@ -12,16 +16,21 @@ mod scaling;
 mod testing;
 mod water;
 mod weigh;
+mod yeast;
 
 pub use allergens::{AllergenSum, Found, allergens};
+pub use altitude::boiling;
 pub use cost::cost;
 pub use expand::{Contents, batch, cycles, expand, flour, included, of_kind};
+pub use filling::{Filling, filling};
 pub use flow::{Flow, is_dough, is_roll_in, lines_of};
+pub use hydration::{Counting, dry_unknown, hydration, in_the_dough};
 pub use nutrients::nutrients;
 pub use percent::{Percentages, percentages};
-pub use scaling::{Goal, Scaling, doughs, factor};
+pub use scaling::{Goal, Scaling, depth_assumed, doughs, factor};
 pub use water::{WaterPlan, ice, water};
 pub use weigh::{Formula, LineRef, Source, Weighed, weigh, weigh_unit};
+pub use yeast::yeast_instead;
 
 use crate::measure::CupSet;
 use crate::model::Content;

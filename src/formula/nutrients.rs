@@ -37,5 +37,15 @@ mod tests {
             let saturated = nutrients(contents).map(|sums| sums[3].clone());
             assert_eq!(saturated, Some(exact(50_489 * 113, 100_000)));
         });
+        // NDB 02047: 1 tsp of salt is 6 g with 2325.5 mg of sodium (2325.48); NDB 01123: a
+        // large egg is 50 g with 71.5 kcal.
+        testing::with_contents("formula:\n  - 1 tsp fine salt\n", |contents| {
+            let sodium = nutrients(contents).map(|sums| sums[7].clone());
+            assert_eq!(sodium, Some(exact(232_548, 100)));
+        });
+        testing::with_contents("formula:\n  - 1 large egg\n", |contents| {
+            let energy = nutrients(contents).map(|sums| sums[0].clone());
+            assert_eq!(energy, Some(exact(715, 10)));
+        });
     }
 }

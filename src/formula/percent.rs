@@ -1,14 +1,12 @@
 //! Baker's percentages: every ingredient over all flour.
 //!
-//! The flour inside a preferment or an included dough counts as flour; hydration counts
-//! plain liquids. Common practice, no source; the preferment's layout follows the trade's
+//! The flour inside a preferment or an included dough counts as flour. Common practice, no source; the preferment's layout follows the trade's
 //! overall formula / preferment / final dough.
 
 use crate::measure::{Exact, Mass, exact};
-use crate::pantry::Kind;
 
 use super::Book;
-use super::expand::{expand, flour, of_kind};
+use super::expand::{expand, flour};
 use super::weigh::Formula;
 
 /// The percentages of a formula.
@@ -19,8 +17,6 @@ pub struct Percentages {
     /// Each line over all flour, in percent; `None` for lines without weight and for
     /// formulas without flour.
     pub lines: Vec<Option<Exact>>,
-    /// Plain liquids over all flour, in percent.
-    pub hydration: Option<Exact>,
 }
 
 /// Works out the percentages of `formula`.
@@ -30,7 +26,6 @@ pub fn percentages(formula: &Formula, book: Book) -> Percentages {
     let percent = |mass: &Mass| mass.over(&flour).map(|share| share * exact(100, 1));
     Percentages {
         lines: formula.lines.iter().map(|line| percent(line.mass.as_ref()?)).collect(),
-        hydration: percent(&of_kind(&contents, Kind::Liquid)),
         flour,
     }
 }
@@ -51,7 +46,7 @@ mod tests {
             let sum: Exact = percentages.lines.iter().flatten().sum();
             assert_eq!(sum, exact(162_125, 1000));
             assert_eq!(formula.lines[1].mass().in_ounces(), exact(112, 10));
-            assert_eq!(percentages.hydration, Some(exact(58, 1)));
+            assert_eq!(percentages.lines[4], Some(exact(58, 1)));
         });
     }
 
@@ -70,7 +65,7 @@ mod tests {
             let text =
                 format!("formula:\n  - {flour} lb bread flour\n  - {water} lb water\n");
             testing::with_recipe(&text, |formula, book| {
-                assert_eq!(percentages(formula, book).hydration, Some(percent));
+                assert_eq!(percentages(formula, book).lines[1], Some(percent));
             });
         }
     }
@@ -85,7 +80,8 @@ mod tests {
             let percentages = percentages(formula, book);
             assert_eq!(formula.total(), Mass::grams(exact(1705, 1)));
             assert_eq!(percentages.flour, Mass::grams(exact(1000, 1)));
-            assert_eq!(percentages.hydration, Some(exact(68, 1)));
+            let water = [1, 4].map(|at: usize| percentages.lines[at].clone());
+            assert_eq!(water.iter().flatten().sum::<Exact>(), exact(68, 1));
         });
     }
 }

@@ -72,6 +72,14 @@ pub fn factor(
     }
 }
 
+/// Whether two tins are compared by their bases alone, because the depth of one is not
+/// said: a baker must know that.
+pub fn depth_assumed(scaling: &Scaling, recipe: &Recipe) -> bool {
+    let Scaling::Tin(to) = scaling else { return false };
+    let from = recipe.tin.as_ref().map(|tin| base(&tin.value).1);
+    from.is_some_and(|from| from.is_none() || base(to).1.is_none())
+}
+
 /// Volume over volume; where one depth is not said, the depths count as equal.
 fn tin_ratio(from: &Tin, to: &Tin) -> Exact {
     let (from_area, from_depth) = base(from);
@@ -83,18 +91,21 @@ fn tin_ratio(from: &Tin, to: &Tin) -> Exact {
     to_area.over(&from_area).map_or_else(|| exact(1, 1), |areas| areas * depths)
 }
 
-/// A tin's inner base and depth. π to nine places.
+/// A tin's inner base and depth.
 fn base(tin: &Tin) -> (Area, Option<Length>) {
     match tin {
-        Tin::Round(across, depth) => {
-            let quarter_pi = exact(3_141_592_654, 4_000_000_000);
-            let square = Size::new(across.clone(), across.clone()).area();
-            (&square * &quarter_pi, depth.clone())
-        }
+        Tin::Round(across, depth) => (round(across), depth.clone()),
+        Tin::Ring(across, hole, depth) => (round(across) - round(hole), depth.clone()),
         Tin::Square(length, width, depth) => {
             (Size::new(length.clone(), width.clone()).area(), depth.clone())
         }
     }
+}
+
+/// The area of a round: π/4 of the square over it, π to nine places.
+fn round(across: &Length) -> Area {
+    let square = Size::new(across.clone(), across.clone()).area();
+    &square * &exact(3_141_592_654, 4_000_000_000)
 }
 
 /// Into how many equal doughs a batch of `factor` is split: as few as the mixer holds and
@@ -131,6 +142,32 @@ mod tests {
             Tin::Square(Length::inches(&exact(a, 1)), Length::inches(&exact(b, 1)), None)
         };
         assert_eq!(tin_ratio(&square(8, 8), &square(13, 9)), exact(117, 64));
+        // A ring of 10 in with a hole of 6 in has the base of a round of 8 in.
+        let inches = |n| Length::inches(&exact(n, 1));
+        let ring = Tin::Ring(inches(10), inches(6), None);
+        assert_eq!(tin_ratio(&round(8), &ring), exact(1, 1));
+        // 8-in square to 9-in round: 63.617/64 = 0.99402, derived by arithmetic.
+        let off = tin_ratio(&square(8, 8), &round(9)) - exact(99_402, 100_000);
+        assert!(off < exact(1, 100_000) && off > exact(-1, 100_000));
+        // Depths count where both are said.
+        let deep = |depth| Tin::Round(inches(8), Some(inches(depth)));
+        assert_eq!(tin_ratio(&deep(2), &deep(3)), exact(3, 2));
+        assert_eq!(tin_ratio(&deep(2), &round(8)), exact(1, 1));
+    }
+
+    /// 8 portions to 18 are 2.25 times: common practice, no source. 102 lb of an ingredient
+    /// in place of 30 lb are 3.4 times: US Armed Forces Recipe Service, TM 10-412 A-1.
+    #[test]
+    fn factors_by_portions_and_by_flour() {
+        let text = "makes: 8 rolls\nformula:\n  - 30 lb bread flour\n  - 20 lb water\n";
+        super::super::testing::with_body(text, "", |formula, recipe, book| {
+            let factor = |scaling| super::factor(&scaling, recipe, formula, None, book);
+            assert_eq!(factor(Scaling::Pieces(18)), Ok(exact(9, 4)));
+            let flour = Mass::ounces(&exact(102 * 16, 1));
+            assert_eq!(factor(Scaling::Flour(flour)), Ok(exact(34, 10)));
+            let total = Mass::ounces(&exact(25 * 16, 1));
+            assert_eq!(factor(Scaling::Total(total)), Ok(exact(1, 2)));
+        });
     }
 
     #[test]

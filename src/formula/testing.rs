@@ -1,21 +1,32 @@
-//! Small recipes for the tests of this module.
+//! Formulas for tests.
 
 use crate::measure::exact;
+use crate::model::Recipe;
 use crate::pantry::Pantry;
 use crate::read::{Source, content};
 
 use super::{Book, Contents, Formula, expand, weigh};
 
-/// Weighs a recipe whose head holds `formula`.
+/// Reads and weighs a recipe whose head holds `formula`.
 pub(super) fn with_recipe(formula: &str, test: impl FnOnce(&Formula, Book)) {
-    let text = format!("---\ntitle: t\nsummary: s\n{formula}---\n");
+    with_body(formula, "", |weighed, _, book| test(weighed, book));
+}
+
+/// Reads and weighs a recipe whose head holds `formula`, with steps.
+pub(super) fn with_body(
+    formula: &str,
+    body: &str,
+    test: impl FnOnce(&Formula, &Recipe, Book),
+) {
+    let text = format!("---\ntitle: t\nsummary: s\n{formula}---\n{body}");
     let source = Source { path: "recipes/t.md".into(), text };
     let (content, _, _) = content(&[source]);
     let pantry = Pantry::built_in();
     let book = Book { content: &content, pantry: &pantry };
-    let (weighed, faults) = weigh(&content.recipes[0], book);
+    let recipe = &content.recipes[0];
+    let (weighed, faults) = weigh(recipe, book);
     assert!(faults.is_empty(), "{faults:?}");
-    test(&weighed, book);
+    test(&weighed, recipe, book);
 }
 
 /// Expands a recipe whose head holds `formula`.

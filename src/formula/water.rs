@@ -86,6 +86,9 @@ mod tests {
             (plan(75, 65, 65, None, 8), 87),
             // The rule with four terms: common practice, no source.
             (plan(75, 68, 72, Some(70), 24), 66),
+            // Friction found by mixing once: 3 × 78 − (60 + 70 + 72) = 32. Rule: Pizza Today,
+            // June 2018, p. 29; numbers by arithmetic.
+            (plan(78, 70, 72, None, 32), 60),
         ];
         for (plan, expected) in cases {
             assert_eq!(water(&plan).in_fahrenheit(), exact(expected, 1));
@@ -104,5 +107,9 @@ mod tests {
         let pounds = Mass::ounces(&exact(320, 1));
         let ice = ice(&pounds, &fahrenheit(70), &fahrenheit(40));
         assert_eq!(ice.in_ounces(), exact(320 * 30, 182));
+        let pounds = Mass::ounces(&exact(160, 1));
+        let ice = super::ice(&pounds, &fahrenheit(65), &fahrenheit(50));
+        assert_eq!(ice.in_ounces(), exact(160 * 15, 177));
+        assert_eq!(super::ice(&kilos(10), &celsius(20), &celsius(10)), kilos(1));
     }
 }

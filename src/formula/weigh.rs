@@ -82,7 +82,7 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>
                     let section = section.name.value.as_str();
                     lines.push(Weighed { section, line, source, mass: None, piece });
                 }
-                Err(fault) => faults.push(fault),
+                Err(fault) => faults.extend(fault),
             }
         }
     }
@@ -98,18 +98,21 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>
 
 type Found<'a> = (Source<'a>, Option<(String, Exact)>);
 
-fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Fault> {
+/// What a line is made of; the fault where it is nothing known, none where it is a recipe
+/// whose own file is at fault.
+fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Option<Fault>> {
     let name = match &line.ingredient.value {
         Ingredient::Pantry(name) => name,
         Ingredient::Recipe { recipe, .. } => {
             let found = book.content.recipe(recipe);
             let source = found.map(|recipe| (Source::Recipe(recipe), None));
-            return source
-                .ok_or_else(|| unknown_recipe(recipe, &line.ingredient.place, book));
+            let unread = book.content.is_unread(recipe);
+            let unknown = || unknown_recipe(recipe, &line.ingredient.place, book);
+            return source.ok_or_else(|| (!unread).then(unknown));
         }
     };
-    let unknown =
-        || book.pantry.unknown(&Placed::new(name.clone(), line.ingredient.place.clone()));
+    let named = Placed::new(name.clone(), line.ingredient.place.clone());
+    let unknown = || Some(book.pantry.unknown(&named));
     let counted = matches!(&line.amount, Amount::Of(of) if matches!(of.value, Quantity::Pieces(..)));
     if !counted {
         return book
@@ -120,15 +123,16 @@ fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Fault>
     }
     let (item, piece) = book.pantry.find_pieces(name).ok_or_else(unknown)?;
     let word = piece.unwrap_or_else(|| "each".into());
-    match item.piece(&word) {
-        Some(grams) => Ok((Source::Item(item), Some((word, grams.clone())))),
-        None => Err(Fault::error(
-            "no-unit",
-            &line.place,
-            format!("`{}` is not counted in pieces: its weight is not known", item.name),
-        )
-        .help(format!("Write a weight, such as `100 g {}`.", item.name))),
-    }
+    let grams = item.piece(&word).ok_or_else(|| Some(uncounted(item, &line.place)))?;
+    Ok((Source::Item(item), Some((word, grams.clone()))))
+}
+
+/// The fault of counting what has no known pieces.
+fn uncounted(item: &Item, place: &Place) -> Fault {
+    let name = &item.name;
+    let message = format!("`{name}` is not counted in pieces: its weight is not known");
+    Fault::error("no-unit", place, message)
+        .help(format!("Write a weight, such as `100 g {name}`."))
 }
 
 /// The fault of naming a recipe that is not there.

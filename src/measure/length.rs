@@ -24,3 +24,16 @@ impl Length {
         &self.0 * exact(10, 1)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// An inch is 25.4 mm exactly: NIST SP 811 B.8.
+    #[test]
+    fn an_inch_is_exact() {
+        let foot = Length::inches(&exact(12, 1));
+        assert_eq!(foot.in_millimetres(), exact(3048, 10));
+        assert_eq!(foot.in_inches(), exact(12, 1));
+    }
+}

@@ -13,6 +13,10 @@ pub struct Temperature(Exact);
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct TemperatureStep(Exact);
 
+/// How much cooler a fan oven is set, in Celsius degrees: "about 20 °C below the stated
+/// temperature" (New South Wales Government, healthy kids conversion chart).
+const FAN: i64 = 20;
+
 impl Temperature {
     /// A temperature in °C.
     pub fn celsius(degrees: Exact) -> Self {
@@ -32,6 +36,18 @@ impl Temperature {
     /// The temperature in °F.
     pub fn in_fahrenheit(&self) -> Exact {
         &self.0 * exact(9, 5) + exact(32, 1)
+    }
+
+    /// The setting with a fan that bakes like this one without.
+    #[must_use]
+    pub fn with_fan(&self) -> Self {
+        Self(&self.0 - exact(FAN, 1))
+    }
+
+    /// The setting without a fan that bakes like this one with it.
+    #[must_use]
+    pub fn without_fan(&self) -> Self {
+        Self(&self.0 + exact(FAN, 1))
     }
 
     /// The temperature in °C for showing.
@@ -82,5 +98,47 @@ impl Mul<&Exact> for &TemperatureStep {
     type Output = TemperatureStep;
     fn mul(self, factor: &Exact) -> TemperatureStep {
         TemperatureStep(&self.0 * factor)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// °C = (°F − 32) × 5/9: NIST SP 811 B.8; the pairs by arithmetic.
+    #[test]
+    fn both_scales_agree_exactly() {
+        let pairs = [
+            (32, exact(0, 1)),
+            (41, exact(5, 1)),
+            (70, exact(190, 9)),
+            (135, exact(515, 9)),
+            (165, exact(665, 9)),
+            (212, exact(100, 1)),
+            (375, exact(1715, 9)),
+            (-40, exact(-40, 1)),
+        ];
+        for (fahrenheit, celsius) in pairs {
+            let degrees = Temperature::fahrenheit(&exact(fahrenheit, 1));
+            assert_eq!(*degrees.in_celsius(), celsius);
+            assert_eq!(degrees.in_fahrenheit(), exact(fahrenheit, 1));
+        }
+    }
+
+    /// A difference has no 32 in it: 9 Fahrenheit degrees are 5 Celsius degrees.
+    #[test]
+    fn differences_are_another_kind() {
+        let step = TemperatureStep::fahrenheit(&exact(9, 1));
+        assert_eq!(*step.in_celsius(), exact(5, 1));
+        let fridge = Temperature::celsius(exact(4, 1));
+        assert_eq!((&fridge + &step).in_celsius(), &exact(9, 1));
+    }
+
+    /// "About 20 °C below": New South Wales Government conversion chart.
+    #[test]
+    fn a_fan_is_set_cooler() {
+        let oven = Temperature::celsius(exact(190, 1));
+        assert_eq!(oven.with_fan(), Temperature::celsius(exact(170, 1)));
+        assert_eq!(oven.with_fan().without_fan(), oven);
     }
 }

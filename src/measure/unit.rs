@@ -120,3 +120,72 @@ impl Unit {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn millilitres(unit: Unit) -> Exact {
+        unit.millilitres(CupSet::Us).unwrap_or_else(|| exact(0, 1))
+    }
+
+    fn grams(unit: Unit) -> Exact {
+        unit.grams().unwrap_or_else(|| exact(0, 1))
+    }
+
+    /// NIST Handbook 44 Appendix C: 1 lb = 453.592 37 g, 1 gal = 231 in³, 1 in = 2.54 cm.
+    #[test]
+    fn weights_and_volumes_are_exact() {
+        assert_eq!(grams(Unit::Pound), exact(45_359_237, 100_000));
+        assert_eq!(grams(Unit::Ounce), exact(28_349_523_125, 1_000_000_000));
+        assert_eq!(grams(Unit::Kilogram) * grams(Unit::Milligram), exact(1, 1));
+        assert_eq!(grams(Unit::Gram), exact(1, 1));
+        let inch = exact(254, 100);
+        let gallon = exact(231, 1) * &inch * &inch * &inch;
+        assert_eq!(millilitres(Unit::Gallon), gallon);
+        for (unit, parts) in [
+            (Unit::Quart, 4),
+            (Unit::Pint, 8),
+            (Unit::Cup, 16),
+            (Unit::FluidOunce, 128),
+            (Unit::Tablespoon, 256),
+            (Unit::Teaspoon, 768),
+        ] {
+            assert_eq!(millilitres(unit) * exact(parts, 1), gallon, "{unit:?}");
+        }
+        assert_eq!(millilitres(Unit::Millilitre), exact(1, 1));
+        assert_eq!(millilitres(Unit::Decilitre), exact(100, 1));
+        assert_eq!(millilitres(Unit::Litre), exact(1000, 1));
+    }
+
+    /// Cup 250, tablespoon 20, teaspoon 5 ml: New South Wales Government conversion chart.
+    /// A tablespoon of 15 ml elsewhere: from memory.
+    #[test]
+    fn metric_cups_and_spoons() {
+        let of = |unit: Unit, set| unit.millilitres(set);
+        for set in [CupSet::Metric, CupSet::Australian] {
+            assert_eq!(of(Unit::Cup, set), Some(exact(250, 1)));
+            assert_eq!(of(Unit::Teaspoon, set), Some(exact(5, 1)));
+        }
+        assert_eq!(of(Unit::Tablespoon, CupSet::Australian), Some(exact(20, 1)));
+        assert_eq!(of(Unit::Tablespoon, CupSet::Metric), Some(exact(15, 1)));
+    }
+
+    /// US Armed Forces Recipe Service, TM 10-412 A-1(3): 6 gal for 100 portions are
+    /// 19 gal 3 qt 1 pt 1 c 10 tbsp 2¾ tsp for 333. That 6 gal is the amount it starts
+    /// from is derived by arithmetic.
+    #[test]
+    fn a_gallon_comes_apart() {
+        let mut rest = millilitres(Unit::Gallon) * exact(6 * 333, 100);
+        let mut counts = Vec::new();
+        for unit in [Unit::Gallon, Unit::Quart, Unit::Pint, Unit::Cup, Unit::Tablespoon] {
+            let whole = (&rest / millilitres(unit)).floor();
+            rest -= &whole * millilitres(unit);
+            counts.push(whole);
+        }
+        let spoons =
+            super::super::round_to(&(rest / millilitres(Unit::Teaspoon)), &exact(1, 4));
+        assert_eq!(counts, [19, 3, 1, 1, 10].map(|count| exact(count, 1)));
+        assert_eq!(spoons, exact(11, 4));
+    }
+}

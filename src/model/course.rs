@@ -1,7 +1,7 @@
 //! The course and its own ingredients.
 
 use crate::fault::{Place, Placed};
-use crate::measure::{CupSet, Exact, Mass, Size, Temperature, TemperatureStep};
+use crate::measure::{CupSet, Exact, Length, Mass, Size, Temperature, TemperatureStep};
 
 /// `course.yaml`.
 #[derive(Clone, Debug)]
@@ -32,6 +32,12 @@ pub struct Course {
     pub fine_scale: bool,
     /// Which cups and spoons are used.
     pub cups: CupSet,
+    /// Which sizes `small`, `medium` and `large` eggs have.
+    pub eggs: EggClasses,
+    /// How high the classroom lies above the sea.
+    pub altitude: Option<Length>,
+    /// Whether hydration counts the water in milk, eggs and butter.
+    pub true_hydration: bool,
     /// Whether a decimal comma is written.
     pub comma: bool,
     /// What the classroom has.
@@ -50,6 +56,16 @@ pub struct Course {
     pub cautions: Vec<String>,
     /// The file.
     pub place: Place,
+}
+
+/// Whose sizes of egg are meant by their words.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum EggClasses {
+    /// US: small, medium, large, extra large, jumbo.
+    #[default]
+    Us,
+    /// EU: small, medium, large, extra large, in shells of other weights.
+    Eu,
 }
 
 /// What the classroom has.

@@ -13,7 +13,7 @@ mod technique;
 
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
 pub use class::{Class, Each, Making, Much, Session};
-pub use course::{Course, Kit, Lesson, PantryEntry, Room};
+pub use course::{Course, EggClasses, Kit, Lesson, PantryEntry, Room};
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
 pub use step::{
@@ -34,6 +34,9 @@ pub struct Content {
     pub techniques: Vec<Technique>,
     /// Every class, by file name.
     pub classes: Vec<Class>,
+    /// Files that are there and could not be read, by name without ending: a fault says
+    /// why, and nothing else should say that they are missing.
+    pub unread: Vec<String>,
 }
 
 impl Content {
@@ -45,5 +48,10 @@ impl Content {
     /// The class in the file of this name.
     pub fn class(&self, name: &str) -> Option<&Class> {
         self.classes.iter().find(|class| class.name == name)
+    }
+
+    /// Whether there is a file of this name that could not be read.
+    pub fn is_unread(&self, name: &str) -> bool {
+        self.unread.iter().any(|unread| unread == name)
     }
 }

@@ -28,6 +28,11 @@ pub struct Recipe {
     pub dough_density: Option<Exact>,
     /// The part of the dough lost before scaling, 0 to 1.
     pub loss: Exact,
+    /// The part of the weight that the bake drives off, 0 to 1; `None` where not said.
+    pub bake_loss: Option<Exact>,
+    /// Whether hydration counts the water in milk, eggs and butter; the course's way where
+    /// not said.
+    pub true_hydration: Option<bool>,
     /// The tin it is baked in.
     pub tin: Option<Placed<Tin>>,
     /// Videos by the name that tickets use.
@@ -72,6 +77,8 @@ pub enum Tin {
     Round(Length, Option<Length>),
     /// A tin with corners: length, width, and depth if given.
     Square(Length, Length, Option<Length>),
+    /// A ring tin: diameter, diameter of the hole, and depth if given.
+    Ring(Length, Length, Option<Length>),
 }
 
 /// A video to watch.

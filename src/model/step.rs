@@ -32,6 +32,8 @@ pub struct Step {
     pub sheet: Option<Placed<Size>>,
     /// How the fat is enclosed.
     pub lock_in: Option<Placed<LockIn>>,
+    /// Whether the fat is outside and the dough within.
+    pub inverted: bool,
     /// How the sheet is folded.
     pub turn: Option<Placed<Turn>>,
     /// How the sheet is cut.

@@ -122,6 +122,11 @@ impl Item {
         })
     }
 
+    /// Whether it is egg that was made safe to eat raw.
+    pub fn is_pasteurised(&self) -> bool {
+        self.name.contains("pasteurised")
+    }
+
     /// Grams in one `unit` of volume of the set `cups`: the measured portion of that very
     /// unit if there is one (portions are measured in US units), else by density.
     /// `None` where nothing is known: a density is never guessed.

@@ -4,13 +4,14 @@
 //! The built-in pantry is one data file with its source on each row; a course adds its
 //! own ingredients or changes what the built-in one says.
 
+mod eggs;
 mod item;
 mod table;
 
 use std::collections::BTreeMap;
 
-use crate::fault::{Fault, nearest};
-use crate::model::PantryEntry;
+use crate::fault::{Fault, clip, nearest};
+use crate::model::{EggClasses, PantryEntry};
 
 pub use item::{Allergen, Item, Kind, NUTRIENTS, Nutrients, Portion};
 
@@ -31,7 +32,15 @@ impl Pantry {
 
     /// The built-in pantry with a course's own ingredients, and the faults in them.
     pub fn with(entries: &[PantryEntry]) -> (Self, Vec<Fault>) {
+        Self::sized(entries, EggClasses::Us)
+    }
+
+    /// As [`Pantry::with`], with the sizes of egg that the course means.
+    pub fn sized(entries: &[PantryEntry], eggs: EggClasses) -> (Self, Vec<Fault>) {
         let mut pantry = Self::built_in();
+        if eggs == EggClasses::Eu {
+            eggs::eu(&mut pantry.items);
+        }
         let mut faults = Vec::new();
         for entry in entries {
             let item = pantry.own(entry, &mut faults);
@@ -106,7 +115,7 @@ impl Pantry {
 
     /// The fault of naming an ingredient that is not there.
     pub fn unknown(&self, name: &crate::fault::Placed<String>) -> Fault {
-        let message = format!("`{}` is not in the pantry", name.value);
+        let message = format!("`{}` is not in the pantry", clip(&name.value));
         let lines = format!(
             "add to `pantry.yaml`:\n{}:\n  density: 0.5 g/ml\n  allergens: none",
             name.value

@@ -58,6 +58,8 @@ pub(super) struct Drawing {
     svg: String,
     /// Height over width.
     ratio: f64,
+    /// Whether it needs the whole width of the page: its panels stand side by side.
+    wide: bool,
 }
 
 /// Every step of a sheet in order.
@@ -149,13 +151,16 @@ fn length(blocks: &[Block<Label>]) -> usize {
 }
 
 fn drawing(job: &Job, figure: &Figure) -> Drawing {
-    let svg = job.units.of(&figure.svg);
+    // Large print and the bench card have no room for three panels in a row.
+    let wide = figure.wide.as_ref().filter(|_| job.kind == HandoutKind::Student);
+    let svg = job.units.of(wide.unwrap_or(&figure.svg));
     Drawing {
         kind: figure.kind.clone(),
         title: figure.title.clone(),
         alt: job.units.of(&figure.alt).to_owned(),
         svg: svg.to_owned(),
         ratio: ratio(svg).unwrap_or(1.0),
+        wide: wide.is_some(),
     }
 }
 

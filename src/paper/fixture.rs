@@ -62,6 +62,8 @@ fn course() -> CourseSheet {
 
 fn sheet() -> Sheet {
     Sheet {
+        bakes: Vec::new(),
+        notes: Vec::new(),
         facts: 1,
         recipe: "evening-crescents".into(),
         title: "Evening crescents".into(),
@@ -149,6 +151,7 @@ fn step_time(step: &str, start_min: u64, [hands_min, wait]: [u64; 2]) -> StepTim
 pub(super) fn line(parts: [&str; 3], grams: f64, us: [&str; 2]) -> Line {
     let [section, ingredient, note] = parts;
     Line {
+        each_dough: None,
         section: section.into(),
         ingredient: ingredient.into(),
         key: ingredient.into(),
@@ -194,6 +197,8 @@ fn totals() -> Totals {
         weight: Label::new(format!("{grams} g"), us),
     };
     Totals {
+        true_hydration: false,
+        each_dough: None,
         grams: 1060.0,
         flour_g: 500.0,
         hydration_percent: Some(46.6),
@@ -264,6 +269,7 @@ fn lamination() -> Lamination {
         thickness: thickness(),
     };
     Lamination {
+        inverted: false,
         lock_in: Some(lock_in()),
         turns: vec!["book".into(), "letter".into()],
         folds: vec![fold("first-turn", 4, 1), fold("second-turn", 3, 4)],
@@ -277,6 +283,7 @@ fn lamination() -> Lamination {
 
 fn lock_in() -> LockInFact {
     LockInFact {
+        inverted: false,
         step: "lock-in-the-butter".into(),
         kind: "envelope".into(),
         length_cm: 28.0,

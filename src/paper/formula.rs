@@ -15,10 +15,14 @@ pub(super) struct Formula {
     second: bool,
     measure: bool,
     percent: bool,
+    /// The head of the column for one of several doughs; none where there is one.
+    each: Option<String>,
     sections: Vec<Section>,
     total: [String; 2],
-    /// What the sums say about the dough: flour, hydration.
+    /// What the sums say about the dough: flour, hydration, one of several doughs.
     sums: Vec<String>,
+    /// Remarks on the numbers.
+    notes: Vec<String>,
 }
 
 #[derive(Serialize)]
@@ -39,6 +43,8 @@ struct Row {
     second: String,
     measure: String,
     percent: String,
+    /// For one of several doughs, in the chosen units; empty where it is not divided.
+    each: String,
 }
 
 /// The ingredient table of a job.
@@ -50,10 +56,17 @@ pub(super) fn formula(job: &Job) -> Formula {
         second: lines.iter().any(|line| line.grams.is_some()),
         measure: lines.iter().any(|line| measure(line).is_some()),
         percent: lines.iter().any(|line| line.percent_label.is_some()),
+        each: (sheet.scale.doughs > 1).then(|| each_dough(job)),
+        notes: sheet.notes.iter().map(|note| chosen(&note.text)).collect(),
         sections: sections(sheet, job.units),
         total: [chosen(total), bind(other(job.units).of(total))],
         sums: sums(job),
     }
+}
+
+fn each_dough(job: &Job) -> String {
+    let count = job.sheet.scale.doughs.to_string();
+    job.words.fill("handout-each-dough", &[("count", &count)])
 }
 
 fn other(units: Units) -> Units {
@@ -91,7 +104,12 @@ fn row(line: &Line, units: Units) -> Row {
         Units::Metric => (metric, us),
         Units::Us => (us, metric),
     };
+    let each = line.each_dough.as_ref().map(|each| match units {
+        Units::Metric => bind(&each.metric),
+        Units::Us => bind(&each.us_weight),
+    });
     Row {
+        each: each.unwrap_or_default(),
         ingredient: line.ingredient.clone(),
         note: line.note.clone(),
         first,
@@ -114,9 +132,18 @@ fn sums(job: &Job) -> Vec<String> {
     });
     let hydration = totals.hydration_percent.map(|percent| {
         let percent = bind(&format!("{percent:.0} %"));
-        job.words.fill("handout-hydration", &[("percent", &percent)])
+        let key = if totals.true_hydration {
+            "handout-true-hydration"
+        } else {
+            "handout-hydration"
+        };
+        job.words.fill(key, &[("percent", &percent)])
     });
-    flour.into_iter().chain(hydration).collect()
+    let each = totals
+        .each_dough
+        .as_ref()
+        .map(|each| format!("{}: {}", each_dough(job), bind(job.units.of(each))));
+    flour.into_iter().chain(hydration).chain(each).collect()
 }
 
 /// The preferment inside the overall formula.

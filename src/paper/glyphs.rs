@@ -7,6 +7,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use typst::text::Font;
 
+use crate::fault::{Fault, Place};
+use crate::read::Source;
 use crate::theme::Theme;
 
 use super::press::fonts;
@@ -95,9 +97,28 @@ fn is_unseen(sign: char) -> bool {
         | '\u{1D173}'..='\u{1D17A}' | '\u{E0000}'..='\u{E0FFF}')
 }
 
-/// The characters of `text` that none of the theme's typefaces has, each once, in order.
-pub fn missing_glyphs(text: &str, theme: &Theme) -> Vec<char> {
-    Glyphs::new(theme).missing(text)
+/// Cautions for the characters of a course's texts that none of the theme's typefaces has,
+/// each once in a file.
+pub fn missing_glyphs(texts: &[Source], theme: &Theme) -> Vec<Fault> {
+    let glyphs = Glyphs::new(theme);
+    texts.iter().flat_map(|text| in_text(text, &glyphs)).collect()
+}
+
+fn in_text(source: &Source, glyphs: &Glyphs) -> Vec<Fault> {
+    let file = source.path.as_str().into();
+    let missing = glyphs.missing(&source.text);
+    let found = missing.into_iter().filter_map(|sign| {
+        let at = source.text.find(sign)?;
+        let place = Place::new(&file, at, at + sign.len_utf8());
+        let message =
+            format!("the typefaces have no `{sign}`: handouts print {STAND_IN} for it");
+        Some(
+            Fault::caution("no-glyph", &place, message).help(
+                "Write it in another way, or add a typeface that has it to the theme.",
+            ),
+        )
+    });
+    found.collect()
 }
 
 #[cfg(test)]
@@ -108,7 +129,11 @@ mod tests {
     fn what_cannot_be_printed_is_named_and_stood_in_for() {
         let theme = Theme::built_in();
         let text = "½ cup × 3 – crème, 粉 and خبز\u{200D}!\u{0}";
-        assert_eq!(missing_glyphs(text, &theme), ['ب', 'خ', 'ز', '粉']);
+        assert_eq!(Glyphs::new(&theme).missing(text), ['ب', 'خ', 'ز', '粉']);
+        let source = Source { path: "recipes/a.md".into(), text: text.into() };
+        let faults = missing_glyphs(&[source], &theme);
+        assert_eq!(faults.len(), 4);
+        assert_eq!(&text[faults[3].place.start..faults[3].place.end], "粉");
         let clean = Glyphs::new(&theme).clean(text);
         assert_eq!(clean, "½ cup × 3 – crème, □ and □□□!");
     }
@@ -116,7 +141,7 @@ mod tests {
     #[test]
     fn every_word_of_the_theme_can_be_printed() {
         let theme = Theme::built_in();
-        let missing = missing_glyphs(theme.text("words/en.yaml"), &theme);
+        let missing = Glyphs::new(&theme).missing(theme.text("words/en.yaml"));
         assert_eq!(missing, Vec::<char>::new());
     }
 }

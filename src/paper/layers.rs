@@ -51,7 +51,7 @@ fn layer_facts(job: &Job, it: &Lamination) -> Vec<[String; 2]> {
     let turns: Vec<String> = it.turns.iter().map(|turn| turn_word(job, turn)).collect();
     let lock_in = it.lock_in.as_ref();
     lock_in
-        .map(|fold| fact("handout-lock-in", turn_word(job, &fold.kind)))
+        .map(|fold| fact("handout-lock-in", lock_in_word(job, fold)))
         .into_iter()
         .chain([
             fact("handout-turns", turns.join(", ")),
@@ -61,6 +61,16 @@ fn layer_facts(job: &Job, it: &Lamination) -> Vec<[String; 2]> {
             fact("handout-fat-share", bind(&format!("{:.0} %", it.fat_percent_of_dough))),
         ])
         .collect()
+}
+
+/// The course's word for a lock-in, and that the fat is outside where it is.
+fn lock_in_word(job: &Job, fold: &LockInFact) -> String {
+    let word = turn_word(job, &fold.kind);
+    if fold.inverted {
+        job.words.fill("handout-inverted", &[("name", &word)])
+    } else {
+        word
+    }
 }
 
 /// The course's word for a turn or lock-in: `book`, `5-part`.
@@ -80,11 +90,14 @@ fn locked(job: &Job, it: &Lamination, fact: &LockInFact) -> Turn {
     let block = bind(job.units.of(&fact.block));
     Turn {
         title: step.map_or_else(String::new, |step| step.title.clone()),
-        turn: turn_word(job, &fact.kind),
+        turn: lock_in_word(job, fact),
         sheet: bind(job.units.of(&fact.size)),
         layers: layers.to_string(),
         parts: 1,
-        part: job.words.fill("handout-block", &[("size", &block)]),
+        part: job.words.fill(
+            if fact.inverted { "handout-block-of-dough" } else { "handout-block" },
+            &[("size", &block)],
+        ),
     }
 }
 

@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use crate::fault::{Fault, Place, Placed};
-use crate::measure::{CupSet, Mass, Unit, exact};
-use crate::model::{Course, Kit, Lesson, Room};
+use crate::measure::{CupSet, Length, Mass, Unit, exact};
+use crate::model::{Course, EggClasses, Kit, Lesson, Room};
 
 use super::class::clock;
 use super::fields::Fields;
@@ -45,6 +45,12 @@ pub(super) fn read(
         fine_scale: choice(&mut fields, "fine scale", &["no", "yes"]) == 1,
         cups: [CupSet::Us, CupSet::Metric, CupSet::Australian]
             [choice(&mut fields, "cup", &["us", "metric", "australian"])],
+        eggs: [EggClasses::Us, EggClasses::Eu]
+            [choice(&mut fields, "eggs", &["us", "eu"])],
+        altitude: fields
+            .parsed("altitude", "1600 m", altitude)
+            .map(|metres| metres.value),
+        true_hydration: choice(&mut fields, "true hydration", &["no", "yes"]) == 1,
         comma: COMMA_LANGUAGES.contains(&language.split('-').next().unwrap_or("")),
         kit: kit(&mut fields),
         room: room(&mut fields),
@@ -71,6 +77,17 @@ pub(super) fn read(
 fn choice(fields: &mut Fields, key: &'static str, words: &[&str]) -> usize {
     let find = |text: &str| words.iter().position(|word| word.eq_ignore_ascii_case(text));
     fields.parsed(key, words[0], find).map_or(0, |at| at.value)
+}
+
+/// A height above the sea, up to 5000 m: `1600 m`, `5280 ft`.
+fn altitude(text: &str) -> Option<Length> {
+    let (value, unit) = quantity::number(text, false)?;
+    let height = match unit.trim() {
+        "m" => Length::centimetres(value * exact(100, 1)),
+        "ft" | "feet" => Length::inches(&(value * exact(12, 1))),
+        _ => return None,
+    };
+    (height <= Length::centimetres(exact(500_000, 1))).then_some(height)
 }
 
 fn date(text: &str) -> Option<String> {

@@ -16,6 +16,14 @@ pub(crate) fn turn(text: &str) -> Option<Turn> {
     (2..=12).contains(&parts).then_some(Turn { parts })
 }
 
+/// A lock-in and whether the fat is outside: `envelope`, `letter`, `book`, `inverted book`.
+pub(crate) fn inverted_lock_in(text: &str) -> Option<(LockIn, bool)> {
+    match text.trim().strip_prefix("inverted") {
+        Some(kind) => Some((lock_in(kind)?, true)),
+        None => Some((lock_in(text)?, false)),
+    }
+}
+
 /// A lock-in: `envelope`, `letter`, `book`.
 pub(crate) fn lock_in(text: &str) -> Option<LockIn> {
     match text.trim() {
@@ -102,5 +110,8 @@ mod tests {
         assert_eq!(turn("3"), Some(Turn { parts: 3 }));
         assert_eq!(turn("5 parts"), Some(Turn { parts: 5 }));
         assert_eq!(turn("1"), None);
+        assert_eq!(inverted_lock_in("inverted book"), Some((LockIn::Book, true)));
+        assert_eq!(inverted_lock_in("letter"), Some((LockIn::Letter, false)));
+        assert_eq!(inverted_lock_in("inverted"), None);
     }
 }

@@ -1,6 +1,6 @@
 //! Taking known keys out of a map, and naming the ones that nobody knows.
 
-use crate::fault::{Fault, Place, Placed, nearest};
+use crate::fault::{Fault, Place, Placed, clip, nearest};
 
 use super::yaml::Node;
 
@@ -161,7 +161,7 @@ impl<'a> Fields<'a> {
 
 /// A value that does not read, with an example of one that does.
 pub(super) fn unreadable(key: &str, text: &Placed<String>, example: &str) -> Fault {
-    let message = format!("`{}` does not read as a value of `{key}`", text.value);
+    let message = format!("`{}` does not read as a value of `{key}`", clip(&text.value));
     Fault::error("bad-value", &text.place, message)
         .help(format!("Write it like `{example}`."))
 }

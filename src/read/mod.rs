@@ -97,12 +97,16 @@ impl Reader {
                 self.content.pantry = pantry::read(&name, &file.text, faults);
             }
             ("recipes", stem, "md") => {
-                let recipe = recipe::read(&name, &file.text, stem, comma, faults);
-                self.content.recipes.extend(recipe);
+                match recipe::read(&name, &file.text, stem, comma, faults) {
+                    Some(recipe) => self.content.recipes.push(recipe),
+                    None => self.content.unread.push(stem.to_owned()),
+                }
             }
             ("techniques", stem, "md") => {
-                let technique = technique::read(&name, &file.text, stem, faults);
-                self.content.techniques.extend(technique);
+                match technique::read(&name, &file.text, stem, faults) {
+                    Some(technique) => self.content.techniques.push(technique),
+                    None => self.content.unread.push(stem.to_owned()),
+                }
             }
             ("classes", stem, "yaml") => {
                 let class = class::read(&name, &file.text, stem, faults);

@@ -10,7 +10,7 @@ use pulldown_cmark::{BlockQuoteKind, Event, Options, Parser, Tag, TagEnd};
 use crate::fault::{Fault, Place};
 use crate::model::{Block, Brace, Inline};
 
-/// Nesting of lists and quotations beyond this is read as plain text.
+/// Nesting of lists and quotations beyond this is a fault.
 const DEEPEST: usize = 12;
 
 /// The extensions that are read: tables, typographic quotes and dashes, and quotations
@@ -84,7 +84,7 @@ impl Builder<'_> {
     }
 
     fn start(&mut self, tag: &Tag, range: Range<usize>) {
-        if self.stack.len() > DEEPEST * 2 {
+        if self.stack.len() == DEEPEST * 2 {
             let place = self.place.part(range.start, range.end);
             self.faults.push(
                 Fault::error("too-deep", &place, "lists are nested too deep here")

@@ -14,7 +14,10 @@ pub(super) fn number(text: &str, comma: bool) -> Option<(Exact, &str)> {
     while !prefix.is_empty() {
         let trimmed = prefix.trim_end();
         if let Some(value) = parse(trimmed, comma) {
-            return Some((value, &text[trimmed.len()..]));
+            let rest = &text[trimmed.len()..];
+            // A number broken off in its middle is none.
+            return (!rest.starts_with(|c: char| c.is_ascii_digit()))
+                .then_some((value, rest));
         }
         let last = trimmed.chars().last()?;
         prefix = &trimmed[..trimmed.len() - last.len_utf8()];
@@ -89,11 +92,17 @@ pub(crate) fn size(text: &str) -> Option<Size> {
     }
 }
 
-/// A tin: `23 x 13 x 7 cm`, `24 cm round`, `20 x 5 cm round`.
+/// A tin: `23 x 13 x 7 cm`, `24 cm round`, `20 x 5 cm round`, `24 x 9 cm ring, hole 8 cm`.
 pub(crate) fn tin(text: &str) -> Option<Tin> {
+    if let Some((tin, hole)) = text.split_once("ring") {
+        return ring(tin, hole);
+    }
     let (text, round) = match text.trim().strip_suffix("round") {
         Some(rest) => (rest.trim(), true),
-        None => (text.trim().trim_end_matches("square").trim(), false),
+        None => {
+            let text = text.trim().trim_end_matches("square").trim_end_matches("loaf");
+            (text.trim(), false)
+        }
     };
     let mut sides = sides(text)?.into_iter().filter(Length::is_positive);
     let (first, second, third) = (sides.next()?, sides.next(), sides.next());
@@ -103,6 +112,14 @@ pub(crate) fn tin(text: &str) -> Option<Tin> {
         (false, Some(second), depth) => Some(Tin::Square(first, second, depth)),
         (true, _, Some(_)) | (false, None, Some(_)) => None,
     }
+}
+
+/// A ring tin, whose hole is narrower than itself.
+fn ring(tin: &str, hole: &str) -> Option<Tin> {
+    let hole = length(hole.trim().strip_prefix(',')?.trim().strip_prefix("hole")?)?;
+    let mut sides = sides(tin.trim())?.into_iter().filter(Length::is_positive);
+    let (across, depth) = (sides.next()?, sides.next());
+    (sides.next().is_none() && hole < across).then_some(Tin::Ring(across, hole, depth))
 }
 
 /// One stretch of time: `25 s`, `10 min`, `2 h`, `1 h 30 min`, `2 days`.
@@ -188,10 +205,18 @@ pub(crate) fn hold(text: &str) -> Option<Hold> {
     })
 }
 
-/// Oven and time: `190 °C, 22 min`.
-pub(crate) fn bake(text: &str) -> Option<Bake> {
+/// Oven and time: `190 °C, 22 min`; with the fan's own setting where the oven was written
+/// with a fan: `fan 170 °C, 22 min`.
+pub(crate) fn bake(text: &str) -> Option<(Bake, Option<Temperature>)> {
     let (oven, time) = text.split_once(',')?;
-    Some(Bake { oven: temperature(oven)?, time: wait(time)? })
+    let (oven, fan) = match oven.trim().strip_prefix("fan ") {
+        Some(fan) => {
+            let fan = temperature(fan)?;
+            (fan.without_fan(), Some(fan))
+        }
+        None => (temperature(oven)?, None),
+    };
+    Some((Bake { oven, time: wait(time)? }, fan))
 }
 
 #[cfg(test)]
@@ -242,6 +267,11 @@ mod tests {
         assert_eq!(size("60 cm"), None);
         assert_eq!(size("0 x 5 cm"), None);
         assert_eq!(tin("24 cm round"), Some(Tin::Round(cm(24), None)));
+        let ring = Tin::Ring(cm(24), cm(8), Some(cm(9)));
+        assert_eq!(tin("24 x 9 cm ring, hole 8 cm"), Some(ring));
+        assert_eq!(tin("24 cm ring, hole 25 cm"), None);
+        assert_eq!(tin("24 cm ring"), None);
+        assert_eq!(tin("23 x 13 x 7 cm loaf"), tin("23 x 13 x 7 cm"));
         assert_eq!(tin("23 x 13 x 7 cm"), Some(Tin::Square(cm(23), cm(13), Some(cm(7)))));
     }
 
@@ -251,7 +281,10 @@ mod tests {
         assert_eq!(temperature("32°F"), Some(Temperature::celsius(exact(0, 1))));
         assert_eq!(temperature("-18 °C"), Some(Temperature::celsius(exact(-18, 1))));
         assert_eq!(temperature("190 C"), None);
-        let bake = bake("190 °C, 20–25 min").expect("a bake");
+        let (fan, setting) = bake("fan 170 °C, 20 min").expect("a bake");
+        assert_eq!(fan.oven, Temperature::celsius(exact(190, 1)));
+        assert_eq!(setting, Some(Temperature::celsius(exact(170, 1))));
+        let (bake, _) = bake("190 °C, 20–25 min").expect("a bake");
         assert_eq!(bake.time.most, minutes(25, 1));
     }
 }

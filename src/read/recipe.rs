@@ -62,6 +62,10 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
         loss: fields
             .parsed("loss", "2 %", loss)
             .map_or_else(|| exact(0, 1), |loss| loss.value),
+        bake_loss: fields.parsed("bake loss", "12 %", loss).map(|loss| loss.value),
+        true_hydration: fields
+            .parsed("true hydration", "yes", yes)
+            .map(|answer| answer.value),
         tin: fields.parsed("tin", "23 x 13 x 7 cm", quantity::tin),
         videos: videos(fields),
         accept: accept(fields),
@@ -88,6 +92,15 @@ fn makes(text: &str) -> Option<Makes> {
 fn loss(text: &str) -> Option<Exact> {
     let (value, sign) = quantity::number(text, false)?;
     (sign.trim() == "%" && value < exact(50, 1)).then(|| value / exact(100, 1))
+}
+
+/// `yes` or `no`.
+pub(super) fn yes(text: &str) -> Option<bool> {
+    match text.to_lowercase().as_str() {
+        "yes" | "true" => Some(true),
+        "no" | "false" => Some(false),
+        _ => None,
+    }
 }
 
 /// `1.1 g/ml`.
@@ -259,6 +272,7 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
         hold: None,
         sheet: None,
         lock_in: None,
+        inverted: false,
         turn: None,
         cut: None,
         bake: None,

@@ -105,7 +105,15 @@ fn set(step: &mut Step, line: Line) -> Result<(), Fault> {
         "kit" => {
             step.kit = line.read("1 mixer", kit)?.map_or_else(Vec::new, |kit| kit.value);
         }
-        "bake" => step.bake = line.read("190 °C, 22 min", quantity::bake)?,
+        "bake" => {
+            let read = line.read("190 °C, 22 min", quantity::bake)?;
+            if let Some((fan, place)) =
+                read.as_ref().and_then(|read| Some((read.value.1.clone()?, &read.place)))
+            {
+                step.fan = Some(Placed::new(fan, place.clone()));
+            }
+            step.bake = read.map(|read| read.map(|(bake, _)| bake));
+        }
         "fan" => step.fan = line.read("170 °C", quantity::temperature)?,
         "per tray" => step.per_tray = line.read("8", count)?,
         "core" => step.core = line.read("94 °C", quantity::temperature)?,
@@ -123,7 +131,10 @@ fn set_dough(step: &mut Step, line: Line) -> Result<(), Fault> {
     match line.key.value.as_str() {
         "sheet" => step.sheet = line.read("60 x 25 cm", quantity::size)?,
         "lock-in" => {
-            step.lock_in = line.read("envelope (or letter, or book)", cut::lock_in)?;
+            let kinds = "envelope (or letter, or book; inverted book for fat outside)";
+            let read = line.read(kinds, cut::inverted_lock_in)?;
+            step.inverted = read.as_ref().is_some_and(|read| read.value.1);
+            step.lock_in = read.map(|read| read.map(|(kind, _)| kind));
         }
         "turn" => step.turn = line.read(turns, cut::turn)?,
         "cut" => step.cut = line.read("triangles, base 9 cm, height 24 cm", cut::cut)?,

@@ -12,6 +12,8 @@ pub struct Lamination {
     /// The lock-in; `null` where the recipe begins with an already layered dough that
     /// cannot be followed back.
     pub lock_in: Option<LockInFact>,
+    /// Whether the fat is outside.
+    pub inverted: bool,
     /// The turns in order, by word: `book`, `letter`.
     pub turns: Vec<String>,
     /// The folds in order.
@@ -35,13 +37,15 @@ pub struct LockInFact {
     pub step: String,
     /// `envelope`, `letter` or `book`.
     pub kind: String,
-    /// The dough sheet, cm.
+    /// Whether the fat is outside: then the sheet is of fat and the block of dough.
+    pub inverted: bool,
+    /// The sheet of dough, cm.
     pub length_cm: f64,
-    /// The dough sheet, cm.
+    /// The sheet of dough, cm.
     pub width_cm: f64,
-    /// The fat block, cm.
+    /// The block of fat, cm.
     pub block_length_cm: f64,
-    /// The fat block, cm.
+    /// The block of fat, cm.
     pub block_width_cm: f64,
     /// The closed parcel, cm.
     pub closed_length_cm: f64,
@@ -146,11 +150,17 @@ pub struct Cut {
     pub height_cm: f64,
     /// Weight of one piece, g.
     pub piece_g: f64,
-    /// Part of the sheet left over, in percent.
+    /// Part of the sheet that is no whole piece, in percent.
     pub scrap_percent: f64,
-    /// Every piece's corners, cm, from the sheet's near left corner, long side along x. Half
-    /// pieces at the ends of a row of triangles are scrap and not listed.
+    /// Every piece's corners, cm, from the sheet's near left corner, long side along x.
     pub polygons_cm: Vec<Vec<[f64; 2]>>,
+    /// The half pieces at the ends of rows of triangles, likewise; two make one.
+    pub halves_cm: Vec<Vec<[f64; 2]>>,
+    /// Further pieces from all doughs when the scrap is rolled out once more; 0 for layered
+    /// dough, whose scrap is not.
+    pub reroll_pieces: u64,
+    /// The sheet that the scrap of one dough is rolled to, in words; `null` where it is not.
+    pub reroll: Option<Label>,
     /// Every cut in the order to make it, from point to point, cm.
     pub lines_cm: Vec<[[f64; 2]; 2]>,
     /// Marks along the near long side, from the left corner.

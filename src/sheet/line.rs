@@ -36,6 +36,24 @@ pub struct Line {
     pub us_error: f64,
     /// How far the metric weight shown is off, as a share.
     pub metric_error: f64,
+    /// What goes into each of several equal doughs; `null` where there is one dough, and for
+    /// what is not mixed or rolled into it.
+    pub each_dough: Option<EachDough>,
+}
+
+/// A line's amount in one of several equal doughs.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct EachDough {
+    /// Weight in grams.
+    pub grams: f64,
+    /// Metric weight.
+    pub metric: String,
+    /// US weight.
+    pub us_weight: String,
+    /// US household measure; `null` where none is close enough or none is known.
+    pub us_measure: Option<String>,
+    /// Whole pieces that it comes to, for counted things.
+    pub count: Option<String>,
 }
 
 /// The sums of a formula.
@@ -45,8 +63,14 @@ pub struct Totals {
     pub grams: f64,
     /// All flour, in grams, with the flour inside preferments and included doughs.
     pub flour_g: f64,
-    /// Plain liquids over flour, in percent; `null` without flour.
+    /// Liquids over the flour of the dough, in percent; `null` without flour. Wash, filling
+    /// and roll-in fat do not count.
     pub hydration_percent: Option<f64>,
+    /// Whether hydration counts the water in milk, eggs and butter, instead of plain liquids
+    /// by their weight.
+    pub true_hydration: bool,
+    /// One of several equal doughs with its roll-in fat, in words; `null` where there is one.
+    pub each_dough: Option<Label>,
     /// The total in words.
     pub weight: Label,
     /// The flour in words.
@@ -144,10 +168,14 @@ pub struct Allergen {
 /// Nutrients, as an estimate.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct Nutrition {
-    /// In one piece before baking; `null` for a base dough.
+    /// In one piece, less the loss; `null` for a base dough.
     pub per_piece: Option<Nutrients>,
-    /// In 100 g before baking.
+    /// The same in words, rounded by 21 CFR 101.9(c).
+    pub per_piece_rounded: Option<NutrientWords>,
+    /// In 100 g as baked, or before baking where the bake loss is not known.
     pub per_100_g: Nutrients,
+    /// What the bake drives off, in percent of the weight; `null` where it is not known.
+    pub bake_loss_percent: Option<f64>,
     /// Always true: this is no label.
     pub estimate: bool,
 }
@@ -171,6 +199,29 @@ pub struct Nutrients {
     pub fibre_g: f64,
     /// Sodium, mg.
     pub sodium_mg: f64,
+    /// Salt, g: sodium × 2.5.
+    pub salt_g: f64,
+}
+
+/// The nutrients in words.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct NutrientWords {
+    /// Energy: `210 kcal`.
+    pub energy: String,
+    /// Protein: `4 g`.
+    pub protein: String,
+    /// Fat: `4.5 g`.
+    pub fat: String,
+    /// Saturated fat.
+    pub saturated: String,
+    /// Carbohydrate.
+    pub carbohydrate: String,
+    /// Sugars.
+    pub sugars: String,
+    /// Fibre: `under 1 g`.
+    pub fibre: String,
+    /// Sodium: `150 mg`.
+    pub sodium: String,
 }
 
 /// What the ingredients cost.

@@ -17,11 +17,11 @@ pub use course::{
 };
 pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
 pub use line::{
-    Allergen, Allergens, Cost, Line, Nutrients, Nutrition, OverallLine, Preferment,
-    SectionTotal, Totals, Water,
+    Allergen, Allergens, Cost, EachDough, Line, NutrientWords, Nutrients, Nutrition,
+    OverallLine, Preferment, SectionTotal, Totals, Water,
 };
 pub use step::{Ingredients, Part, StepSheet, TicketRow, Watch};
-pub use time::{StepTime, Time};
+pub use time::{BakeFact, StepTime, Time};
 
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -56,6 +56,8 @@ pub struct Sheet {
     pub cuts: Vec<Cut>,
     /// The times.
     pub time: Time,
+    /// Oven, trays and loads of every bake.
+    pub bakes: Vec<BakeFact>,
     /// The water that brings the dough to its temperature.
     pub water: Option<Water>,
     /// The allergens.
@@ -64,6 +66,9 @@ pub struct Sheet {
     pub nutrition: Option<Nutrition>,
     /// What the ingredients cost; `null` where a price is not known.
     pub cost: Option<Cost>,
+    /// What else is worth saying of the numbers: yeast in place of another, the boiling
+    /// point at the classroom's height, tins whose depth is not known.
+    pub notes: Vec<Note>,
     /// The cautions that apply, by name.
     pub cautions: Vec<String>,
     /// The same cautions in full, with the house cautions.
@@ -76,6 +81,15 @@ pub struct Sheet {
     pub parts: Vec<Part>,
     /// Every video.
     pub videos: Vec<Watch>,
+}
+
+/// A remark on the numbers.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Note {
+    /// What it is about: `yeast`, `boiling`, `tin-depth`, `half-pieces`, `reroll`.
+    pub name: String,
+    /// The remark.
+    pub text: Label,
 }
 
 /// How a recipe is scaled, and what it gives.

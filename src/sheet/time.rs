@@ -3,6 +3,8 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::measure::Label;
+
 /// When what happens, counted from the first step.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct Time {
@@ -22,6 +24,27 @@ pub struct Time {
     pub critical_path: Vec<String>,
     /// Every step.
     pub steps: Vec<StepTime>,
+}
+
+/// One bake at its scale.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct BakeFact {
+    /// The step.
+    pub step: String,
+    /// The oven without a fan, °C.
+    pub oven_c: f64,
+    /// The oven with a fan, °C: as written, else 20 °C cooler.
+    pub fan_c: f64,
+    /// The oven without a fan in words.
+    pub oven: Label,
+    /// The oven with a fan in words.
+    pub fan: Label,
+    /// Pieces on one tray; `null` where not said.
+    pub per_tray: Option<u64>,
+    /// Trays in all.
+    pub trays: u64,
+    /// Oven loads that the trays take in one oven.
+    pub loads: u64,
 }
 
 /// When one step happens.

@@ -100,6 +100,7 @@ mod tests {
             title: name.to_uppercase(),
             alt: Label::same("words"),
             svg: Label::same("<svg></svg>"),
+            wide: None,
         };
         let sets = [vec![figure("cut")], vec![figure("cut"), figure("trim")]];
         let drawn = drawings(&["x1", "x2"], &[&sets[0], &sets[1]]);

@@ -118,6 +118,8 @@ fn live(metric: String, us: &str) -> Inline<Label> {
 fn sheet(batch: &str, times: u64) -> Sheet {
     let pieces = 12 * times;
     Sheet {
+        bakes: Vec::new(),
+        notes: Vec::new(),
         facts: 1,
         recipe: "crescents".into(),
         title: "Crescents".into(),
@@ -134,6 +136,8 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         },
         formula: formula(times),
         totals: Totals {
+            true_hydration: false,
+            each_dough: None,
             grams: 700.0,
             flour_g: 500.0,
             hydration_percent: Some(56.0),
@@ -176,6 +180,7 @@ fn sheet(batch: &str, times: u64) -> Sheet {
 
 fn formula(times: u64) -> Vec<Line> {
     let line = |section: &str, ingredient: &str, grams: u64, percent: &str| Line {
+        each_dough: None,
         section: section.into(),
         ingredient: ingredient.into(),
         key: ingredient.into(),
@@ -204,6 +209,7 @@ fn formula(times: u64) -> Vec<Line> {
 
 fn lamination() -> Lamination {
     Lamination {
+        inverted: false,
         lock_in: None,
         turns: vec!["book".into(), "letter".into()],
         folds: Vec::new(),
@@ -273,7 +279,17 @@ fn allergens() -> Allergens {
 fn nutrition() -> Nutrition {
     let nutrients =
         Nutrients { energy_kcal: 210.4, protein_g: 4.25, ..Nutrients::default() };
-    Nutrition { per_piece: Some(nutrients.clone()), per_100_g: nutrients, estimate: true }
+    Nutrition {
+        per_piece: Some(nutrients.clone()),
+        per_piece_rounded: Some(NutrientWords {
+            energy: "210 kcal".into(),
+            protein: "4 g".into(),
+            ..NutrientWords::default()
+        }),
+        per_100_g: nutrients,
+        bake_loss_percent: None,
+        estimate: true,
+    }
 }
 
 fn watch() -> Watch {
@@ -350,6 +366,7 @@ fn figures() -> FigureMap {
         title: "The sheet".into(),
         alt: Label::new("60 by 25 cm", "23½ by 9¾ in"),
         svg: Label::new(svg("metric"), svg("us")),
+        wide: None,
     };
     let technique = Figure { step: None, ..figure.clone() };
     ["x1", "x2"]

@@ -2,7 +2,7 @@
 
 use num_traits::ToPrimitive;
 
-use crate::dough::cutting::{Layout, Orientation, Refusal, cut};
+use crate::dough::cutting::{Layout, Orientation, Refusal, cut, reroll};
 use crate::measure::{Exact, Mass, Size, exact};
 use crate::model::{CutPlan, Recipe};
 
@@ -15,6 +15,9 @@ pub struct CutWork {
     pub layout: Layout,
     /// The weight of one piece, before any loss.
     pub piece: Mass,
+    /// What the scrap gives when it is rolled once more; nothing for layered dough, whose
+    /// layers would be lost.
+    pub reroll: Option<Layout>,
 }
 
 /// Lays out every cut of `recipe`, `each` times as written.
@@ -34,7 +37,15 @@ pub(super) fn cuts(
         let Some(plan) = &step.cut else { continue };
         let laid =
             sheet.ok_or(Refusal::NoSize).and_then(|sheet| lay(&plan.value, sheet, each));
-        cuts.push((at, laid.map(|layout| weigh(layout, layering))));
+        let layered = layering.layers.is_some();
+        cuts.push((
+            at,
+            laid.map(|layout| CutWork {
+                reroll: (!layered).then(|| reroll(&plan.value, &layout)).flatten(),
+                piece: weigh(&layout, layering),
+                layout,
+            }),
+        ));
     }
     cuts
 }
@@ -63,9 +74,10 @@ fn grid(sheet: &Size, strips: u32, across: u32, diagonal: bool) -> CutPlan {
     }
 }
 
-fn weigh(layout: Layout, layering: &Layering) -> CutWork {
+/// The dough on one piece: its share of the sheet.
+fn weigh(layout: &Layout, layering: &Layering) -> Mass {
     let on_sheet = layering.batch.dough.clone() + layering.batch.fat.clone();
     let share =
         layout.piece_area.over(&layout.sheet.area()).unwrap_or_else(|| exact(0, 1));
-    CutWork { piece: &on_sheet * &share, layout }
+    &on_sheet * &share
 }

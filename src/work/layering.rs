@@ -1,9 +1,9 @@
 //! Sheets, lock-in and turns of one dough, with what an included dough brings along.
 
-use crate::dough::{Action, Batch, Laminated, grow, laminate, laminate_on};
+use crate::dough::{Action, Batch, Laminated, Layers, grow, laminate, laminate_on};
 use crate::formula::{Book, Flow, Formula, Source, is_dough, is_roll_in, weigh};
 use crate::measure::{Exact, Mass, Size, exact};
-use crate::model::{LockIn, Recipe, Step, Turn};
+use crate::model::{Recipe, Step, Turn};
 use crate::pantry::Kind;
 
 /// Levels of included doughs that are followed back.
@@ -17,10 +17,9 @@ const FAT_DENSITY: (i64, i64) = (911, 1000);
 pub struct Layering {
     /// What the dough consists of.
     pub batch: Batch,
-    /// The lock-in, own or of the included dough.
-    pub lock_in: Option<LockIn>,
-    /// All turns, those of the included dough first.
-    pub turns: Vec<Turn>,
+    /// The lock-in, own or of the included dough, and all turns, those of the included
+    /// dough first; `None` for a dough without a lock-in.
+    pub layers: Option<Layers>,
     /// The geometry of this recipe's own steps.
     pub laminated: Laminated,
     /// The step that shapes the fat block, by number.
@@ -37,33 +36,42 @@ pub(super) fn layering(
 ) -> Layering {
     let steps: Vec<&Step> = recipe.steps().collect();
     let own = steps.iter().any(|step| step.lock_in.is_some());
-    let block = own.then(|| block_step(&steps, formula, flow, book)).flatten();
+    let bench = Bench { steps: &steps, formula, flow, book };
+    let block = own.then(|| bench.block_step()).flatten();
     let batch = batch(&steps, formula, flow, each, book);
     let actions: Vec<Action> = steps
         .iter()
         .enumerate()
         .filter(|(at, step)| Some(*at) != block && on_the_way(step))
-        .map(|(_, step)| action(step, each))
+        .map(|(at, step)| Action { of_fat: bench.of_fat(at), ..action(step, each) })
         .collect();
-    let before = if own { None } else { inherited(recipe, book) };
-    let (lock_in, mut turns) = before.unwrap_or((None, Vec::new()));
-    let brought = lock_in.map_or(0, |kind| layers(kind, &turns));
-    let laminated = if brought > 0 {
-        laminate_on(&batch, brought, &actions)
-    } else {
-        let block = block.and_then(|at| steps[at].sheet.as_ref());
-        laminate(&batch, block.map(|sheet| scaled(&sheet.value, each)).as_ref(), &actions)
+    let brought = if own { None } else { inherited(recipe, book) };
+    let laminated = match &brought {
+        Some(brought) => laminate_on(&batch, brought, &actions),
+        None => {
+            let block = block.and_then(|at| steps[at].sheet.as_ref());
+            let block = block.map(|sheet| scaled(&sheet.value, each));
+            laminate(&batch, block.as_ref(), &actions)
+        }
     };
-    let own_kind =
-        steps.iter().find_map(|step| step.lock_in.as_ref().map(|kind| kind.value));
-    turns.extend(
-        steps.iter().filter_map(|step| step.turn.as_ref().map(|turn| turn.value)),
-    );
-    Layering { batch, lock_in: own_kind.or(lock_in), turns, laminated, block }
+    let layers = brought.or_else(|| own_lock_in(recipe)).map(|mut layers| {
+        layers.turns.extend(turns(recipe));
+        layers
+    });
+    Layering { batch, layers, laminated, block }
 }
 
-fn layers(lock_in: LockIn, turns: &[Turn]) -> u64 {
-    crate::dough::Layers { lock_in, turns: turns.to_vec() }.fat()
+/// The first lock-in of a recipe, before any turn.
+fn own_lock_in(recipe: &Recipe) -> Option<Layers> {
+    recipe.steps().find_map(|step| {
+        let lock_in = step.lock_in.as_ref()?.value;
+        Some(Layers { lock_in, inverted: step.inverted, turns: Vec::new() })
+    })
+}
+
+/// The turns of a recipe's own steps.
+fn turns(recipe: &Recipe) -> impl Iterator<Item = Turn> {
+    recipe.steps().filter_map(|step| step.turn.as_ref().map(|turn| turn.value))
 }
 
 /// Whether a step has to do with the sheet.
@@ -86,6 +94,8 @@ fn action(step: &Step, each: &Exact) -> Action {
         sheet: step.sheet.as_ref().map(|sheet| size(&sheet.value)),
         lock_in: step.lock_in.as_ref().map(|kind| kind.value),
         turn: step.turn.as_ref().map(|turn| turn.value),
+        of_fat: false,
+        inverted: step.inverted,
     }
 }
 
@@ -94,24 +104,41 @@ pub(super) fn lengthened(size: &Size, each: &Exact) -> Size {
     Size::new(&size.length * each, size.width.clone())
 }
 
-/// The step that shapes the fat: its sheet has only roll-in fat on it.
-fn block_step(
-    steps: &[&Step],
-    formula: &Formula,
-    flow: &Flow,
-    book: Book,
-) -> Option<usize> {
-    (0..steps.len()).find(|at| {
-        let fat_alone = || {
-            flow.uses[*at]
-                .iter()
-                .any(|(line, _)| is_roll_in(formula.lines[*line].section, formula))
-                && !flow.uses[*at].iter().any(|(line, _)| {
-                    is_dough(formula.lines[*line].section, formula, book)
-                })
+/// What the steps put on the bench.
+struct Bench<'a> {
+    steps: &'a [&'a Step],
+    formula: &'a Formula<'a>,
+    flow: &'a Flow,
+    book: Book<'a>,
+}
+
+impl Bench<'_> {
+    /// The step that shapes the block within: its sheet has only roll-in fat on it, or, where
+    /// the fat is outside, it is the last sheet of dough before the lock-in.
+    fn block_step(&self) -> Option<usize> {
+        let lock_in = self.steps.iter().position(|step| step.lock_in.is_some())?;
+        let sheet = |at: &usize| {
+            self.steps[*at].sheet.is_some() && self.steps[*at].lock_in.is_none()
         };
-        steps[*at].sheet.is_some() && steps[*at].lock_in.is_none() && fat_alone()
-    })
+        if self.steps[lock_in].inverted {
+            return (0..lock_in).rev().find(|at| sheet(at) && !self.is_fat_alone(*at));
+        }
+        (0..self.steps.len()).find(|at| sheet(at) && self.is_fat_alone(*at))
+    }
+
+    /// Whether the sheet of a step is of fat alone: it shapes the fat, or encloses the dough
+    /// in it.
+    fn of_fat(&self, at: usize) -> bool {
+        self.steps[at].inverted || self.is_fat_alone(at)
+    }
+
+    fn is_fat_alone(&self, at: usize) -> bool {
+        let uses = || {
+            self.flow.uses[at].iter().map(|(line, _)| self.formula.lines[*line].section)
+        };
+        uses().any(|section| is_roll_in(section, self.formula))
+            && !uses().any(|section| is_dough(section, self.formula, self.book))
+    }
 }
 
 /// What lies on the bench at the last step that has to do with the sheet.
@@ -158,30 +185,22 @@ fn fat_density(formula: &Formula, book: Book) -> Exact {
     fat.or_else(butter).unwrap_or_else(|| exact(FAT_DENSITY.0, FAT_DENSITY.1))
 }
 
-type Before = (Option<LockIn>, Vec<Turn>);
-
-/// The lock-in and turns that the dough of `recipe` has when it arrives, from the first
-/// included recipe that has any.
-pub fn inherited(recipe: &Recipe, book: Book) -> Option<Before> {
+/// The layers that the dough of `recipe` has when it arrives, from the first included
+/// recipe that has any.
+pub fn inherited(recipe: &Recipe, book: Book) -> Option<Layers> {
     brought(recipe, book, 0)
 }
 
-fn brought(recipe: &Recipe, book: Book, depth: usize) -> Option<Before> {
+fn brought(recipe: &Recipe, book: Book, depth: usize) -> Option<Layers> {
     if depth > DEEPEST {
         return None;
     }
     let formula = weigh(recipe, book).0;
     formula.lines.iter().find_map(|line| {
         let Source::Recipe(inner) = line.source else { return None };
-        let own =
-            inner.steps().find_map(|step| step.lock_in.as_ref().map(|kind| kind.value));
-        let (lock_in, mut turns) = match own {
-            Some(kind) => (Some(kind), Vec::new()),
-            None => brought(inner, book, depth + 1)?,
-        };
-        turns.extend(
-            inner.steps().filter_map(|step| step.turn.as_ref().map(|turn| turn.value)),
-        );
-        Some((lock_in, turns))
+        let mut layers =
+            own_lock_in(inner).or_else(|| brought(inner, book, depth + 1))?;
+        layers.turns.extend(turns(inner));
+        Some(layers)
     })
 }

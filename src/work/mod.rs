@@ -8,16 +8,16 @@ mod water;
 
 pub use cuts::CutWork;
 pub use layering::{Layering, inherited};
-pub(crate) use times::trays;
 pub use times::{Timing, WorkJob};
+pub(crate) use times::{loads, trays};
 pub use water::{mixed_water, wanted_water};
 
 use num_traits::ToPrimitive;
 
 use crate::dough::cutting::Refusal;
 use crate::formula::{
-    Book, Flow, Formula, Percentages, Scaling, doughs, factor, is_dough, is_roll_in,
-    percentages, weigh,
+    Book, Counting, Flow, Formula, Percentages, Scaling, depth_assumed, doughs, factor,
+    hydration, is_dough, is_roll_in, percentages, weigh,
 };
 use crate::measure::{Exact, Mass, Size, exact};
 use crate::model::{Kit, Makes, Recipe, Step};
@@ -33,6 +33,12 @@ pub struct Work<'a> {
     pub flow: Flow,
     /// The percentages of the formula.
     pub percentages: Percentages,
+    /// Liquid or water over the flour of the dough, in percent.
+    pub hydration: Option<Exact>,
+    /// What hydration counts.
+    pub counting: Counting,
+    /// Whether tins were compared by their bases alone.
+    pub depth_assumed: bool,
     /// How many times the recipe as written.
     pub factor: Exact,
     /// In how many equal doughs.
@@ -77,7 +83,11 @@ pub fn work<'a>(
         .or_else(|| even_piece(&dough, &factor, pieces, &recipe.loss));
     let timing = times::timing(recipe, &factor, pieces, book);
     let percentages = percentages(&formula, book);
+    let counting = counting(recipe, book);
     Ok(Work {
+        hydration: hydration(&formula, &flow, counting, book),
+        counting,
+        depth_assumed: depth_assumed(scaling, recipe),
         recipe,
         formula,
         flow,
@@ -101,6 +111,16 @@ impl Work<'_> {
     /// The scale of one dough: the factor over the number of doughs.
     pub fn each(&self) -> Exact {
         &self.factor / Exact::from_integer(self.doughs.into())
+    }
+}
+
+/// What hydration counts: as the recipe says, else as the course says.
+fn counting(recipe: &Recipe, book: Book) -> Counting {
+    let course = || book.content.course.as_ref().is_some_and(|c| c.true_hydration);
+    if recipe.true_hydration.unwrap_or_else(course) {
+        Counting::Water
+    } else {
+        Counting::Liquids
     }
 }
 

@@ -184,7 +184,7 @@ pub(crate) fn trays(step: &Step, recipe: &Recipe, pieces: Option<u64>) -> u64 {
 }
 
 /// Oven loads that the trays take.
-fn loads(trays: u64, book: Book) -> u64 {
+pub(crate) fn loads(trays: u64, book: Book) -> u64 {
     let at_once =
         book.content.course.as_ref().and_then(|course| course.kit.trays_per_oven);
     at_once

@@ -78,6 +78,7 @@ impl Grid {
             base: self.piece.length.clone(),
             height: self.piece.width.clone(),
             pieces,
+            halves: Vec::new(),
             near,
             side,
             piece_area,

@@ -14,6 +14,7 @@ impl Layout {
         Self {
             sheet: turned(&self.sheet),
             pieces: self.pieces.into_iter().map(super::Polygon::flipped).collect(),
+            halves: self.halves.into_iter().map(super::Polygon::flipped).collect(),
             lines: self.lines.into_iter().map(flip_line).collect(),
             near: self.side.clone(),
             far: self.side,

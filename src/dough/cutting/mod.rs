@@ -44,8 +44,10 @@ pub struct Layout {
     /// The sheet, long side first.
     pub sheet: Size,
     /// Every piece. A round is drawn by 48 corners that lie on it. Half triangles at the
-    /// ends of a row are scrap and not listed.
+    /// ends of a row stand apart.
     pub pieces: Vec<Polygon>,
+    /// Half triangles at both ends of every row; two pressed together make one.
+    pub halves: Vec<Polygon>,
     /// Every cut in the order to make it: along the sheet first, then across, then the
     /// diagonals. None for rounds, which are cut out.
     pub lines: Vec<[Point; 2]>,
@@ -57,7 +59,7 @@ pub struct Layout {
     pub side: Vec<Length>,
     /// One piece's area.
     pub piece_area: Area,
-    /// The part of the sheet left over, 0 to 1.
+    /// The part of the sheet that is no whole piece, 0 to 1.
     pub scrap_share: Exact,
     /// A triangle's base, the short side at the right angle of a right triangle, a
     /// round's diameter, or a piece's side along the sheet as written.
@@ -148,6 +150,27 @@ fn rectangles(
     let mut layout = grid.whole(sheet, "rectangle");
     (layout.base, layout.height) = (piece.length.clone(), piece.width.clone());
     Ok(layout)
+}
+
+/// The pieces that the scrap gives when it is rolled out once more as thick as before: on
+/// a sheet as wide as the first, or on a square one, whichever gives more. `None` where it
+/// gives none, and for grids and strips, which leave none.
+pub fn reroll(plan: &CutPlan, layout: &Layout) -> Option<Layout> {
+    if !matches!(plan, CutPlan::Shape(_)) {
+        return None;
+    }
+    let scrap = &layout.sheet.area() * &layout.scrap_share;
+    let width = layout.sheet.width.clone();
+    let length = Length::centimetres(scrap.amount() / width.amount());
+    let side = super::root::side_down(&scrap);
+    let sheets = [Size::new(length, width), Size::new(side.clone(), side)];
+    let cuts = sheets.iter().filter_map(|sheet| cut(plan, sheet, Orientation::Best).ok());
+    // The first of the best ones stands.
+    cuts.reduce(
+        |best, next| {
+            if next.pieces.len() > best.pieces.len() { next } else { best }
+        },
+    )
 }
 
 /// The part of `sheet` that `pieces` of this area leave over.

@@ -98,6 +98,7 @@ impl Rows {
             scrap_share: scrap(&sheet, pieces.len(), &piece_area),
             sheet,
             pieces,
+            halves: Vec::new(),
             lines: Vec::new(),
             near: Vec::new(),
             far: Vec::new(),

@@ -39,6 +39,45 @@ fn nests_triangles() {
     assert_eq!(count(&triangles(90, 240), &size(540, 480)), 22);
 }
 
+/// 54 × 48 cm, base 9 cm, height 24 cm: two half triangles at the ends of each strip.
+#[test]
+fn half_triangles_are_left_at_the_ends() -> Result<(), Refusal> {
+    let layout = best(&triangles(90, 240), &size(540, 480))?;
+    assert_eq!((layout.pieces.len(), layout.halves.len()), (22, 4));
+    // 22 pieces and 4 halves of 108 cm² are the whole sheet of 2592 cm².
+    assert_eq!(&layout.piece_area * &exact(24, 1), layout.sheet.area());
+    Ok(())
+}
+
+/// 30 × 21 cm and rounds of 10 cm: six, in two rows. 630 − 6 × 78.54 = 158.76 cm² are
+/// left: a square of 12.6 cm, from which one more is cut. By arithmetic.
+#[test]
+fn scrap_is_rolled_once_more() -> Result<(), Refusal> {
+    let rounds = CutPlan::Shape(Shape::Rounds(mm(100)));
+    let layout = best(&rounds, &size(300, 210))?;
+    assert_eq!(layout.pieces.len(), 6);
+    let again = reroll(&rounds, &layout);
+    let again = again.map(|again| (again.pieces.len(), again.sheet));
+    assert_eq!(
+        again,
+        Some((
+            1,
+            Size::new(
+                Length::centimetres(exact(126, 10)),
+                Length::centimetres(exact(126, 10))
+            )
+        ))
+    );
+    assert_eq!(
+        reroll(
+            &CutPlan::Strips(mm(30)),
+            &best(&CutPlan::Strips(mm(30)), &size(300, 210))?
+        ),
+        None
+    );
+    Ok(())
+}
+
 #[test]
 fn marks_a_zigzag() -> Result<(), Refusal> {
     let layout = best(&triangles(100, 200), &size(320, 410))?;
@@ -211,14 +250,14 @@ proptest! {
             prop_assert_eq!(least, 0);
             return Ok(());
         };
-        let pieces = &layout.pieces;
+        let pieces = &[layout.pieces.as_slice(), &layout.halves].concat();
         let points = pieces.iter().flat_map(|piece| &piece.corners);
         let mut points = points.chain(layout.lines.iter().flatten());
         prop_assert!(points.all(|point| inside(point, &sheet)));
         for (number, piece) in pieces.iter().enumerate() {
             prop_assert!(pieces[..number].iter().all(|other| apart(other, piece)));
         }
-        prop_assert!(pieces.len() as u64 >= least);
+        prop_assert!(layout.pieces.len() as u64 >= least);
     }
 
     #[test]
@@ -233,6 +272,8 @@ proptest! {
         let used = &layout.piece_area * &Exact::from_integer(layout.pieces.len().into());
         prop_assert!(layout.scrap_share >= exact(0, 1));
         prop_assert_eq!(used + scrap, sheet.area());
+        let half = &layout.piece_area * &exact(1, 2);
+        prop_assert!(layout.halves.iter().all(|piece| piece.area() == half));
         if layout.shape == "round" {
             // A polygon of 48 corners covers 0.3 % less than its round.
             let drawn = layout.pieces[0].area().over(&layout.piece_area);

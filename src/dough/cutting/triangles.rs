@@ -60,6 +60,7 @@ impl<'a> Nest<'a> {
             side: self.strip_marks(),
             scrap_share: scrap(&self.sheet, pieces.len(), &piece_area),
             pieces,
+            halves: self.halves().collect(),
             piece_area,
             base: self.piece.length.clone(),
             height: self.piece.width.clone(),
@@ -78,6 +79,21 @@ impl<'a> Nest<'a> {
                 let second = if upright { [right, middle] } else { [middle, right] };
                 Polygon::new([vec![left], second.into()].concat())
             })
+        })
+    }
+
+    /// The right triangles that are left at the two ends of every strip.
+    fn halves(&self) -> impl Iterator<Item = Polygon> + '_ {
+        (0..self.strips).flat_map(move |strip| {
+            let [near, apex] = [0, 1].map(|step| self.corner(strip, step));
+            let corner = Point { x: near.x.clone(), y: apex.y.clone() };
+            let [last, end] = [0, 1].map(|next| self.corner(strip, self.each + next));
+            let far = Point { x: end.x.clone(), y: last.y.clone() };
+            let right = if self.each.is_multiple_of(2) { [far, end] } else { [end, far] };
+            [
+                Polygon::new(vec![near, apex, corner]),
+                Polygon::new([vec![last], right.into()].concat()),
+            ]
         })
     }
 

@@ -36,6 +36,15 @@ pub fn thickness(thickness: &Length) -> Label {
     Label::new(format!("{metric} mm"), us)
 }
 
+/// A mark along an edge, as a hand with a ruler makes it: to 1 mm and ⅛ in, so that the
+/// pieces between the marks come out alike however the sheet was written. Ten inches are
+/// `25.4 cm`, not 25.5.
+pub fn mark(length: &Length) -> Label {
+    let millimetres = round_to(length.amount(), &exact(1, 10));
+    let metric = format!("{} cm", decimal(&millimetres, 1));
+    Label::new(metric, format!("{} in", nearest_part(&length.in_inches(), 8)))
+}
+
 fn centimetres(length: &Length) -> String {
     decimal(&round_to(length.amount(), &exact(1, 2)), 1)
 }
@@ -57,6 +66,11 @@ mod tests {
         assert_eq!(size(&sheet), Label::new("60 × 25 cm", "23½ × 9¾ in"));
         assert_eq!(length(&cm(5, 1)), Label::new("5 cm", "2 in"));
         assert_eq!(length(&cm(508, 10)), Label::new("51 cm", "20 in"));
+        // Three strips of 4 in: 10.16 cm each.
+        let marks = [1, 2].map(|strip| mark(&Length::inches(&exact(4 * strip, 1))));
+        assert_eq!(marks, [Label::new("10.2 cm", "4 in"), Label::new("20.3 cm", "8 in")]);
+        assert_eq!(mark(&cm(9, 1)), Label::new("9 cm", "3½ in"));
+        assert_eq!(mark(&cm(18, 1)), Label::new("18 cm", "7⅛ in"));
         assert_eq!(thickness(&cm(9, 20)), Label::new("4.5 mm", "3/16 in"));
         assert_eq!(thickness(&cm(1, 50)), Label::new("0.2 mm", "under 1/16 in"));
     }

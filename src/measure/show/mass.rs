@@ -32,18 +32,21 @@ fn off(shown: &Exact, amount: &Exact) -> Exact {
 /// 1 kg, 5 g above, in kg from 10 kg; a finer step where that one would be off by more
 /// than `tolerance`.
 pub fn metric(mass: &Mass, tolerance: &Exact, fine: bool) -> Shown {
-    let grams = mass.amount();
-    let first = if *grams >= exact(1000, 1) {
-        exact(5, 1)
-    } else if *grams >= exact(10, 1) {
-        exact(1, 1)
-    } else if fine {
-        exact(1, 10)
-    } else {
-        exact(1, 2)
+    let steps = |grams: &Exact| {
+        let first = if *grams >= exact(1000, 1) {
+            exact(5, 1)
+        } else if *grams >= exact(10, 1) {
+            exact(1, 1)
+        } else if fine {
+            exact(1, 10)
+        } else {
+            exact(1, 2)
+        };
+        let finer =
+            [exact(1, 2), exact(1, 10), exact(1, 20), exact(1, 100), exact(1, 1000)];
+        std::iter::once(first).chain(finer).collect()
     };
-    let finer = [exact(1, 2), exact(1, 10), exact(1, 20), exact(1, 100), exact(1, 1000)];
-    let shown = roundest(grams, tolerance, std::iter::once(first).chain(finer));
+    let shown = roundest(mass.amount(), tolerance, &steps);
     let words = if shown >= exact(10_000, 1) {
         format!("{} kg", decimal(&(&shown / exact(1000, 1)), 3))
     } else {
@@ -55,17 +58,24 @@ pub fn metric(mass: &Mass, tolerance: &Exact, fine: bool) -> Shown {
 /// US weight. Steps: ¼ oz from 4 oz, ⅛ oz below, decimal 0.05 oz below 1 oz; a finer
 /// decimal step where that one would be off by more than `tolerance`.
 pub fn us_weight(mass: &Mass, tolerance: &Exact) -> Shown {
-    let ounces = mass.in_ounces();
-    let first = if ounces >= exact(4, 1) {
-        exact(1, 4)
-    } else if ounces >= exact(1, 1) {
-        exact(1, 8)
-    } else {
-        exact(1, 20)
+    let steps = |ounces: &Exact| {
+        let first = if *ounces >= exact(4, 1) {
+            exact(1, 4)
+        } else if *ounces >= exact(1, 1) {
+            exact(1, 8)
+        } else {
+            exact(1, 20)
+        };
+        let finer = [
+            exact(1, 20),
+            exact(1, 100),
+            exact(1, 200),
+            exact(1, 1000),
+            exact(1, 10_000),
+        ];
+        std::iter::once(first).chain(finer).collect()
     };
-    let finer =
-        [exact(1, 20), exact(1, 100), exact(1, 200), exact(1, 1000), exact(1, 10_000)];
-    let shown = roundest(&ounces, tolerance, std::iter::once(first).chain(finer));
+    let shown = roundest(&mass.in_ounces(), tolerance, &steps);
     Shown { words: pounds(&shown), worth: Mass::ounces(&shown) }
 }
 
@@ -83,20 +93,21 @@ fn pounds(ounces: &Exact) -> String {
     }
 }
 
-/// `amount` to the first step that stays within `tolerance`; the last where none does.
+/// `amount` to the first of its steps that stays within `tolerance` and that, shown again,
+/// stays as it is: 6.79 g must not be shown as 6.8 g where 6.8 g itself is shown as 7 g.
+/// The amount itself where no step does.
 fn roundest(
     amount: &Exact,
     tolerance: &Exact,
-    steps: impl Iterator<Item = Exact>,
+    steps: &dyn Fn(&Exact) -> Vec<Exact>,
 ) -> Exact {
-    let mut shown = amount.clone();
-    for step in steps {
-        shown = round_to(amount, &step);
-        if off(&shown, amount) <= *tolerance {
-            return shown;
-        }
-    }
-    if shown.is_zero() { amount.clone() } else { shown }
+    let stays =
+        |shown: &Exact| shown == amount || roundest(shown, tolerance, steps) == *shown;
+    steps(amount)
+        .iter()
+        .map(|step| round_to(amount, step))
+        .find(|shown| off(shown, amount) <= *tolerance && stays(shown))
+        .unwrap_or_else(|| amount.clone())
 }
 
 #[cfg(test)]
@@ -122,6 +133,31 @@ mod tests {
         assert_eq!(us_weight(&grams(250, 1), &three).words, "8¾ oz");
         assert_eq!(us_weight(&Mass::ounces(&exact(16, 1)), &three).words, "1 lb");
         assert_eq!(us_weight(&grams(10, 1), &exact(2, 100)).words, "0.35 oz");
+        // US Armed Forces Recipe Service, TM 10-412 A-1(2): 1.25 lb × 3.48 = 4.35 lb, which
+        // is 4 lb and 5.60 oz, rounded to 4 lb 5½ oz.
+        let scaled = Mass::ounces(&(exact(125, 100) * exact(348, 100) * exact(16, 1)));
+        assert_eq!(us_weight(&scaled, &three).words, "4 lb 5½ oz");
+    }
+
+    /// US Armed Forces Recipe Service, TM 10-412 A-1(2): fractions of an ounce to quarters,
+    /// with its printed bounds.
+    #[test]
+    fn ounces_round_to_quarters_as_printed() {
+        let bounds = [
+            (412, "4 oz"),
+            (413, "4¼ oz"),
+            (437, "4¼ oz"),
+            (438, "4½ oz"),
+            (462, "4½ oz"),
+            (463, "4¾ oz"),
+            (487, "4¾ oz"),
+            (488, "5 oz"),
+            (560, "5½ oz"),
+        ];
+        for (hundredths, printed) in bounds {
+            let mass = Mass::ounces(&exact(hundredths, 100));
+            assert_eq!(us_weight(&mass, &exact(4, 100)).words, printed);
+        }
     }
 
     proptest! {

@@ -8,7 +8,7 @@ use crate::measure::{Exact, Label, Mass, Temperature, exact, show};
 use crate::pantry::Kind;
 use crate::work::{Work, mixed_water, wanted_water};
 
-use super::super::{Allergen, Allergens, Cost, Nutrients, Nutrition, Water};
+use super::super::{Allergen, Allergens, Cost, Water};
 use super::{Context, lines, round};
 
 /// Below this water asks for ice, °C.
@@ -61,30 +61,6 @@ pub(super) fn allergens(contents: &Contents) -> Allergens {
     }
 }
 
-/// Nutrients per piece and per 100 g, before baking.
-pub(super) fn nutrition(work: &Work, contents: &Contents) -> Option<Nutrition> {
-    let sums = formula::nutrients(contents)?;
-    let total: Mass = contents.values().map(|(_, mass)| mass.clone()).sum();
-    let hundred = Mass::grams(exact(100, 1)).over(&total)?;
-    let per_piece =
-        work.pieces.map(|pieces| part(&sums, &Exact::new(1.into(), pieces.into())));
-    Some(Nutrition { per_piece, per_100_g: part(&sums, &hundred), estimate: true })
-}
-
-fn part(sums: &[Exact], share: &Exact) -> Nutrients {
-    let of = |at: usize| sums.get(at).map_or(0.0, |sum| round(&(sum * share), 2));
-    Nutrients {
-        energy_kcal: of(0),
-        protein_g: of(1),
-        fat_g: of(2),
-        saturated_g: of(3),
-        carbohydrate_g: of(4),
-        sugars_g: of(5),
-        fibre_g: of(6),
-        sodium_mg: of(7),
-    }
-}
-
 /// Cost in all and per piece.
 pub(super) fn cost(work: &Work, contents: &Contents, context: Context) -> Option<Cost> {
     let total = formula::cost(contents)?;
@@ -99,11 +75,14 @@ pub(super) fn cost(work: &Work, contents: &Contents, context: Context) -> Option
 pub(super) fn cautions(work: &Work, contents: &Contents) -> Vec<String> {
     let has = |kind: Kind| contents.values().any(|(item, _)| item.kind == kind);
     let any = |test: &dyn Fn(&crate::model::Step) -> bool| work.recipe.steps().any(test);
+    let raw_egg = contents
+        .values()
+        .any(|(item, _)| item.kind == Kind::Egg && !item.is_pasteurised());
     let unknown =
         contents.values().any(|(item, _)| item.us.is_none() || item.eu.is_none());
     let rules = [
         ("allergens-unknown", unknown),
-        ("raw-egg", has(Kind::Egg)),
+        ("raw-egg", raw_egg),
         ("raw-flour", has(Kind::Flour)),
         ("cooling", any(&|step| step.cool.is_some())),
         ("core", any(&|step| step.core.is_some())),

@@ -1,7 +1,7 @@
 //! Lamination and cutting in words and centimetres.
 
-use crate::dough::cutting::{Layout, Point};
-use crate::dough::{Folded, Layers, LockedIn, Rolled};
+use crate::dough::cutting::{Layout, Point, Polygon};
+use crate::dough::{Folded, LockedIn, Rolled};
 use crate::measure::{Exact, Label, Length, Mass, Size, float, show};
 use crate::model::Step;
 use crate::pantry::Kind;
@@ -13,11 +13,12 @@ use super::{Context, lines, round};
 /// The lamination; `None` for a dough without a lock-in.
 pub(super) fn lamination(work: &Work) -> Option<Lamination> {
     let layering = &work.layering;
-    let layers = Layers { lock_in: layering.lock_in?, turns: layering.turns.clone() };
+    let layers = layering.layers.as_ref()?;
     let title = |name: &str| title(work, name);
     Some(Lamination {
         lock_in: layering.laminated.lock_in.as_ref().map(lock_in),
-        turns: layering.turns.iter().map(|turn| turn.word()).collect(),
+        inverted: layers.inverted,
+        turns: layers.turns.iter().map(|turn| turn.word()).collect(),
         folds: layering.laminated.folds.iter().map(|f| fold(f, title(&f.step))).collect(),
         fat_layers: layers.fat(),
         layers_merged: layers.merged(),
@@ -42,6 +43,7 @@ pub(super) fn lock_in(locked: &LockedIn) -> LockInFact {
     LockInFact {
         step: locked.step.clone(),
         kind: locked.kind.word().to_owned(),
+        inverted: locked.inverted,
         length_cm: cm(&locked.sheet.length),
         width_cm: cm(&locked.sheet.width),
         block_length_cm: cm(&locked.block.length),
@@ -113,6 +115,9 @@ fn one_cut(step: &Step, cut: &CutWork, work: &Work, context: Context) -> Cut {
     Cut {
         step: step.name.clone(),
         pieces: cut.layout.pieces.len() as u64 * work.doughs,
+        reroll_pieces: cut.reroll.as_ref().map_or(0, |again| again.pieces.len() as u64)
+            * work.doughs,
+        reroll: cut.reroll.as_ref().map(|again| show::size(&again.sheet)),
         ..layout(&cut.layout, &piece, context)
     }
 }
@@ -132,11 +137,10 @@ pub(super) fn layout(layout: &Layout, piece: &Mass, context: Context) -> Cut {
         height_cm: cm(&layout.height),
         piece_g: round(piece.amount(), 2),
         scrap_percent: round(&(&layout.scrap_share * Exact::from_integer(100.into())), 2),
-        polygons_cm: layout
-            .pieces
-            .iter()
-            .map(|piece| piece.corners.iter().map(point).collect())
-            .collect(),
+        polygons_cm: polygons(&layout.pieces),
+        halves_cm: polygons(&layout.halves),
+        reroll_pieces: 0,
+        reroll: None,
         lines_cm: layout
             .lines
             .iter()
@@ -151,6 +155,10 @@ pub(super) fn layout(layout: &Layout, piece: &Mass, context: Context) -> Cut {
     }
 }
 
+fn polygons(pieces: &[Polygon]) -> Vec<Vec<[f64; 2]>> {
+    pieces.iter().map(|piece| piece.corners.iter().map(point).collect()).collect()
+}
+
 fn piece_size(layout: &Layout) -> Label {
     if layout.base == layout.height {
         return show::length(&layout.base);
@@ -159,7 +167,7 @@ fn piece_size(layout: &Layout) -> Label {
 }
 
 fn mark(at: &Length) -> Mark {
-    Mark { at_cm: cm(at), at: show::length(at) }
+    Mark { at_cm: cm(at), at: show::mark(at) }
 }
 
 fn point(point: &Point) -> [f64; 2] {

@@ -1,14 +1,18 @@
 //! The formula's lines and sums in words.
 
-use crate::formula::{Contents, Formula};
-use crate::formula::{LineRef, Source, Weighed, expand, of_kind};
+use num_traits::Signed;
+
+use crate::formula::{
+    Contents, Counting, Formula, LineRef, Source, Weighed, expand, in_the_dough,
+    is_roll_in, of_kind,
+};
 use crate::measure::show::{self, Shown, Spoons};
 use crate::measure::{Exact, Label, Mass, Unit, exact, float};
 use crate::model::Amount;
 use crate::pantry::{Item, Kind};
 use crate::work::Work;
 
-use super::super::{Line, OverallLine, Preferment, SectionTotal, Totals};
+use super::super::{EachDough, Line, OverallLine, Preferment, SectionTotal, Totals};
 use super::{Context, round};
 
 /// Every line, scaled.
@@ -43,12 +47,44 @@ fn line(work: &Work, at: LineRef, context: Context) -> Line {
         us_measure: amounts
             .as_ref()
             .and_then(|all| Some(all.measure.as_ref()?.words.clone())),
-        count: mass.as_ref().and_then(|mass| count(mass, weighed)),
+        count: mass.as_ref().and_then(|mass| count(mass, weighed, context)),
         us_error: error(&|all| {
             all.measure.as_ref().unwrap_or(&all.us).error(&exact_mass)
         }),
         metric_error: error(&|all| all.metric.error(&exact_mass)),
+        each_dough: each_dough(work, at, context),
     }
+}
+
+/// What of a line goes into each of several doughs.
+fn each_dough(work: &Work, at: LineRef, context: Context) -> Option<EachDough> {
+    let weighed = &work.formula.lines[at];
+    if work.doughs < 2 || !goes_in(weighed.section, work, context) {
+        return None;
+    }
+    let mass = weighed.mass.as_ref()? * &work.each();
+    let amounts = amounts(&mass, weighed, context);
+    Some(EachDough {
+        grams: round(mass.amount(), 3),
+        metric: amounts.metric.words,
+        us_weight: amounts.us.words,
+        us_measure: amounts.measure.map(|measure| measure.words),
+        count: count(&mass, weighed, context),
+    })
+}
+
+/// Whether a section is divided among the doughs: what is mixed, and the roll-in fat.
+fn goes_in(section: &str, work: &Work, context: Context) -> bool {
+    is_roll_in(section, &work.formula)
+        || in_the_dough(section, &work.formula, &work.flow, context.book)
+}
+
+/// One of several doughs in all.
+fn one_dough(work: &Work, context: Context) -> Option<Label> {
+    let lines = work.formula.lines.iter();
+    let mixed = lines.filter(|line| goes_in(line.section, work, context));
+    let mass = &mixed.map(Weighed::mass).sum::<Mass>() * &work.each();
+    (work.doughs > 1).then(|| weight(&mass, Kind::Other, context))
 }
 
 /// An amount in all its forms.
@@ -112,23 +148,46 @@ fn percent_words(percent: &Exact) -> String {
     format!("{} %", show::decimal(percent, places))
 }
 
-/// Whole pieces, and what is left in grams: `2 large`, `1 large + 25 g`.
-fn count(mass: &Mass, weighed: &Weighed) -> Option<String> {
+/// Whole pieces, and what is left in grams: `2 large`, `1 stick + 25 g`. A part of an egg is
+/// beaten egg by weight: `1 large and 25 g of beaten egg`.
+fn count(mass: &Mass, weighed: &Weighed, context: Context) -> Option<String> {
     let (word, grams) = weighed.piece.as_ref()?;
     let pieces = mass.amount() / grams;
-    let whole = pieces.trunc();
-    let rest = (&pieces - &whole) * grams;
     let name = if word == "each" { String::new() } else { format!(" {word}") };
-    let rest_words = show::metric(&Mass::grams(rest.clone()), &exact(3, 100), true).words;
-    let none = exact(0, 1);
-    Some(match (whole > none, rest > none) {
-        (true, false) => format!("{}{name}", whole.to_integer()),
-        (true, true) => format!("{}{name} + {rest_words}", whole.to_integer()),
-        (false, _) => match show::vulgar(&pieces) {
+    let (whole, rest) = whole_and_rest(&pieces, grams, &tolerance(weighed));
+    let rest = rest.map(|rest| show::metric(&rest, &exact(3, 100), true).words);
+    let count = format!("{}{name}", whole.to_integer());
+    let egg = weighed.is(Kind::Egg);
+    let of_egg = |key: &str, rest: &str| {
+        let name = weighed.title();
+        context.words.fill(key, &[("pieces", &count), ("weight", rest), ("name", name)])
+    };
+    Some(match (whole.is_positive(), rest) {
+        (_, None) => count,
+        (true, Some(rest)) if egg => of_egg("count-and-beaten", &rest),
+        (true, Some(rest)) => format!("{count} + {rest}"),
+        (false, Some(rest)) if egg => of_egg("count-beaten", &rest),
+        (false, Some(rest)) => match show::vulgar(&pieces) {
             Some(part) => format!("{part}{name}"),
-            None => rest_words,
+            None => rest,
         },
     })
+}
+
+/// Whole pieces and the weight left over; none where the nearest whole number is within the
+/// tolerance.
+fn whole_and_rest(
+    pieces: &Exact,
+    grams: &Exact,
+    tolerance: &Exact,
+) -> (Exact, Option<Mass>) {
+    let near = pieces.round();
+    if near.is_positive() && (&near - pieces).abs() <= pieces * tolerance {
+        return (near, None);
+    }
+    let whole = pieces.trunc();
+    let rest = Mass::grams((pieces - &whole) * grams);
+    (whole, Some(rest))
 }
 
 /// A weight in both systems.
@@ -155,7 +214,7 @@ pub(super) fn share_of(
         .as_ref()
         .map_or(amounts.us.words, |measure| measure.words.clone());
     let label = Label::new(amounts.metric.words, us);
-    Some(match count(&mass, weighed) {
+    Some(match count(&mass, weighed, context) {
         Some(count) => label.map(|amount| format!("{amount}, {count}")),
         None => label,
     })
@@ -182,11 +241,9 @@ pub(super) fn totals(work: &Work, context: Context) -> Totals {
     Totals {
         grams: round(total.amount(), 3),
         flour_g: round(flour.amount(), 3),
-        hydration_percent: work
-            .percentages
-            .hydration
-            .as_ref()
-            .map(|percent| round(percent, 2)),
+        hydration_percent: work.hydration.as_ref().map(|percent| round(percent, 2)),
+        true_hydration: work.counting == Counting::Water,
+        each_dough: one_dough(work, context),
         weight: weight(&total, Kind::Other, context),
         flour: weight(&flour, Kind::Other, context),
         sections,

@@ -1,9 +1,12 @@
 //! From exact amounts to the sheet: every number rounded and put into words, once.
 
+mod bakes;
 mod content;
 mod course;
 mod dough;
 mod lines;
+mod notes;
+mod nutrition;
 mod prose;
 mod steps;
 mod technique;
@@ -55,9 +58,11 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         lamination: dough::lamination(work),
         cuts: dough::cuts(work, context),
         time: time::time(work),
+        bakes: bakes::bakes(work, context),
+        notes: notes::notes(work, context),
         water: content::water(work, context),
         allergens: content::allergens(&contents),
-        nutrition: content::nutrition(work, &contents),
+        nutrition: nutrition::nutrition(work, &contents, context),
         cost: content::cost(work, &contents, context),
         caution_texts: content::caution_texts(&cautions, context),
         cautions,

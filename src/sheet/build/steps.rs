@@ -136,7 +136,7 @@ impl Ticket<'_> {
         self.row("thickness", thick.map(show::thickness));
         self.row(
             "lock-in",
-            step.lock_in.as_ref().map(|kind| self.word("lock-in", kind.value.word())),
+            step.lock_in.as_ref().map(|kind| self.lock_in(kind.value, step.inverted)),
         );
         self.row(
             "turn",
@@ -147,6 +147,14 @@ impl Ticket<'_> {
         let same = || layers.map(|layers| layers.to_string());
         self.row("layers", after.or_else(same).map(plain));
         self.cut(step);
+    }
+
+    /// `book`, `book, the fat outside`.
+    fn lock_in(&self, kind: model::LockIn, inverted: bool) -> Label {
+        let word = self.word("lock-in", kind.word());
+        let outside =
+            |word: &str| self.context.words.fill("lock-in-inverted", &[("name", word)]);
+        if inverted { word.map(outside) } else { word }
     }
 
     fn is_block(&self, step: &Step) -> bool {
@@ -167,11 +175,7 @@ impl Ticket<'_> {
         let Some((_, Ok(cut))) = cut else { return };
         let cut = super::dough::layout(&cut.layout, &cut.piece, self.context);
         let pieces = (cut.pieces * self.work.doughs).to_string();
-        let shape = self
-            .context
-            .words
-            .get(&format!("shape-{}", cut.shape.replace(' ', "-")))
-            .to_owned();
+        let shape = self.shape(&cut.shape, cut.pieces * self.work.doughs);
         let words = |size: &str| {
             self.context.words.fill(
                 "cut-into",
@@ -182,17 +186,34 @@ impl Ticket<'_> {
         self.row("cut", Some(value));
     }
 
+    /// The word for so many pieces of a shape.
+    fn shape(&self, shape: &str, pieces: u64) -> String {
+        let one = if pieces == 1 { "one-" } else { "" };
+        let key = format!("shape-{one}{}", shape.replace(' ', "-"));
+        self.context.words.get(&key).to_owned()
+    }
+
+    /// `3`, `4, in 2 oven loads`.
+    fn trays(&self, step: &Step) -> String {
+        let trays = crate::work::trays(step, self.work.recipe, self.work.pieces);
+        match crate::work::loads(trays, self.context.book) {
+            1 => trays.to_string(),
+            loads => self.context.words.fill(
+                "trays-in-loads",
+                &[("trays", &trays.to_string()), ("loads", &loads.to_string())],
+            ),
+        }
+    }
+
     fn oven(&mut self, step: &Step) {
         self.row("oven", step.bake.as_ref().map(|bake| show::oven(&bake.value.oven)));
-        self.row("fan", step.fan.as_ref().map(|fan| show::oven(&fan.value)));
+        self.row("fan", super::bakes::fan(step).as_ref().map(show::oven));
         self.row(
             "bake",
             step.bake.as_ref().map(|bake| plain(wait_words(&bake.value.time))),
         );
-        let trays = step.per_tray.as_ref().filter(|_| step.bake.is_some()).map(|_| {
-            crate::work::trays(step, self.work.recipe, self.work.pieces).to_string()
-        });
-        self.row("trays", trays.map(plain));
+        let trays = step.per_tray.as_ref().filter(|_| step.bake.is_some());
+        self.row("trays", trays.map(|_| plain(self.trays(step))));
         self.row("core", step.core.as_ref().map(|core| show::temperature(&core.value)));
         let cool = step.cool.as_ref().map(|what| {
             plain(self.context.words.fill("cool-rule", &[("what", &what.value)]))

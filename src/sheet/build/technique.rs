@@ -51,6 +51,8 @@ fn demos(drawing: &Demonstration, context: Context) -> Vec<Demo> {
         sheet: Some(sheet.clone()),
         lock_in: drawing.lock_in.as_ref().map(|(kind, _)| *kind),
         turn: drawing.turn,
+        of_fat: false,
+        inverted: false,
     };
     let block = drawing.lock_in.as_ref().map(|(_, block)| block);
     let laminated = laminate(&sample(sheet, block), block, &[action]);

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::measure::show;
-use crate::sheet::{self, Nutrients, Sheet};
+use crate::sheet::{self, NutrientWords, Nutrients, Sheet};
 use crate::words::Words;
 
 use crate::site::Input;
@@ -169,33 +169,48 @@ pub(super) fn nutrition(batches: &Batches) -> Vec<Nutrient> {
     if batches.sheets.iter().any(|sheet| sheet.nutrition.is_none()) {
         return Vec::new();
     }
-    NUTRIENTS
-        .iter()
-        .map(|(key, unit, read)| nutrient(batches, (key, unit, *read)))
-        .collect()
+    NUTRIENTS.iter().map(|kind| nutrient(batches, *kind)).collect()
 }
 
-/// A nutrient's word, its unit and how to read it.
-type Kind = (&'static str, &'static str, fn(&Nutrients) -> f64);
+/// What the figures for 100 g are taken from, in words.
+pub(super) fn basis(sheet: &Sheet, words: &Words) -> String {
+    let loss = sheet.nutrition.as_ref().and_then(|all| all.bake_loss_percent);
+    match loss {
+        Some(loss) => words.fill("page-as-baked", &[("name", &percent(loss))]),
+        None => words.get("page-before-baking").to_owned(),
+    }
+}
 
-const NUTRIENTS: [Kind; 8] = [
-    ("page-energy", "kcal", |all| all.energy_kcal),
-    ("page-fat", "g", |all| all.fat_g),
-    ("page-saturated", "g", |all| all.saturated_g),
-    ("page-carbohydrate", "g", |all| all.carbohydrate_g),
-    ("page-sugars", "g", |all| all.sugars_g),
-    ("page-fibre", "g", |all| all.fibre_g),
-    ("page-protein", "g", |all| all.protein_g),
-    ("page-sodium", "mg", |all| all.sodium_mg),
+/// A nutrient's word, its unit, how to read it, and how to read it in words.
+type Kind =
+    (&'static str, &'static str, fn(&Nutrients) -> f64, fn(&NutrientWords) -> &str);
+
+const NUTRIENTS: [Kind; 9] = [
+    ("page-energy", "kcal", |all| all.energy_kcal, |all| &all.energy),
+    ("page-fat", "g", |all| all.fat_g, |all| &all.fat),
+    ("page-saturated", "g", |all| all.saturated_g, |all| &all.saturated),
+    ("page-carbohydrate", "g", |all| all.carbohydrate_g, |all| &all.carbohydrate),
+    ("page-sugars", "g", |all| all.sugars_g, |all| &all.sugars),
+    ("page-fibre", "g", |all| all.fibre_g, |all| &all.fibre),
+    ("page-protein", "g", |all| all.protein_g, |all| &all.protein),
+    ("page-sodium", "mg", |all| all.sodium_mg, |all| &all.sodium),
+    ("page-salt", "g", |all| all.salt_g, |_| ""),
 ];
 
-fn nutrient(batches: &Batches, (key, unit, read): Kind) -> Nutrient {
+fn nutrient(batches: &Batches, (key, unit, read, words): Kind) -> Nutrient {
     let places = usize::from(unit == "g");
     let amount = |all: &Nutrients| format!("{:.places$}\u{a0}{unit}", read(all));
+    // A piece is rounded as a label would be; what labels do not round has one decimal.
+    let piece = |nutrition: &sheet::Nutrition| {
+        let rounded = nutrition.per_piece_rounded.as_ref().map(words);
+        let rounded = rounded.filter(|rounded| !rounded.is_empty());
+        rounded
+            .map(|rounded| rounded.replace(' ', "\u{a0}"))
+            .or_else(|| nutrition.per_piece.as_ref().map(amount))
+    };
     Nutrient {
         key,
-        piece: batches
-            .text(|sheet| sheet.nutrition.as_ref()?.per_piece.as_ref().map(amount)),
+        piece: batches.text(|sheet| piece(sheet.nutrition.as_ref()?)),
         per_100_g: batches
             .text(|sheet| Some(amount(&sheet.nutrition.as_ref()?.per_100_g))),
     }

@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use crate::measure::Label;
 use crate::sheet::{Line, Sheet};
+use crate::words::Words;
 
 use crate::site::html::Html;
 use crate::site::vary::Batches;
@@ -20,6 +21,8 @@ pub(super) struct Section<'a> {
     measures: bool,
     /// Whether any line has a baker's percentage.
     percents: bool,
+    /// Whether any line is divided among several doughs at any size.
+    each: bool,
 }
 
 /// One line of the formula.
@@ -34,6 +37,8 @@ struct Row<'a> {
     weight: Html,
     measure: Html,
     percent: Html,
+    /// For one of several doughs, at the sizes that take several.
+    each: Html,
 }
 
 /// The sums.
@@ -42,6 +47,10 @@ pub(super) struct Totals {
     weight: Html,
     flour: Html,
     hydration: Html,
+    /// Whether hydration counts the water in milk, eggs and butter.
+    true_hydration: bool,
+    /// One of several doughs, at the sizes that take several.
+    each: Html,
     /// Whether there is flour to speak of.
     has_flour: bool,
 }
@@ -78,6 +87,9 @@ pub(super) fn sections<'a>(
         if let Some(last) = sections.last_mut() {
             last.measures |= line.us_measure.is_some() || line.count.is_some();
             last.percents |= line.percent_label.is_some();
+            last.each |= batches.sheets.iter().any(|sheet| {
+                sheet.formula.get(index).is_some_and(|line| line.each_dough.is_some())
+            });
             last.lines.push(row(line, index, batches, root));
         }
     }
@@ -91,7 +103,14 @@ fn section<'a>(title: &'a str, batches: &Batches) -> Section<'a> {
             .find(|sum| sum.section == title && sum.grams > 0.0)
             .map(|sum| &sum.weight)
     });
-    Section { title, lines: Vec::new(), weight, measures: false, percents: false }
+    Section {
+        title,
+        lines: Vec::new(),
+        weight,
+        measures: false,
+        percents: false,
+        each: false,
+    }
 }
 
 fn row<'a>(line: &'a Line, index: usize, batches: &Batches, root: &str) -> Row<'a> {
@@ -100,7 +119,12 @@ fn row<'a>(line: &'a Line, index: usize, batches: &Batches, root: &str) -> Row<'
         at(sheet)
             .map_or_else(Label::default, |line| Label::new(line.metric, line.us_weight))
     });
+    let each = batches.sheets.iter().map(|sheet| {
+        let each = at(sheet).and_then(|line| line.each_dough);
+        each.map_or_else(Label::default, |each| Label::new(each.metric, each.us_weight))
+    });
     Row {
+        each: batches.labels(&each.collect::<Vec<_>>()),
         number: index + 1,
         ingredient: &line.ingredient,
         note: line.note.as_deref(),
@@ -113,14 +137,55 @@ fn row<'a>(line: &'a Line, index: usize, batches: &Batches, root: &str) -> Row<'
 }
 
 /// The sums at every size.
-pub(super) fn totals(batches: &Batches) -> Totals {
+pub(super) fn totals(batches: &Batches, words: &Words) -> Totals {
     let hydration = |sheet: &Sheet| sheet.totals.hydration_percent.map(percent);
     Totals {
         weight: batches.label(|sheet| Some(&sheet.totals.weight)),
         flour: batches.label(|sheet| Some(&sheet.totals.flour)),
         hydration: batches.text(hydration),
+        true_hydration: batches.sheets.iter().any(|sheet| sheet.totals.true_hydration),
+        each: batches.labels(
+            &batches.sheets.iter().map(|at| each_dough(at, words)).collect::<Vec<_>>(),
+        ),
         has_flour: batches.sheets.iter().any(|sheet| sheet.totals.flour_g > 0.0),
     }
+}
+
+/// `3 × 900 g`; nothing where there is one dough.
+fn each_dough(sheet: &Sheet, words: &Words) -> Label {
+    let count = sheet.scale.doughs.to_string();
+    sheet.totals.each_dough.as_ref().map_or_else(Label::default, |each| {
+        let fill = |weight: &str| {
+            words.fill("page-doughs-of", &[("count", &count), ("weight", weight)])
+        };
+        Label::new(fill(&each.metric), fill(&each.us))
+    })
+}
+
+/// The remarks on the numbers, at the sizes where they apply.
+pub(super) fn remarks(batches: &Batches) -> Vec<Html> {
+    let mut places: Vec<(&str, usize)> = Vec::new();
+    for sheet in &batches.sheets {
+        for (at, note) in sheet.notes.iter().enumerate() {
+            let place = (note.name.as_str(), nth(sheet, at));
+            if !places.contains(&place) {
+                places.push(place);
+            }
+        }
+    }
+    let remark = |(name, wanted): &(&str, usize)| {
+        batches.label(|sheet| {
+            let mut named = sheet.notes.iter().filter(|note| note.name == *name);
+            named.nth(*wanted).map(|note| &note.text)
+        })
+    };
+    places.iter().map(remark).collect()
+}
+
+/// Which of the notes of its name a note is, from nought.
+fn nth(sheet: &Sheet, at: usize) -> usize {
+    let before = sheet.notes[..at].iter();
+    before.filter(|note| note.name == sheet.notes[at].name).count()
 }
 
 /// The preferment both ways: its own formula stands with the others, here is the whole.

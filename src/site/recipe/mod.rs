@@ -35,6 +35,8 @@ struct View<'a> {
     opening: Html,
     sections: Vec<formula::Section<'a>>,
     totals: formula::Totals,
+    /// Remarks on the numbers.
+    remarks: Vec<Html>,
     preferment: Option<formula::Preferment<'a>>,
     water: Option<facts::Water>,
     parts: Vec<method::Part<'a>>,
@@ -45,6 +47,8 @@ struct View<'a> {
     /// Drawings that belong to no step, but for the timeline.
     drawings: Vec<Drawing>,
     nutrition: Vec<facts::Nutrient>,
+    /// What the figures for 100 g are taken from: before baking, or as baked.
+    nutrition_basis: String,
     videos: &'a [Watch],
     handouts: Vec<Row>,
 }
@@ -128,7 +132,8 @@ fn view<'a>(input: &Input<'a>, recipe: &'a RecipeSheets, root: &str) -> View<'a>
         cautions: cautions(input, sheet),
         opening: writer(2).write(&openings),
         sections: formula::sections(sheet, &batches, root),
-        totals: formula::totals(&batches),
+        totals: formula::totals(&batches, input.words),
+        remarks: formula::remarks(&batches),
         preferment: formula::preferment(sheet, &batches),
         water: facts::water(&batches),
         parts,
@@ -137,6 +142,7 @@ fn view<'a>(input: &Input<'a>, recipe: &'a RecipeSheets, root: &str) -> View<'a>
         timeline: facts::timeline(input, sheet, &batches, &drawings),
         drawings: loose(drawings),
         nutrition: facts::nutrition(&batches),
+        nutrition_basis: facts::basis(sheet, input.words),
         videos: &sheet.videos,
         handouts: print::of_recipe(input, &sheet.recipe),
     }

@@ -1,0 +1,233 @@
+//! Fillings that spoil and raw egg, over the graph of steps: cooled in time, kept cold,
+//! cooked through.
+//!
+//! Limits: FDA Food Code 3-501.14(A) (57 to 21 °C within 2 h, to 5 °C within 6 h in all),
+//! 3-501.16 (cold at 5 °C), 3-401.11(A)(2) (raw egg not for immediate service: 68 °C). They
+//! point out and never replace local rules.
+
+use crate::fault::Fault;
+use crate::formula::{Filling, Source, filling};
+use crate::measure::{Duration, Temperature, exact};
+use crate::model::Step;
+use crate::pantry::Kind;
+
+use super::Case;
+
+/// Words for places that keep things cold.
+const COLD: [&str; 5] = ["fridge", "freezer", "cold", "chill", "retarder"];
+
+/// The first stage of cooling, and both, in minutes: FDA Food Code 3-501.14(A).
+const STAGES: [i64; 2] = [2 * 60, 6 * 60];
+
+/// Raw egg that is not eaten at once is cooked to this, °C: FDA Food Code 3-401.11(A)(2).
+const COOKED: i64 = 68;
+
+/// A custard that no later step cools by the rule.
+pub(super) fn cooling(case: Case) -> Vec<Fault> {
+    let steps = case.work.steps();
+    let custards = uses(case, &|sort| sort == Filling::Custard);
+    let warm = custards.into_iter().filter(|at| {
+        let later = case.work.flow.from(*at);
+        later.into_iter().all(|at| steps[at].cool.is_none())
+    });
+    warm.map(|at| {
+        let message = "this is a custard or cream with egg, and no later step says how it is cooled";
+        Fault::caution("cooling-missing", &steps[at].title.place, message).help(
+            "Add `cool: custard` to the step where it cools: from 57 °C to 21 °C within 2 h, and to 5 °C within 6 h in all. Local rules come first.",
+        )
+    })
+    .collect()
+}
+
+/// Steps that cool for longer than the rule allows: two hours outside the fridge, six in
+/// all.
+pub(super) fn cooling_times(case: Case) -> Vec<Fault> {
+    let cooling = case.work.recipe.steps().filter(|step| step.cool.is_some());
+    let (mut warm, mut all) = (Duration::zero(), Duration::zero());
+    let [first, both] = STAGES.map(|minutes| Duration::minutes(exact(minutes, 1)));
+    for step in cooling {
+        let longest = longest(step);
+        all = all + longest.clone();
+        if !is_cold(step.at_place.as_ref().map(|place| place.value.as_str())) {
+            warm = warm + longest;
+        }
+        if warm > first || all > both {
+            let place = step.cool.as_ref().map_or(&step.title.place, |cool| &cool.place);
+            let message = if warm > first {
+                "this may cool for more than 2 h outside the fridge"
+            } else {
+                "this may cool for more than 6 h in all"
+            };
+            return vec![Fault::caution("cooling-too-slow", place, message).help(
+                "From 57 °C to 21 °C within 2 h, and to 5 °C within 6 h in all: shorten the longest wait. Local rules come first.",
+            )];
+        }
+    }
+    Vec::new()
+}
+
+fn longest(step: &Step) -> Duration {
+    step.wait.as_ref().map_or_else(Duration::zero, |wait| wait.value.most.clone())
+}
+
+/// A filled product that may stand outside the fridge.
+pub(super) fn held_warm(case: Case) -> Vec<Fault> {
+    let steps = case.work.steps();
+    let flow = &case.work.flow;
+    let mut filled: Vec<usize> =
+        uses(case, &Filling::spoils).into_iter().flat_map(|at| flow.from(at)).collect();
+    filled.sort_unstable();
+    filled.dedup();
+    let warm = filled.into_iter().filter_map(|at| {
+        let step = steps[at];
+        let here = step.at_place.as_ref().map(|place| place.value.as_str());
+        let held = step.hold.as_ref().filter(|hold| {
+            hold.value.up_to.is_positive()
+                && !is_cold(hold.value.at_place.as_deref().or(here))
+        });
+        let baked_later = flow.from(at).iter().any(|later| is_cooked(steps[*later]));
+        let waits = step.wait.as_ref().filter(|wait| {
+            let limit = Duration::minutes(exact(STAGES[0], 1));
+            wait.value.most > limit && !is_cold(here) && !baked_later
+        });
+        held.map(|hold| &hold.place).or_else(|| waits.map(|wait| &wait.place))
+    });
+    warm.map(|place| {
+        let message = "what is filled with custard or cream may stand outside the fridge here";
+        Fault::caution("held-warm", place, message).help(
+            "Say `hold: up to 24 h in the fridge`, or take the hold out: it is kept at 5 °C or colder. Local rules come first.",
+        )
+    })
+    .collect()
+}
+
+/// Raw egg that no later step cooks.
+pub(super) fn raw_egg(case: Case) -> Vec<Fault> {
+    let steps = case.work.steps();
+    let work = case.work;
+    let raw = (0..steps.len()).filter_map(|at| {
+        let (line, _) =
+            work.flow.uses[at].iter().find(|(line, _)| is_raw_egg(*line, case))?;
+        let cooked = work.flow.from(at).iter().any(|later| is_cooked(steps[*later]));
+        (!cooked).then_some(&work.formula.lines[*line])
+    });
+    raw.map(|line| {
+        let message = format!("this {} is eaten raw: no later step bakes or cooks it", line.title());
+        Fault::caution("raw-egg-eaten", &line.line.ingredient.place, message).help(
+            "Use `pasteurised egg`, or cook it: `core: 71 °C` in the ticket. Local rules come first.",
+        )
+    })
+    .collect()
+}
+
+/// Core temperatures too low for the egg that is in there.
+pub(super) fn cores(case: Case) -> Vec<Fault> {
+    let steps = case.work.steps();
+    let least = Temperature::celsius(exact(COOKED, 1));
+    let low = steps.iter().enumerate().filter_map(|(at, step)| {
+        let core = step.core.as_ref().filter(|core| core.value < least)?;
+        let before = case.work.flow.before(at);
+        let mut used = before.iter().flat_map(|at| &case.work.flow.uses[*at]);
+        used.any(|(line, _)| is_raw_egg(*line, case)).then_some(core)
+    });
+    low.map(|core| {
+        let message = "with raw egg in it this must get hotter than that";
+        Fault::caution("core-too-low", &core.place, message).help(
+            "Raw egg that is not eaten at once is cooked to at least 68 °C. Local rules come first.",
+        )
+    })
+    .collect()
+}
+
+/// The steps that use a section of these sorts.
+fn uses(case: Case, wanted: &dyn Fn(Filling) -> bool) -> Vec<usize> {
+    let formula = &case.work.formula;
+    let is_wanted = |line: usize| {
+        let section = formula.lines[line].section;
+        filling(section, formula, case.book).is_some_and(wanted)
+    };
+    let uses = case.work.flow.uses.iter().enumerate();
+    uses.filter(|(_, uses)| uses.iter().any(|(line, _)| is_wanted(*line)))
+        .map(|(at, _)| at)
+        .collect()
+}
+
+fn is_raw_egg(line: usize, case: Case) -> bool {
+    match case.work.formula.lines[line].source {
+        Source::Item(item) => item.kind == Kind::Egg && !item.is_pasteurised(),
+        Source::Recipe(_) => false,
+    }
+}
+
+/// Whether a step bakes, or cooks to a core that is hot enough.
+fn is_cooked(step: &Step) -> bool {
+    let least = Temperature::celsius(exact(COOKED, 1));
+    step.bake.is_some() || step.core.as_ref().is_some_and(|core| core.value >= least)
+}
+
+fn is_cold(place: Option<&str>) -> bool {
+    place.is_some_and(|place| COLD.iter().any(|cold| place.contains(cold)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::{assert_fault, assert_no_fault};
+
+    const HEAD: &str = "makes: 1 tart\nformula:\n  dough:\n    - 200 g bread flour\n    - 100 g butter\n  custard:\n    - 300 g whole milk\n    - 3 eggs\n    - 60 g sugar\n  glaze:\n    - 1 egg white\n    - 50 g icing sugar\n";
+
+    /// The tart with these lines under its last three headings.
+    fn body(bake: &str, cool: &str, last: &str) -> String {
+        format!(
+            "## Line\n~~~ticket\nuses: dough\n~~~\n## Fill\n~~~ticket\nuses: custard\n{bake}~~~\n## Cool\n~~~ticket\n{cool}~~~\n## Finish\n~~~ticket\n{last}~~~\n"
+        )
+    }
+
+    const BAKE: &str = "bake: 140 °C, 40 min\ncore: 76 °C\n";
+    const COOL: &str = "wait: 1 h\nwhere: rack\ncool: custard\n";
+    const CHILL: &str = "wait: 4 h\nwhere: fridge\ncool: custard\nhold: up to 24 h\n";
+
+    /// FDA Food Code 3-501.14(A), as adopted in 16 Del. Admin. Code 3-501.14.
+    #[test]
+    fn a_custard_is_cooled_in_time() {
+        let sound = body(BAKE, COOL, CHILL);
+        for name in ["cooling-missing", "cooling-too-slow", "held-warm", "core-too-low"] {
+            assert_no_fault(HEAD, &sound, name);
+        }
+        let without = body(BAKE, "wait: 1 h\nwhere: fridge\n", "hands: 1 min\n");
+        assert_fault(HEAD, &without, "cooling-missing", "Fill");
+        let slow = COOL.replace("1 h", "2 h 1 min");
+        assert_fault(HEAD, &body(BAKE, &slow, CHILL), "cooling-too-slow", "custard");
+        let just = body(BAKE, &COOL.replace("1 h", "2 h"), CHILL);
+        assert_no_fault(HEAD, &just, "cooling-too-slow");
+        let long = CHILL.replace("4 h", "5 h 1 min");
+        assert_fault(HEAD, &body(BAKE, COOL, &long), "cooling-too-slow", "custard");
+    }
+
+    /// FDA Food Code 3-501.16: cold holding at 5 °C.
+    #[test]
+    fn what_is_filled_is_held_cold() {
+        let warm = CHILL.replace("up to 24 h", "up to 4 h on the rack");
+        assert_fault(
+            HEAD,
+            &body(BAKE, COOL, &warm),
+            "held-warm",
+            "up to 4 h on the rack",
+        );
+        let wait = body(BAKE, COOL, "wait: 3 h\nwhere: rack\n");
+        assert_fault(HEAD, &wait, "held-warm", "3 h");
+    }
+
+    /// FDA Food Code 3-401.11(A)(2): 68 °C for raw egg not for immediate service.
+    #[test]
+    fn raw_egg_is_cooked() {
+        let glazed = format!("uses: glaze\n{CHILL}");
+        let body = |last: &str| body(BAKE, COOL, last);
+        assert_fault(HEAD, &body(&glazed), "raw-egg-eaten", "egg white");
+        let baked = format!("{glazed}bake: 200 °C, 5 min\n");
+        assert_no_fault(HEAD, &body(&baked), "raw-egg-eaten");
+        let safe = HEAD.replace("1 egg white", "30 g pasteurised egg");
+        assert_no_fault(&safe, &body(&glazed), "raw-egg-eaten");
+        let low = body(CHILL).replace("76 °C", "60 °C");
+        assert_fault(HEAD, &low, "core-too-low", "60 °C");
+    }
+}

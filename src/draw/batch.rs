@@ -1,0 +1,76 @@
+//! Shapes of one ink, gathered into one outline: a page then carries the look of its lines
+//! once, not once a line. What lies over another shape stays over it.
+
+use super::ink::Ink;
+use super::plate::{Frame, Shape};
+use super::trace::Trace;
+
+/// Shapes of one ink that are written as one.
+pub(super) struct Batch {
+    /// Their ink.
+    pub(super) ink: Ink,
+    /// Their outlines.
+    pub(super) trace: Trace,
+    frames: Vec<Frame>,
+}
+
+impl Batch {
+    fn touches(&self, frame: &Frame) -> bool {
+        self.frames.iter().any(|own| own.overlaps(frame))
+    }
+}
+
+/// Gathers shapes in painting order; texts are left out.
+pub(super) fn batches(shapes: &[Shape]) -> Vec<Batch> {
+    let mut all: Vec<Batch> = Vec::new();
+    for shape in shapes {
+        let Shape::Trace(trace, ink) = shape else { continue };
+        let frame = trace.frame();
+        match home(&all, *ink, &frame) {
+            Some(at) => {
+                all[at].trace.join(trace.clone());
+                all[at].frames.push(frame);
+            }
+            None => {
+                let (trace, frames) = (trace.clone(), vec![frame]);
+                all.push(Batch { ink: *ink, trace, frames });
+            }
+        }
+    }
+    all
+}
+
+/// The batch that a shape may join: the last of its ink with nothing later beneath it.
+fn home(all: &[Batch], ink: Ink, frame: &Frame) -> Option<usize> {
+    for (at, batch) in all.iter().enumerate().rev() {
+        let touches = batch.touches(frame);
+        // Lines may cross within one outline; surfaces may not.
+        if batch.ink == ink && (ink.is_line() || !touches) {
+            return Some(at);
+        }
+        if touches {
+            return None;
+        }
+    }
+    None
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::draw::ink;
+    use crate::draw::plate::Plate;
+
+    #[test]
+    fn shapes_join_unless_something_lies_between() {
+        let mut plate = Plate::new(100.0);
+        plate.rectangle([0.0, 0.0], [10.0, 10.0], ink::DOUGH);
+        plate.line(&[[0.0, 5.0], [10.0, 5.0]], ink::DIM);
+        plate.rectangle([20.0, 0.0], [30.0, 10.0], ink::DOUGH);
+        plate.line(&[[20.0, 5.0], [30.0, 5.0]], ink::DIM);
+        assert_eq!(batches(&plate.shapes).len(), 2);
+        // This one lies over the first line, so it cannot go beneath it.
+        plate.rectangle([5.0, 0.0], [15.0, 10.0], ink::DOUGH);
+        assert_eq!(batches(&plate.shapes).len(), 3);
+    }
+}

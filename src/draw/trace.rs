@@ -1,0 +1,245 @@
+//! Outlines as data, and their shortest writing in the path language of SVG: tenths of a
+//! unit, each step from the last. The steps of a hatching then read alike, and what reads
+//! alike takes next to no room in a packed page.
+
+use std::fmt::Write;
+
+use super::plate::{Frame, Point};
+
+/// One movement of the pen.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Step {
+    Move(Point),
+    Line(Point),
+    /// Half a circle of this radius; clockwise or not.
+    Arc(f64, bool, Point),
+    /// Two handles and the end of a cubic curve.
+    Curve([Point; 3]),
+    Close,
+}
+
+/// An outline: any number of open and closed lines.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(super) struct Trace {
+    steps: Vec<Step>,
+}
+
+impl Trace {
+    /// An open line through `points`.
+    pub(super) fn open(points: &[Point]) -> Self {
+        let mut trace = Self::default();
+        trace.run(points);
+        trace
+    }
+
+    /// A closed line through `points`.
+    pub(super) fn closed(points: &[Point]) -> Self {
+        let mut trace = Self::open(points);
+        trace.steps.push(Step::Close);
+        trace
+    }
+
+    /// A circle.
+    pub(super) fn circle([x, y]: Point, radius: f64) -> Self {
+        let (left, right) = ([x - radius, y], [x + radius, y]);
+        let half = |to| Step::Arc(radius, true, to);
+        Self { steps: vec![Step::Move(left), half(right), half(left), Step::Close] }
+    }
+
+    /// A cubic curve.
+    pub(super) fn curve(from: Point, way: [Point; 3]) -> Self {
+        Self { steps: vec![Step::Move(from), Step::Curve(way)] }
+    }
+
+    /// A closed outline from `from` along a line through `by` and an arc to `to`.
+    pub(super) fn sector(
+        [from, by]: [Point; 2],
+        (radius, clockwise): (f64, bool),
+        to: Point,
+    ) -> Self {
+        let arc = Step::Arc(radius, clockwise, to);
+        Self { steps: vec![Step::Move(from), Step::Line(by), arc, Step::Close] }
+    }
+
+    /// Half a disc from `from` round to `to`.
+    pub(super) fn half_disc(
+        from: Point,
+        radius: f64,
+        clockwise: bool,
+        to: Point,
+    ) -> Self {
+        let arc = Step::Arc(radius, clockwise, to);
+        Self { steps: vec![Step::Move(from), arc, Step::Close] }
+    }
+
+    /// Adds an open line through `points`.
+    pub(super) fn run(&mut self, points: &[Point]) {
+        let mut points = points.iter();
+        self.steps.extend(points.next().map(|first| Step::Move(*first)));
+        self.steps.extend(points.map(|point| Step::Line(*point)));
+    }
+
+    /// Adds another outline.
+    pub(super) fn join(&mut self, other: Self) {
+        self.steps.extend(other.steps);
+    }
+
+    /// Whether there is nothing to draw.
+    pub(super) fn is_empty(&self) -> bool {
+        self.steps.is_empty()
+    }
+
+    /// The outline, moved.
+    pub(super) fn moved(self, by: Point) -> Self {
+        let shift = |[x, y]: Point| [x + by[0], y + by[1]];
+        let step = |step| match step {
+            Step::Move(to) => Step::Move(shift(to)),
+            Step::Line(to) => Step::Line(shift(to)),
+            Step::Arc(radius, clockwise, to) => Step::Arc(radius, clockwise, shift(to)),
+            Step::Curve(way) => Step::Curve(way.map(shift)),
+            Step::Close => Step::Close,
+        };
+        Self { steps: self.steps.into_iter().map(step).collect() }
+    }
+
+    /// A rectangle that holds it: arcs and curves with what they may reach.
+    pub(super) fn frame(&self) -> Frame {
+        let mut frame = Frame::NOTHING;
+        for step in &self.steps {
+            match *step {
+                Step::Move(to) | Step::Line(to) => frame = frame.with(to),
+                Step::Arc(radius, _, to) => {
+                    let whole = Frame::at(to).grown(radius);
+                    frame = frame.joined(&whole);
+                }
+                Step::Curve(way) => frame = way.into_iter().fold(frame, Frame::with),
+                Step::Close => {}
+            }
+        }
+        frame
+    }
+
+    /// The outline in the path language.
+    pub(super) fn path(&self) -> String {
+        let mut pen = Pen::default();
+        self.steps.iter().for_each(|step| pen.draw(step));
+        pen.path
+    }
+}
+
+/// Writes steps from where the last one ended, in tenths of a unit, so that no error adds
+/// up along the way.
+#[derive(Default)]
+struct Pen {
+    path: String,
+    at: [i64; 2],
+    start: [i64; 2],
+}
+
+impl Pen {
+    fn draw(&mut self, step: &Step) {
+        match *step {
+            Step::Move(to) => {
+                let verb = if self.path.is_empty() { 'M' } else { 'm' };
+                self.verb(verb, &[to]);
+                self.start = self.at;
+            }
+            Step::Line(to) => self.line(to),
+            Step::Arc(radius, clockwise, to) => {
+                let (r, sweep) = (decimal(tenths(radius)), u8::from(clockwise));
+                self.verb_after(&format!("a{r} {r} 0 0 {sweep}"), &[to], true);
+            }
+            Step::Curve(way) => self.verb('c', &way),
+            Step::Close => {
+                self.path.push('z');
+                self.at = self.start;
+            }
+        }
+    }
+
+    fn line(&mut self, to: Point) {
+        let [x, y] = to.map(tenths);
+        let (run, rise) = (x - self.at[0], y - self.at[1]);
+        match (run, rise) {
+            (0, 0) => {}
+            (run, 0) => self.path += &format!("h{}", decimal(run)),
+            (0, rise) => self.path += &format!("v{}", decimal(rise)),
+            _ => return self.verb('l', &[to]),
+        }
+        self.at = [x, y];
+    }
+
+    fn verb(&mut self, verb: char, points: &[Point]) {
+        self.verb_after(&verb.to_string(), points, false);
+    }
+
+    /// Writes `verb` and the steps to `points`, all from where the pen is.
+    fn verb_after(&mut self, verb: &str, points: &[Point], mut spaced: bool) {
+        self.path += verb;
+        let mut end = self.at;
+        for point in points {
+            end = point.map(tenths);
+            for axis in [0, 1] {
+                let step = end[axis] - self.at[axis];
+                let gap = if spaced && step >= 0 { " " } else { "" };
+                // Writing to a String cannot fail.
+                let _ = write!(self.path, "{gap}{}", decimal(step));
+                spaced = true;
+            }
+        }
+        self.at = end;
+    }
+}
+
+/// A place in tenths; what is no number, or out of all bounds, ends at one.
+fn tenths(value: f64) -> i64 {
+    // In range by the clamp; not-a-number becomes nought.
+    (value.clamp(-1e9, 1e9) * 10.0).round() as i64
+}
+
+/// Tenths as a number, without an empty place.
+fn decimal(tenths: i64) -> String {
+    let sign = if tenths < 0 { "-" } else { "" };
+    let (whole, rest) = (tenths.unsigned_abs() / 10, tenths.unsigned_abs() % 10);
+    match (whole, rest) {
+        (whole, 0) => format!("{sign}{whole}"),
+        (0, rest) => format!("{sign}.{rest}"),
+        (whole, rest) => format!("{sign}{whole}.{rest}"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn steps_are_written_from_the_last() {
+        let mut trace = Trace::closed(&[[10.0, 20.0], [30.5, 20.0], [30.5, 8.0]]);
+        trace.run(&[[9.0, 20.0], [9.5, 19.5]]);
+        assert_eq!(trace.path(), "M10 20h20.5v-12zm-1 0l.5-.5");
+    }
+
+    #[test]
+    fn circles_and_curves_close_where_they_began() {
+        let circle = Trace::circle([20.0, 10.0], 5.0);
+        assert_eq!(circle.path(), "M15 10a5 5 0 0 1 10 0a5 5 0 0 1-10 0z");
+        let curve = Trace::curve([0.0, 0.0], [[0.0, -5.0], [9.0, -5.0], [9.0, 0.0]]);
+        assert_eq!(curve.path(), "M0 0c0-5 9-5 9 0");
+        assert_eq!(curve.frame().top, -5.0);
+    }
+
+    #[test]
+    fn no_error_adds_up() {
+        let points: Vec<Point> = (0..100).map(|n| [f64::from(n) * 0.333, 0.0]).collect();
+        let path = Trace::open(&points).path();
+        let sum: f64 =
+            path.split('h').skip(1).filter_map(|s| s.parse::<f64>().ok()).sum();
+        assert!((sum - 33.0).abs() < 1e-9, "{path}");
+    }
+
+    #[test]
+    fn what_is_no_number_is_written_as_one() {
+        let path = Trace::open(&[[f64::NAN, f64::INFINITY], [1.0, -1e300]]).path();
+        assert!(!path.contains("NaN") && !path.contains("inf"), "{path}");
+    }
+}

@@ -1,0 +1,144 @@
+//! Hydration: the liquid in a dough over its flour.
+//!
+//! Plain hydration counts water, milk and other liquids by their whole weight; true
+//! hydration counts the water in them, and in dairy, eggs and butter: grams × water in
+//! 100 g / 100, the water from USDA SR28 (nutrient 255). The flour's own water is counted
+//! in neither, and roll-in fat is no part of the dough.
+
+use crate::measure::{Exact, Mass, exact};
+use crate::pantry::{Item, Kind};
+
+use super::Book;
+use super::expand::{Contents, batch, expand};
+use super::flow::{Flow, is_dough, is_roll_in};
+use super::weigh::{Formula, Source, weigh};
+
+/// Levels of included doughs that are opened.
+const DEEPEST: usize = 16;
+
+/// How hydration is counted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Counting {
+    /// Plain liquids by their whole weight.
+    Liquids,
+    /// The water in liquids, dairy, eggs and fats.
+    Water,
+}
+
+/// What goes into the dough: the sections that are dough, and what is mixed in. Wash, filling and roll-in fat stay out.
+pub fn in_the_dough(section: &str, formula: &Formula, flow: &Flow, book: Book) -> bool {
+    if is_roll_in(section, formula) {
+        return false;
+    }
+    let dough = |at: usize| is_dough(formula.lines[at].section, formula, book);
+    is_dough(section, formula, book)
+        || formula.lines.iter().enumerate().any(|(at, line)| {
+            line.section == section && line.mass.is_some() && flow.is_mixed(at, &dough)
+        })
+}
+
+/// The hydration of the dough in percent of its flour; `None` without flour, and where the
+/// water in an ingredient is asked for and not known.
+pub fn hydration(
+    formula: &Formula,
+    flow: &Flow,
+    counting: Counting,
+    book: Book,
+) -> Option<Exact> {
+    let mut contents = Contents::new();
+    gather(formula, flow, &exact(1, 1), book, &mut contents, 0);
+    let flour: Mass = contents
+        .values()
+        .filter(|(item, _)| item.kind == Kind::Flour)
+        .map(|(_, mass)| mass.clone())
+        .sum();
+    let mut water = Mass::zero();
+    for (item, mass) in contents.values() {
+        water = water + mass * &share(item, counting)?;
+    }
+    water.over(&flour).map(|share| share * exact(100, 1))
+}
+
+/// The part of an ingredient that counts; `None` where it is not known.
+fn share(item: &Item, counting: Counting) -> Option<Exact> {
+    let wet = matches!(item.kind, Kind::Liquid | Kind::Dairy | Kind::Egg | Kind::Fat);
+    match counting {
+        Counting::Liquids => Some(exact(i64::from(item.kind == Kind::Liquid), 1)),
+        Counting::Water if wet => item.water.as_ref().map(|water| water / exact(100, 1)),
+        Counting::Water => Some(exact(0, 1)),
+    }
+}
+
+/// Collects what is in the dough, included doughs without their roll-in fat.
+fn gather<'a>(
+    formula: &Formula<'a>,
+    flow: &Flow,
+    factor: &Exact,
+    book: Book<'a>,
+    contents: &mut Contents<'a>,
+    depth: usize,
+) {
+    let sections = formula.lines.iter().filter(|line| {
+        depth <= DEEPEST && in_the_dough(line.section, formula, flow, book)
+    });
+    for line in sections {
+        let mass = &line.mass() * factor;
+        match line.source {
+            Source::Item(item) => {
+                let entry =
+                    contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
+                entry.1 = entry.1.clone() + mass;
+            }
+            Source::Recipe(recipe) => {
+                let inner = weigh(recipe, book).0;
+                let share = mass.over(&batch(&inner, recipe));
+                let share = share.unwrap_or_else(|| exact(0, 1));
+                let flow = Flow::new(recipe, &inner);
+                gather(&inner, &flow, &share, book, contents, depth + 1);
+            }
+        }
+    }
+}
+
+/// The ingredients of the dough whose water is not known, where true hydration needs it.
+pub fn dry_unknown<'a>(formula: &Formula<'a>, book: Book<'a>) -> Vec<&'a str> {
+    let contents = expand(formula, &exact(1, 1), book);
+    let unknown = contents.values().filter(|(item, mass)| {
+        mass.is_positive() && share(item, Counting::Water).is_none()
+    });
+    unknown.map(|(item, _)| item.name.as_str()).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing;
+    use super::*;
+
+    fn both(formula: &str, body: &str) -> [Option<Exact>; 2] {
+        let mut found = [None, None];
+        testing::with_body(formula, body, |formula, recipe, book| {
+            let flow = Flow::new(recipe, formula);
+            found = [Counting::Liquids, Counting::Water]
+                .map(|counting| hydration(formula, &flow, counting, book));
+        });
+        found
+    }
+
+    /// 500 g flour with 200 g whole milk, 250 g egg and 250 g butter: USDA SR28 gives
+    /// 88.13, 76.15 and 17.94 g of water in 100 g, so (176.26 + 190.375 + 44.85) / 500.
+    #[test]
+    fn the_water_in_milk_eggs_and_butter() {
+        let formula = "formula:\n  dough:\n    - 500 g bread flour\n    - 200 g whole milk\n    - 250 g egg\n    - 250 g butter\n";
+        let found = both(formula, "");
+        assert_eq!(found, [Some(exact(40, 1)), Some(exact(82_297, 1000))]);
+    }
+
+    /// Wash and roll-in fat are not in the dough; butter worked in at the mixer is.
+    #[test]
+    fn only_what_is_in_the_dough_counts() {
+        let formula = "formula:\n  dough:\n    - 500 g bread flour\n    - 250 g water\n  enriching:\n    - 100 g butter\n    - 20 g sugar\n  roll-in:\n    - 200 g butter\n  wash:\n    - 100 g whole milk\n";
+        let body = "## Mix\n~~~ticket\nuses: dough\nkit: 1 mixer\n~~~\n## Enrich\n~~~ticket\nuses: enriching\nkit: 1 mixer\n~~~\n## Wash\n~~~ticket\nuses: roll-in, wash\n~~~\n";
+        let water = exact(250 * 9990 + 100 * 1794, 500 * 100);
+        assert_eq!(both(formula, body), [Some(exact(50, 1)), Some(water)]);
+    }
+}

@@ -1,0 +1,129 @@
+//! Remarks on the numbers: what a baker must know of them that no column says.
+
+use crate::formula::{Filling, boiling, filling, yeast_instead};
+use crate::measure::{Label, Length, Mass, Temperature, exact, show};
+use crate::pantry::Kind;
+use crate::work::Work;
+
+use super::super::Note;
+use super::{Context, lines};
+
+/// Below this the boiling point is as on the sea: half a Celsius degree is nothing on a
+/// kitchen thermometer. In metres.
+const LOW: i64 = 150;
+
+/// Every remark that applies.
+pub(super) fn notes(work: &Work, context: Context) -> Vec<Note> {
+    let mut notes = yeast(work, context);
+    notes.extend(boils(work, context));
+    notes.extend(tin_depth(work, context));
+    notes.extend(half_pieces(work, context));
+    notes.extend(reroll(work, context));
+    notes
+}
+
+fn note(name: &str, text: Label) -> Note {
+    Note { name: name.to_owned(), text }
+}
+
+/// A sentence from the words, with labels filled in for each unit system.
+fn fill(key: &str, values: &[(&str, &Label)], context: Context) -> Label {
+    let with = |of: &dyn Fn(&Label) -> String| {
+        let values: Vec<(&str, String)> =
+            values.iter().map(|(name, label)| (*name, of(label))).collect();
+        let values: Vec<(&str, &str)> =
+            values.iter().map(|(name, value)| (*name, value.as_str())).collect();
+        context.words.fill(key, &values)
+    };
+    Label::new(with(&|label| label.metric.clone()), with(&|label| label.us.clone()))
+}
+
+/// Each yeast of the formula with what would do its work.
+fn yeast(work: &Work, context: Context) -> Vec<Note> {
+    let mut weights: Vec<(&str, Mass)> = Vec::new();
+    for line in work.formula.lines.iter().filter(|line| line.is(Kind::Leavener)) {
+        let mass = &line.mass() * &work.factor;
+        match weights.iter_mut().find(|(name, _)| *name == line.title()) {
+            Some((_, sum)) => *sum = sum.clone() + mass,
+            None => weights.push((line.title(), mass)),
+        }
+    }
+    let notes = weights.iter().filter_map(|(name, mass)| {
+        let [(one, of_one), (two, of_two)] = yeast_instead(name, mass).try_into().ok()?;
+        let weight = |mass: &Mass| lines::weight(mass, Kind::Leavener, context);
+        let same = |text: &str| Label::same(text);
+        let values = [
+            ("name", &same(name)),
+            ("weight", &weight(mass)),
+            ("one", &same(one)),
+            ("of-one", &weight(&of_one)),
+            ("two", &same(two)),
+            ("of-two", &weight(&of_two)),
+        ];
+        Some(note("yeast", fill("note-yeast", &values, context)))
+    });
+    notes.collect()
+}
+
+/// Where water boils, for custards and syrups in a high classroom.
+fn boils(work: &Work, context: Context) -> Option<Note> {
+    let altitude = context.book.content.course.as_ref()?.altitude.as_ref()?;
+    let boiled = |section| filling(section, &work.formula, context.book);
+    let sorts: Vec<Filling> =
+        work.formula.lines.iter().filter_map(|line| boiled(line.section)).collect();
+    let applies = sorts.iter().any(|sort| *sort != Filling::Cream);
+    if !applies || *altitude < Length::centimetres(exact(100 * LOW, 1)) {
+        return None;
+    }
+    let boils = boiling(altitude);
+    let step = &Temperature::celsius(exact(100, 1)) - &boils;
+    let (celsius, fahrenheit) = (step.in_celsius(), step.in_celsius() * exact(9, 5));
+    let drop = Label::new(
+        format!("{} °C", show::decimal(celsius, 0)),
+        format!("{} °F", show::decimal(&fahrenheit, 0)),
+    );
+    let values = [
+        ("height", &height(altitude)),
+        ("boils", &show::temperature(&boils)),
+        ("drop", &drop),
+    ];
+    Some(note("boiling", fill("note-boiling", &values, context)))
+}
+
+/// A height to ten metres and fifty feet.
+fn height(altitude: &Length) -> Label {
+    let metres = altitude.amount() / exact(100, 1);
+    let feet = altitude.in_inches() / exact(12, 1);
+    let to =
+        |value, step| show::decimal(&crate::measure::round_to(value, &exact(step, 1)), 0);
+    Label::new(format!("{} m", to(&metres, 10)), format!("{} ft", to(&feet, 50)))
+}
+
+fn tin_depth(work: &Work, context: Context) -> Option<Note> {
+    let text = || Label::same(context.words.get("note-tin-depth"));
+    work.depth_assumed.then(|| note("tin-depth", text()))
+}
+
+/// The half triangles at the ends of the last cut's rows.
+fn half_pieces(work: &Work, context: Context) -> Option<Note> {
+    let (_, cut) = work.cuts.last()?;
+    let halves = cut.as_ref().ok()?.layout.halves.len() as u64 * work.doughs;
+    let whole = halves / 2;
+    let values = [("halves", halves.to_string()), ("whole", whole.to_string())];
+    let values = values.each_ref().map(|(name, value)| (*name, value.as_str()));
+    (whole > 0).then(|| {
+        let text = context.words.fill("note-half-pieces", &values);
+        note("half-pieces", Label::same(text))
+    })
+}
+
+/// What the scrap of the last cut still gives.
+fn reroll(work: &Work, context: Context) -> Option<Note> {
+    let (_, cut) = work.cuts.last()?;
+    let again = cut.as_ref().ok()?.reroll.as_ref()?;
+    let pieces = (again.pieces.len() as u64 * work.doughs).to_string();
+    let key = if pieces == "1" { "note-reroll-one" } else { "note-reroll" };
+    let values =
+        [("pieces", &Label::same(pieces.as_str())), ("size", &show::size(&again.sheet))];
+    Some(note("reroll", fill(key, &values, context)))
+}

@@ -1,0 +1,103 @@
+//! The order of the modules in `src/lib.rs` is the way of the data: a module may use what
+//! stands above it, never what stands below.
+#![allow(clippy::disallowed_methods, reason = "the sources are read")]
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// The modules in order.
+fn modules() -> Vec<String> {
+    let map = fs::read_to_string("src/lib.rs").expect("the map is there");
+    let names = map.lines().filter_map(|line| line.strip_prefix("pub mod "));
+    names.map(|name| name.trim_end_matches(';').to_owned()).collect()
+}
+
+/// The source files of a module: one file, or a folder of them.
+fn sources(module: &str) -> Vec<PathBuf> {
+    let file = Path::new("src").join(format!("{module}.rs"));
+    let mut sources = below(&Path::new("src").join(module));
+    sources.extend(file.is_file().then_some(file));
+    sources
+}
+
+fn below(folder: &Path) -> Vec<PathBuf> {
+    let entries = fs::read_dir(folder).into_iter().flatten().flatten();
+    let paths = entries.map(|entry| entry.path());
+    paths
+        .flat_map(|path| if path.is_dir() { below(&path) } else { vec![path] })
+        .filter(|path| path.extension().is_some_and(|end| end == "rs"))
+        .collect()
+}
+
+/// The modules that a source names after `crate::`, outside comments.
+fn used(source: &str) -> Vec<String> {
+    let code: Vec<&str> =
+        source.lines().map(|line| line.split("//").next().unwrap_or_default()).collect();
+    let code = code.join("\n");
+    code.split("crate::").skip(1).flat_map(roots).collect()
+}
+
+/// The first names of a path, or of each path of a group: `{fault::Fault, words::Words}`.
+fn roots(path: &str) -> Vec<String> {
+    let Some(group) = path.strip_prefix('{') else { return vec![name(path)] };
+    let (mut roots, mut depth, mut start) = (Vec::new(), 1, 0);
+    for (at, letter) in group.char_indices() {
+        match letter {
+            '{' => depth += 1,
+            '}' => depth -= 1,
+            _ => {}
+        }
+        if depth == 0 || (depth == 1 && letter == ',') {
+            roots.push(name(group[start..at].trim()));
+            start = at + 1;
+        }
+        if depth == 0 {
+            break;
+        }
+    }
+    roots
+}
+
+fn name(path: &str) -> String {
+    path.chars().take_while(|letter| letter.is_alphanumeric() || *letter == '_').collect()
+}
+
+#[test]
+fn groups_and_comments_are_read() {
+    let source = "use crate::{fault::{Fault, Place}, words::Words};\n// crate::cli\nlet x = crate::time::plan();";
+    assert_eq!(used(source), ["fault", "words", "time"]);
+}
+
+#[test]
+fn every_arrow_points_upward() {
+    let modules = modules();
+    assert!(modules.len() > 10, "the map is read: {modules:?}");
+    let mut against = Vec::new();
+    for (at, module) in modules.iter().enumerate() {
+        for file in sources(module) {
+            let source = fs::read_to_string(&file).expect("a source is text");
+            let below =
+                used(&source).into_iter().filter(|name| modules[at + 1..].contains(name));
+            against.extend(below.map(|name| format!("{} uses `{name}`", file.display())));
+        }
+    }
+    assert!(
+        against.is_empty(),
+        "against the order of src/lib.rs:\n{}",
+        against.join("\n")
+    );
+}
+
+#[test]
+fn every_source_belongs_to_a_module() {
+    let mut known: Vec<PathBuf> =
+        modules().iter().flat_map(|module| sources(module)).collect();
+    known.extend(
+        ["lib.rs", "main.rs", "build.rs"].map(|name| Path::new("src").join(name)),
+    );
+    let stray: Vec<PathBuf> = below(Path::new("src"))
+        .into_iter()
+        .filter(|file| !known.contains(file))
+        .collect();
+    assert!(stray.is_empty(), "in no module of src/lib.rs: {stray:?}");
+}

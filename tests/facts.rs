@@ -1,0 +1,90 @@
+//! What the program works out, as scripts read it.
+
+mod common;
+
+use std::path::Path;
+
+use common::{COURSE, facts, golden};
+use serde_json::Value;
+
+/// The numbers at the end of a lamination: fat layers, merged, every ply counted.
+fn layers(facts: &Value) -> [u64; 3] {
+    let lamination = &facts["lamination"];
+    ["fat_layers", "layers_merged", "layers_unmerged"]
+        .map(|name| lamination[name].as_u64().unwrap_or_default())
+}
+
+fn number(value: &Value) -> f64 {
+    value.as_f64().unwrap_or(f64::NAN)
+}
+
+/// Twelve right triangles from rectangles of 10 by 4 in, with no scrap.
+fn assert_classic_cut(facts: &Value) {
+    let cut = &facts["cuts"][0];
+    assert_eq!(cut["shape"], "right triangle");
+    assert_eq!(cut["pieces"], 12);
+    let mut sides = [number(&cut["base_cm"]) / 2.54, number(&cut["height_cm"]) / 2.54];
+    sides.sort_by(f64::total_cmp);
+    assert!((sides[0] - 4.0).abs() < 1e-9 && (sides[1] - 10.0).abs() < 1e-9, "{sides:?}");
+    assert_eq!(cut["polygons_cm"].as_array().map(Vec::len), Some(12));
+    assert!(number(&cut["scrap_percent"]).abs() < 1e-9);
+}
+
+/// An envelope lock-in (one layer of fat), two book turns and a letter turn:
+/// 4 × 4 × 3 = 48 layers of fat; 2 × 48 + 1 = 97 where dough merges with dough;
+/// 3 × 48 = 144 with every ply counted. A sheet of 20 × 12 in in three strips, two across,
+/// is six rectangles of 10 × 4 in, each cut on the diagonal. Common practice, no source.
+#[test]
+fn the_classic_schedule() {
+    for (content, block, pieces) in [
+        ("content", "layered-dough", "crescents"),
+        (COURSE, "small-block", "small-crescents"),
+    ] {
+        for recipe in [block, pieces] {
+            let facts = facts(Path::new(content), recipe);
+            assert_eq!(layers(&facts), [48, 97, 144], "{recipe}");
+            let turns = facts["lamination"]["turns"].to_string();
+            assert_eq!(turns, r#"["book","book","letter"]"#, "{recipe}");
+        }
+        assert_classic_cut(&facts(Path::new(content), pieces));
+    }
+}
+
+/// The facts of the tiny course, but for the prose, which the golden page shows.
+#[test]
+fn golden_facts() {
+    for recipe in ["small-block", "small-crescents"] {
+        let mut facts = facts(Path::new(COURSE), recipe);
+        if let Some(facts) = facts.as_object_mut() {
+            facts.retain(|name, _| {
+                !["opening", "parts", "caution_texts"].contains(&name.as_str())
+            });
+        }
+        let text = serde_json::to_string_pretty(&facts).unwrap_or_default() + "\n";
+        golden(&format!("golden/{recipe}.json"), &text);
+    }
+}
+
+/// Scaling by pieces and back by batches leaves every weight as it was.
+#[test]
+fn scaling_comes_home() {
+    let at = |arguments: &[&str]| {
+        let all: Vec<&str> =
+            ["facts", "small-crescents"].iter().chain(arguments).copied().collect();
+        let answer = common::tourier(Path::new(COURSE), &all);
+        serde_json::from_str::<Value>(&answer.out).expect("facts are JSON")
+    };
+    let (plain, twelve, one) =
+        (at(&[]), at(&["--pieces", "12"]), at(&["--batches", "1"]));
+    assert_eq!(plain["formula"], twelve["formula"]);
+    assert_eq!(plain["formula"], one["formula"]);
+    let double = at(&["--pieces", "24"]);
+    for (single, twice) in lines(&plain).iter().zip(lines(&double)) {
+        assert!((twice - 2.0 * single).abs() < 0.002, "{single} g, doubled {twice} g");
+    }
+}
+
+fn lines(facts: &Value) -> Vec<f64> {
+    let lines = facts["formula"].as_array().cloned().unwrap_or_default();
+    lines.iter().filter_map(|line| line["grams"].as_f64()).collect()
+}

@@ -1,0 +1,52 @@
+"""Scan codes, read from paper as a phone reads them: with `zbar` from a grey picture.
+
+    python3 codes.py SITE WORK ADDRESS
+
+Every page of every handout is rendered at 200 dots an inch in grey (`poppler-utils`) and
+its QR codes (ISO/IEC 18004) are decoded. A student sheet and a large print lead to the
+recipe's page at ADDRESS in their own units, and to each of the recipe's videos; a bench
+card has no code.
+"""
+
+import os
+import subprocess
+import sys
+import tempfile
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+
+from pdf import NAME
+from tally import Tally, facts
+
+
+def decoded(file):
+    """What the codes on all pages of a file say, as a set."""
+    with tempfile.TemporaryDirectory() as folder:
+        page = Path(folder, "page")
+        subprocess.run(["pdftoppm", "-r", "200", "-gray", file, page], check=True)
+        pages = sorted(Path(folder).iterdir())
+        command = ["zbarimg", "--quiet", "--raw", "-Sdisable", "-Sqrcode.enable", *pages]
+        answer = subprocess.run(command, capture_output=True, text=True)
+        return set(answer.stdout.split())
+
+
+def main(site, work, address):
+    tally, sheets = Tally(), facts(work)
+    files = sorted(Path(site).rglob("*.pdf"))
+    with ThreadPoolExecutor(os.cpu_count()) as pool:
+        codes = list(pool.map(decoded, files))
+    for file, found in zip(files, codes):
+        match = NAME.fullmatch(file.stem)
+        if not match or match[1] not in sheets:
+            tally.check(False, f"{file.stem} is no handout's name")
+            continue
+        recipe, kind, units, _ = match.groups()
+        videos = {video["address"] for video in sheets[recipe]["videos"]}
+        page = f"{address}recipes/{recipe}/#{units}"
+        wanted = set() if kind == "bench" else {page} | videos
+        tally.check(found == wanted, f"{file.stem}: codes say {found}, not {wanted}")
+    return tally.end()
+
+
+if __name__ == "__main__":
+    sys.exit(main(*sys.argv[1:]))
