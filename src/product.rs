@@ -22,6 +22,9 @@ const PROGRAM: &str = env!("TOURIER_BUILD");
 /// Width of the picture for link previews, in pixels.
 const SOCIAL_WIDTH: u32 = 1200;
 
+/// Width of a drawing as PNG, in pixels.
+const DRAWING_WIDTH: u32 = 1280;
+
 /// How a file is made when it is out of date; the reason where it cannot be.
 pub type Make<'a> = Box<dyn Fn() -> Result<Vec<u8>, String> + Send + Sync + 'a>;
 
@@ -136,14 +139,17 @@ pub fn products<'a>(
     let pages = site::pages(&input)?;
     let mut all: Vec<Product> =
         pages.into_iter().map(|page| Product::ready(page.path, page.bytes)).collect();
+    let brush = Brush { theme, fonts: files_key(theme, theme.below("fonts/")) };
     all.extend(
         plates.figures.iter().filter(|((_, batch), _)| is_published(batch)).flat_map(
             |((name, _), figures)| {
-                figures.iter().flat_map(|figure| drawing_files(name, figure))
+                figures.iter().flat_map(|figure| drawing_files(name, figure, &brush))
             },
         ),
     );
-    all.extend(plates.recipes.iter().map(|sheets| picture(sheets, plates, words, theme)));
+    all.extend(
+        plates.recipes.iter().map(|sheets| picture(sheets, plates, words, &brush)),
+    );
     let press = Arc::new(Press::new(theme));
     let look = theme_key(theme);
     all.extend(links.iter().filter_map(|link| {
@@ -160,28 +166,41 @@ fn is_published(batch: &str) -> bool {
     matches!(batch, "" | "x1")
 }
 
-fn drawing_files<'a>(name: &str, figure: &Figure) -> Vec<Product<'a>> {
-    let path =
-        |units: Units| format!("drawings/{name}/{}-{}.svg", figure.name, units.word());
-    [Units::Metric, Units::Us]
-        .into_iter()
-        .map(|units| {
-            Product::ready(path(units), units.of(&figure.svg).as_bytes().to_vec())
-        })
-        .collect()
+/// A drawing as SVG and as PNG, in both unit systems.
+fn drawing_files<'a>(name: &str, figure: &Figure, brush: &Brush<'a>) -> Vec<Product<'a>> {
+    let files = |units: Units| {
+        let stem = format!("drawings/{name}/{}-{}", figure.name, units.word());
+        let svg = units.of(&figure.svg).to_owned();
+        let as_written = Product::ready(format!("{stem}.svg"), svg.clone().into_bytes());
+        [as_written, painted(format!("{stem}.png"), svg, DRAWING_WIDTH, brush)]
+    };
+    [Units::Metric, Units::Us].into_iter().flat_map(files).collect()
+}
+
+/// What pictures are made with.
+struct Brush<'a> {
+    theme: &'a Theme,
+    /// Stands for the theme's fonts.
+    fonts: String,
+}
+
+/// A picture of an SVG document, with the fonts of the theme.
+fn painted<'a>(path: String, svg: String, width: u32, brush: &Brush<'a>) -> Product<'a> {
+    let inputs = svg.clone().into_bytes();
+    let (theme, fonts) = (brush.theme, &brush.fonts);
+    let make = move || png(&svg, theme, width).map_err(|error| error.to_string());
+    Product::new(path, &[&inputs, fonts.as_bytes()], Box::new(make))
 }
 
 fn picture<'a>(
     sheets: &RecipeSheets,
     plates: &Plates,
     words: &Words,
-    theme: &'a Theme,
+    brush: &Brush<'a>,
 ) -> Product<'a> {
     let svg = social(&sheets.base, &plates.course, words);
     let path = format!("recipes/{}/social.png", sheets.base.recipe);
-    let inputs = svg.clone().into_bytes();
-    let make = move || png(&svg, theme, SOCIAL_WIDTH).map_err(|error| error.to_string());
-    Product::new(path, &[&inputs, theme_key(theme).as_bytes()], Box::new(make))
+    painted(path, svg, SOCIAL_WIDTH, brush)
 }
 
 /// What handouts are set with.
@@ -214,9 +233,12 @@ fn handout<'a>(
     Product::new(link.path.clone(), &[&inputs, setting.look.as_bytes()], Box::new(make))
 }
 
-/// Stands for what of the theme goes into handouts and pictures.
+/// Stands for what of the theme goes into handouts.
 fn theme_key(theme: &Theme) -> String {
-    let files = theme.below("paper/").chain(theme.below("fonts/"));
+    files_key(theme, theme.below("paper/").chain(theme.below("fonts/")))
+}
+
+fn files_key<'p>(theme: &Theme, files: impl Iterator<Item = &'p str>) -> String {
     let parts: Vec<&[u8]> = files
         .flat_map(|path| [path.as_bytes(), theme.bytes(path).unwrap_or(&[])])
         .collect();

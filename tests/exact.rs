@@ -18,6 +18,8 @@ fn floats(folder: &Path, found: &mut Vec<String>) {
             continue;
         }
         let text = fs::read_to_string(&path).unwrap_or_default();
+        // Tests may measure an exact result against a float.
+        let text = text.split("#[cfg(test)]").next().unwrap_or_default();
         for (number, line) in text.lines().enumerate() {
             let code = line.split("//").next().unwrap_or_default();
             // The reader takes a number of a YAML head back to the text it came from.

@@ -63,7 +63,8 @@ fn projects_are_proven() -> Outcome {
     for line in optima.lines() {
         let Some((name, optimum)) = line.split_once(',') else { continue };
         let file = Path::new(&folder).join(name.trim());
-        let (Ok(optimum), Ok(text)) = (optimum.trim().parse(), std::fs::read_to_string(file))
+        let (Ok(optimum), Ok(text)) =
+            (optimum.trim().parse(), std::fs::read_to_string(file))
         else {
             continue;
         };
@@ -106,7 +107,9 @@ fn job_shop(shop: &serde_json::Value) -> Problem {
     for (minutes, machines) in minutes.iter().zip(&machines) {
         for (at, (minutes, machine)) in minutes.iter().zip(machines).enumerate() {
             let task = problem.tasks.len();
-            problem.tasks.push(Task { minutes: *minutes, starts: vec![(0, horizon - minutes)] });
+            problem
+                .tasks
+                .push(Task { minutes: *minutes, starts: vec![(0, horizon - minutes)] });
             if at > 0 {
                 problem.links.push(follows(task - 1, task));
             }
@@ -127,12 +130,14 @@ fn project(text: &str) -> Result<Problem, Box<dyn Error>> {
         line.split_whitespace().filter_map(|word| word.parse().ok()).collect()
     };
     let under = |head: &str, skip: usize| -> Result<Vec<Vec<i32>>, Box<dyn Error>> {
-        let at = lines.iter().position(|line| line.starts_with(head)).ok_or("no such part")?;
+        let at =
+            lines.iter().position(|line| line.starts_with(head)).ok_or("no such part")?;
         let rows = lines.iter().skip(at + skip).map(|line| numbers(line));
         Ok(rows.take_while(|row| !row.is_empty()).collect())
     };
     let (order, needs) = (under("PRECEDENCE", 2)?, under("REQUESTS", 3)?);
-    let capacity = under("RESOURCEAVAIL", 2)?.into_iter().next().ok_or("no capacities")?;
+    let capacity =
+        under("RESOURCEAVAIL", 2)?.into_iter().next().ok_or("no capacities")?;
     let horizon: i32 = needs.iter().filter_map(|row| row.get(2)).sum();
     let mut problem = Problem::default();
     for row in &needs {

@@ -11,6 +11,7 @@ mod kit;
 mod lamination;
 mod layers;
 mod links;
+mod look;
 mod materials;
 mod names;
 mod ovens;
@@ -107,5 +108,7 @@ pub fn content(content: &Content) -> Vec<Fault> {
     faults.extend(names::lessons(content));
     faults.extend(links::links(content));
     faults.extend(classes::classes(content));
+    faults.extend(look::accent(content));
+    faults.extend(look::logo(content));
     faults
 }

@@ -2,10 +2,10 @@
 
 use num_traits::Zero;
 
-use crate::measure::{CupSet, Exact, Mass, Unit, exact, show};
+use crate::measure::{CupSet, Exact, Mass, Temperature, Unit, exact, show};
 use crate::model::Quantity;
 use crate::pantry::{Item, Pantry};
-use crate::read::amount_of;
+use crate::read::{amount_of, temperature};
 
 use super::args::{Args, ConvertArgs};
 use super::{Done, Stop, open};
@@ -33,6 +33,9 @@ fn convert(
     pantry: &Pantry,
     cups: CupSet,
 ) -> Result<String, String> {
+    if let Some(degrees) = temperature(text) {
+        return between_ovens(text, &degrees, unit);
+    }
     let wanted = Unit::parse(unit).ok_or_else(|| format!("`{unit}` is no unit"))?;
     let (quantity, name) = amount_of(text, true)
         .ok_or_else(|| format!("`{text}` does not read; write \"2 cups bread flour\""))?;
@@ -63,6 +66,33 @@ fn convert(
         wanted.word(),
         density.unwrap_or_default()
     ))
+}
+
+/// An oven in the other scale, or with and without its fan.
+fn between_ovens(
+    text: &str,
+    degrees: &Temperature,
+    wanted: &str,
+) -> Result<String, String> {
+    let celsius = text.contains('C');
+    let in_its_scale = |degrees: &Temperature| {
+        let label = show::temperature(degrees);
+        if celsius { label.metric } else { label.us }
+    };
+    match wanted.trim().trim_start_matches('°') {
+        "C" | "F" => {
+            let label = show::temperature(degrees);
+            let shown = if wanted.contains('C') { label.metric } else { label.us };
+            Ok(format!("{text} = {shown}"))
+        }
+        "fan" => Ok(format!("{text} = {} with a fan", in_its_scale(&degrees.with_fan()))),
+        "no fan" => {
+            Ok(format!("{text} with a fan = {}", in_its_scale(&degrees.without_fan())))
+        }
+        _ => Err(format!(
+            "`{wanted}` is no way to say a temperature; write °C, °F, fan or \"no fan\""
+        )),
+    }
 }
 
 /// Whether the way leads from weight to volume or back.
@@ -143,5 +173,19 @@ mod tests {
             say("1 cup bread flower", "g").is_err_and(|why| why.contains("bread flour"))
         );
         assert!(say("1 cup baker's dust", "g").is_err());
+    }
+
+    /// NIST SP 811 B.8: 375 °F are 190.6 °C; a fan oven is about 20 °C cooler: New South
+    /// Wales Government conversion chart.
+    #[test]
+    fn ovens_both_ways() {
+        let pantry = Pantry::built_in();
+        let say = |text: &str, unit: &str| convert(text, unit, &pantry, CupSet::Us);
+        assert_eq!(say("375 °F", "°C").as_deref(), Ok("375 °F = 191 °C"));
+        assert_eq!(say("190 °C", "F").as_deref(), Ok("190 °C = 374 °F"));
+        assert_eq!(say("190 °C", "fan").as_deref(), Ok("190 °C = 170 °C with a fan"));
+        assert_eq!(say("375 °F", "fan").as_deref(), Ok("375 °F = 339 °F with a fan"));
+        assert_eq!(say("170 °C", "no fan").as_deref(), Ok("170 °C with a fan = 190 °C"));
+        assert!(say("190 °C", "g").is_err());
     }
 }

@@ -13,6 +13,7 @@ mod root;
 mod scale;
 
 pub mod cutting;
+pub mod shaping;
 
 pub use batch::Batch;
 pub use fit::{

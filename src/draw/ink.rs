@@ -69,6 +69,14 @@ inks! {
     /// The spine: the closed fold.
     SPINE = "d-line d-spine",
         r##"fill="none" stroke="#2b2622" stroke-width="8" stroke-linecap="round""##;
+    /// An edge of dough on dough.
+    EDGE = "d-line d-edge", r##"fill="none" stroke="#5a4a37" stroke-width="2""##;
+    /// Layers too fine to tell apart.
+    TONE = "d-fat-line d-tone", r##"fill="none" stroke="#6e4f00" stroke-width="0.8""##;
+    /// A stick of filling.
+    STICK = "d-stick", r##"fill="#5b3a29" stroke="#2b2622" stroke-width="1.5""##;
+    /// A tray, a tin, an oven: metal.
+    TRAY = "d-paper d-tray", r##"fill="#ffffff" stroke="#2b2622" stroke-width="3""##;
     /// Where something was, or will lie.
     GHOST = "d-line d-ghost",
         r##"fill="none" stroke="#6a6058" stroke-width="1.5" stroke-dasharray="4 5""##;

@@ -6,7 +6,7 @@ use super::envelope;
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::panels::{in_a_row, panels, side_by_side};
-use super::plate::{MARGIN, Plate, Point, Text, WIDTH};
+use super::plate::{MARGIN, Plate, Point, RING, Text, WIDTH};
 use super::section::{Bed, Flap, Layer, Stage, THICK, draw_bed, hatch_fat, stage};
 use super::turn::{Marked, ROOM, Setting, WIDE_ROOM, sheet};
 use super::voice::Voice;
@@ -158,7 +158,19 @@ fn fat_block(
         let x = setting.corner[0] + (f64::from(*flap) + 0.5) * part;
         plate.ring([x, centre[1]], index + 1);
     }
-    tag(plate, voice.of(&fact.block), [middle, centre[1] + 0.25 * setting.size[1]]);
+    tag(plate, voice.of(&fact.block), label_place(way, setting, centre));
+}
+
+/// Where the block's size is written: beneath the flaps' numbers, or between them on a
+/// sheet too low for that.
+fn label_place(way: &Way, setting: &Setting, [middle, y]: Point) -> Point {
+    let beneath = 0.25 * setting.size[1];
+    if beneath >= RING + LABEL {
+        return [middle, y + beneath];
+    }
+    let part = setting.size[0] / f64::from(way.parts);
+    let flaps: f64 = way.flaps.iter().map(|flap| f64::from(*flap) + 0.5).sum();
+    [setting.corner[0] + part * flaps / 2.0, y]
 }
 
 /// A label on a pale ground of its own, for standing on a hatching.

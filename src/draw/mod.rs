@@ -18,6 +18,7 @@ mod chart;
 mod cut;
 mod dimension;
 mod envelope;
+mod growth;
 mod hatch;
 mod ink;
 mod lettering;
@@ -25,17 +26,22 @@ mod lock_in;
 mod panels;
 mod plate;
 mod raster;
+mod roll;
 mod rows;
 mod section;
+mod shape;
 mod social;
 mod speech;
 mod stack;
 mod svg;
 mod timeline;
 mod trace;
+mod tray;
 mod turn;
 mod voice;
 
+#[cfg(test)]
+mod campaign;
 #[cfg(test)]
 mod sample;
 #[cfg(test)]
@@ -48,7 +54,10 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::measure::Label;
-use crate::sheet::{CourseSheet, Cut, Demo, Fold, LockInFact, Part, Sheet, Time, Units};
+use crate::sheet::{
+    CourseSheet, Cut, Demo, Fold, GrowthFact, LockInFact, Part, RollFact, ShapeFact,
+    Sheet, Time, TrayFact, Units,
+};
 use crate::words::Words;
 
 use plate::Plate;
@@ -61,7 +70,7 @@ pub struct Figure {
     pub name: String,
     /// The step that it belongs to.
     pub step: Option<String>,
-    /// `lock-in`, `turn`, `cut` or `timeline`.
+    /// `lock-in`, `turn`, `cut`, `roll`, `shape`, `tray`, `layers` or `timeline`.
     pub kind: String,
     /// Its title.
     pub title: String,
@@ -93,11 +102,25 @@ pub fn figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
     }
     let cuts = sheet.cuts.iter();
     figures.extend(cuts.map(|cut| cut_figure(cut, title(sheet, &cut.step), words)));
+    figures.extend(handwork(sheet, words));
     if !sheet.time.steps.is_empty() {
         figures.push(timeline_figure(&sheet.time, &sheet.recipe, words));
     }
     distinguish(&mut figures);
     figures
+}
+
+/// Rolling, shaping, trays and the growth of the layers.
+fn handwork(sheet: &Sheet, words: &Words) -> Vec<Figure> {
+    let work = &sheet.handwork;
+    let rolls = work.rolls.iter();
+    let rolls = rolls.map(|fact| roll_figure(fact, title(sheet, &fact.step), words));
+    let shapes = work.shapes.iter();
+    let shapes = shapes.map(|fact| shape_figure(fact, title(sheet, &fact.step), words));
+    let trays = work.trays.iter();
+    let trays = trays.map(|fact| tray_figure(fact, title(sheet, &fact.step), words));
+    let growth = work.growth.iter().map(|fact| growth_figure(fact, words));
+    rolls.chain(shapes).chain(trays).chain(growth).collect()
 }
 
 /// One drawing of a technique, its `number`th from 1.
@@ -112,6 +135,17 @@ pub fn demo(demo: &Demo, number: usize, words: &Words) -> Figure {
             turn_figure(fold, (false, title), words)
         }
         Demo::Cut(cut) => cut_figure(cut, words.get("drawing-cut").to_owned(), words),
+        Demo::Roll(fact) => {
+            roll_figure(fact, words.get("drawing-roll").to_owned(), words)
+        }
+        Demo::Shape(fact) => {
+            let title = words.get(&format!("drawing-shape-{}", fact.shape)).to_owned();
+            shape_figure(fact, title, words)
+        }
+        Demo::Tray(fact) => {
+            tray_figure(fact, words.get("drawing-tray").to_owned(), words)
+        }
+        Demo::Growth(fact) => growth_figure(fact, words),
     };
     figure.name = format!("{}-{number}", figure.kind);
     figure.step = None;
@@ -146,6 +180,32 @@ fn cut_figure(cut: &Cut, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::cut(cut, voice));
     let plates = both(words, |voice| cut::cut(cut, voice));
     figure("cut", (&cut.step, title), plates, alt)
+}
+
+fn roll_figure(fact: &RollFact, title: String, words: &Words) -> Figure {
+    let alt = both(words, |voice| speech::roll(fact, voice));
+    let plates = both(words, |voice| roll::roll(fact, voice));
+    figure("roll", (&fact.step, title), plates, alt)
+}
+
+fn shape_figure(fact: &ShapeFact, title: String, words: &Words) -> Figure {
+    let alt = both(words, |voice| speech::shape(fact, voice));
+    let plates = both(words, |voice| shape::shape(fact, voice));
+    figure("shape", (&fact.step, title), plates, alt)
+}
+
+fn tray_figure(fact: &TrayFact, title: String, words: &Words) -> Figure {
+    let alt = both(words, |voice| speech::tray(fact, voice));
+    let plates = both(words, |voice| tray::tray(fact, voice));
+    figure("tray", (&fact.step, title), plates, alt)
+}
+
+fn growth_figure(fact: &GrowthFact, words: &Words) -> Figure {
+    let alt = both(words, |voice| speech::growth(fact, voice));
+    let plates = both(words, |voice| growth::growth(fact, voice));
+    let title = words.get("drawing-growth-title").to_owned();
+    let own = figure("layers", (&fact.step, title), plates, alt);
+    Figure { name: "layers".to_owned(), ..own }
 }
 
 fn timeline_figure(time: &Time, recipe: &str, words: &Words) -> Figure {

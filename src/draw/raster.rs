@@ -85,6 +85,7 @@ fn encode(pixmap: &tiny_skia::Pixmap) -> Result<Vec<u8>, Unpainted> {
     let mut encoder = png::Encoder::new(&mut bytes, pixmap.width(), pixmap.height());
     encoder.set_color(png::ColorType::Rgb);
     encoder.set_depth(png::BitDepth::Eight);
+    encoder.set_compression(png::Compression::Fast);
     let mut writer = encoder.write_header().map_err(unpainted)?;
     writer.write_image_data(&colours).map_err(unpainted)?;
     writer.finish().map_err(unpainted)?;

@@ -332,6 +332,7 @@ pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) 
         preferment: None,
         lamination,
         cuts,
+        handwork: crate::sheet::Handwork::default(),
         time,
         water: None,
         allergens: Allergens {
@@ -383,5 +384,6 @@ pub(super) fn course() -> CourseSheet {
         currency: "EUR".into(),
         lessons: Vec::new(),
         cautions: Vec::new(),
+        look: crate::sheet::Look::default(),
     }
 }

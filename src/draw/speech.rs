@@ -1,7 +1,9 @@
 //! The drawings in words: what someone reads, or hears, who does not see them. Composed
 //! from the same numbers, and enough to do the fold by ear.
 
-use crate::sheet::{Cut, Fold, LockInFact, Mark, Time};
+use crate::sheet::{
+    Cut, Fold, GrowthFact, LockInFact, Mark, RollFact, ShapeFact, Time, TrayFact,
+};
 
 use super::voice::Voice;
 
@@ -101,6 +103,53 @@ fn scrap(cut: &Cut, key: &str, voice: Voice<'_>) -> Option<String> {
 fn distances(marks: &[Mark], voice: Voice<'_>) -> String {
     let bare: Vec<String> = marks.iter().map(|mark| voice.bare(&mark.at)).collect();
     format!("{} {}", bare.join(", "), voice.unit())
+}
+
+/// A rolling in words.
+pub(super) fn roll(fact: &RollFact, voice: Voice<'_>) -> String {
+    let slab = |key: &str, slab: &crate::sheet::Slab| {
+        let size = voice.aloud(&slab.size);
+        let values = [("size", size.as_str()), ("thickness", voice.of(&slab.thickness))];
+        format!("{}.", voice.fill(key, &values))
+    };
+    let from = fact.from.as_ref().map(|from| slab("roll-from", from));
+    let mut said: Vec<String> =
+        from.into_iter().chain([slab("roll-to", &fact.to)]).collect();
+    if let (Some(cm), Some(bench)) = (fact.bench_cm, &fact.bench)
+        && cm < fact.to.length_cm
+    {
+        let ends = voice.fill("bench-ends", &[("bench", voice.of(bench))]);
+        said.push(voice.fill("alt-bench", &[("bench", &ends)]));
+    }
+    said.join(" ")
+}
+
+/// A shaping in words.
+pub(super) fn shape(fact: &ShapeFact, voice: Voice<'_>) -> String {
+    let piece = voice.aloud(&fact.piece);
+    let key = if fact.shape == "tin" { "alt-tin" } else { "alt-piece" };
+    let mut said = vec![voice.fill(key, &[("piece", &piece)])];
+    said.extend(super::shape::captions(fact, voice));
+    said.join(" ").replace('×', &voice.word("by"))
+}
+
+/// A tray in words: what stands where, and what goes into the oven together.
+pub(super) fn tray(fact: &TrayFact, voice: Voice<'_>) -> String {
+    let captions = super::tray::captions(fact, voice).into_iter();
+    let said: Vec<String> = captions.map(|text| format!("{text}.")).collect();
+    said.join(" ").replace('×', &voice.word("by"))
+}
+
+/// The growth of the layers in words.
+pub(super) fn growth(fact: &GrowthFact, voice: Voice<'_>) -> String {
+    let counts: Vec<String> = fact.fat_layers.iter().map(u64::to_string).collect();
+    let first = counts.first().cloned().unwrap_or_default();
+    let mut said = vec![voice.fill("alt-growth", &[("count", &first)])];
+    for (parts, after) in fact.parts.iter().zip(counts.iter().skip(1)) {
+        let parts = voice.count(u64::from(*parts));
+        said.push(voice.fill("alt-grows", &[("parts", &parts), ("count", after)]));
+    }
+    said.join(" ")
 }
 
 /// A timeline in words: the sums, then every step with its start and its times.

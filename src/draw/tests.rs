@@ -20,7 +20,11 @@ fn gallery() -> Result<(), Box<dyn std::error::Error>> {
     let folder = PathBuf::from(std::env::var("DRAWINGS")?);
     let theme = Theme::built_in();
     let course = course_sheets();
-    for (name, svg) in sample_documents().into_iter().chain(documents(&course)) {
+    for (name, svg) in sample_documents()
+        .into_iter()
+        .chain(technique_documents())
+        .chain(documents(&course))
+    {
         std::fs::write(folder.join(format!("{name}.svg")), &svg)?;
         std::fs::write(
             folder.join(format!("{name}.png")),
@@ -53,8 +57,29 @@ fn documents(sheets: &[Sheet]) -> Vec<(String, String)> {
     all
 }
 
+/// Every drawing of the technique pages.
+fn technique_documents() -> Vec<(String, String)> {
+    let sources = course_sources(Path::new(env!("CARGO_MANIFEST_DIR")));
+    let (content, _, _) = crate::read::content(&sources);
+    let (pantry, _) = Pantry::with(&content.pantry);
+    let words = sample::words();
+    let context =
+        Context { book: Book { content: &content, pantry: &pantry }, words: &words };
+    let mut all = Vec::new();
+    for technique in &content.techniques {
+        let sheet = build::technique(technique, context);
+        for (at, demo) in sheet.demonstrations.iter().enumerate() {
+            let figure = super::demo(demo, at + 1, &words);
+            let name = format!("t-{}-{}", technique.name, figure.name);
+            all.push((format!("{name}-metric"), figure.svg.metric));
+            all.push((format!("{name}-us"), figure.svg.us));
+        }
+    }
+    all
+}
+
 /// The sheets of the demonstration course, at one and a half batches and as written.
-fn course_sheets() -> Vec<Sheet> {
+pub(super) fn course_sheets() -> Vec<Sheet> {
     let sources = course_sources(Path::new(env!("CARGO_MANIFEST_DIR")));
     let (content, _, _) = crate::read::content(&sources);
     let (pantry, _) = Pantry::with(&content.pantry);
@@ -76,7 +101,7 @@ fn course_sheets() -> Vec<Sheet> {
     clippy::disallowed_methods,
     reason = "a test that reads the demonstration course"
 )]
-fn course_sources(root: &Path) -> Vec<Source> {
+pub(super) fn course_sources(root: &Path) -> Vec<Source> {
     let mut sources = Vec::new();
     for folder in ["content", "content/recipes", "content/techniques"] {
         let entries = std::fs::read_dir(root.join(folder)).expect("the content is there");

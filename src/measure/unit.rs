@@ -158,6 +158,18 @@ mod tests {
         assert_eq!(millilitres(Unit::Litre), exact(1000, 1));
     }
 
+    #[test]
+    fn the_first_spelling_is_shown() {
+        for (unit, all) in SPELLINGS {
+            assert_eq!(unit.word(), all[0]);
+            assert!(all.iter().all(|word| Unit::parse(word) == Some(unit)), "{all:?}");
+        }
+        assert_eq!(
+            [Unit::Gram.word(), Unit::Cup.word(), Unit::Percent.word()],
+            ["g", "cup", "%"]
+        );
+    }
+
     /// Cup 250, tablespoon 20, teaspoon 5 ml: New South Wales Government conversion chart.
     /// A tablespoon of 15 ml elsewhere: from memory.
     #[test]

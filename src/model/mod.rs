@@ -3,19 +3,23 @@
 //! Nothing here has been judged yet: a recipe may still be wrong in a hundred ways. The
 //! readers fill these types, the checks and calculations take them.
 
+use std::collections::BTreeMap;
+
 mod amount;
 mod class;
 mod course;
 mod prose;
 mod recipe;
+mod shaping;
 mod step;
 mod technique;
 
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
 pub use class::{Class, Each, Making, Much, Session};
-pub use course::{Course, EggClasses, Kit, Lesson, PantryEntry, Room};
+pub use course::{Course, EggClasses, Kit, Lesson, Look, PantryEntry, Room};
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
+pub use shaping::Shaping;
 pub use step::{
     Bake, CutPlan, Hold, LockIn, Pace, Shape, Span, Step, Turn, Use, UseShare, Wait,
 };
@@ -34,6 +38,8 @@ pub struct Content {
     pub techniques: Vec<Technique>,
     /// Every class, by file name.
     pub classes: Vec<Class>,
+    /// Every drawing below `media/`, as SVG text by its path.
+    pub media: BTreeMap<String, String>,
     /// Files that are there and could not be read, by name without ending: a fault says
     /// why, and nothing else should say that they are missing.
     pub unread: Vec<String>,

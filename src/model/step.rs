@@ -3,7 +3,7 @@
 use crate::fault::{Place, Placed};
 use crate::measure::{Duration, Exact, Length, Size, Temperature};
 
-use super::{Block, Brace, Share};
+use super::{Block, Brace, Shaping, Share};
 
 /// One step of the method.
 #[derive(Clone, Debug)]
@@ -38,6 +38,8 @@ pub struct Step {
     pub turn: Option<Placed<Turn>>,
     /// How the sheet is cut.
     pub cut: Option<Placed<CutPlan>>,
+    /// How each piece is shaped.
+    pub shape: Option<Placed<Shaping>>,
     /// Oven temperature and time.
     pub bake: Option<Placed<Bake>>,
     /// Oven temperature with a fan.
@@ -213,5 +215,21 @@ impl Step {
     /// A ticket-less share of all of something.
     pub fn whole() -> UseShare {
         Share { part: Exact::from_integer(1.into()), words: String::new() }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Half, letter (single) and book (double) turns fold in 2, 3 and 4; an envelope or a
+    /// book encloses one layer of fat, a letter two: common practice, no source.
+    #[test]
+    fn turns_and_lock_ins_have_their_numbers() {
+        let words = [2, 3, 4, 5].map(|parts| Turn { parts }.word());
+        assert_eq!(words, ["half", "letter", "book", "5-part"]);
+        let kinds = [LockIn::Envelope, LockIn::Letter, LockIn::Book];
+        assert_eq!(kinds.map(LockIn::fat_layers), [1, 2, 1]);
+        assert_eq!(Step::whole().part, Exact::from_integer(1.into()));
     }
 }

@@ -1,9 +1,9 @@
 //! A technique page: prose with live drawings.
 
 use crate::fault::{Place, Placed};
-use crate::measure::Size;
+use crate::measure::{Length, Size};
 
-use super::{Block, Brace, CutPlan, LockIn, Turn};
+use super::{Block, Brace, CutPlan, LockIn, Shaping, Turn};
 
 /// One technique file.
 #[derive(Clone, Debug)]
@@ -25,7 +25,7 @@ pub struct Technique {
 /// One drawing asked for by a technique.
 #[derive(Clone, Debug)]
 pub struct Demonstration {
-    /// The sheet it is done on.
+    /// The sheet it is done on; the piece, the tray or the tin where it is about those.
     pub sheet: Placed<Size>,
     /// A lock-in, and the fat block.
     pub lock_in: Option<(LockIn, Size)>,
@@ -33,6 +33,16 @@ pub struct Demonstration {
     pub turn: Option<Turn>,
     /// A cut.
     pub cut: Option<CutPlan>,
+    /// Several turns after one another, to show how the layers grow.
+    pub turns: Vec<Turn>,
+    /// The block that is rolled to the sheet.
+    pub roll: Option<Size>,
+    /// How the piece is shaped.
+    pub shape: Option<Shaping>,
+    /// A tin's depth.
+    pub depth: Option<Length>,
+    /// Pieces on the tray.
+    pub per_tray: Option<u64>,
     /// The line.
     pub place: Place,
 }

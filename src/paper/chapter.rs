@@ -62,6 +62,10 @@ pub(super) struct Drawing {
     wide: bool,
 }
 
+/// Kinds of drawing that paper goes without: the ticket beside them and the table of layers
+/// say the same in less room.
+const ON_THE_PAGE_ALONE: [&str; 3] = ["roll", "tray", "layers"];
+
 /// Every step of a sheet in order.
 pub(super) fn steps(sheet: &Sheet) -> impl Iterator<Item = &StepSheet> {
     sheet.parts.iter().filter_map(|part| match part {
@@ -103,8 +107,11 @@ fn step(job: &Job, step: &StepSheet) -> Step {
     let chosen = |label: &Label| bind(job.units.of(label));
     let uses = |used: &Ingredients| [chosen(&used.amount), used.ingredient.clone()];
     let as_drawn = same_fold(job.sheet, &step.step);
-    let belongs =
-        |figure: &&Figure| as_drawn.is_none() && figure.step.as_ref() == Some(&step.step);
+    let belongs = |figure: &&Figure| {
+        as_drawn.is_none()
+            && figure.step.as_ref() == Some(&step.step)
+            && !ON_THE_PAGE_ALONE.contains(&figure.kind.as_str())
+    };
     Step {
         number: step.number,
         title: step.title.clone(),
@@ -151,8 +158,10 @@ fn length(blocks: &[Block<Label>]) -> usize {
 }
 
 fn drawing(job: &Job, figure: &Figure) -> Drawing {
-    // Large print and the bench card have no room for three panels in a row.
-    let wide = figure.wide.as_ref().filter(|_| job.kind == HandoutKind::Student);
+    // Large print and the bench card have no room for three panels in a row; the timeline
+    // stands beside the cautions.
+    let row = job.kind == HandoutKind::Student && figure.kind != "timeline";
+    let wide = figure.wide.as_ref().filter(|_| row);
     let svg = job.units.of(wide.unwrap_or(&figure.svg));
     Drawing {
         kind: figure.kind.clone(),

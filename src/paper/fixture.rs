@@ -57,6 +57,7 @@ fn course() -> CourseSheet {
         currency: "EUR".into(),
         lessons: Vec::new(),
         cautions: Vec::new(),
+        look: crate::sheet::Look::default(),
     }
 }
 
@@ -75,6 +76,7 @@ fn sheet() -> Sheet {
         preferment: Some(preferment()),
         lamination: Some(lamination()),
         cuts: Vec::new(),
+        handwork: crate::sheet::Handwork::default(),
         time: time(),
         water: Some(Water {
             desired_c: 23.0,

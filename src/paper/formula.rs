@@ -15,6 +15,8 @@ pub(super) struct Formula {
     second: bool,
     measure: bool,
     percent: bool,
+    /// How many equal doughs it is mixed in.
+    doughs: u64,
     /// The head of the column for one of several doughs; none where there is one.
     each: Option<String>,
     sections: Vec<Section>,
@@ -56,6 +58,7 @@ pub(super) fn formula(job: &Job) -> Formula {
         second: lines.iter().any(|line| line.grams.is_some()),
         measure: lines.iter().any(|line| measure(line).is_some()),
         percent: lines.iter().any(|line| line.percent_label.is_some()),
+        doughs: sheet.scale.doughs,
         each: (sheet.scale.doughs > 1).then(|| each_dough(job)),
         notes: sheet.notes.iter().map(|note| chosen(&note.text)).collect(),
         sections: sections(sheet, job.units),
@@ -184,4 +187,13 @@ pub(super) fn water(job: &Job) -> Option<String> {
     let ice = water.ice.as_ref().map(chosen).unwrap_or_default();
     let key = if ice.is_empty() { "handout-water" } else { "handout-water-ice" };
     Some(job.words.fill(key, &[("dough", &dough), ("water", &tap), ("ice", &ice)]))
+}
+
+/// The water's temperature and its ice alone, for a card at the station.
+pub(super) fn water_alone(job: &Job) -> Option<String> {
+    let water = job.sheet.water.as_ref()?;
+    let tap = bind(job.units.of(&water.water));
+    let Some(ice) = &water.ice else { return Some(tap) };
+    let ice = bind(job.units.of(ice));
+    Some(job.words.fill("handout-water-alone-ice", &[("water", &tap), ("ice", &ice)]))
 }

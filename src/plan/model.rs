@@ -5,7 +5,10 @@
 //! the horizon for the ovens it is not in; exactly one copy is the start. Shelves: for two
 //! stays a literal says that one is there when the other begins.
 
+use std::cell::Cell;
 use std::collections::BTreeMap;
+use std::ops::ControlFlow;
+use std::rc::Rc;
 
 use pumpkin_conflict_resolvers::resolvers::ResolutionResolver;
 use pumpkin_constraints::{
@@ -18,7 +21,9 @@ use pumpkin_core::optimisation::OptimisationDirection;
 use pumpkin_core::optimisation::linear_sat_unsat::LinearSatUnsat;
 use pumpkin_core::predicate;
 use pumpkin_core::proof::ConstraintTag;
-use pumpkin_core::results::{OptimisationResult, ProblemSolution, Solution};
+use pumpkin_core::results::{
+    OptimisationResult, ProblemSolution, Solution, SolutionReference,
+};
 use pumpkin_core::termination::TerminationCondition;
 use pumpkin_core::variables::{AffineView, DomainId, Literal, TransformableVariable};
 use pumpkin_propagators::disjunctive::ArgDisjunctiveTask;
@@ -26,6 +31,8 @@ use pumpkin_propagators::disjunctive::ArgDisjunctiveTask;
 use super::problem::{Goal, Layout, Load, Problem};
 
 type View = AffineView<DomainId>;
+type Branch = DynamicBrancher;
+type Resolver = ResolutionResolver;
 
 /// More minutes than any plan has.
 const MOST_WAITING: i32 = 1_000_000;
@@ -44,22 +51,27 @@ pub(super) enum Aim {
 pub(super) enum Found {
     /// A plan that is proven best.
     Best(Layout),
-    /// A plan, better ones not ruled out.
-    Some(Layout),
+    /// A plan, better ones not ruled out; none has less than this.
+    Some(Layout, i32),
     /// It is proven that there is none.
     Never,
     /// Neither a plan nor a proof within the effort.
     Unknown,
 }
 
-/// Stops after so many steps of the search, so that the same question always gets the
-/// same answer.
-struct Steps(u64);
+/// Stops after so many steps of the search, or so many without a better plan: the same
+/// question always gets the same answer.
+struct Steps {
+    left: u64,
+    patience: u64,
+    idle: Rc<Cell<u64>>,
+}
 
 impl TerminationCondition for Steps {
     fn should_stop(&mut self) -> bool {
-        self.0 = self.0.saturating_sub(1);
-        self.0 == 0
+        self.left = self.left.saturating_sub(1);
+        self.idle.set(self.idle.get() + 1);
+        self.left == 0 || self.idle.get() > self.patience
     }
 }
 
@@ -73,6 +85,8 @@ pub(super) struct Search<'a> {
     pub(super) from: Option<&'a Layout>,
     /// Steps of the search.
     pub(super) steps: u64,
+    /// Steps without a better plan after which it is given up.
+    pub(super) patience: u64,
 }
 
 /// Searches for a plan.
@@ -88,21 +102,24 @@ pub(super) fn search(problem: &Problem, search: &Search) -> Found {
         branchers.push(Box::new(WarmStart::new(&variables, &values)));
     }
     branchers.push(Box::new(model.solver.default_brancher()));
-    let mut brancher = DynamicBrancher::new(branchers);
-    let ignore =
-        |_: &Solver,
-         _: pumpkin_core::results::SolutionReference,
-         _: &DynamicBrancher,
-         _: &ResolutionResolver|
-         -> std::ops::ControlFlow<()> { std::ops::ControlFlow::Continue(()) };
-    let way = LinearSatUnsat::new(OptimisationDirection::Minimise, aim, ignore);
-    let mut steps = Steps(search.steps);
-    let mut resolver = ResolutionResolver::default();
+    let mut brancher = Branch::new(branchers);
+    let idle = Rc::new(Cell::new(0));
+    let better = idle.clone();
+    let found = move |_: &Solver, _: SolutionReference, _: &Branch, _: &Resolver| {
+        better.set(0);
+        ControlFlow::<()>::Continue(())
+    };
+    let way = LinearSatUnsat::new(OptimisationDirection::Minimise, aim, found);
+    let mut steps = Steps { left: search.steps, patience: search.patience, idle };
+    let mut resolver = Resolver::default();
     let result = model.solver.optimise(&mut brancher, &mut steps, &mut resolver, way);
+    let bound = model.solver.lower_bound(&aim);
     match result {
         OptimisationResult::Optimal(found) => Found::Best(model.layout(&found)),
         OptimisationResult::Satisfiable(found)
-        | OptimisationResult::Stopped(found, ()) => Found::Some(model.layout(&found)),
+        | OptimisationResult::Stopped(found, ()) => {
+            Found::Some(model.layout(&found), bound)
+        }
         OptimisationResult::Unsatisfiable => Found::Never,
         OptimisationResult::Unknown => Found::Unknown,
     }

@@ -16,13 +16,16 @@ const MOST_STEPS: u64 = 300_000;
 pub struct Effort {
     /// Steps of the search for each of the two aims.
     pub steps: u64,
+    /// Steps without a better plan after which an aim is given up.
+    pub patience: u64,
 }
 
 impl Effort {
     /// A fixed effort that keeps a plan of this size to a few seconds.
     pub fn for_tasks(tasks: usize) -> Self {
         let tasks = u64::try_from(tasks).unwrap_or(u64::MAX);
-        Self { steps: (MOST_WORK / tasks.max(1)).clamp(LEAST_STEPS, MOST_STEPS) }
+        let steps = (MOST_WORK / tasks.max(1)).clamp(LEAST_STEPS, MOST_STEPS);
+        Self { steps, patience: steps / 4 }
     }
 }
 
@@ -118,9 +121,10 @@ fn try_any(problem: &Problem, effort: Effort) -> Result<Layout, Answer> {
         bound: 0,
         from: None,
         steps: effort.steps,
+        patience: effort.patience,
     };
     match search(problem, &ask) {
-        Found::Best(layout) | Found::Some(layout) => Ok(layout),
+        Found::Best(layout) | Found::Some(layout, _) => Ok(layout),
         Found::Never => Err(Answer::Never),
         Found::Unknown => Err(Answer::Unknown),
     }
@@ -142,11 +146,16 @@ fn least_waiting(
     {
         return Ok(Waiting { layout: layout.clone(), bound: 0 });
     }
-    let ask =
-        Search { aim: Aim::Waiting, bound: 0, from: begin.as_ref(), steps: effort.steps };
+    let ask = Search {
+        aim: Aim::Waiting,
+        bound: 0,
+        from: begin.as_ref(),
+        steps: effort.steps,
+        patience: effort.patience,
+    };
     let (layout, proven) = match (search(problem, &ask), begin) {
         (Found::Best(layout), _) => (layout, true),
-        (Found::Some(layout), _) => (layout, false),
+        (Found::Some(layout, bound), _) => return Ok(Waiting { layout, bound }),
         // The first plan stands in the way of the search only if it is best.
         (Found::Never | Found::Unknown, Some(layout)) => (layout, false),
         (Found::Never, None) => return Err(Answer::Never),
@@ -177,10 +186,13 @@ fn best_second(problem: &Problem, waiting: Waiting, effort: Effort) -> Plan {
             bound,
             from: Some(&waiting.layout),
             steps: effort.steps,
+            patience: effort.patience,
         };
         match search(problem, &ask) {
             Found::Best(layout) => done(layout, true),
-            Found::Some(layout) => done(layout, false),
+            Found::Some(layout, found) => {
+                Plan { second_bound: found.max(bound), ..done(layout, false) }
+            }
             Found::Never | Found::Unknown => done(waiting.layout, false),
         }
     }

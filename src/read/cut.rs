@@ -1,6 +1,6 @@
 //! Cuts, turns and lock-ins as an instructor writes them.
 
-use crate::model::{CutPlan, LockIn, Shape, Turn};
+use crate::model::{CutPlan, LockIn, Shape, Shaping, Turn};
 
 use super::quantity::{length, size};
 
@@ -24,6 +24,14 @@ pub(crate) fn inverted_lock_in(text: &str) -> Option<(LockIn, bool)> {
     }
 }
 
+/// Turns after one another: `book, book, letter`. At most eight: more than two million
+/// layers are flour and fat again.
+pub(crate) fn turns(text: &str) -> Option<Vec<Turn>> {
+    let turns: Option<Vec<Turn>> =
+        text.split(',').map(|word| turn(word.trim())).collect();
+    turns.filter(|turns| turns.len() <= 8)
+}
+
 /// A lock-in: `envelope`, `letter`, `book`.
 pub(crate) fn lock_in(text: &str) -> Option<LockIn> {
     match text.trim() {
@@ -32,6 +40,11 @@ pub(crate) fn lock_in(text: &str) -> Option<LockIn> {
         "book" => Some(LockIn::Book),
         _ => None,
     }
+}
+
+/// A shaping: `rolled`, `folded`, `pinwheel`, `baton`, `tin`.
+pub(crate) fn shaping(text: &str) -> Option<Shaping> {
+    Shaping::ALL.into_iter().find(|shaping| shaping.word() == text.trim())
 }
 
 /// A cut: `triangles, base 9 cm, height 24 cm`, `rectangles 12 x 8 cm`, `squares 10 cm`,
@@ -107,6 +120,12 @@ mod tests {
     #[test]
     fn turns_have_words_and_numbers() {
         assert_eq!(turn("double"), Some(Turn { parts: 4 }));
+        for (word, parts) in [("book", 4), ("letter", 3), ("single", 3), ("half", 2)] {
+            assert_eq!(turn(word), Some(Turn { parts }));
+        }
+        assert_eq!(turn("2"), Some(Turn { parts: 2 }));
+        assert_eq!(turn("12"), Some(Turn { parts: 12 }));
+        assert_eq!(turn("13"), None);
         assert_eq!(turn("3"), Some(Turn { parts: 3 }));
         assert_eq!(turn("5 parts"), Some(Turn { parts: 5 }));
         assert_eq!(turn("1"), None);

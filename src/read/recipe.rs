@@ -275,6 +275,7 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
         inverted: false,
         turn: None,
         cut: None,
+        shape: None,
         bake: None,
         fan: None,
         per_tray: None,

@@ -52,13 +52,41 @@ fn drawing(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<Demonstration>
     let lock_in = fields.parsed("lock-in", "envelope", cut::lock_in);
     let turn = fields.parsed("turn", "letter", cut::turn).map(|turn| turn.value);
     let cut = fields.parsed("cut", "squares 10 cm", cut::cut).map(|cut| cut.value);
-    if sheet.is_none() || (lock_in.is_none() && turn.is_none() && cut.is_none()) {
+    let turns = fields.parsed("turns", "book, book, letter", cut::turns);
+    let roll = fields.parsed("roll", "20 x 20 cm", quantity::size);
+    let shape = fields.parsed("shape", "rolled", cut::shaping);
+    let depth = fields.parsed("depth", "7 cm", quantity::length);
+    let per_tray = fields.parsed("per tray", "12", count);
+    let shows = lock_in.is_some()
+        || turn.is_some()
+        || cut.is_some()
+        || turns.is_some()
+        || roll.is_some()
+        || shape.is_some()
+        || per_tray.is_some();
+    if sheet.is_none() || !shows {
         fields.faults().push(
             Fault::error("bad-drawing", &place, "there is not enough here to draw")
-                .help("A drawing has a `sheet` and a `turn`, a `cut`, or a `lock-in` with its `block`."),
+                .help("A drawing has a `sheet` and a `turn`, `turns`, a `cut`, a `roll`, a `shape`, pieces `per tray`, or a `lock-in` with its `block`."),
         );
     }
     fields.finish();
     let lock_in = lock_in.zip(block).map(|(kind, block)| (kind.value, block.value));
-    Some(Demonstration { sheet: sheet?, lock_in, turn, cut, place })
+    Some(Demonstration {
+        sheet: sheet?,
+        lock_in,
+        turn,
+        cut,
+        turns: turns.map(|turns| turns.value).unwrap_or_default(),
+        roll: roll.map(|roll| roll.value),
+        shape: shape.map(|shape| shape.value),
+        depth: depth.map(|depth| depth.value),
+        per_tray: per_tray.map(|count| count.value),
+        place,
+    })
+}
+
+/// Pieces on a tray.
+fn count(text: &str) -> Option<u64> {
+    text.trim().parse().ok().filter(|count| (1..=200).contains(count))
 }

@@ -5,10 +5,13 @@ use crate::model::{Step, Use};
 
 use super::{amount, cut, fields, quantity};
 
+/// What a piece may be shaped into.
+const SHAPES: &str = "rolled (or folded, pinwheel, baton, tin)";
+
 /// The keys a ticket may hold.
-const KEYS: [&str; 19] = [
+const KEYS: [&str; 20] = [
     "hands", "wait", "where", "at", "hold", "after", "uses", "kit", "sheet", "lock-in",
-    "turn", "cut", "bake", "fan", "per tray", "core", "cool", "until", "watch",
+    "turn", "cut", "shape", "bake", "fan", "per tray", "core", "cool", "until", "watch",
 ];
 
 /// Reads a ticket into the step whose heading it stands under.
@@ -138,6 +141,7 @@ fn set_dough(step: &mut Step, line: Line) -> Result<(), Fault> {
         }
         "turn" => step.turn = line.read(turns, cut::turn)?,
         "cut" => step.cut = line.read("triangles, base 9 cm, height 24 cm", cut::cut)?,
+        "shape" => step.shape = line.read(SHAPES, cut::shaping)?,
         _ => return Err(unknown(&line.key)),
     }
     Ok(())

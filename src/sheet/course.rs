@@ -6,7 +6,7 @@ use serde::Serialize;
 use crate::measure::Label;
 use crate::model::Block;
 
-use super::{Cut, Fold, LockInFact, Sheet};
+use super::{Cut, Fold, GrowthFact, LockInFact, RollFact, ShapeFact, Sheet, TrayFact};
 
 /// The course.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
@@ -38,6 +38,17 @@ pub struct CourseSheet {
     pub lessons: Vec<LessonSheet>,
     /// House cautions.
     pub cautions: Vec<String>,
+    /// The look of its handouts.
+    pub look: Look,
+}
+
+/// The course's own look, laid over its theme.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Look {
+    /// The colour of rules, badges and links, as `#2f6b62`; the theme's where not said.
+    pub accent: Option<String>,
+    /// A drawing for the head of every sheet, as SVG.
+    pub logo: Option<String>,
 }
 
 /// One lesson.
@@ -101,6 +112,14 @@ pub enum Demo {
     Fold(Box<Fold>),
     /// A cut.
     Cut(Box<Cut>),
+    /// A rolling.
+    Roll(Box<RollFact>),
+    /// A shaping.
+    Shape(Box<ShapeFact>),
+    /// A tray.
+    Tray(Box<TrayFact>),
+    /// How layers grow.
+    Growth(Box<GrowthFact>),
 }
 
 /// One handout that is made, for linking to it.
@@ -183,6 +202,14 @@ impl Units {
 }
 
 impl Paper {
+    /// Width and height, mm.
+    pub fn millimetres(self) -> (f64, f64) {
+        match self {
+            Self::A4 => (210.0, 297.0),
+            Self::Letter => (215.9, 279.4),
+        }
+    }
+
     /// The paper's word in file names and on the command line.
     pub fn word(self) -> &'static str {
         match self {

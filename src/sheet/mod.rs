@@ -7,15 +7,17 @@
 pub mod build;
 mod course;
 mod dough;
+mod handwork;
 mod line;
 mod step;
 mod time;
 
 pub use course::{
-    Batch, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Paper, RecipeSheets,
-    TechniqueSheet, Units,
+    Batch, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look, Paper,
+    RecipeSheets, TechniqueSheet, Units,
 };
 pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
+pub use handwork::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};
 pub use line::{
     Allergen, Allergens, Cost, EachDough, Line, NutrientWords, Nutrients, Nutrition,
     OverallLine, Preferment, SectionTotal, Totals, Water,
@@ -54,6 +56,8 @@ pub struct Sheet {
     pub lamination: Option<Lamination>,
     /// The cutting plans.
     pub cuts: Vec<Cut>,
+    /// Rolling, shaping and traying.
+    pub handwork: Handwork,
     /// The times.
     pub time: Time,
     /// Oven, trays and loads of every bake.

@@ -90,6 +90,7 @@ fn course() -> CourseSheet {
             techniques: vec!["letter-turn".into()],
         }],
         cautions: vec!["Do not taste raw dough.".into()],
+        look: crate::sheet::Look::default(),
     }
 }
 
@@ -152,15 +153,9 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         preferment: None,
         lamination: Some(lamination()),
         cuts: Vec::new(),
+        handwork: crate::sheet::Handwork::default(),
         time: time(),
-        water: Some(Water {
-            desired_c: 22.0,
-            water_c: 9.0,
-            ice_g: 0.0,
-            desired: Label::new("22 °C", "72 °F"),
-            water: Label::new("9 °C", "48 °F"),
-            ice: None,
-        }),
+        water: Some(water()),
         allergens: allergens(),
         nutrition: Some(nutrition()),
         cost: None,
@@ -175,6 +170,17 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         }],
         parts: parts(times),
         videos: vec![watch()],
+    }
+}
+
+fn water() -> Water {
+    Water {
+        desired_c: 22.0,
+        water_c: 9.0,
+        ice_g: 0.0,
+        desired: Label::new("22 °C", "72 °F"),
+        water: Label::new("9 °C", "48 °F"),
+        ice: None,
     }
 }
 

@@ -4,6 +4,7 @@ mod bakes;
 mod content;
 mod course;
 mod dough;
+mod handwork;
 mod lines;
 mod notes;
 mod nutrition;
@@ -57,6 +58,7 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         preferment: lines::preferment(work, context),
         lamination: dough::lamination(work),
         cuts: dough::cuts(work, context),
+        handwork: handwork::handwork(work, context),
         time: time::time(work),
         bakes: bakes::bakes(work, context),
         notes: notes::notes(work, context),

@@ -2,15 +2,18 @@
 
 use crate::dough::cutting::{Orientation, cut};
 use crate::dough::{Action, Batch, laminate};
-use crate::measure::{Exact, Mass, Size, exact};
-use crate::model::{Content, Demonstration, Inline, Recipe, Technique};
+use crate::measure::{Exact, Length, Mass, Size, exact};
+use crate::model::{Content, Demonstration, Inline, Recipe, Shaping, Technique, Turn};
 
-use super::super::{Demo, TechniqueSheet};
-use super::{Context, dough, prose};
+use super::super::{Demo, GrowthFact, TechniqueSheet};
+use super::{Context, dough, handwork, prose};
 
 /// Thickness of the dough that a demonstration is drawn with, cm: a technique has no
 /// formula of its own. Common practice, no source.
 const DEMONSTRATION_THICKNESS: (i64, i64) = (8, 10);
+
+/// Thickness of a piece that is shaped in a demonstration, cm. Common practice, no source.
+const PIECE_THICKNESS: (i64, i64) = (4, 10);
 
 /// The sheet of a technique.
 pub fn technique(technique: &Technique, context: Context) -> TechniqueSheet {
@@ -70,7 +73,47 @@ fn demos(drawing: &Demonstration, context: Context) -> Vec<Demo> {
             let area = layout.piece_area.amount() * exact(4, 10) * exact(11, 10);
             Demo::Cut(Box::new(dough::layout(&layout, &Mass::grams(area), context)))
         });
-    lock_in.into_iter().chain(folds).chain(cut).collect()
+    lock_in
+        .into_iter()
+        .chain(folds)
+        .chain(cut)
+        .chain(handwork(drawing, context))
+        .collect()
+}
+
+/// Rolling, shaping, trays and the growth of layers.
+fn handwork(drawing: &Demonstration, context: Context) -> Vec<Demo> {
+    let sheet = &drawing.sheet.value;
+    let centimetres = |(n, d): (i64, i64)| Length::centimetres(exact(n, d));
+    let roll = drawing.roll.as_ref().map(|block| {
+        let thick = centimetres(DEMONSTRATION_THICKNESS);
+        Demo::Roll(Box::new(handwork::rolled([block, sheet], &thick, context)))
+    });
+    let sides = [&sheet.length, &sheet.width];
+    let shape = drawing.shape.map(|shaping| match shaping {
+        Shaping::Tin => {
+            handwork::in_tin(&sheet.length, &sheet.width, drawing.depth.as_ref())
+        }
+        _ => handwork::shaped(shaping, sides, Some(&centimetres(PIECE_THICKNESS))),
+    });
+    let tray = drawing.per_tray.map(|count| handwork::laid(sheet, None, count));
+    let growth = Some(grown(&drawing.turns)).filter(|_| !drawing.turns.is_empty());
+    roll.into_iter()
+        .chain(shape.map(|fact| Demo::Shape(Box::new(fact))))
+        .chain(tray.map(|fact| Demo::Tray(Box::new(fact))))
+        .chain(growth.map(|fact| Demo::Growth(Box::new(fact))))
+        .collect()
+}
+
+/// One fat layer through these turns.
+fn grown(turns: &[Turn]) -> GrowthFact {
+    let mut fat_layers = vec![1];
+    for turn in turns {
+        let last = fat_layers.last().copied().unwrap_or(1);
+        fat_layers.push(u64::saturating_mul(last, turn.parts.into()));
+    }
+    let parts = turns.iter().map(|turn| turn.parts).collect();
+    GrowthFact { step: String::new(), fat_layers, parts }
 }
 
 /// As much dough and fat as lie on the demonstration's sheet and block.

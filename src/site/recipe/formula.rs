@@ -21,8 +21,11 @@ pub(super) struct Section<'a> {
     measures: bool,
     /// Whether any line has a baker's percentage.
     percents: bool,
-    /// Whether any line is divided among several doughs at any size.
-    each: bool,
+    /// Where a line is divided among several doughs: the classes that show the column only
+    /// at the sizes that take several.
+    each: String,
+    /// Whether any line is divided.
+    divided: bool,
 }
 
 /// One line of the formula.
@@ -49,8 +52,10 @@ pub(super) struct Totals {
     hydration: Html,
     /// Whether hydration counts the water in milk, eggs and butter.
     true_hydration: bool,
-    /// One of several doughs, at the sizes that take several.
+    /// One of several doughs, at the sizes that take several, and the classes that show it
+    /// only there.
     each: Html,
+    each_classes: String,
     /// Whether there is flour to speak of.
     has_flour: bool,
 }
@@ -87,13 +92,22 @@ pub(super) fn sections<'a>(
         if let Some(last) = sections.last_mut() {
             last.measures |= line.us_measure.is_some() || line.count.is_some();
             last.percents |= line.percent_label.is_some();
-            last.each |= batches.sheets.iter().any(|sheet| {
-                sheet.formula.get(index).is_some_and(|line| line.each_dough.is_some())
-            });
+            if divided(index, batches) {
+                last.divided = true;
+                last.each = batches.classes(|sheet| sheet.scale.doughs > 1);
+            }
             last.lines.push(row(line, index, batches, root));
         }
     }
     sections
+}
+
+/// Whether a line is divided among several doughs at any size.
+fn divided(index: usize, batches: &Batches) -> bool {
+    let line = |sheet: &&Sheet| {
+        sheet.formula.get(index).is_some_and(|line| line.each_dough.is_some())
+    };
+    batches.sheets.iter().any(line)
 }
 
 fn section<'a>(title: &'a str, batches: &Batches) -> Section<'a> {
@@ -109,7 +123,8 @@ fn section<'a>(title: &'a str, batches: &Batches) -> Section<'a> {
         weight,
         measures: false,
         percents: false,
-        each: false,
+        each: String::new(),
+        divided: false,
     }
 }
 
@@ -147,6 +162,7 @@ pub(super) fn totals(batches: &Batches, words: &Words) -> Totals {
         each: batches.labels(
             &batches.sheets.iter().map(|at| each_dough(at, words)).collect::<Vec<_>>(),
         ),
+        each_classes: batches.classes(|sheet| sheet.scale.doughs > 1),
         has_flour: batches.sheets.iter().any(|sheet| sheet.totals.flour_g > 0.0),
     }
 }

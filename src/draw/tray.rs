@@ -1,0 +1,139 @@
+//! A tray: where every piece stands, how far apart, and which trays go into the oven
+//! together.
+
+use crate::sheet::TrayFact;
+
+use super::dimension::{Side, Tick};
+use super::hatch::Slant;
+use super::ink;
+use super::lettering::{LABEL, RISE};
+use super::plate::{MARGIN, Plate, Point, Text, WIDTH, corners};
+use super::voice::Voice;
+
+/// The largest that a tray is drawn.
+const ROOM: [f64; 2] = [470.0, 330.0];
+/// The most oven loads that are drawn.
+const MOST_LOADS: u64 = 6;
+/// The most trays that are drawn in one oven.
+const MOST_TRAYS: u64 = 8;
+
+/// The drawing of the trays of one bake.
+pub(super) fn tray(fact: &TrayFact, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(WIDTH);
+    let size = [fact.length_cm.max(0.1), fact.width_cm.max(0.1)];
+    let scale = (ROOM[0] / size[0]).min(ROOM[1] / size[1]);
+    let (left, top) = (MARGIN + 46.0, 40.0);
+    let (right, bottom) = (left + size[0] * scale, top + size[1] * scale);
+    plate.dimension_across([left, right], 18.0, &voice.length(size[0]));
+    plate.rectangle([left, top], [right, bottom], ink::TRAY);
+    let at = |[x, y]: [f64; 2]| [left + x * scale, bottom - y * scale];
+    pieces(&mut plate, fact, (scale, &at));
+    plate.dimension_up(right + 16.0, [top, bottom], &voice.length(size[1]));
+    let depth = rulers(&mut plate, fact, &at, voice);
+    let mut foot = bottom + depth + 14.0;
+    if fact.trays > 1 || fact.loads > 1 {
+        foot = oven(&mut plate, fact, foot + 8.0, voice);
+    }
+    plate.height = super::roll::lines(&mut plate, &captions(fact, voice), [MARGIN, foot]);
+    plate
+}
+
+/// The pieces: as large as they are set down, else a place for each.
+fn pieces(
+    plate: &mut Plate,
+    fact: &TrayFact,
+    (scale, at): (f64, &dyn Fn([f64; 2]) -> Point),
+) {
+    let Some(size) = fact.piece_cm else {
+        let radius = fact.along_cm.min(fact.across_cm) * scale * 0.28;
+        for place in &fact.places_cm {
+            plate.circle(at(*place), radius, ink::DOUGH);
+        }
+        return;
+    };
+    let half = size.map(|side| side * scale / 2.0);
+    let outline = |place: &[f64; 2]| {
+        let [x, y] = at(*place);
+        corners([x - half[0], y - half[1]], [x + half[0], y + half[1]])
+    };
+    let outlines: Vec<[Point; 4]> = fact.places_cm.iter().map(outline).collect();
+    plate.polygons(&outlines, ink::PIECE);
+    plate.hatch_all(&outlines, Slant::degrees(0.0), 8.0, ink::GRAIN);
+}
+
+/// Where the middles of the pieces lie, from the near left corner; gives the depth that
+/// the lower ruler takes.
+fn rulers(
+    plate: &mut Plate,
+    fact: &TrayFact,
+    at: &dyn Fn([f64; 2]) -> Point,
+    voice: Voice<'_>,
+) -> f64 {
+    let first = fact.places_cm.first().map_or(0.0, |place| place[1]);
+    let in_first = fact.places_cm.iter().filter(|place| (place[1] - first).abs() < 0.01);
+    let along: Vec<Tick> = in_first
+        .map(|place| Tick { at: at(*place)[0], text: voice.bare_length(place[0]) })
+        .collect();
+    let mut across: Vec<Tick> = Vec::new();
+    for place in &fact.places_cm {
+        let tick = Tick { at: at(*place)[1], text: voice.bare_length(place[1]) };
+        if across.last().is_none_or(|last| (last.at - tick.at).abs() > 0.01) {
+            across.push(tick);
+        }
+    }
+    let corner = at([0.0, 0.0]);
+    plate.side_ruler(&across, corner[0]);
+    let depth = plate.ruler(&along, corner[1], Side::Below);
+    let text =
+        Text::new(voice.unit(), [corner[0] - 14.0, corner[1] + 12.0 + LABEL * RISE]);
+    plate.text(text.end());
+    depth
+}
+
+/// The oven's loads, each with its trays in it; gives where they end.
+fn oven(plate: &mut Plate, fact: &TrayFact, top: f64, voice: Voice<'_>) -> f64 {
+    let held = fact.trays_per_oven.unwrap_or(1).clamp(1, MOST_TRAYS);
+    let loads = fact.loads.clamp(1, MOST_LOADS);
+    plate.heading(&voice.word("oven-loads"), top);
+    let (wide, high) = (82.0, 18.0 + 15.0 * held as f64);
+    let (top, mut left) = (top + 36.0, MARGIN);
+    for load in 0..loads {
+        plate.rectangle([left, top], [left + wide, top + high], ink::TRAY);
+        let trays = fact.trays.saturating_sub(load * held).min(held);
+        for tray in 0..trays {
+            let y = top + high - 12.0 - 15.0 * tray as f64;
+            plate.line(&[[left + 8.0, y], [left + wide - 8.0, y]], ink::SPINE);
+        }
+        let number = (load + 1).to_string();
+        let at = [left + wide / 2.0, top + high + 6.0 + LABEL * RISE];
+        plate.text(Text::new(number, at).bold().middle().ink(ink::LEAD));
+        left += wide + 18.0;
+    }
+    if fact.loads > loads {
+        plate.text(Text::new("…", [left, top + high / 2.0]));
+    }
+    top + high + 6.0 + LABEL * 1.4
+}
+
+/// What stands beneath: pieces, distances, trays and loads.
+pub(super) fn captions(fact: &TrayFact, voice: Voice<'_>) -> Vec<String> {
+    let (pieces, trays) = (fact.places_cm.len().to_string(), fact.trays.to_string());
+    let (loads, along) = (fact.loads.to_string(), voice.of(&fact.along));
+    let values = [
+        ("pieces", pieces.as_str()),
+        ("tray", voice.of(&fact.tray)),
+        ("along", along),
+        ("across", voice.of(&fact.across)),
+        ("trays", &trays),
+        ("loads", &loads),
+    ];
+    let mut texts = vec![voice.fill("tray-pieces", &values)];
+    if fact.places_cm.len() > 1 {
+        texts.push(voice.fill("tray-apart", &values));
+    }
+    if fact.trays > 1 {
+        let key = if fact.loads > 1 { "tray-loads" } else { "tray-one-load" };
+        texts.push(voice.fill(key, &values));
+    }
+    texts
+}

@@ -1,0 +1,124 @@
+//! What hands do that is geometry: rolling out, shaping a piece, setting pieces on a tray.
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use crate::measure::Label;
+
+/// The handwork of a recipe.
+#[derive(Clone, Debug, Default, Serialize, JsonSchema)]
+pub struct Handwork {
+    /// Sheets that are only rolled, in order: what is folded or cut has its own facts.
+    pub rolls: Vec<RollFact>,
+    /// Pieces that are shaped, in order.
+    pub shapes: Vec<ShapeFact>,
+    /// The trays of each bake.
+    pub trays: Vec<TrayFact>,
+    /// How the fat layers grow; `null` where the recipe has no lock-in with turns.
+    pub growth: Option<GrowthFact>,
+}
+
+/// How the fat layers grow from the lock-in through the turns.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct GrowthFact {
+    /// The last step of them.
+    pub step: String,
+    /// Fat layers after the lock-in, and after each turn.
+    pub fat_layers: Vec<u64>,
+    /// Into how many parts each turn folds: one fewer than `fat_layers`.
+    pub parts: Vec<u32>,
+}
+
+/// A slab of dough.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct Slab {
+    /// Long side, cm.
+    pub length_cm: f64,
+    /// Short side, cm.
+    pub width_cm: f64,
+    /// Thickness, mm.
+    pub thickness_mm: f64,
+    /// Its size in words.
+    pub size: Label,
+    /// Its thickness in words.
+    pub thickness: Label,
+}
+
+/// One rolling.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct RollFact {
+    /// The step.
+    pub step: String,
+    /// What is rolled; `null` where its shape is not known.
+    pub from: Option<Slab>,
+    /// What it is rolled to.
+    pub to: Slab,
+    /// The bench's long side, cm; `null` where the course does not say.
+    pub bench_cm: Option<f64>,
+    /// The same in words.
+    pub bench: Option<Label>,
+}
+
+/// One shaping.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct ShapeFact {
+    /// The step.
+    pub step: String,
+    /// `rolled`, `folded`, `pinwheel`, `baton` or `tin`.
+    pub shape: String,
+    /// A triangle's base, or the piece's first side, cm; for `tin` the tin's length.
+    pub base_cm: f64,
+    /// A triangle's height, or the piece's second side, cm; for `tin` the tin's width.
+    pub height_cm: f64,
+    /// The tin's depth, cm; `null` for other shapes, and where it is not said.
+    pub depth_cm: Option<f64>,
+    /// The piece's thickness, mm; `null` where it is not known.
+    pub thickness_mm: Option<f64>,
+    /// Times that the piece goes round when it is rolled up; `null` for other shapes.
+    pub wraps: Option<f64>,
+    /// How thick the finished roll is, cm; `null` for other shapes.
+    pub roll_cm: Option<f64>,
+    /// The piece, or the tin, in words.
+    pub piece: Label,
+    /// The first side in words.
+    pub base: Label,
+    /// The second side in words.
+    pub height: Label,
+    /// The depth in words.
+    pub depth: Option<Label>,
+    /// The thickness in words.
+    pub thickness: Option<Label>,
+}
+
+/// The trays of one bake.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct TrayFact {
+    /// The step.
+    pub step: String,
+    /// The tray, long side first, cm.
+    pub length_cm: f64,
+    /// The tray, cm.
+    pub width_cm: f64,
+    /// Pieces on one tray.
+    pub per_tray: u64,
+    /// Trays in all.
+    pub trays: u64,
+    /// Trays that one oven takes; `null` where the course does not say.
+    pub trays_per_oven: Option<u64>,
+    /// Loads that one oven needs.
+    pub loads: u64,
+    /// The middle of every piece on one tray, cm, from its near left corner.
+    pub places_cm: Vec<[f64; 2]>,
+    /// From the middle of one piece to the middle of the next along the tray, cm.
+    pub along_cm: f64,
+    /// From the middle of one piece to the middle of the next across the tray, cm.
+    pub across_cm: f64,
+    /// A piece as it is set down, cm: along and across; `null` where it is not known.
+    pub piece_cm: Option<[f64; 2]>,
+    /// The tray in words.
+    pub tray: Label,
+    /// The distance along the tray in words.
+    pub along: Label,
+    /// The distance across the tray in words.
+    pub across: Label,
+}

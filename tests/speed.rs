@@ -1,0 +1,65 @@
+//! Ratios measured in one run, on a quiet machine:
+//! `cargo test --release --test speed -- --ignored --nocapture`.
+#![allow(
+    clippy::disallowed_methods,
+    reason = "a measurement reads the clock and the course"
+)]
+
+use std::path::Path;
+use std::time::Instant;
+
+use tourier::draw::figures;
+use tourier::edition::Edition;
+use tourier::formula::Scaling;
+use tourier::measure::exact;
+use tourier::paper::{Job, Press};
+use tourier::sheet::{HandoutKind, Paper, Units};
+use tourier::store;
+use tourier::theme::Theme;
+
+/// The middle of fifteen runs, in milliseconds.
+fn timed(work: &dyn Fn()) -> f64 {
+    work();
+    let mut times: Vec<f64> = (0..15)
+        .map(|_| {
+            let start = Instant::now();
+            work();
+            start.elapsed().as_secs_f64() * 1000.0
+        })
+        .collect();
+    times.sort_by(f64::total_cmp);
+    times[7]
+}
+
+/// Drawing all figures of a recipe, beside typesetting its student sheet.
+#[test]
+#[ignore = "measures time: run alone on a quiet machine"]
+fn drawing_costs_under_a_hundredth_of_typesetting() {
+    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("content");
+    let (sources, faults) = store::load(&content).expect("the demonstration course");
+    let edition = Edition::new(&sources, faults);
+    let theme = Theme::built_in();
+    let words = tourier::read::words("words/en.yaml", theme.text("words/en.yaml"))
+        .expect("the words");
+    let recipe = edition.content.recipe("morning-horns").expect("the recipe");
+    let sheet =
+        edition.sheet(recipe, &Scaling::Batches(exact(1, 1)), &words).expect("one batch");
+    let course = edition.course().expect("the course");
+    let drawing = timed(&|| drop(figures(&sheet, &words)));
+    let drawn = figures(&sheet, &words);
+    let press = Press::new(&theme);
+    let data = press.data(&Job {
+        sheet: &sheet,
+        course: &course,
+        figures: &drawn,
+        words: &words,
+        kind: HandoutKind::Student,
+        units: Units::Metric,
+        paper: Paper::A4,
+        batch_key: "x1",
+    });
+    let setting = timed(&|| drop(press.print(&data).expect("a handout")));
+    let share = drawing / setting * 100.0;
+    println!("drawing {drawing:.2} ms, typesetting {setting:.1} ms: {share:.2} %");
+    assert!(share < 1.0, "{share:.2} %");
+}
