@@ -14,6 +14,11 @@ use super::solve::{Answer, Effort, solve};
 use super::strand::{Room, Strand, strand};
 use super::timetable::{Naming, Timetable, timetable};
 
+/// Steps of the search for each thing that is tried where nothing fits.
+const TRIAL: Effort = Effort { steps: 4_000, patience: 4_000 };
+/// Other times are tried in steps of so many minutes, so many times.
+const STEP: i32 = 15;
+const TRIALS: i32 = 32;
 /// How many days a plan may reach back.
 const DAYS: i32 = 6;
 /// Trays in a home oven where the course says nothing.
@@ -31,6 +36,53 @@ pub fn home(
 ) -> Result<Timetable, &'static str> {
     let course = book.content.course.as_ref();
     let awake = course.map_or((7 * 60, 22 * 60 + 30), |course| course.awake);
+    let mut plan = within(work, ready, (book, awake), effort)?;
+    if plan.verdict != "fits" {
+        explain(&mut plan, work, ready, (book, awake));
+    }
+    Ok(plan)
+}
+
+/// Says why there is no plan, and what would be possible, each tried.
+fn explain(
+    plan: &mut Timetable,
+    work: &Work,
+    ready: DateTime,
+    (book, awake): (Book, (i32, i32)),
+) {
+    let fits = |ready: DateTime, awake: (i32, i32)| {
+        within(work, ready, (book, awake), TRIAL).is_ok_and(|plan| plan.verdict == "fits")
+    };
+    let clock = |minute: i32| format!("{:02}:{:02}", minute / 60, minute % 60);
+    plan.reasons.push(format!(
+        "getting up at {} leaves too little time until {} for the steps that cannot be done \
+         the day before: what comes in the evening may not wait that long",
+        clock(awake.0),
+        ready.strftime("%H:%M"),
+    ));
+    let later = (1..=TRIALS).find_map(|step| {
+        let later = ready.checked_add((step * STEP).minutes()).ok()?;
+        fits(later, awake).then_some(later)
+    });
+    if let Some(later) = later {
+        plan.remedies.push(format!("ready at {} it fits", later.strftime("%H:%M")));
+    }
+    let earlier = (1..=TRIALS)
+        .map(|step| awake.0 - step * STEP)
+        .take_while(|from| *from >= 0)
+        .find(|from| fits(ready, (*from, awake.1)));
+    if let Some(from) = earlier {
+        plan.remedies.push(format!("getting up at {} it fits", clock(from)));
+    }
+}
+
+fn within(
+    work: &Work,
+    ready: DateTime,
+    (book, awake): (Book, (i32, i32)),
+    effort: Effort,
+) -> Result<Timetable, &'static str> {
+    let course = book.content.course.as_ref();
     let zone = course.and_then(|course| course.time_zone.as_deref());
     let first = ready.date().checked_sub(DAYS.days()).map_err(|_| NO_TIME)?;
     let clock = Clock::new(first.at(0, 0, 0, 0), zone).ok_or(NO_TIME)?;

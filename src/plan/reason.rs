@@ -63,10 +63,13 @@ impl Trial<'_> {
             .filter_map(|(name, _)| self.shortage(&name.value))
             .collect();
         if short.is_empty() {
-            return vec![
-                "no one thing is the reason: several pieces of kit are short together"
-                    .into(),
-            ];
+            let by =
+                self.least_longer(self.class).map_or_else(String::new, |(at, more)| {
+                    format!(": session {} is {more} min short", at + 1)
+                });
+            return vec![format!(
+                "no one piece of kit is the reason; several are short together{by}"
+            )];
         }
         short
     }
@@ -95,13 +98,12 @@ impl Trial<'_> {
         if !self.fits(&plenty) {
             return None;
         }
-        let short =
-            self.least_longer(self.class).map_or_else(String::new, |(at, minutes)| {
-                format!(": {minutes} min short in session {}", at + 1)
-            });
-        Some(format!(
-            "there are not enough places or pieces of kit of the kind “{kit}”{short}"
-        ))
+        Some(match self.least_longer(self.class) {
+            Some((at, minutes)) => {
+                format!("the {kit}s are {minutes} min short in session {}", at + 1)
+            }
+            None => format!("there are too few {kit}s, however long a session lasts"),
+        })
     }
 
     /// The session that needs the fewest minutes more, and how many.
@@ -121,8 +123,7 @@ impl Trial<'_> {
                 continue;
             }
             let more = with_kit(self.class, &kit.value, count + 1);
-            remedies
-                .extend(self.says(&format!("with one more of “{}”", kit.value), &more));
+            remedies.extend(self.says(&format!("with one more {}", kit.value), &more));
         }
         let bigger = Class { together: self.class.together + 1, ..self.class.clone() };
         let word = ["pairs", "threes", "fours", "fives"];
