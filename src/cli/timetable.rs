@@ -52,7 +52,7 @@ fn class_plan(
     let unclear =
         |reason: &str| Stop::Use(format!("`{}` cannot be planned: {reason}", class.name));
     let mut draft = plan::draft(class, edition.book()).map_err(unclear)?;
-    let effort = Effort::for_tasks(draft.problem.tasks.len());
+    let effort = Effort::USUAL;
     let answer = plan::solve(&draft.problem, effort);
     if let Some(now) = &options.now {
         return today(&mut draft, class, &answer, (now, options.done.as_deref()));
@@ -82,8 +82,7 @@ fn today(
     let done = plan::read_done(done.unwrap_or_default())
         .ok_or_else(|| wrong("--done; write --done \"pairs 1-3: second-turn\":"))?;
     let notes = plan::adjust(draft, &planned.layout, minute, &done).map_err(Stop::Use)?;
-    let answer =
-        plan::solve(&draft.problem, Effort::for_tasks(draft.problem.tasks.len()));
+    let answer = plan::solve(&draft.problem, Effort::USUAL);
     let mut plan = draft.timetable(class, &answer);
     plan.notes = notes;
     Ok(plan)
@@ -115,5 +114,5 @@ fn home_plan(edition: &Edition, options: &TimetableArgs) -> Result<Timetable, St
     };
     let work =
         work(recipe, &options.scaling.scaling()?, edition.book()).map_err(cannot)?;
-    plan::home(&work, ready, edition.book(), Effort::for_tasks(60)).map_err(cannot)
+    plan::home(&work, ready, edition.book(), Effort::USUAL).map_err(cannot)
 }

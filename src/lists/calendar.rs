@@ -4,19 +4,22 @@
 use jiff::tz::TimeZone;
 use jiff::{Timestamp, ZonedDateTime};
 
-use crate::plan::{Clock, Row, Timetable, together};
+use crate::plan::{Clock, Row, Span, Timetable, together};
 
 /// A line may have so many bytes (RFC 5545, 3.1).
 const MOST_BYTES: usize = 75;
 /// Minutes before an attended step at which its alarm sounds.
 const ALARM: i32 = 5;
 
-/// The calendar of a plan; `None` where there is no plan.
+/// The calendar of a plan; without a plan, of its sessions.
 pub fn calendar(plan: &Timetable) -> Option<String> {
     let start: jiff::civil::DateTime = plan.start.parse().ok()?;
     let clock = Clock::new(start, plan.zone.as_deref())?;
-    let rows: Vec<Row> =
-        plan.rows().into_iter().filter(|row| row.kind != "finish").collect();
+    let mut rows: Vec<Row> = plan.rows();
+    rows.retain(|row| row.kind != "finish");
+    if rows.is_empty() {
+        rows = plan.sessions.iter().map(|span| session(span, plan)).collect();
+    }
     let (first, last) =
         (rows.first()?.start_min, rows.iter().map(|row| row.end_min).max()?);
     let mut lines = Lines::default();
@@ -33,6 +36,23 @@ pub fn calendar(plan: &Timetable) -> Option<String> {
     }
     lines.put("END:VCALENDAR");
     Some(lines.text)
+}
+
+/// A session as one event.
+fn session(span: &Span, plan: &Timetable) -> Row {
+    Row {
+        start_min: span.from_min,
+        end_min: span.to_min,
+        start: span.from.clone(),
+        end: span.to.clone(),
+        kind: "hands",
+        who: vec!["you".into()],
+        watching: Vec::new(),
+        recipe: String::new(),
+        title: plan.title.clone(),
+        oven: None,
+        place: None,
+    }
 }
 
 fn event(lines: &mut Lines, (at, row): (usize, &Row), plan: &Timetable, clock: &Clock) {

@@ -3,12 +3,14 @@
 
 mod calendar;
 mod order;
+mod sheet;
 mod table;
 mod text;
 mod tubs;
 
 pub use calendar::calendar;
 pub use order::{Order, OrderLine, order};
+pub use sheet::{Card, ClassSheet, LineSheet, OrderSheet, SessionSheet, class_sheet};
 pub use table::order_csv;
 pub use text::{order_text, timetable_text};
 pub use tubs::{Tub, TubLine};

@@ -15,7 +15,7 @@ use super::strand::{Room, Strand, strand};
 use super::timetable::{Naming, Timetable, timetable};
 
 /// Steps of the search for each thing that is tried where nothing fits.
-const TRIAL: Effort = Effort { steps: 4_000, patience: 4_000 };
+const TRIAL: Effort = Effort::TRIAL;
 /// Other times are tried in steps of so many minutes, so many times.
 const STEP: i32 = 15;
 const TRIALS: i32 = 32;

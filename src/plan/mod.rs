@@ -24,5 +24,5 @@ pub use reason::{Explanation, explain};
 pub use rows::{Row, together};
 pub use solve::{Answer, Effort, Plan, fits, solve};
 pub use strand::{Lag, Room, StepPlan, Strand, strand};
-pub use timetable::{Activity, Timetable, Wait};
+pub use timetable::{Activity, Span, Timetable, Wait};
 pub use today::{Done, adjust, read_done};

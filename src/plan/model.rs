@@ -34,6 +34,10 @@ type View = AffineView<DomainId>;
 type Branch = DynamicBrancher;
 type Resolver = ResolutionResolver;
 
+/// Fewest steps of a search, however large the question.
+const FEWEST: u64 = 2_000;
+/// A search is given up after this part of its steps without a better plan.
+const PATIENCE: u64 = 4;
 /// More minutes than any plan has.
 const MOST_WAITING: i32 = 1_000_000;
 
@@ -83,10 +87,8 @@ pub(super) struct Search<'a> {
     pub(super) bound: i32,
     /// A plan to begin from.
     pub(super) from: Option<&'a Layout>,
-    /// Steps of the search.
-    pub(super) steps: u64,
-    /// Steps without a better plan after which it is given up.
-    pub(super) patience: u64,
+    /// Steps of the search times the rules that each may touch.
+    pub(super) work: u64,
 }
 
 /// Searches for a plan.
@@ -110,7 +112,8 @@ pub(super) fn search(problem: &Problem, search: &Search) -> Found {
         ControlFlow::<()>::Continue(())
     };
     let way = LinearSatUnsat::new(OptimisationDirection::Minimise, aim, found);
-    let mut steps = Steps { left: search.steps, patience: search.patience, idle };
+    let left = (search.work / model.rules.max(1)).max(FEWEST);
+    let mut steps = Steps { left, patience: left / PATIENCE, idle };
     let mut resolver = Resolver::default();
     let result = model.solver.optimise(&mut brancher, &mut steps, &mut resolver, way);
     let bound = model.solver.lower_bound(&aim);
@@ -137,6 +140,8 @@ struct Model<'a> {
     /// Literals for "starts in this session or later".
     opened: BTreeMap<(usize, usize), Literal>,
     horizon: i32,
+    /// How many rules the solver has been given.
+    rules: u64,
 }
 
 impl<'a> Model<'a> {
@@ -152,6 +157,7 @@ impl<'a> Model<'a> {
             copies: Vec::new(),
             parked: Vec::new(),
             opened: BTreeMap::new(),
+            rules: 0,
             horizon: spans.map(last).max().unwrap_or(0),
         };
         model.variables();
@@ -174,6 +180,7 @@ impl<'a> Model<'a> {
         if self.solver.is_inconsistent() {
             return;
         }
+        self.rules += 1;
         let tag = self.tag();
         let post = make(self, tag);
         post(&mut self.solver);

@@ -9,7 +9,7 @@ use super::class::{ClassDraft, draft};
 use super::solve::{Answer, Effort, fits};
 
 /// Steps of the search for each trial.
-const TRIAL: Effort = Effort { steps: 4_000, patience: 4_000 };
+const TRIAL: Effort = Effort::TRIAL;
 /// No session is tried longer than by this.
 const LONGEST: i32 = 360;
 /// Longer sessions are proposed in these steps of minutes.

@@ -5,28 +5,18 @@ use super::model::{Aim, Found, Search, search};
 use super::problem::{Goal, Layout, Problem};
 use super::{bounds, first};
 
-/// Steps times tasks that are spent on one aim.
-const MOST_WORK: u64 = 30_000_000;
-/// Fewest and most steps.
-const LEAST_STEPS: u64 = 10_000;
-const MOST_STEPS: u64 = 300_000;
-
-/// How much work may be spent.
+/// How much work may be spent on each of the two aims.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Effort {
-    /// Steps of the search for each of the two aims.
-    pub steps: u64,
-    /// Steps without a better plan after which an aim is given up.
-    pub patience: u64,
+    /// Steps of the search times the number of rules that each step may touch.
+    pub work: u64,
 }
 
 impl Effort {
-    /// A fixed effort that keeps a plan of this size to a few seconds.
-    pub fn for_tasks(tasks: usize) -> Self {
-        let tasks = u64::try_from(tasks).unwrap_or(u64::MAX);
-        let steps = (MOST_WORK / tasks.max(1)).clamp(LEAST_STEPS, MOST_STEPS);
-        Self { steps, patience: steps / 4 }
-    }
+    /// A few seconds for a class or a bake at home.
+    pub const USUAL: Self = Self { work: 160_000_000 };
+    /// A look whether anything fits at all.
+    pub const TRIAL: Self = Self { work: 3_000_000 };
 }
 
 /// The answer.
@@ -120,8 +110,7 @@ fn try_any(problem: &Problem, effort: Effort) -> Result<Layout, Answer> {
         aim: Aim::Second(i32::MAX / 4),
         bound: 0,
         from: None,
-        steps: effort.steps,
-        patience: effort.patience,
+        work: effort.work,
     };
     match search(problem, &ask) {
         Found::Best(layout) | Found::Some(layout, _) => Ok(layout),
@@ -146,13 +135,8 @@ fn least_waiting(
     {
         return Ok(Waiting { layout: layout.clone(), bound: 0 });
     }
-    let ask = Search {
-        aim: Aim::Waiting,
-        bound: 0,
-        from: begin.as_ref(),
-        steps: effort.steps,
-        patience: effort.patience,
-    };
+    let ask =
+        Search { aim: Aim::Waiting, bound: 0, from: begin.as_ref(), work: effort.work };
     let (layout, proven) = match (search(problem, &ask), begin) {
         (Found::Best(layout), _) => (layout, true),
         (Found::Some(layout, bound), _) => return Ok(Waiting { layout, bound }),
@@ -185,8 +169,7 @@ fn best_second(problem: &Problem, waiting: Waiting, effort: Effort) -> Plan {
             aim: Aim::Second(least),
             bound,
             from: Some(&waiting.layout),
-            steps: effort.steps,
-            patience: effort.patience,
+            work: effort.work,
         };
         match search(problem, &ask) {
             Found::Best(layout) => done(layout, true),

@@ -45,11 +45,14 @@ pub(super) fn sitemap(input: &Input) -> Option<Page> {
         input.recipes.iter().map(|recipe| format!("recipes/{}/", recipe.base.recipe));
     let techniques =
         input.techniques.iter().map(|one| format!("techniques/{}/", one.technique));
+    let classes =
+        input.course.classes.iter().map(|class| format!("classes/{}/", class.class));
     let fixed = [page_address("index.html"), page_address("print/index.html")];
     let urls: String = fixed
         .into_iter()
         .chain(recipes)
         .chain(techniques)
+        .chain(classes)
         .map(|path| {
             format!("<url><loc>{}</loc>{date}</url>\n", escape(&format!("{site}{path}")))
         })

@@ -4,6 +4,7 @@
 //! unit system is in the page at every size and in both systems; style rules show one.
 
 mod assets;
+mod class;
 mod course;
 mod engine;
 mod figure;
@@ -20,6 +21,7 @@ mod vary;
 #[cfg(test)]
 mod sample;
 
+pub use class::class_page;
 pub use engine::TemplateFault;
 pub use figure::FigureMap;
 

@@ -72,6 +72,7 @@ impl Sample {
 
 fn course() -> CourseSheet {
     CourseSheet {
+        classes: Vec::new(),
         title: "Layers by Hand".into(),
         school: Some("Saltmarsh Community Kitchen".into()),
         instructor: Some("Orla Venning".into()),
