@@ -81,7 +81,8 @@ fn today(
     })?;
     let done = plan::read_done(done.unwrap_or_default())
         .ok_or_else(|| wrong("--done; write --done \"pairs 1-3: second-turn\":"))?;
-    let notes = plan::adjust(draft, &planned.layout, minute, &done).map_err(Stop::Use)?;
+    let planned = draft.settle(&planned.layout);
+    let notes = plan::adjust(draft, &planned, minute, &done).map_err(Stop::Use)?;
     let answer = plan::solve(&draft.problem, Effort::USUAL);
     let mut plan = draft.timetable(class, &answer);
     plan.notes = notes;

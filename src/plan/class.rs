@@ -9,7 +9,7 @@ use crate::model::{Class, Each, Making, Much};
 use crate::work::{Work, work};
 
 use super::clock::Clock;
-use super::problem::{Bake, Link, Ovens, Pool, Problem, Store, Use};
+use super::problem::{Bake, Layout, Link, Ovens, Pool, Problem, Store, Use};
 use super::strand::{Room, StepPlan, Strand, strand};
 
 /// Trays in one oven where neither class nor course says.
@@ -115,6 +115,29 @@ pub fn draft(class: &Class, book: Book) -> Result<ClassDraft, Unclear> {
     drafting.demonstrations();
     drafting.alike();
     Ok(drafting.finish())
+}
+
+impl ClassDraft {
+    /// Moves demonstrations that are no part of a batch as late as nothing forbids: what
+    /// is shown should be fresh when it is done. No value of the plan changes.
+    pub fn settle(&self, layout: &Layout) -> Layout {
+        let mut layout = layout.clone();
+        for show in self.shows.iter().rev() {
+            let problem = &self.problem;
+            let minutes = problem.tasks[show.task].minutes;
+            let after = problem.links.iter().filter(|link| link.from == show.task);
+            let latest = after.map(|link| layout.starts[link.to] - minutes).min();
+            let now = layout.starts[show.task];
+            let fits = |start: &i32| {
+                let mut moved = layout.clone();
+                moved.starts[show.task] = *start;
+                problem.broken(&moved).is_empty()
+            };
+            let found = latest.and_then(|latest| (now..=latest).rev().find(fits));
+            layout.starts[show.task] = found.unwrap_or(now);
+        }
+        layout
+    }
 }
 
 /// The sessions in minutes; two that touch are one.

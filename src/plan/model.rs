@@ -37,7 +37,9 @@ type Resolver = ResolutionResolver;
 /// Fewest steps of a search, however large the question.
 const FEWEST: u64 = 2_000;
 /// A search is given up after this part of its steps without a better plan.
-const PATIENCE: u64 = 4;
+const PATIENCE: u64 = 2;
+/// A rule whose truth is itself a variable costs as much as so many others: measured.
+const HEAVY: u64 = 20;
 /// More minutes than any plan has.
 const MOST_WAITING: i32 = 1_000_000;
 
@@ -204,6 +206,7 @@ impl<'a> Model<'a> {
     /// A literal that holds just where `Σ terms ≤ most`.
     fn whether(&mut self, terms: Vec<View>, most: i32) -> Literal {
         let literal = self.solver.new_literal();
+        self.rules += HEAVY;
         self.post(|_, tag| {
             Box::new(move |solver| {
                 let constraint = less_than_or_equals(terms, most, tag);

@@ -11,6 +11,10 @@ use super::timetable::{Naming, TaskName, Timetable, WaitName, timetable};
 impl ClassDraft {
     /// The class's timetable for an answer.
     pub fn timetable(&self, class: &Class, answer: &Answer) -> Timetable {
+        let mut answer = answer.clone();
+        if let Answer::Fits(plan) = &mut answer {
+            plan.layout = self.settle(&plan.layout);
+        }
         let mut tasks = vec![TaskName::default(); self.problem.tasks.len()];
         let mut waits = Vec::new();
         for unit in &self.units {
@@ -37,7 +41,7 @@ impl ClassDraft {
             stores: self.stores.clone(),
             second: "end",
         };
-        timetable(&self.problem, answer, naming)
+        timetable(&self.problem, &answer, naming)
     }
 
     /// Groups whose hands a task of the instructor takes watch it.
