@@ -162,7 +162,7 @@ fn grid(
     x: &impl Fn(i32) -> f64,
     ([from, to], [top, bottom]): ([i32; 2], [f64; 2]),
 ) {
-    let mut free = LEFT - 20.0;
+    let mut free = LEFT - 40.0;
     let mut minute = from;
     while minute <= to {
         let at = x(minute);

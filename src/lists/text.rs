@@ -42,8 +42,9 @@ pub fn timetable_text(plan: &Timetable) -> String {
             row.oven.as_deref().map(|oven| format!(", {oven}")).unwrap_or_default();
         let shown = if row.kind == "demonstration" { " (all watch)" } else { "" };
         let who = together(&row.who);
+        let span = if from == to { from.to_owned() } else { format!("{from}–{to}") };
         text.push_str(&format!(
-            "  {from}–{to}  {who:<18}  {}{shown}{oven}{place}\n",
+            "  {span:<11}  {who:<18}  {}{shown}{oven}{place}\n",
             row.title
         ));
     }

@@ -18,7 +18,7 @@ struct View<'a> {
     sheet: &'a ClassSheet,
     drawing: Option<Html>,
     /// Its files beside the page: name and what they are.
-    files: [[&'static str; 2]; 6],
+    files: [[&'static str; 3]; 6],
 }
 
 /// The page of one class, to be written when its plan has been worked out.
@@ -46,12 +46,12 @@ pub fn class_page(input: &Input, sheet: &ClassSheet) -> Result<Page, TemplateFau
     Ok(Page::text(path, engine.fill("class.html", &context)?))
 }
 
-/// The files that stand beside the page, and what they are.
-const FILES: [[&str; 2]; 6] = [
-    ["run-a4.pdf", "run"],
-    ["run-letter.pdf", "run"],
-    ["lists-a4.pdf", "lists"],
-    ["lists-letter.pdf", "lists"],
-    ["plan.ics", "calendar"],
-    ["order.csv", "table"],
+/// The files that stand beside the page: what they are, and the paper of those to print.
+const FILES: [[&str; 3]; 6] = [
+    ["run-a4.pdf", "run", "a4"],
+    ["run-letter.pdf", "run", "letter"],
+    ["lists-a4.pdf", "lists", "a4"],
+    ["lists-letter.pdf", "lists", "letter"],
+    ["plan.ics", "calendar", ""],
+    ["order.csv", "table", ""],
 ];
