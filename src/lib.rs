@@ -24,8 +24,14 @@ pub mod time;
 // One recipe worked out, judged, and the one computed result.
 pub mod work;
 
+// When what happens: the class plan and the home plan.
+pub mod plan;
+
 pub mod check;
 pub mod sheet;
+
+// Lists and files for other programs, from plans and formulas.
+pub mod lists;
 
 // Painting: these decide nothing.
 pub mod draw;

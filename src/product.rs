@@ -1,6 +1,10 @@
 //! What is published: every page, drawing and handout as a file with the key of what it
 //! is made from. Nothing is made here but the pages, which cost next to nothing.
 
+mod class;
+
+pub use class::class_products;
+
 use std::sync::Arc;
 
 use sha2::{Digest, Sha256};

@@ -5,6 +5,7 @@
 
 mod acceptance;
 mod amounts;
+mod classes;
 mod cutting;
 mod kit;
 mod lamination;
@@ -107,6 +108,7 @@ pub fn content(content: &Content) -> Vec<Fault> {
     let mut faults = names::clashes(content);
     faults.extend(names::lessons(content));
     faults.extend(links::links(content));
+    faults.extend(classes::classes(content));
     faults.extend(look::accent(content));
     faults.extend(look::logo(content));
     faults.extend(pictures::missing(content));

@@ -78,6 +78,14 @@ pub(super) enum Command {
     /// Show a recipe's formula, scaled, in both unit systems.
     #[command(after_help = "Example: tourier scale tin-loaf --tin \"20 x 10 x 6 cm\"")]
     Scale(RecipeArgs),
+    /// Plan a class, or a recipe at home backwards from when it shall be ready.
+    #[command(
+        after_help = "Examples:\n  tourier timetable evening-3\n  tourier timetable crescents --ready \"2027-03-07 09:00\"\n  tourier timetable evening-3 --now 18:55 --done \"pairs 1-3: second-turn\""
+    )]
+    Timetable(TimetableArgs),
+    /// The order list and the weigh-out of a class.
+    #[command(after_help = "Example: tourier order evening-3 --as csv")]
+    Order(OrderArgs),
     /// Convert one amount, naming the density used.
     #[command(after_help = "Example: tourier convert \"2 cups bread flour\" g")]
     Convert(ConvertArgs),
@@ -177,6 +185,62 @@ pub(super) struct RecipeArgs {
     pub(super) recipe: String,
     #[command(flatten)]
     pub(super) scaling: ScalingArgs,
+}
+
+/// `timetable`.
+#[derive(ClapArgs)]
+pub(super) struct TimetableArgs {
+    /// The class's or the recipe's file name.
+    pub(super) name: String,
+    /// For a recipe: when it shall be ready, `2027-03-07 09:00`.
+    #[arg(long, value_name = "TIME")]
+    pub(super) ready: Option<String>,
+    /// For a class that is under way: the time now, `18:55`.
+    #[arg(long, value_name = "TIME")]
+    pub(super) now: Option<String>,
+    /// What is done by now: `pairs 1-3: second-turn; pair 4: first-turn`. Groups that are
+    /// not named have kept to the plan.
+    #[arg(long, value_name = "GROUPS: STEP", requires = "now")]
+    pub(super) done: Option<String>,
+    /// The form of the answer.
+    #[arg(long = "as", value_enum, default_value_t = PlanForm::Text)]
+    pub(super) form: PlanForm,
+    #[command(flatten)]
+    pub(super) scaling: ScalingArgs,
+}
+
+/// How a plan is printed.
+#[derive(Clone, Copy, ValueEnum)]
+pub(super) enum PlanForm {
+    /// For people.
+    Text,
+    /// For programs.
+    Json,
+    /// A calendar file.
+    Ics,
+    /// A chart.
+    Svg,
+}
+
+/// `order`.
+#[derive(ClapArgs)]
+pub(super) struct OrderArgs {
+    /// The class's file name.
+    pub(super) class: String,
+    /// The form of the answer.
+    #[arg(long = "as", value_enum, default_value_t = OrderForm::Text)]
+    pub(super) form: OrderForm,
+}
+
+/// How an order is printed.
+#[derive(Clone, Copy, ValueEnum)]
+pub(super) enum OrderForm {
+    /// For people.
+    Text,
+    /// For a spreadsheet.
+    Csv,
+    /// For programs.
+    Json,
 }
 
 /// `convert`.

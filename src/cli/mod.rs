@@ -10,10 +10,12 @@ mod args;
 mod convert;
 mod facts;
 mod handout;
+mod order;
 mod proof;
 mod publish;
 mod scale;
 mod show;
+mod timetable;
 
 use std::path::Path;
 use std::process::ExitCode;
@@ -70,6 +72,8 @@ fn command(args: &Args) -> Done {
         Command::Proof(options) => proof::run(args, options),
         Command::Facts(options) => facts::run(args, options),
         Command::Scale(options) => scale::run(args, options),
+        Command::Timetable(options) => timetable::run(args, options),
+        Command::Order(options) => order::run(args, options),
         Command::Convert(options) => convert::run(args, options),
     }
 }

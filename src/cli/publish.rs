@@ -4,7 +4,7 @@ use std::io::IsTerminal;
 
 use indicatif::{ProgressBar, ProgressStyle};
 
-use crate::product::{Plates, products};
+use crate::product::{Plates, class_products, products};
 use crate::store::{self, Outcome, PublishError};
 
 use super::args::{Args, PublishArgs};
@@ -22,9 +22,11 @@ pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
     }
     let words = words(&theme, &edition)?;
     let Some(plates) = Plates::new(&edition, &words) else { return Err(Stop::Faults) };
-    let products = products(&plates, &words, &theme).map_err(|fault| {
+    let mut products = products(&plates, &words, &theme).map_err(|fault| {
         Stop::Use(format!("{}:{}: {}", fault.template, fault.line, fault.message))
     })?;
+    products.extend(class_products(&edition, &plates, &words, &theme));
+    products.sort_by(|one, other| one.path.cmp(&other.path));
     let bar = progress(args);
     let step = |done: usize, all: usize| {
         bar.set_length(all as u64);

@@ -14,6 +14,7 @@
 mod arrow;
 mod batch;
 mod block;
+mod chart;
 mod cut;
 mod dimension;
 mod envelope;
@@ -46,6 +47,7 @@ mod sample;
 #[cfg(test)]
 mod tests;
 
+pub use chart::plan_chart;
 pub use raster::{Unpainted, png};
 
 use schemars::JsonSchema;

@@ -372,6 +372,7 @@ pub(super) fn lamination(lock_in: Option<LockInFact>, folds: Vec<Fold>) -> Lamin
 /// A course of the demonstration's name.
 pub(super) fn course() -> CourseSheet {
     CourseSheet {
+        classes: Vec::new(),
         title: "Layers by Hand".into(),
         school: Some("Saltmarsh Community Kitchen".into()),
         instructor: None,

@@ -46,6 +46,10 @@ pub struct Course {
     pub kit: Kit,
     /// The room's temperatures.
     pub room: Room,
+    /// The time zone by its name in the IANA database; `None` where times are only local.
+    pub time_zone: Option<String>,
+    /// When bakers at home are up: minutes of the day, from and to.
+    pub awake: (i32, i32),
     /// Density of dough without its roll-in fat, g/ml.
     pub dough_density: Exact,
     /// Lessons in order.

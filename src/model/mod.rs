@@ -6,6 +6,7 @@
 use std::collections::BTreeMap;
 
 mod amount;
+mod class;
 mod course;
 mod glossary;
 mod picture;
@@ -18,6 +19,7 @@ mod technique;
 use crate::media::Medium;
 
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
+pub use class::{Class, Each, Making, Much, Session};
 pub use course::{Course, EggClasses, Kit, Lesson, Look, News, PantryEntry, Room};
 pub use glossary::Entry;
 pub use picture::Shown;
@@ -40,6 +42,8 @@ pub struct Content {
     pub recipes: Vec<Recipe>,
     /// Every technique, by file name.
     pub techniques: Vec<Technique>,
+    /// Every class, by file name.
+    pub classes: Vec<Class>,
     /// Every drawing below `media/`, as SVG text by its path.
     pub drawings: BTreeMap<String, String>,
     /// The words of the trade, from `glossary.yaml`, in order.
@@ -55,6 +59,11 @@ impl Content {
     /// The recipe in the file of this name.
     pub fn recipe(&self, name: &str) -> Option<&Recipe> {
         self.recipes.iter().find(|recipe| recipe.name == name)
+    }
+
+    /// The class in the file of this name.
+    pub fn class(&self, name: &str) -> Option<&Class> {
+        self.classes.iter().find(|class| class.name == name)
     }
 
     /// Whether there is a file of this name that could not be read.

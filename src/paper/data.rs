@@ -140,7 +140,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
 }
 
 /// Language and region of a language tag: `en-GB` → `en`, `gb`.
-fn language(tag: &str) -> (&str, Option<&str>) {
+pub(super) fn language(tag: &str) -> (&str, Option<&str>) {
     let mut parts = tag.split('-');
     let language = parts.next().filter(|part| (2..=3).contains(&part.len()));
     (language.unwrap_or("en"), parts.find(|part| part.len() == 2))

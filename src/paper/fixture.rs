@@ -44,6 +44,7 @@ impl Fixture {
 
 fn course() -> CourseSheet {
     CourseSheet {
+        classes: Vec::new(),
         title: "Layers by Hand".into(),
         school: Some("Saltmarsh Community Kitchen".into()),
         instructor: Some("Orla Venning".into()),

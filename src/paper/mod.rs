@@ -6,6 +6,7 @@
 //! templates as values, never as markup. Nothing here computes an amount.
 
 mod chapter;
+mod class;
 mod code;
 mod data;
 mod fault;
@@ -26,6 +27,7 @@ mod room_tests;
 #[cfg(test)]
 mod tests;
 
+pub use class::ClassPaper;
 pub use fault::PaperFault;
 pub use glyphs::{Glyphs, missing_glyphs};
 pub use labels::Grid;

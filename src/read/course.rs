@@ -6,6 +6,7 @@ use crate::fault::{Fault, Place, Placed};
 use crate::measure::{CupSet, Length, Mass, Unit, exact};
 use crate::model::{Course, EggClasses, Kit, Lesson, Look, News, Room};
 
+use super::class::clock;
 use super::fields::Fields;
 use super::yaml::Node;
 use super::{prose, quantity, recipe, yaml};
@@ -13,6 +14,9 @@ use super::{prose, quantity, recipe, yaml};
 /// Languages that write a decimal comma.
 const COMMA_LANGUAGES: [&str; 12] =
     ["de", "fr", "es", "it", "nl", "pt", "da", "sv", "nb", "fi", "pl", "cs"];
+
+/// When bakers are up where the course does not say.
+const AWAKE: (i32, i32) = (7 * 60, 22 * 60 + 30);
 
 /// Reads the course from the text of `file`.
 pub(super) fn read(
@@ -50,6 +54,12 @@ pub(super) fn read(
         comma: COMMA_LANGUAGES.contains(&language.split('-').next().unwrap_or("")),
         kit: kit(&mut fields),
         room: room(&mut fields),
+        time_zone: fields
+            .parsed("time zone", "Europe/Dublin", time_zone)
+            .map(|zone| zone.value),
+        awake: fields
+            .parsed("awake", "07:00 to 22:30", awake)
+            .map_or(AWAKE, |awake| awake.value),
         // Common practice, no source: a plain wheat dough weighs a little more than water.
         dough_density: fields
             .parsed("dough density", "1.1 g/ml", recipe::density)
@@ -102,6 +112,22 @@ fn currency(text: &str) -> Option<String> {
 pub(super) fn mass(text: &str) -> Option<Mass> {
     let (value, unit) = quantity::number(text, false)?;
     Unit::parse(unit).and_then(Unit::grams).map(|grams| Mass::grams(value * grams))
+}
+
+/// The name of a time zone in the bundled IANA database.
+fn time_zone(text: &str) -> Option<String> {
+    let zone = jiff::tz::TimeZoneDatabase::bundled().get(text).ok()?;
+    zone.iana_name().map(str::to_owned)
+}
+
+/// `07:00 to 22:30`, as minutes of the day.
+fn awake(text: &str) -> Option<(i32, i32)> {
+    let (from, to) = text.split_once(" to ")?;
+    let minutes = |text: &str| {
+        clock(text.trim()).map(|(hour, minute)| 60 * i32::from(hour) + i32::from(minute))
+    };
+    let (from, to) = (minutes(from)?, minutes(to)?);
+    (from < to).then_some((from, to))
 }
 
 fn look(fields: &mut Fields) -> Look {

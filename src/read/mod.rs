@@ -2,6 +2,7 @@
 
 mod amount;
 mod body;
+mod class;
 mod course;
 mod cut;
 mod fields;
@@ -20,6 +21,7 @@ use crate::model::Content;
 use crate::words::Words;
 
 pub(crate) use amount::quantity as amount_of;
+pub(crate) use class::{clock, moment};
 pub(crate) use quantity::{size as size_of, temperature, tin};
 pub(crate) use recipe::density;
 
@@ -113,6 +115,10 @@ impl Reader {
                     Some(technique) => self.content.techniques.push(technique),
                     None => self.content.unread.push(stem.to_owned()),
                 }
+            }
+            ("classes", stem, "yaml") => {
+                let class = class::read(&name, &file.text, stem, faults);
+                self.content.classes.extend(class);
             }
             _ => {}
         }

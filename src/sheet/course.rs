@@ -36,6 +36,8 @@ pub struct CourseSheet {
     /// Lessons in order; recipes and techniques in none of them stand in a last one
     /// without a title.
     pub lessons: Vec<LessonSheet>,
+    /// The classes in the order of their first sessions.
+    pub classes: Vec<ClassLink>,
     /// House cautions.
     pub cautions: Vec<String>,
     /// The look of its handouts.
@@ -77,6 +79,17 @@ pub struct TradeWord {
     pub also: Vec<String>,
     /// What it means.
     pub meaning: Vec<Block<Label>>,
+}
+
+/// A class and where its page is.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct ClassLink {
+    /// Its file name.
+    pub class: String,
+    /// Its title.
+    pub title: String,
+    /// When it is held, in words.
+    pub when: String,
 }
 
 /// One lesson.

@@ -13,8 +13,8 @@ mod step;
 mod time;
 
 pub use course::{
-    Batch, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look, NewsSheet,
-    Paper, RecipeSheets, TechniqueSheet, TradeWord, Units,
+    Batch, ClassLink, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look,
+    NewsSheet, Paper, RecipeSheets, TechniqueSheet, TradeWord, Units,
 };
 pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
 pub use handwork::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};

@@ -49,10 +49,13 @@ pub(super) fn sitemap(input: &Input) -> Option<Page> {
         input.techniques.iter().map(|one| format!("techniques/{}/", one.technique));
     let words = (!input.course.glossary.is_empty()).then_some(PAGE);
     let fixed = ["index.html", PATH, "print/index.html"].into_iter().chain(words);
+    let classes =
+        input.course.classes.iter().map(|class| format!("classes/{}/", class.class));
     let urls: String = fixed
         .map(page_address)
         .chain(recipes)
         .chain(techniques)
+        .chain(classes)
         .map(|path| {
             format!("<url><loc>{}</loc>{date}</url>\n", escape(&format!("{site}{path}")))
         })

@@ -5,6 +5,7 @@
 
 mod assets;
 mod cartridge;
+mod class;
 mod course;
 mod engine;
 mod feed;
@@ -28,6 +29,7 @@ mod words;
 mod sample;
 
 pub use cartridge::Cartridge;
+pub use class::class_page;
 pub use engine::TemplateFault;
 pub use figure::FigureMap;
 pub use offline::ICONS;

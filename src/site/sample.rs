@@ -93,6 +93,7 @@ fn loaf() -> Medium {
 
 fn course() -> CourseSheet {
     CourseSheet {
+        classes: Vec::new(),
         title: "Layers by Hand".into(),
         school: Some("Saltmarsh Community Kitchen".into()),
         instructor: Some("Orla Venning".into()),

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use crate::fault::Placed;
 use crate::model::{Content, Course, Entry, News};
 
-use super::super::{CourseSheet, LessonSheet, Look, NewsSheet, TradeWord};
+use super::super::{ClassLink, CourseSheet, LessonSheet, Look, NewsSheet, TradeWord};
 use super::prose::plain_blocks;
 
 /// The course, its lessons with only the recipes and techniques that exist, and a last
@@ -24,12 +24,34 @@ pub fn course(course: &Course, content: &Content) -> CourseSheet {
         a4_first: course.a4_first,
         currency: course.currency.clone(),
         lessons: lessons(course, content),
+        classes: classes(content),
         cautions: course.cautions.clone(),
         look: look(course, content),
         news: course.news.iter().map(news).collect(),
         glossary: glossary(content),
         offline: course.offline,
     }
+}
+
+fn classes(content: &Content) -> Vec<ClassLink> {
+    let mut classes: Vec<_> = content.classes.iter().collect();
+    let first = |class: &&crate::model::Class| {
+        (class.sessions.first().map(|session| session.value.from), class.name.clone())
+    };
+    classes.sort_by_key(first);
+    let when = |class: &crate::model::Class| {
+        let sessions = class.sessions.iter().map(|session| {
+            let (from, to) = (session.value.from, session.value.to);
+            format!("{}–{}", from.strftime("%-d %B %Y, %H:%M"), to.strftime("%H:%M"))
+        });
+        sessions.collect::<Vec<_>>().join("; ")
+    };
+    let link = |class: &&crate::model::Class| ClassLink {
+        class: class.name.clone(),
+        title: class.title.value.clone(),
+        when: when(class),
+    };
+    classes.iter().map(link).collect()
 }
 
 fn look(course: &Course, content: &Content) -> Look {

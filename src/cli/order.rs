@@ -1,0 +1,36 @@
+//! `tourier order`: the order list and the weigh-out of a class.
+
+use crate::lists::{order, order_csv, order_text};
+
+use super::args::{Args, OrderArgs, OrderForm};
+use super::{Done, Stop, open, show, timetable};
+
+/// Prints the order.
+pub(super) fn run(args: &Args, options: &OrderArgs) -> Done {
+    let (edition, _) = open(args)?;
+    if edition.stops() {
+        show::faults(&edition);
+        return Err(Stop::Faults);
+    }
+    let class = timetable::class(&edition, &options.class).ok_or_else(|| {
+        let known = edition.content.classes.iter().map(|class| class.name.as_str());
+        let known: Vec<&str> = known.collect();
+        Stop::Use(format!(
+            "there is no class `{}`; there are: {}",
+            options.class,
+            known.join(", ")
+        ))
+    })?;
+    let order = order(class, edition.book()).map_err(|reason| {
+        Stop::Use(format!("`{}` cannot be ordered: {reason}", class.name))
+    })?;
+    let text = match options.form {
+        OrderForm::Text => order_text(&order),
+        OrderForm::Csv => order_csv(&order),
+        OrderForm::Json => serde_json::to_string_pretty(&order)
+            .map(|json| json + "\n")
+            .map_err(|error| Stop::Machine(error.to_string()))?,
+    };
+    print!("{text}");
+    Ok(())
+}

@@ -1,0 +1,119 @@
+//! `tourier timetable`: the class plan, or the home plan of a recipe.
+
+use crate::edition::Edition;
+use crate::lists::{calendar, timetable_text};
+use crate::model::Class;
+use crate::plan::{self, Answer, ClassDraft, Effort, Timetable};
+use crate::read;
+use crate::work::work;
+
+use super::args::{Args, PlanForm, TimetableArgs};
+use super::{Done, Stop, open, recipe, show};
+
+/// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
+pub(super) fn run(args: &Args, options: &TimetableArgs) -> Done {
+    let (edition, _) = open(args)?;
+    if edition.stops() {
+        show::faults(&edition);
+        return Err(Stop::Faults);
+    }
+    let plan = match class(&edition, &options.name) {
+        Some(class) => class_plan(&edition, class, options)?,
+        None => home_plan(&edition, options)?,
+    };
+    print!("{}", form(&plan, options.form)?);
+    if plan.verdict == "fits" { Ok(()) } else { Err(Stop::Faults) }
+}
+
+/// A class by its file name.
+pub(super) fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
+    let file = std::path::Path::new(name).file_name()?.to_string_lossy();
+    edition.content.class(file.strip_suffix(".yaml").unwrap_or(&file))
+}
+
+fn form(plan: &Timetable, form: PlanForm) -> Result<String, Stop> {
+    match form {
+        PlanForm::Text => Ok(timetable_text(plan)),
+        PlanForm::Json => serde_json::to_string_pretty(plan)
+            .map(|json| json + "\n")
+            .map_err(|error| Stop::Machine(error.to_string())),
+        PlanForm::Ics => calendar(plan)
+            .ok_or_else(|| Stop::Use(format!("there is no plan: {}", plan.standing))),
+        PlanForm::Svg => crate::draw::plan_chart(plan)
+            .ok_or_else(|| Stop::Use(format!("there is no plan: {}", plan.standing))),
+    }
+}
+
+fn class_plan(
+    edition: &Edition,
+    class: &Class,
+    options: &TimetableArgs,
+) -> Result<Timetable, Stop> {
+    let unclear =
+        |reason: &str| Stop::Use(format!("`{}` cannot be planned: {reason}", class.name));
+    let mut draft = plan::draft(class, edition.book()).map_err(unclear)?;
+    let effort = Effort::USUAL;
+    let answer = plan::solve(&draft.problem, effort);
+    if let Some(now) = &options.now {
+        return today(&mut draft, class, &answer, (now, options.done.as_deref()));
+    }
+    let mut plan = draft.timetable(class, &answer);
+    if !matches!(answer, Answer::Fits(_)) {
+        let why = plan::explain(class, edition.book());
+        (plan.reasons, plan.remedies) = (why.reasons, why.remedies);
+    }
+    Ok(plan)
+}
+
+/// Plans the rest of the day.
+fn today(
+    draft: &mut ClassDraft,
+    class: &Class,
+    answer: &Answer,
+    (now, done): (&str, Option<&str>),
+) -> Result<Timetable, Stop> {
+    let planned = answer
+        .plan()
+        .ok_or_else(|| Stop::Use("the class has no plan to begin with".into()))?;
+    let wrong = |what: &str| Stop::Use(format!("{what} does not read"));
+    let minute = minute(draft, class, now).ok_or_else(|| {
+        Stop::Use(format!("--now {now} is in no session; write --now 18:55"))
+    })?;
+    let done = plan::read_done(done.unwrap_or_default())
+        .ok_or_else(|| wrong("--done; write --done \"pairs 1-3: second-turn\":"))?;
+    let planned = draft.settle(&planned.layout);
+    let notes = plan::adjust(draft, &planned, minute, &done).map_err(Stop::Use)?;
+    let answer = plan::solve(&draft.problem, Effort::USUAL);
+    let mut plan = draft.timetable(class, &answer);
+    plan.notes = notes;
+    Ok(plan)
+}
+
+/// The minute of a time of day in the first session that it lies in, or of a date and time.
+fn minute(draft: &ClassDraft, class: &Class, now: &str) -> Option<i32> {
+    if let Some(moment) = read::moment(now) {
+        return draft.clock.minute(moment);
+    }
+    let (hour, minute) = read::clock(now)?;
+    class.sessions.iter().find_map(|session| {
+        let session = session.value;
+        let at = session.from.date().at(hour, minute, 0, 0);
+        (session.from <= at && at <= session.to).then(|| draft.clock.minute(at))?
+    })
+}
+
+fn home_plan(edition: &Edition, options: &TimetableArgs) -> Result<Timetable, Stop> {
+    let recipe = recipe(edition, &options.name)?;
+    let example = "write --ready \"2027-03-07 09:00\"";
+    let ready = options.ready.as_deref().ok_or_else(|| {
+        Stop::Use(format!("for a recipe say when it shall be ready: {example}"))
+    })?;
+    let ready = read::moment(ready)
+        .ok_or_else(|| Stop::Use(format!("--ready {ready} does not read; {example}")))?;
+    let cannot = |reason: &str| {
+        Stop::Use(format!("`{}` cannot be planned: {reason}", recipe.name))
+    };
+    let work =
+        work(recipe, &options.scaling.scaling()?, edition.book()).map_err(cannot)?;
+    plan::home(&work, ready, edition.book(), Effort::USUAL).map_err(cannot)
+}

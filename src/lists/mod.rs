@@ -1,0 +1,16 @@
+//! Lists for the day before and files for other programs: the order in packs, the
+//! weigh-out, tables for a spreadsheet, a calendar, a plan as text.
+
+mod calendar;
+mod order;
+mod sheet;
+mod table;
+mod text;
+mod tubs;
+
+pub use calendar::calendar;
+pub use order::{Order, OrderLine, order};
+pub use sheet::{Card, ClassSheet, LineSheet, OrderSheet, SessionSheet, class_sheet};
+pub use table::order_csv;
+pub use text::{order_text, timetable_text};
+pub use tubs::{Tub, TubLine};

@@ -1,0 +1,184 @@
+//! What to buy for a class: every formula, times those who make it, plus the spare, less
+//! the shelf, in whole packs. Money in the currency's smallest unit.
+
+use std::collections::BTreeMap;
+
+use num_traits::{ToPrimitive, Zero};
+use serde::Serialize;
+
+use crate::formula::{Book, Scaling, expand};
+use crate::measure::{Exact, Mass, ceil, exact, float, show};
+use crate::model::{Class, Each, Making, Much};
+use crate::pantry::Item;
+use crate::work::{Work, work};
+
+use super::tubs::{Tub, tubs};
+
+/// Ingredients that come from the tap.
+const FREE: [&str; 2] = ["water", "ice"];
+
+/// The order list of a class.
+#[derive(Clone, Debug, Serialize)]
+pub struct Order {
+    /// Version of this form.
+    pub order: u32,
+    /// The class's file name.
+    pub class: String,
+    /// Its title.
+    pub title: String,
+    /// Bakers.
+    pub bakers: u32,
+    /// Pieces made in all.
+    pub pieces: u64,
+    /// The spare, in percent.
+    pub spare_percent: f64,
+    /// What to buy, by name.
+    pub lines: Vec<OrderLine>,
+    /// ISO 4217 code.
+    pub currency: String,
+    /// The packs to buy, all together; without those of unknown price.
+    pub total_minor: i64,
+    /// The total over the bakers, rounded.
+    pub per_student_minor: i64,
+    /// The total over the pieces, rounded; `null` where nothing is made in pieces.
+    pub per_piece_minor: Option<i64>,
+    /// What has no price or pack.
+    pub unpriced: Vec<String>,
+    /// The weigh-out: one tub list for each kind of batch.
+    pub tubs: Vec<Tub>,
+}
+
+/// One ingredient of the order.
+#[derive(Clone, Debug, Serialize)]
+pub struct OrderLine {
+    /// The ingredient.
+    pub ingredient: String,
+    /// Needed in all, with the spare, in grams.
+    pub need_g: f64,
+    /// The same in words.
+    pub need: String,
+    /// Of that on the shelf, in grams.
+    pub shelf_g: f64,
+    /// One pack, in grams.
+    pub pack_g: Option<f64>,
+    /// Packs to buy; `null` where no pack is known.
+    pub packs: Option<u64>,
+    /// Left over afterwards, in grams.
+    pub left_g: Option<f64>,
+    /// The packs' price.
+    pub cost_minor: Option<i64>,
+    /// Whether it is only for dusting or to taste, so that no weight is known.
+    pub as_needed: bool,
+}
+
+/// Works out the order.
+///
+/// # Errors
+/// The reason, where a recipe is missing or cannot be scaled so.
+pub fn order(class: &Class, book: Book) -> Result<Order, &'static str> {
+    let mut needs: BTreeMap<&str, (&Item, Mass)> = BTreeMap::new();
+    let mut pieces = 0;
+    let spare = exact(1, 1) + &class.spare;
+    let mut works = Vec::new();
+    for making in &class.makes {
+        let work = scaled(making, book)?;
+        let count = makers(class, making);
+        pieces += work.pieces.unwrap_or(0) * count;
+        let factor = &work.factor * Exact::from_integer(count.into()) * &spare;
+        for (name, (item, mass)) in expand(&work.formula, &factor, book) {
+            let entry = needs.entry(name).or_insert((item, Mass::zero()));
+            entry.1 = entry.1.clone() + mass;
+        }
+        works.push((making, work, count));
+    }
+    let lines: Vec<OrderLine> =
+        needs.values().map(|(item, need)| line(item, need, class)).collect();
+    let total: i64 = lines.iter().filter_map(|line| line.cost_minor).sum();
+    let course = book.content.course.as_ref();
+    Ok(Order {
+        order: 1,
+        class: class.name.clone(),
+        title: class.title.value.clone(),
+        bakers: class.bakers.value,
+        pieces,
+        spare_percent: float(&(&class.spare * exact(100, 1))),
+        currency: course.map_or_else(|| "EUR".into(), |course| course.currency.clone()),
+        total_minor: total,
+        per_student_minor: share(total, class.bakers.value.into()).unwrap_or(0),
+        per_piece_minor: share(total, pieces),
+        unpriced: unpriced(&lines),
+        tubs: tubs(&works, book),
+        lines,
+    })
+}
+
+/// A recipe at the size that one group makes.
+fn scaled<'a>(making: &'a Making, book: Book<'a>) -> Result<Work<'a>, &'static str> {
+    let recipe =
+        book.content.recipe(&making.recipe.value).ok_or("a recipe is missing")?;
+    let scaling = match &making.much {
+        Much::Pieces(pieces) => Scaling::Pieces(*pieces),
+        Much::Batches(batches) => Scaling::Batches(batches.clone()),
+    };
+    work(recipe, &scaling, book)
+}
+
+/// How many make it.
+fn makers(class: &Class, making: &Making) -> u64 {
+    match making.each {
+        Each::Group => class.groups().into(),
+        Each::Baker => class.bakers.value.into(),
+        Each::Demonstration => 1,
+    }
+}
+
+fn line(item: &Item, need: &Mass, class: &Class) -> OrderLine {
+    let known =
+        |(name, _): &&(crate::fault::Placed<String>, Mass)| name.value == item.name;
+    let shelf =
+        class.shelf.iter().find(known).map_or_else(Mass::zero, |(_, mass)| mass.clone());
+    let bought = need.clone() - shelf.clone();
+    let free = FREE.contains(&item.name.as_str());
+    let pack = item.pack.as_ref().filter(|_| !free);
+    let packs = pack
+        .and_then(|pack| bought.over(pack))
+        .map(|packs| if packs > Exact::zero() { ceil(&packs) } else { 0 });
+    let left = pack.zip(packs).map(|(pack, packs)| {
+        pack * &Exact::from_integer(packs.into()) + shelf.clone() - need.clone()
+    });
+    let as_needed = need.amount().is_zero();
+    OrderLine {
+        ingredient: item.name.clone(),
+        need_g: need.float(),
+        need: if as_needed {
+            String::new()
+        } else {
+            show::metric(need, &exact(1, 100), false).words
+        },
+        shelf_g: shelf.float(),
+        pack_g: pack.map(Mass::float),
+        packs: packs.filter(|_| !as_needed),
+        left_g: left.filter(|_| !as_needed).map(|left| left.float()),
+        cost_minor: item
+            .price_minor
+            .zip(packs)
+            .filter(|_| !as_needed)
+            .and_then(|(price, packs)| price.checked_mul(i64::try_from(packs).ok()?)),
+        as_needed,
+    }
+}
+
+/// What must be bought and has no price.
+fn unpriced(lines: &[OrderLine]) -> Vec<String> {
+    let open = lines.iter().filter(|line| {
+        let free = FREE.contains(&line.ingredient.as_str());
+        line.cost_minor.is_none() && !line.as_needed && !free
+    });
+    open.map(|line| line.ingredient.clone()).collect()
+}
+
+/// A sum over a number, to the nearest whole; `None` over nought.
+fn share(total: i64, over: u64) -> Option<i64> {
+    (over > 0)
+        .then(|| Exact::new(total.into(), over.into()).round().to_integer().to_i64())?
+}

@@ -1,0 +1,93 @@
+//! Papers of a class: the run sheet with a card for each group, and the lists for the day
+//! before.
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+
+use crate::lists::ClassSheet;
+use crate::sheet::{CourseSheet, Look, Paper};
+use crate::words::Words;
+
+use super::data::{cleaned, language};
+use super::setting::{date, long_date};
+use super::{PaperFault, Press};
+
+/// Words for these papers begin so in a words file.
+const PREFIX: &str = "handout-";
+
+/// Which paper of a class.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum ClassPaper {
+    /// The class by the clock, for the instructor, and a card for each group.
+    Run,
+    /// Order and weigh-out.
+    Lists,
+}
+
+#[derive(Serialize)]
+struct Data<'a> {
+    kind: ClassPaper,
+    paper: Paper,
+    words: BTreeMap<&'a str, &'a str>,
+    language: &'a str,
+    region: Option<&'a str>,
+    title: &'a str,
+    summary: String,
+    course: Course<'a>,
+    look: &'a Look,
+    class: &'a ClassSheet,
+}
+
+#[derive(Serialize)]
+struct Course<'a> {
+    title: &'a str,
+    school: Option<&'a str>,
+    instructor: Option<&'a str>,
+    /// Edition and date in words.
+    edition: String,
+    date: Option<[i16; 3]>,
+}
+
+impl Press {
+    /// A paper of a class as PDF.
+    ///
+    /// # Errors
+    /// As [`Press::print`].
+    pub fn class(
+        &self,
+        sheet: &ClassSheet,
+        course: &CourseSheet,
+        words: &Words,
+        (kind, paper): (ClassPaper, Paper),
+    ) -> Result<Vec<u8>, PaperFault> {
+        let (language, region) = language(&course.language);
+        let day = course.date.as_deref().and_then(date);
+        let in_words = day.map(|day| long_date(day, words));
+        let edition = course.edition.clone().into_iter().chain(in_words);
+        let days = sheet.sessions.iter().map(|session| session.day.as_str());
+        let own = words.entries.iter().filter_map(|(key, word)| {
+            key.strip_prefix(PREFIX).map(|key| (key, word.as_str()))
+        });
+        let data = Data {
+            kind,
+            paper,
+            words: own.collect(),
+            language,
+            region,
+            title: &sheet.title,
+            summary: days.collect::<Vec<_>>().join(", "),
+            course: Course {
+                title: &course.title,
+                school: course.school.as_deref(),
+                instructor: course.instructor.as_deref(),
+                edition: edition.collect::<Vec<_>>().join(" · "),
+                date: day,
+            },
+            look: &course.look,
+            class: sheet,
+        };
+        self.print(cleaned(&data, self.glyphs()).to_string().as_bytes())
+    }
+}

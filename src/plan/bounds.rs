@@ -1,0 +1,165 @@
+//! What no plan can beat: the way a task has behind it and before it, and the work that a
+//! shared thing has to do in between.
+
+use super::problem::{Problem, Task};
+
+/// Rounds of tightening; each goes once through every link.
+const MOST_ROUNDS: usize = 200;
+
+/// From a task's start to the end of everything that follows it, by the least lags.
+pub(super) fn tails(problem: &Problem) -> Vec<i32> {
+    let own = |task: &Task| task.minutes;
+    let mut tails: Vec<i32> = problem.tasks.iter().map(own).collect();
+    for _ in 0..problem.tasks.len() {
+        let mut changed = false;
+        for link in &problem.links {
+            let way = problem.tasks[link.from].minutes + link.least + tails[link.to];
+            if way > tails[link.from] {
+                tails[link.from] = way;
+                changed = true;
+            }
+        }
+        if !changed {
+            break;
+        }
+    }
+    tails
+}
+
+/// Narrows the stretches in which tasks may start to what the links leave of them.
+/// `false` where a task is left with none: no plan exists.
+pub(super) fn narrow(problem: &mut Problem) -> bool {
+    for _ in 0..MOST_ROUNDS {
+        let mut changed = false;
+        for at in 0..problem.links.len() {
+            match narrow_link(problem, at) {
+                Some(more) => changed |= more,
+                None => return false,
+            }
+        }
+        if !changed {
+            break;
+        }
+    }
+    problem.tasks.iter().all(|task| !task.starts.is_empty())
+}
+
+/// Whether it changed anything; `None` where nothing is left.
+fn narrow_link(problem: &mut Problem, at: usize) -> Option<bool> {
+    let link = problem.links[at].clone();
+    let minutes = problem.tasks[link.from].minutes;
+    let (first, last) = problem.tasks[link.from].span()?;
+    let (to_first, to_last) = problem.tasks[link.to].span()?;
+    let most = link.most.unwrap_or(i32::MAX / 4);
+    let mut low = to_first.max(first + minutes + link.least);
+    let mut high = to_last.min(last.saturating_add(minutes).saturating_add(most));
+    let mut changed = clip(&mut problem.tasks[link.to], low, high);
+    low = first.max(to_first.saturating_sub(most).saturating_sub(minutes));
+    high = last.min(to_last - link.least - minutes);
+    changed |= clip(&mut problem.tasks[link.from], low, high);
+    if !link.crosses {
+        let sessions = |of: usize| -> Vec<usize> {
+            problem.tasks[of]
+                .starts
+                .iter()
+                .map(|range| problem.session(range.0))
+                .collect()
+        };
+        let (from, to) = (sessions(link.from), sessions(link.to));
+        changed |= keep(problem, link.from, &to) | keep(problem, link.to, &from);
+    }
+    let left = |task: usize| !problem.tasks[task].starts.is_empty();
+    (left(link.from) && left(link.to)).then_some(changed)
+}
+
+/// Cuts the allowed starts to `low..=high`.
+fn clip(task: &mut Task, low: i32, high: i32) -> bool {
+    let before = task.starts.clone();
+    task.starts = before
+        .iter()
+        .map(|(first, last)| ((*first).max(low), (*last).min(high)))
+        .filter(|(first, last)| first <= last)
+        .collect();
+    task.starts != before
+}
+
+/// Keeps the starts that lie in one of these sessions.
+fn keep(problem: &mut Problem, task: usize, sessions: &[usize]) -> bool {
+    let kept: Vec<(i32, i32)> = problem.tasks[task]
+        .starts
+        .iter()
+        .filter(|range| sessions.contains(&problem.session(range.0)))
+        .copied()
+        .collect();
+    let changed = kept != problem.tasks[task].starts;
+    problem.tasks[task].starts = kept;
+    changed
+}
+
+/// The earliest end that the links and the work of each pool allow.
+///
+/// For tasks of one pool that cannot start before minute `h` and have at least `q` minutes
+/// of other work behind their own, all their work lies between `h` and the end less `q`:
+/// end ≥ h + ⌈work / capacity⌉ + q, for every `h` and `q` (the energy bound of cumulative
+/// scheduling: Baptiste, Le Pape, Nuijten, *Constraint-Based Scheduling*, 2001).
+pub(super) fn earliest_end(problem: &Problem) -> i32 {
+    let tails = tails(problem);
+    let heads: Vec<i32> =
+        problem.tasks.iter().map(|task| task.span().map_or(0, |span| span.0)).collect();
+    let chain =
+        heads.iter().zip(&tails).map(|(head, tail)| head + tail).max().unwrap_or(0);
+    let pools = problem.pools.iter().map(|pool| {
+        let jobs: Vec<Job> = pool
+            .uses
+            .iter()
+            .map(|of| {
+                let minutes = problem.tasks[of.task].minutes;
+                Job {
+                    head: heads[of.task],
+                    tail: tails[of.task] - minutes,
+                    work: minutes * of.amount,
+                }
+            })
+            .collect();
+        energy(&jobs, pool.capacity)
+    });
+    let trays = problem.ovens.trays * i32::try_from(problem.ovens.count).unwrap_or(1);
+    let bakes: Vec<Job> = problem
+        .ovens
+        .bakes
+        .iter()
+        .map(|bake| {
+            let minutes = problem.tasks[bake.task].minutes;
+            Job {
+                head: heads[bake.task],
+                tail: tails[bake.task] - minutes,
+                work: minutes * bake.trays,
+            }
+        })
+        .collect();
+    pools.chain([energy(&bakes, trays)]).fold(chain, i32::max)
+}
+
+/// A task as one pool sees it.
+struct Job {
+    head: i32,
+    tail: i32,
+    work: i32,
+}
+
+fn energy(jobs: &[Job], capacity: i32) -> i32 {
+    if capacity <= 0 {
+        return 0;
+    }
+    let mut best = 0;
+    for head in jobs.iter().map(|job| job.head) {
+        let mut behind: Vec<&Job> = jobs.iter().filter(|job| job.head >= head).collect();
+        behind.sort_by_key(|job| std::cmp::Reverse(job.tail));
+        let mut work = 0;
+        for job in behind {
+            work += job.work;
+            best = best.max(head + (work + capacity - 1) / capacity + job.tail);
+        }
+    }
+    best
+}

@@ -1,0 +1,415 @@
+//! A class as a planning question: every group's batches, what they share, and what is
+//! shown to whom.
+
+use std::collections::BTreeMap;
+
+use crate::formula::{Book, Scaling};
+use crate::measure::Duration;
+use crate::model::{Class, Each, Making, Much};
+use crate::work::{Work, work};
+
+use super::clock::Clock;
+use super::problem::{Bake, Layout, Link, Ovens, Pool, Problem, Store, Use};
+use super::strand::{Room, StepPlan, Strand, strand};
+
+/// Trays in one oven where neither class nor course says.
+const TRAYS: i32 = 1;
+
+/// A class laid out as a question.
+#[derive(Clone, Debug)]
+pub struct ClassDraft {
+    /// The question.
+    pub problem: Problem,
+    /// Whose batches they are.
+    pub units: Vec<Unit>,
+    /// Demonstrations that are no batch of their own.
+    pub shows: Vec<Show>,
+    /// What tells pools apart, in the order of the problem's.
+    pub pools: Vec<PoolName>,
+    /// The stores' places, in the order of the problem's.
+    pub stores: Vec<String>,
+    /// The oven's heats, in the order of their numbers.
+    pub heats: Vec<String>,
+    /// Minutes and local times.
+    pub clock: Clock,
+}
+
+/// One batch in class.
+#[derive(Clone, Debug)]
+pub struct Unit {
+    /// Which entry of the class's list it is.
+    pub making: usize,
+    /// Who makes it.
+    pub who: Who,
+    /// How many pieces; `None` for a dough by weight.
+    pub pieces: Option<u64>,
+    /// Its steps.
+    pub strand: Strand,
+}
+
+/// Who does something.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Who {
+    /// The instructor, for all to see.
+    Instructor,
+    /// A group by its number from 0.
+    Group(u32),
+    /// One baker of a group, both from 0.
+    Baker(u32, u32),
+}
+
+/// A demonstration that is not part of a batch.
+#[derive(Clone, Debug)]
+pub struct Show {
+    /// The recipe.
+    pub recipe: String,
+    /// The step.
+    pub step: String,
+    /// Its heading.
+    pub title: String,
+    /// The task.
+    pub task: usize,
+}
+
+/// What a pool is.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum PoolName {
+    /// The instructor or instructors.
+    Instructor,
+    /// The hands of a group: it does one attended thing at a time, and watches.
+    Group(u32),
+    /// Kit by its name in the class file.
+    Kit(String),
+}
+
+/// Why a class cannot even be laid out as a question; checks name the fault.
+pub type Unclear = &'static str;
+
+/// Lays out a class.
+///
+/// # Errors
+/// The reason, where sessions, recipes or steps are not clear.
+pub fn draft(class: &Class, book: Book) -> Result<ClassDraft, Unclear> {
+    let first = class.sessions.first().ok_or("it has no sessions")?;
+    let zone =
+        book.content.course.as_ref().and_then(|course| course.time_zone.as_deref());
+    let clock =
+        Clock::new(first.value.from, zone).ok_or("its first session is no real time")?;
+    let mut drafting = Drafting {
+        class,
+        book,
+        draft: ClassDraft {
+            problem: Problem { sessions: sessions(class, &clock)?, ..Problem::default() },
+            units: Vec::new(),
+            shows: Vec::new(),
+            pools: Vec::new(),
+            stores: Vec::new(),
+            heats: Vec::new(),
+            clock,
+        },
+        pools: BTreeMap::new(),
+        stores: BTreeMap::new(),
+    };
+    drafting.batches()?;
+    drafting.shared();
+    drafting.demonstrations();
+    drafting.alike();
+    Ok(drafting.finish())
+}
+
+impl ClassDraft {
+    /// Moves demonstrations that are no part of a batch as late as nothing forbids: what
+    /// is shown should be fresh when it is done. No value of the plan changes.
+    pub fn settle(&self, layout: &Layout) -> Layout {
+        let mut layout = layout.clone();
+        for show in self.shows.iter().rev() {
+            let problem = &self.problem;
+            let minutes = problem.tasks[show.task].minutes;
+            let after = problem.links.iter().filter(|link| link.from == show.task);
+            let latest = after.map(|link| layout.starts[link.to] - minutes).min();
+            let now = layout.starts[show.task];
+            let fits = |start: &i32| {
+                let mut moved = layout.clone();
+                moved.starts[show.task] = *start;
+                problem.broken(&moved).is_empty()
+            };
+            let found = latest.and_then(|latest| (now..=latest).rev().find(fits));
+            layout.starts[show.task] = found.unwrap_or(now);
+        }
+        layout
+    }
+}
+
+/// The sessions in minutes; two that touch are one.
+fn sessions(class: &Class, clock: &Clock) -> Result<Vec<(i32, i32)>, Unclear> {
+    let mut sessions: Vec<(i32, i32)> = Vec::new();
+    for session in &class.sessions {
+        let minute = |at| clock.minute(at).ok_or("a session is no real time");
+        let (from, to) = (minute(session.value.from)?, minute(session.value.to)?);
+        match sessions.last_mut() {
+            Some(last) if from < last.1 => return Err("two sessions overlap"),
+            Some(last) if from == last.1 => last.1 = to,
+            _ => sessions.push((from, to)),
+        }
+    }
+    Ok(sessions)
+}
+
+struct Drafting<'a> {
+    class: &'a Class,
+    book: Book<'a>,
+    draft: ClassDraft,
+    pools: BTreeMap<PoolName, Pool>,
+    stores: BTreeMap<String, Store>,
+}
+
+impl Drafting<'_> {
+    fn room(&self) -> Room {
+        let course = self.book.content.course.as_ref();
+        let trays = self
+            .class
+            .count("tray per oven")
+            .or(course.and_then(|course| course.kit.trays_per_oven));
+        let trays = trays.map_or(TRAYS, |trays| i32::try_from(trays).unwrap_or(TRAYS));
+        Room { trays_per_oven: trays.max(1), nights: false }
+    }
+
+    fn batches(&mut self) -> Result<(), Unclear> {
+        // Demonstrations first: the others watch.
+        for each in [Each::Demonstration, Each::Group, Each::Baker] {
+            for (at, making) in self.class.makes.iter().enumerate() {
+                if making.each == each {
+                    self.making(at, making)?;
+                }
+            }
+        }
+        // A group's batches stand together, group by group.
+        self.draft.units.sort_by_key(|unit| match unit.who {
+            Who::Instructor => (0, 0, unit.making, 0),
+            Who::Group(group) => (1, group, unit.making, 0),
+            Who::Baker(group, baker) => (1, group, unit.making, baker),
+        });
+        Ok(())
+    }
+
+    fn making(&mut self, at: usize, making: &Making) -> Result<(), Unclear> {
+        let recipe = self
+            .book
+            .content
+            .recipe(&making.recipe.value)
+            .ok_or("a recipe is missing")?;
+        let scaling = match &making.much {
+            Much::Pieces(pieces) => Scaling::Pieces(*pieces),
+            Much::Batches(batches) => Scaling::Batches(batches.clone()),
+        };
+        let work = work(recipe, &scaling, self.book)?;
+        let groups = 0..self.class.groups();
+        let makers: Vec<Who> = match making.each {
+            Each::Demonstration => vec![Who::Instructor],
+            Each::Group => groups.map(Who::Group).collect(),
+            Each::Baker => groups
+                .flat_map(|group| {
+                    (0..self.class.members(group))
+                        .map(move |baker| Who::Baker(group, baker))
+                })
+                .collect(),
+        };
+        makers.into_iter().try_for_each(|who| self.batch(at, who, &work))
+    }
+
+    fn batch(&mut self, making: usize, who: Who, work: &Work) -> Result<(), Unclear> {
+        let room = self.room();
+        let strand = strand(work, room, &mut self.draft.problem, self.book)
+            .ok_or("steps wait for each other in a ring")?;
+        self.draft.units.push(Unit { making, who, pieces: work.pieces, strand });
+        Ok(())
+    }
+
+    /// Everything that batches share.
+    fn shared(&mut self) {
+        let units = std::mem::take(&mut self.draft.units);
+        for unit in &units {
+            for step in &unit.strand.steps {
+                self.step(unit.who, step);
+            }
+            self.draft.problem.units.push(unit.strand.tasks.clone());
+        }
+        self.draft.units = units;
+    }
+
+    fn step(&mut self, who: Who, step: &StepPlan) {
+        if let Some(hands) = step.hands {
+            self.crew(who, hands);
+            for (count, name) in &step.kit {
+                self.kit(name, *count, hands);
+            }
+            if step.rolls {
+                self.use_kit("bench place", 1, hands, 0);
+            }
+        }
+        for (bake, trays) in &step.bakes {
+            self.bake(*bake, *trays, step.oven.as_deref().unwrap_or_default());
+        }
+        let places = [step.place.as_deref(), step.hold_place.as_deref()];
+        let mut places: Vec<&str> = places.into_iter().flatten().collect();
+        places.dedup();
+        for place in places {
+            self.stays(place, step);
+        }
+    }
+
+    fn crew(&mut self, who: Who, hands: usize) {
+        let (name, capacity) = match who {
+            Who::Instructor => {
+                (PoolName::Instructor, self.class.count("instructor").unwrap_or(1))
+            }
+            Who::Group(group) | Who::Baker(group, _) => (PoolName::Group(group), 1),
+        };
+        self.pool(name, capacity, Use { task: hands, amount: 1, after: 0 });
+    }
+
+    fn pool(&mut self, name: PoolName, capacity: u32, of: Use) {
+        let capacity = i32::try_from(capacity).unwrap_or(i32::MAX);
+        self.pools
+            .entry(name)
+            .or_insert_with(|| Pool { capacity, uses: Vec::new() })
+            .uses
+            .push(of);
+    }
+
+    /// Kit by the name on a ticket: `2 mixers` is `mixer` in the class's list.
+    fn kit(&mut self, name: &str, count: u32, task: usize) {
+        let after = whole(&self.class.changeover);
+        let single = name.strip_suffix('s').unwrap_or(name);
+        let known = if self.class.count(name).is_some() { name } else { single };
+        self.use_kit(known, count, task, after);
+    }
+
+    fn use_kit(&mut self, name: &str, count: u32, task: usize, after: i32) {
+        let Some(capacity) = self.class.count(name) else { return };
+        let amount = i32::try_from(count).unwrap_or(i32::MAX);
+        self.pool(PoolName::Kit(name.to_owned()), capacity, Use { task, amount, after });
+    }
+
+    fn bake(&mut self, task: usize, trays: i32, oven: &str) {
+        let Some(count) = self.class.count("oven") else { return };
+        let heats = &mut self.draft.heats;
+        let heat = heats.iter().position(|known| known == oven).unwrap_or_else(|| {
+            heats.push(oven.to_owned());
+            heats.len() - 1
+        });
+        let trays_per_oven = self.room().trays_per_oven;
+        let after = whole(&self.class.changeover);
+        let ovens = &mut self.draft.problem.ovens;
+        let bakes = std::mem::take(&mut ovens.bakes);
+        *ovens = Ovens { count: count as usize, trays: trays_per_oven, after, bakes };
+        ovens.bakes.push(Bake { task, trays, heat: i32::try_from(heat).unwrap_or(0) });
+    }
+
+    fn stays(&mut self, place: &str, step: &StepPlan) {
+        let Some(capacity) = self.class.count(&format!("{place} tray")) else { return };
+        let capacity = i32::try_from(capacity).unwrap_or(i32::MAX);
+        let store = self
+            .stores
+            .entry(place.to_owned())
+            .or_insert_with(|| Store { capacity, stays: Vec::new() });
+        // What comes out of several oven loads stands there load by load.
+        let each = step.trays / i32::try_from(step.stays.len().max(1)).unwrap_or(1);
+        store.stays.extend(step.stays.iter().map(|link| (*link, each.max(1))));
+    }
+
+    /// What is shown comes before each group's first such step, and the groups watch.
+    fn demonstrations(&mut self) {
+        let mut wanted: Vec<(String, String)> = Vec::new();
+        for unit in self.draft.units.iter().filter(|unit| unit.who != Who::Instructor) {
+            for step in &unit.strand.steps {
+                let named =
+                    self.class.demonstrate.iter().any(|name| name.value == step.step);
+                let name = (step.recipe.clone(), step.step.clone());
+                if named && step.hands.is_some() && !wanted.contains(&name) {
+                    wanted.push(name);
+                }
+            }
+        }
+        for (recipe, step) in wanted {
+            let Some(task) = self.shown(&recipe, &step) else { continue };
+            self.watch(task, &recipe, &step);
+        }
+    }
+
+    /// The task in which a step is shown: the instructor's own batch, or one for itself.
+    fn shown(&mut self, recipe: &str, step: &str) -> Option<usize> {
+        let same = |of: &&StepPlan| of.recipe == recipe && of.step == step;
+        let find = |instructor: bool| {
+            let units = self.draft.units.iter();
+            let units = units.filter(|unit| (unit.who == Who::Instructor) == instructor);
+            units.flat_map(|unit| &unit.strand.steps).find(same)
+        };
+        if let Some(task) = find(true).and_then(|step| step.hands) {
+            return Some(task);
+        }
+        let (title, like) = find(false).map(|step| (step.title.clone(), step.hands))?;
+        let task = self.draft.problem.tasks[like?].clone();
+        self.draft.problem.tasks.push(task);
+        let task = self.draft.problem.tasks.len() - 1;
+        self.crew(Who::Instructor, task);
+        let (recipe, step) = (recipe.to_owned(), step.to_owned());
+        self.draft.shows.push(Show { recipe, step, title, task });
+        self.draft.problem.units.insert(0, vec![task]);
+        Some(task)
+    }
+
+    fn watch(&mut self, shown: usize, recipe: &str, step: &str) {
+        let mut watching: Vec<u32> = Vec::new();
+        let mut links = Vec::new();
+        for unit in &self.draft.units {
+            let (Who::Group(group) | Who::Baker(group, _)) = unit.who else { continue };
+            let steps = unit.strand.steps.iter();
+            for own in steps.filter(|own| own.recipe == recipe && own.step == step) {
+                watching.push(group);
+                links.extend(own.hands.map(|to| Link {
+                    from: shown,
+                    to,
+                    least: 0,
+                    usual: None,
+                    most: None,
+                    crosses: true,
+                }));
+            }
+        }
+        watching.dedup();
+        self.draft.problem.links.extend(links);
+        for group in watching {
+            self.crew(Who::Group(group), shown);
+        }
+    }
+
+    /// Groups of the same number of bakers do the same: their first tasks in order.
+    fn alike(&mut self) {
+        let full = (0..self.class.groups())
+            .filter(|group| self.class.members(*group) == self.class.members(0));
+        let first = |group: u32| {
+            let own = |unit: &&Unit| matches!(unit.who, Who::Group(of) | Who::Baker(of, _) if of == group);
+            self.draft.units.iter().find(own)?.strand.tasks.first().copied()
+        };
+        let alike: Vec<usize> = full.filter_map(first).collect();
+        self.draft.problem.alike = vec![alike];
+    }
+
+    fn finish(mut self) -> ClassDraft {
+        for (name, pool) in self.pools {
+            self.draft.pools.push(name);
+            self.draft.problem.pools.push(pool);
+        }
+        for (place, store) in self.stores {
+            self.draft.stores.push(place);
+            self.draft.problem.stores.push(store);
+        }
+        self.draft
+    }
+}
+
+/// Whole minutes, rounded up.
+fn whole(duration: &Duration) -> i32 {
+    i32::try_from(duration.whole_minutes()).unwrap_or(i32::MAX / 64)
+}

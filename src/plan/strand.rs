@@ -1,0 +1,381 @@
+//! One batch's way through its steps: from steps to tasks and lags.
+//!
+//! A step's attended time is a task, each oven load of a bake is a task, and the batch's
+//! end is a moment. A step that only waits becomes the lag between its neighbours; where
+//! that cannot be said with one lag it begins with a moment of its own.
+
+use crate::formula::Book;
+use crate::measure::Duration;
+use crate::model::{Makes, Recipe, Step};
+use crate::work::{Work, WorkJob, trays};
+
+use super::problem::{Link, Problem, Task};
+
+/// One batch, step by step.
+#[derive(Clone, Debug)]
+pub struct Strand {
+    /// The recipe's file name.
+    pub recipe: String,
+    /// Its steps, those of included recipes first.
+    pub steps: Vec<StepPlan>,
+    /// The moment at which all is done.
+    pub finish: usize,
+    /// Its tasks, each after those it waits for.
+    pub tasks: Vec<usize>,
+}
+
+/// One step and its tasks.
+#[derive(Clone, Debug)]
+pub struct StepPlan {
+    /// The recipe it belongs to.
+    pub recipe: String,
+    /// The step's name.
+    pub step: String,
+    /// Its heading.
+    pub title: String,
+    /// The steps of the strand that it waits for.
+    pub after: Vec<usize>,
+    /// The attended part.
+    pub hands: Option<usize>,
+    /// The oven loads, each with its trays.
+    pub bakes: Vec<(usize, i32)>,
+    /// The moment with which a step begins that only waits.
+    pub moment: Option<usize>,
+    /// The tasks whose end lets the next step, or the wait, begin.
+    pub exits: Vec<usize>,
+    /// Its wait.
+    pub lag: Lag,
+    /// Whether it has a wait.
+    pub waits: bool,
+    /// Where it waits.
+    pub place: Option<String>,
+    /// Where it is held, if elsewhere.
+    pub hold_place: Option<String>,
+    /// Trays it takes there.
+    pub trays: i32,
+    /// The links that are its wait.
+    pub stays: Vec<usize>,
+    /// Kit it occupies: how many of what.
+    pub kit: Vec<(u32, String)>,
+    /// Whether dough is rolled out.
+    pub rolls: bool,
+    /// Oven temperature in words.
+    pub oven: Option<String>,
+}
+
+/// Minutes from a step's work to the next.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Lag {
+    /// At least.
+    pub least: i32,
+    /// As written.
+    pub usual: i32,
+    /// At most, with the hold; `None` where it is not said.
+    pub most: Option<i32>,
+    /// At most without the hold.
+    pub own_most: Option<i32>,
+    /// Whether it may last from one session to another.
+    pub crosses: bool,
+}
+
+/// What a strand is laid into.
+#[derive(Clone, Copy, Debug)]
+pub struct Room {
+    /// Trays that one oven takes.
+    pub trays_per_oven: i32,
+    /// Whether waits go on over night without a hold, as at home.
+    pub nights: bool,
+}
+
+/// Adds a batch to the problem: its tasks, and the lags between them. `None` where its
+/// steps wait for each other in a ring.
+pub fn strand(
+    work: &Work,
+    room: Room,
+    problem: &mut Problem,
+    book: Book,
+) -> Option<Strand> {
+    let timing = work.timing.as_ref().ok()?;
+    let mut laying = Laying { room, problem, steps: Vec::new() };
+    for job in &timing.jobs {
+        let recipe = book.content.recipe(&job.recipe)?;
+        let step = recipe.steps().find(|step| step.name == job.step)?;
+        // Only the recipe itself knows its pieces; an included dough is one sheet.
+        let pieces = work.pieces.filter(|_| recipe.name == work.recipe.name);
+        laying.step(job, recipe, step, pieces);
+    }
+    let order = order(&laying.steps)?;
+    laying.lags(&order);
+    let dough = matches!(
+        work.recipe.makes.as_ref().map(|made| &made.value),
+        Some(Makes::Weight(_))
+    );
+    let finish = laying.finish(dough && !room.nights);
+    laying.proofs();
+    let tasks = order.iter().flat_map(|at| laying.steps[*at].tasks()).chain([finish]);
+    Some(Strand {
+        recipe: work.recipe.name.clone(),
+        tasks: tasks.collect(),
+        steps: laying.steps,
+        finish,
+    })
+}
+
+impl StepPlan {
+    /// Its tasks in order.
+    pub fn tasks(&self) -> Vec<usize> {
+        let bakes = self.bakes.iter().map(|(task, _)| *task);
+        self.moment.into_iter().chain(self.hands).chain(bakes).collect()
+    }
+
+    /// The tasks with which it begins; none where it is only the wait after another.
+    pub fn entries(&self) -> Vec<usize> {
+        match self.moment.or(self.hands) {
+            Some(first) => vec![first],
+            None => self.bakes.iter().map(|(task, _)| *task).collect(),
+        }
+    }
+
+    /// Minutes of attended work.
+    fn hands_minutes(&self, problem: &Problem) -> i32 {
+        self.hands.map_or(0, |task| problem.tasks[task].minutes)
+    }
+}
+
+/// Places of the steps, each after those it waits for; `None` in a ring.
+fn order(steps: &[StepPlan]) -> Option<Vec<usize>> {
+    let mut order: Vec<usize> = Vec::new();
+    while order.len() < steps.len() {
+        let ready = |at: &usize| {
+            !order.contains(at)
+                && steps[*at].after.iter().all(|other| order.contains(other))
+        };
+        let next = (0..steps.len()).find(ready)?;
+        order.push(next);
+    }
+    Some(order)
+}
+
+fn minutes(duration: &Duration) -> i32 {
+    i32::try_from(duration.whole_minutes()).unwrap_or(i32::MAX / 64).min(i32::MAX / 64)
+}
+
+struct Laying<'a> {
+    room: Room,
+    problem: &'a mut Problem,
+    steps: Vec<StepPlan>,
+}
+
+impl Laying<'_> {
+    fn task(&mut self, minutes: i32) -> usize {
+        let open = |(from, to): &(i32, i32)| (*from, to - minutes);
+        let starts =
+            self.problem.sessions.iter().map(open).filter(|(from, to)| from <= to);
+        self.problem.tasks.push(Task { minutes, starts: starts.collect() });
+        self.problem.tasks.len() - 1
+    }
+
+    fn step(&mut self, job: &WorkJob, recipe: &Recipe, step: &Step, pieces: Option<u64>) {
+        let hands = minutes(&job.job.hands);
+        let hands = (hands > 0).then(|| self.task(hands));
+        let trays = i32::try_from(trays(step, recipe, pieces)).unwrap_or(1).max(1);
+        let mut bakes = Vec::new();
+        if let Some(bake) = &step.bake {
+            let time = minutes(&bake.value.time.usual);
+            let mut left = trays;
+            while left > 0 {
+                let load = left.min(self.room.trays_per_oven.max(1));
+                bakes.push((self.task(time), load));
+                left -= load;
+            }
+        }
+        let exits = match (bakes.is_empty(), hands) {
+            (false, _) => bakes.iter().map(|(task, _)| *task).collect(),
+            (true, hands) => hands.into_iter().collect(),
+        };
+        let oven = step.bake.as_ref().map(|bake| bake.value.oven.clone());
+        self.steps.push(StepPlan {
+            recipe: job.recipe.clone(),
+            step: job.step.clone(),
+            title: job.title.clone(),
+            after: job.job.after.clone(),
+            hands,
+            bakes,
+            moment: None,
+            exits,
+            lag: self.lag(step),
+            waits: step.wait.is_some(),
+            place: job.place.clone(),
+            hold_place: step.hold.as_ref().and_then(|hold| hold.value.at_place.clone()),
+            trays,
+            stays: Vec::new(),
+            kit: step.kit.clone(),
+            rolls: step.sheet.is_some(),
+            oven: oven.map(|oven| crate::measure::show::oven(&oven).metric),
+        });
+    }
+
+    fn lag(&self, step: &Step) -> Lag {
+        let hold = step.hold.as_ref().map(|hold| minutes(&hold.value.up_to));
+        let Some(wait) = step.wait.as_ref().map(|wait| &wait.value) else {
+            return Lag {
+                most: hold,
+                own_most: Some(0),
+                crosses: hold.is_some(),
+                ..Lag::default()
+            };
+        };
+        let most = minutes(&wait.most);
+        Lag {
+            least: minutes(&wait.least),
+            usual: minutes(&wait.usual),
+            most: Some(most + hold.unwrap_or(0)),
+            own_most: Some(most),
+            crosses: hold.is_some() || self.room.nights,
+        }
+    }
+
+    /// Joins the steps by links.
+    fn lags(&mut self, order: &[usize]) {
+        for at in order {
+            if self.steps[*at].entries().is_empty() {
+                self.fold(*at);
+            }
+            for before in self.steps[*at].after.clone() {
+                self.join(before, *at);
+            }
+        }
+    }
+
+    /// A step that only waits: the lag behind the one step before it, or a moment.
+    fn fold(&mut self, at: usize) {
+        let own = &self.steps[at];
+        if let [before] = own.after.as_slice() {
+            let before = &self.steps[*before];
+            if !before.waits
+                && before.lag == (Lag { own_most: Some(0), ..Lag::default() })
+            {
+                self.steps[at].exits = before.exits.clone();
+                return;
+            }
+        }
+        let moment = self.task(0);
+        self.steps[at].moment = Some(moment);
+        self.steps[at].exits = vec![moment];
+    }
+
+    /// The first written of the steps that come after takes the material; its lag has an
+    /// upper end too.
+    fn takes(&self, before: usize, at: usize) -> bool {
+        let first =
+            (0..self.steps.len()).find(|step| self.steps[*step].after.contains(&before));
+        first == Some(at)
+    }
+
+    fn join(&mut self, before: usize, at: usize) {
+        let takes = self.takes(before, at);
+        let lag = self.steps[before].lag;
+        for from in self.steps[before].exits.clone() {
+            for to in self.steps[at].entries() {
+                let link = self.link(from, to, lag, takes);
+                if takes {
+                    self.steps[before].stays.push(link);
+                }
+            }
+        }
+        self.inside(at);
+    }
+
+    fn link(&mut self, from: usize, to: usize, lag: Lag, takes: bool) -> usize {
+        self.problem.links.push(Link {
+            from,
+            to,
+            least: lag.least,
+            usual: Some(lag.usual),
+            most: lag.most.filter(|_| takes),
+            crosses: lag.crosses || !takes,
+        });
+        self.problem.links.len() - 1
+    }
+
+    /// The oven follows at once on the work of its own step.
+    fn inside(&mut self, at: usize) {
+        let step = &self.steps[at];
+        let Some(hands) = step.hands else { return };
+        let known = |task: usize, links: &[Link]| {
+            links.iter().any(|link| link.from == hands && link.to == task)
+        };
+        for (bake, _) in step.bakes.clone() {
+            if !known(bake, &self.problem.links) {
+                let lag = Lag { most: Some(0), ..Lag::default() };
+                self.link(hands, bake, lag, true);
+            }
+        }
+    }
+
+    /// The moment at which the last step is over; a dough for another day may go on
+    /// resting when the class is over.
+    fn finish(&mut self, dough: bool) -> usize {
+        let finish = self.task(0);
+        let last: Vec<usize> = (0..self.steps.len())
+            .filter(|at| !self.steps.iter().any(|step| step.after.contains(at)))
+            .collect();
+        for at in last {
+            let own = if dough { Lag::default() } else { self.steps[at].lag };
+            let lag = Lag { crosses: true, ..own };
+            for from in self.steps[at].exits.clone() {
+                let link = self.link(from, finish, lag, true);
+                self.steps[at].stays.push(link);
+            }
+        }
+        finish
+    }
+
+    /// What waits without a hold must not wait on beyond its longest time for a wait or an
+    /// oven further on: a proof goes on while the pieces are brushed.
+    fn proofs(&mut self) {
+        for at in 0..self.steps.len() {
+            let lag = self.steps[at].lag;
+            let Some(most) = lag.most.filter(|_| self.steps[at].waits && !self.held(at))
+            else {
+                continue;
+            };
+            let Some((next, between)) = self.next_bake(at) else { continue };
+            for from in self.steps[at].exits.clone() {
+                for (to, _) in self.steps[next].bakes.clone() {
+                    let most = Some(most + between);
+                    self.problem.links.push(Link {
+                        from,
+                        to,
+                        least: 0,
+                        usual: None,
+                        most,
+                        crosses: true,
+                    });
+                }
+            }
+        }
+    }
+
+    fn held(&self, at: usize) -> bool {
+        self.steps[at].lag.most != self.steps[at].lag.own_most
+    }
+
+    /// The bake behind a wait with nothing but attended steps between, and their minutes.
+    fn next_bake(&self, at: usize) -> Option<(usize, i32)> {
+        let (mut here, mut between) = (at, 0);
+        for _ in 0..self.steps.len() {
+            here = (0..self.steps.len())
+                .find(|step| self.steps[*step].after.contains(&here))?;
+            let step = &self.steps[here];
+            between += step.hands_minutes(self.problem);
+            if !step.bakes.is_empty() {
+                return Some((here, between));
+            }
+            if step.waits {
+                return None;
+            }
+        }
+        None
+    }
+}

@@ -1,0 +1,357 @@
+"""Random classes: every plan checked from its JSON alone, and held against OR-tools.
+
+The checker knows nothing of the planner: it reads sessions, windows, lags, pools, ovens and
+shelves and looks for a violation. The comparison builds the same question for CP-SAT
+(PyPI ortools, Apache-2.0), asks for the verdict, the least waiting and the earliest end, and
+wants the same where both prove.
+
+    python3 classes.py TOURIER [PLANS [COMPARED]]
+"""
+
+import json
+import random
+import subprocess
+import sys
+import tempfile
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+
+from tally import Tally
+
+COURSE = "title: Random\nsummary: s\ntime zone: Europe/Dublin\nkit: { trays per oven: 2 }\n"
+RECIPE = """---
+title: {title}
+summary: s
+makes: 12 buns
+formula:
+  dough:
+    - 600 g bread flour
+    - 300 g water
+---
+
+{steps}"""
+
+
+def step(title, *lines):
+    """A step with its ticket."""
+    return f"## {title}\n~~~ticket\n" + "\n".join(lines) + "\n~~~\nDo it.\n\n"
+
+
+def recipe(rng, title):
+    """A recipe of random steps: some wait, some are held, some run side by side."""
+    steps = [step("Mix", "uses: dough", "kit: 1 mixer", f"hands: {rng.randint(5, 15)} min")]
+    for number in range(rng.randint(1, 3)):
+        usual = rng.randint(15, 50)
+        lines = [f"wait: {usual} min ({usual - rng.randint(0, 10)} min to {usual + rng.randint(5, 60)} min)"]
+        lines.append(f"where: {rng.choice(['fridge', 'proofer', 'bench'])}")
+        if rng.random() < 0.5:
+            lines.append("hold: up to 30 h")
+        steps.append(step(f"Rest {number}", *lines))
+        if number == 0 and rng.random() < 0.4:
+            steps.append(step("Fill", "after: mix", f"hands: {rng.randint(3, 10)} min"))
+            steps.append(step("Turn 0", "after: [rest-0, fill]", f"hands: {rng.randint(4, 9)} min"))
+        else:
+            steps.append(step(f"Turn {number}", f"hands: {rng.randint(4, 9)} min"))
+    heat = rng.choice([180, 200, 220])
+    steps.append(step("Bake", f"bake: {heat} °C, {rng.randint(12, 25)} min", f"per tray: {rng.choice([6, 12])}"))
+    if rng.random() < 0.6:
+        steps.append(step("Cool", "wait: 15 min (10 min to 1 h)", "where: rack"))
+    return RECIPE.format(title=title, steps="".join(steps))
+
+
+def a_class(rng, recipes):
+    """A class of random size; about a third do not fit."""
+    first = rng.randint(90, 230)
+    sessions = [(2, 18 * 60, 18 * 60 + first)]
+    if rng.random() < 0.6:
+        sessions.append((rng.choice([2, 3]), 23 * 60 - 60, 23 * 60 + rng.randint(-20, 50)) if rng.random() < 0.2
+                        else (3, 17 * 60, 17 * 60 + rng.randint(80, 240)))
+    sessions = [one for one in sessions if one[1] < one[2]]
+    if len(sessions) == 2 and sessions[1][0] == 2 and sessions[1][1] <= sessions[0][2]:
+        sessions.pop()
+    clock = lambda minute: f"{minute // 60:02}:{minute % 60:02}"
+    lines = ["title: Class", "sessions:"]
+    lines += [f"  - 2027-03-{day:02} {clock(start)} to {clock(end)}" for day, start, end in sessions]
+    made = rng.sample(recipes, rng.randint(1, min(2, len(recipes))))
+    lines += [f"bakers: {rng.randint(2, 9)}", "work in: pairs", "makes:"]
+    for name in made:
+        lines += [f"  - recipe: {name}", "    each: pair", f"    pieces: {rng.choice([6, 12, 24])}"]
+    if rng.random() < 0.5:
+        lines += [f"  - recipe: {made[0]}", "    each: demonstration", "    pieces: 12"]
+    lines.append(
+        f"kit: {{ mixer: {rng.randint(1, 3)}, oven: {rng.randint(1, 2)}, tray per oven: {rng.randint(1, 3)},"
+        f" fridge tray: {rng.randint(3, 8)}, proofer tray: {rng.randint(3, 8)}, instructor: 1 }}"
+    )
+    if rng.random() < 0.5:
+        lines.append("demonstrate: [turn-0]")
+    lines.append(f"changeover: {rng.choice([0, 5])} min")
+    return "\n".join(lines) + "\n"
+
+
+def contents(folder, rng, classes):
+    """A content folder with so many classes; their names."""
+    for part in ("recipes", "classes"):
+        Path(folder, part).mkdir()
+    Path(folder, "course.yaml").write_text(COURSE, encoding="utf-8")
+    recipes = ["one", "two", "three"]
+    for name in recipes:
+        Path(folder, "recipes", f"{name}.md").write_text(recipe(rng, name), encoding="utf-8")
+    names = [f"c{number}" for number in range(classes)]
+    for name in names:
+        Path(folder, "classes", f"{name}.yaml").write_text(a_class(rng, recipes), encoding="utf-8")
+    return names
+
+
+def session_of(plan, minute):
+    """The number of the session that holds a minute, or that came last before it."""
+    found = 0
+    for number, span in enumerate(plan["sessions"]):
+        if span["from_min"] <= minute:
+            found = number
+    return found
+
+
+def pauses(plan):
+    """All time between sessions before each session."""
+    total, before = [0], 0
+    for one, later in zip(plan["sessions"], plan["sessions"][1:]):
+        before += later["from_min"] - one["to_min"]
+        total.append(before)
+    return total
+
+
+def peak(loads):
+    """The most taken at once by (from, to, amount)."""
+    return max((sum(a for f, t, a in loads if f <= at < t) for at, _, _ in loads), default=0)
+
+
+def violations(plan):
+    """Everything wrong with a plan that is said to fit."""
+    found = []
+    acts = plan["activities"]
+    start = [act["start_min"] for act in acts]
+    end = [act["end_min"] for act in acts]
+    for act in acts:
+        at = act["id"]
+        if end[at] - start[at] != act["minutes"]:
+            found.append(f"{at}: does not last as long as it should")
+        if not any(a <= start[at] <= b for a, b in act["windows"]):
+            found.append(f"{at}: outside its windows")
+        if not any(s["from_min"] <= start[at] and end[at] <= s["to_min"] for s in plan["sessions"]):
+            found.append(f"{at}: not inside one session")
+    for link in plan["links"]:
+        gap = start[link["to"]] - end[link["from"]]
+        if gap < link["least_min"] or (link["most_min"] is not None and gap > link["most_min"]):
+            found.append(f"{link}: gap {gap}")
+        if not link["crosses"] and session_of(plan, start[link["from"]]) != session_of(plan, start[link["to"]]):
+            found.append(f"{link}: crosses sessions without a hold")
+    for pool in plan["pools"]:
+        if peak([(start[t], end[t] + after, n) for t, n, after in pool["uses"]]) > pool["capacity"]:
+            found.append(f"{pool['name']}: over its capacity")
+    for store in plan["stores"]:
+        stays = [(end[plan["links"][at]["from"]], start[plan["links"][at]["to"]], n) for at, n in store["stays"]]
+        if peak(stays) > store["capacity"]:
+            found.append(f"{store['place']}: too full")
+    ovens = plan["ovens"]
+    baked = [(acts[t]["oven"], start[t], end[t] + ovens["after_min"], n, heat) for t, n, heat in ovens["bakes"]]
+    for number in range(1, ovens["count"] + 1):
+        inside = [one[1:] for one in baked if one[0] == number]
+        if peak([one[:3] for one in inside]) > ovens["trays"]:
+            found.append(f"oven {number}: too many trays")
+        if any(a[3] != b[3] and a[0] < b[1] and b[0] < a[1] for a in inside for b in inside):
+            found.append(f"oven {number}: two heats")
+    if any(not 1 <= one[0] <= ovens["count"] for one in baked):
+        found.append("a bake without an oven")
+    return found + people(plan, acts, start, end) + values(plan, start, end)
+
+
+def people(plan, acts, start, end):
+    """A group does one thing at a time, sees what is shown, and sees it first."""
+    found = []
+    busy = {}
+    for act in acts:
+        if act["kind"] in ("hands", "demonstration") and act["minutes"]:
+            for who in [act["group"], *act["watching"]]:
+                busy.setdefault(who, []).append((start[act["id"]], end[act["id"]], 1))
+    found += [f"{who} does two things at once" for who, loads in busy.items() if peak(loads) > 1]
+    for shown in acts:
+        for act in acts:
+            same = (act["recipe"], act["step"]) == (shown["recipe"], shown["step"])
+            if same and act["group"] in shown["watching"] and act["kind"] == "hands":
+                if start[act["id"]] < end[shown["id"]]:
+                    found.append(f"{act['group']} does {act['step']} before it is shown")
+    for wait in plan["waits"]:
+        least, _, most = wait["range_min"]
+        lasts = wait["end_min"] - wait["start_min"]
+        if lasts < least or (most is not None and lasts > most):
+            found.append(f"{wait['group']}: {wait['step']} lasts {lasts} min")
+    return found
+
+
+def values(plan, start, end):
+    """The objective is what the plan has."""
+    before = pauses(plan)
+    ready = {}
+    for link in plan["links"]:
+        if link["usual_min"] is not None:
+            source = link["from"]
+            clock = end[source] - before[session_of(plan, start[source])] + link["usual_min"]
+            ready[link["to"]] = max(ready.get(link["to"], clock), clock)
+    late = sum(max(0, start[to] - before[session_of(plan, start[to])] - at) for to, at in ready.items())
+    said = {one["name"]: one for one in plan["objective"]}
+    found = []
+    if said["waiting"]["minutes"] != late:
+        found.append(f"says {said['waiting']['minutes']} min of waiting, has {late}")
+    if said["end"]["minutes"] != max(end):
+        found.append(f"says it ends at {said['end']['minutes']}, ends at {max(end)}")
+    if any(one["bound"] > one["minutes"] for one in plan["objective"]):
+        found.append("a bound above its value")
+    return found
+
+
+def rival(plan, limit=20):
+    """CP-SAT's verdict, least waiting and earliest end; `None` for what it cannot prove."""
+    from ortools.sat.python import cp_model
+
+    model = cp_model.CpModel()
+    acts = plan["activities"]
+    horizon = max(span["to_min"] for span in plan["sessions"])
+    if any(not act["windows"] for act in acts):
+        return "never", None, None
+    start = [model.new_int_var_from_domain(cp_model.Domain.from_intervals(act["windows"]), "") for act in acts]
+    end = [s + act["minutes"] for s, act in zip(start, acts)]
+    opened = [[None] + [model.new_bool_var("") for _ in plan["sessions"][1:]] for _ in acts]
+    for at, flags in enumerate(opened):
+        for flag, span in list(zip(flags, plan["sessions"]))[1:]:
+            model.add(start[at] >= span["from_min"]).only_enforce_if(flag)
+            model.add(start[at] < span["from_min"]).only_enforce_if(~flag)
+    steps = [b - a for a, b in zip(pauses(plan), pauses(plan)[1:])]
+    clock = [start[at] - sum(f * p for f, p in zip(opened[at][1:], steps)) for at in range(len(acts))]
+    for link in plan["links"]:
+        a, b = link["from"], link["to"]
+        model.add(start[b] >= end[a] + link["least_min"])
+        if link["most_min"] is not None:
+            model.add(start[b] <= end[a] + link["most_min"])
+        if not link["crosses"]:
+            for one, other in list(zip(opened[a], opened[b]))[1:]:
+                model.add(one == other)
+    for pool in plan["pools"]:
+        uses = [(model.new_fixed_size_interval_var(start[t], acts[t]["minutes"] + after, ""), n)
+                for t, n, after in pool["uses"] if acts[t]["minutes"] + after > 0]
+        model.add_cumulative([u for u, _ in uses], [n for _, n in uses], pool["capacity"])
+    for store in plan["stores"]:
+        stays = []
+        for at, n in store["stays"]:
+            link = plan["links"][at]
+            size = model.new_int_var(0, horizon, "")
+            stays.append((model.new_interval_var(end[link["from"]], size, start[link["to"]], ""), n))
+        model.add_cumulative([s for s, _ in stays], [n for _, n in stays], store["capacity"])
+    oven_rival(model, plan, start, acts)
+    late = []
+    counted = {}
+    for link in plan["links"]:
+        if link["usual_min"] is not None:
+            a = link["from"]
+            counted.setdefault(link["to"], []).append(clock[a] + acts[a]["minutes"] + link["usual_min"])
+    for to, ready in counted.items():
+        last = model.new_int_var(-10**6, 10**6, "")
+        model.add_max_equality(last, ready)
+        late.append(model.new_int_var(0, 10**6, ""))
+        model.add(late[-1] >= clock[to] - last)
+    last = model.new_int_var(0, horizon, "")
+    for one in end:
+        model.add(last >= one)
+    solver = cp_model.CpSolver()
+    solver.parameters.num_workers = 2
+    solver.parameters.max_time_in_seconds = limit
+    model.minimize(sum(late))
+    status = solver.status_name(solver.solve(model))
+    if status == "INFEASIBLE":
+        return "never", None, None
+    if status != "OPTIMAL":
+        return ("fits" if status == "FEASIBLE" else None), None, None
+    least = round(solver.objective_value)
+    model.add(sum(late) <= least)
+    model.minimize(last)
+    status = solver.status_name(solver.solve(model))
+    return "fits", least, round(solver.objective_value) if status == "OPTIMAL" else None
+
+
+def oven_rival(model, plan, start, acts):
+    """Each bake in one oven, each oven at one heat."""
+    ovens = plan["ovens"]
+    inside = [[] for _ in range(ovens["count"])]
+    for task, trays, heat in ovens["bakes"]:
+        there = [model.new_bool_var("") for _ in inside]
+        model.add_exactly_one(there)
+        for number, flag in enumerate(there):
+            size = acts[task]["minutes"] + ovens["after_min"]
+            span = model.new_optional_fixed_size_interval_var(start[task], size, flag, "")
+            inside[number].append((span, trays, heat))
+    for loads in inside:
+        model.add_cumulative([s for s, _, _ in loads], [n for _, n, _ in loads], ovens["trays"])
+        for at, one in enumerate(loads):
+            for other in loads[:at]:
+                if one[2] != other[2]:
+                    model.add_no_overlap([one[0], other[0]])
+
+
+def ask(tourier, folder, name):
+    """The plan of a class as the program prints it."""
+    answer = subprocess.run(
+        [tourier, "--content", str(folder), "timetable", name, "--as", "json"],
+        capture_output=True, text=True, encoding="utf-8", check=False,
+    )
+    return json.loads(answer.stdout) if answer.stdout else answer.stderr
+
+
+def main():
+    tourier = sys.argv[1]
+    wanted = int(sys.argv[2]) if len(sys.argv) > 2 else 500
+    compared = int(sys.argv[3]) if len(sys.argv) > 3 else 100
+    rng = random.Random(20270302)
+    tally = Tally()
+    plans = fitting = proven = seen = 0
+    with tempfile.TemporaryDirectory() as work, ThreadPoolExecutor(2) as crew:
+        batch = 0
+        while fitting < wanted and batch < 200:
+            folder = Path(work, str(batch))
+            folder.mkdir()
+            names = contents(folder, rng, 25)
+            for name, plan in zip(names, crew.map(lambda name: ask(tourier, folder, name), names)):
+                where = f"batch {batch} {name}"
+                if isinstance(plan, str):
+                    tally.check(False, f"{where}: {plan[:300]}")
+                    continue
+                plans += 1
+                if plan["verdict"] == "fits":
+                    fitting += 1
+                    for wrong in violations(plan) or [None]:
+                        tally.check(wrong is None, f"{where}: {wrong}")
+                if seen < compared:
+                    seen += 1
+                    proven += compare(tally, where, plan)
+            batch += 1
+    print(f"  {plans} classes, {fitting} plans checked, {seen} compared, {proven} proven by both")
+    return tally.end()
+
+
+def compare(tally, where, plan):
+    """Holds a plan against the rival; whether both proved their best."""
+    verdict, waiting, last = rival(plan)
+    if verdict and plan["verdict"] != "unknown":
+        tally.check(verdict == plan["verdict"], f"{where}: {plan['verdict']}, the rival says {verdict}")
+    said = {one["name"]: one for one in plan["objective"]}
+    if waiting is None or plan["verdict"] != "fits":
+        return False
+    own = said["waiting"]
+    tally.check(own["bound"] <= waiting <= own["minutes"], f"{where}: waiting {own}, the rival has {waiting}")
+    if not plan["best"] or last is None:
+        return False
+    tally.check(own["minutes"] == waiting, f"{where}: waiting {own}, the rival has {waiting}")
+    tally.check(said["end"]["minutes"] == last, f"{where}: end {said['end']}, the rival has {last}")
+    return True
+
+
+if __name__ == "__main__":
+    sys.exit(main())
