@@ -10,6 +10,7 @@ mod kit;
 mod lamination;
 mod layers;
 mod links;
+mod look;
 mod materials;
 mod names;
 mod ovens;
@@ -105,5 +106,7 @@ pub fn content(content: &Content) -> Vec<Fault> {
     let mut faults = names::clashes(content);
     faults.extend(names::lessons(content));
     faults.extend(links::links(content));
+    faults.extend(look::accent(content));
+    faults.extend(look::logo(content));
     faults
 }

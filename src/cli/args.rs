@@ -61,9 +61,12 @@ pub(super) enum Command {
     /// Check everything, then write the site and every handout; only what changed is made.
     #[command(after_help = "Example: tourier publish --to output")]
     Publish(PublishArgs),
-    /// Print one handout as PDF.
+    /// Print one handout as PDF, or those of the whole course as one.
     #[command(
-        after_help = "Example: tourier handout crescents --kind bench --units us --paper letter --pieces 24"
+        after_help = "Examples: tourier handout crescents --kind bench --units us --paper letter --pieces 24
+          tourier handout all --kind student
+          tourier handout all --booklet
+          tourier handout crescents --labels \"70 x 37 mm\""
     )]
     Handout(HandoutArgs),
     /// Check everything and write nothing.
@@ -100,7 +103,7 @@ pub(super) struct PublishArgs {
 /// `handout`.
 #[derive(ClapArgs)]
 pub(super) struct HandoutArgs {
-    /// The recipe's file name.
+    /// The recipe's file name; `all` for every recipe of the course, behind a cover.
     pub(super) recipe: String,
     /// The kind of handout.
     #[arg(long, value_enum, default_value_t = KindArg::Student)]
@@ -111,6 +114,12 @@ pub(super) struct HandoutArgs {
     /// The paper; the course's own where not said.
     #[arg(long, value_enum)]
     pub(super) paper: Option<PaperArg>,
+    /// Two pages on each side of the paper, to be folded in half.
+    #[arg(long)]
+    pub(super) booklet: bool,
+    /// Labels for what is weighed out, on sheets of labels of this size: `70 x 37 mm`.
+    #[arg(long, value_name = "SIZE", conflicts_with = "booklet")]
+    pub(super) labels: Option<String>,
     /// The folder to write to.
     #[arg(long, default_value = "output", value_name = "DIR")]
     pub(super) to: PathBuf,

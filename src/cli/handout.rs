@@ -1,49 +1,161 @@
-//! `tourier handout`: one PDF at any scale.
+//! `tourier handout`: one PDF at any scale; a whole course, a booklet, labels.
 
-use crate::draw::figures;
-use crate::paper::{Job, Press};
-use crate::sheet::{HandoutKind, Paper, Units};
+use crate::draw::{Figure, figures};
+use crate::edition::Edition;
+use crate::formula::Scaling;
+use crate::measure::{Size, exact};
+use crate::model::Recipe;
+use crate::paper::{Grid, Job, PaperFault, Press};
+use crate::read::size_of;
+use crate::sheet::{CourseSheet, HandoutKind, Paper, Sheet, Units};
 use crate::store;
+use crate::words::Words;
 
 use super::args::{Args, HandoutArgs};
 use super::{Done, Stop, open, recipe, words};
 
-/// Prints one handout and says where it is.
+/// Stands for every recipe of the course.
+const ALL: &str = "all";
+
+/// What one handout is made from.
+type Plate = (Sheet, Vec<Figure>);
+
+/// How it is to be printed.
+struct Print {
+    kind: HandoutKind,
+    units: Units,
+    paper: Paper,
+    batch: &'static str,
+}
+
+/// Prints the handouts and says where they are.
 pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
     let (edition, theme) = open(args)?;
     let words = words(&theme, &edition)?;
-    let recipe = recipe(&edition, &options.recipe)?;
-    let sheet =
-        edition.sheet(recipe, &options.scaling.scaling()?, &words).map_err(|reason| {
-            Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
-        })?;
+    let recipes = chosen(&edition, &options.recipe)?;
     let Some(course) = edition.course() else { return Err(Stop::Faults) };
-    let units = if course.metric_first { Units::Metric } else { Units::Us };
-    let paper = if course.a4_first { Paper::A4 } else { Paper::Letter };
-    let (kind, units, paper): (HandoutKind, Units, Paper) = (
-        options.kind.into(),
-        options.units.map_or(units, Into::into),
-        options.paper.map_or(paper, Into::into),
-    );
-    let press = Press::new(&theme);
-    let figures = figures(&sheet, &words);
-    let job = Job {
-        sheet: &sheet,
-        course: &course,
-        figures: &figures,
-        words: &words,
-        kind,
-        units,
-        paper,
-        batch_key: "x1",
-    };
-    let pdf = press.print(&press.data(&job)).map_err(|fault| {
+    let scaling = options.scaling.scaling()?;
+    let plates = recipes
+        .iter()
+        .map(|recipe| plate(&edition, recipe, &scaling, &words))
+        .collect::<Result<Vec<_>, _>>()?;
+    let print = print(options, &course, batch(&scaling));
+    let jobs: Vec<Job> =
+        plates.iter().map(|plate| job(plate, &course, &words, &print)).collect();
+    let name = if let [one] = recipes.as_slice() { &one.name } else { ALL };
+    let (what, pdf) = typeset(&Press::new(&theme), &jobs, options)?;
+    let pdf = pdf.map_err(|fault| {
         anstream::eprintln!("error: {fault}");
         Stop::Faults
     })?;
-    let words = [kind.word(), units.word(), paper.word()].join("-");
-    let path = options.to.join(format!("{}-{words}.pdf", recipe.name));
+    let end = [&what, print.units.word(), print.paper.word()].join("-");
+    let path = options.to.join(format!("{name}-{end}.pdf"));
     store::save(&path, &pdf)?;
     println!("{}", path.display());
     Ok(())
+}
+
+/// The recipe of this name; every recipe, in the order of the lessons, for `all`.
+fn chosen<'a>(edition: &'a Edition, name: &str) -> Result<Vec<&'a Recipe>, Stop> {
+    let content = &edition.content;
+    if name != ALL || content.recipe(ALL).is_some() || edition.stops() {
+        return recipe(edition, name).map(|one| vec![one]);
+    }
+    let lessons = edition.course().map_or_else(Vec::new, |course| course.lessons);
+    let mut order: Vec<&Recipe> = Vec::new();
+    for name in lessons.iter().flat_map(|lesson| &lesson.recipes) {
+        let new =
+            content.recipe(name).filter(|it| order.iter().all(|one| one.name != it.name));
+        order.extend(new);
+    }
+    if order.is_empty() {
+        return Err(Stop::Use("there is no recipe to print".to_owned()));
+    }
+    Ok(order)
+}
+
+fn plate(
+    edition: &Edition,
+    recipe: &Recipe,
+    scaling: &Scaling,
+    words: &Words,
+) -> Result<Plate, Stop> {
+    let sheet = edition.sheet(recipe, scaling, words).map_err(|reason| {
+        Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
+    })?;
+    let figures = figures(&sheet, words);
+    Ok((sheet, figures))
+}
+
+/// What was asked for, and the course's own way where nothing was.
+fn print(options: &HandoutArgs, course: &CourseSheet, batch: &'static str) -> Print {
+    let units = if course.metric_first { Units::Metric } else { Units::Us };
+    let paper = if course.a4_first { Paper::A4 } else { Paper::Letter };
+    Print {
+        kind: options.kind.into(),
+        units: options.units.map_or(units, Into::into),
+        paper: options.paper.map_or(paper, Into::into),
+        batch,
+    }
+}
+
+/// The batch's short name where the recipe's page offers it; nothing where it does not.
+fn batch(scaling: &Scaling) -> &'static str {
+    let Scaling::Batches(batches) = scaling else { return "" };
+    let known = [
+        ("half", exact(1, 2)),
+        ("x1", exact(1, 1)),
+        ("x2", exact(2, 1)),
+        ("x3", exact(3, 1)),
+    ];
+    known.iter().find(|(_, size)| size == batches).map_or("", |(key, _)| key)
+}
+
+fn job<'a>(
+    (sheet, figures): &'a Plate,
+    course: &'a CourseSheet,
+    words: &'a Words,
+    print: &Print,
+) -> Job<'a> {
+    let Print { kind, units, paper, batch: batch_key } = *print;
+    Job { sheet, course, figures, words, kind, units, paper, batch_key }
+}
+
+/// The word for what is printed, for its name, and its PDF.
+fn typeset(
+    press: &Press,
+    jobs: &[Job],
+    options: &HandoutArgs,
+) -> Result<(String, Result<Vec<u8>, PaperFault>), Stop> {
+    let Some(first) = jobs.first() else { return Err(Stop::Faults) };
+    let kind = first.kind.word();
+    if let Some(size) = &options.labels {
+        return Ok(("labels".to_owned(), press.labels(jobs, grid(size, first.paper)?)));
+    }
+    if options.booklet {
+        if first.kind != HandoutKind::Student {
+            return Err(Stop::Use("a booklet is made of student sheets".to_owned()));
+        }
+        let data = press.set_data(jobs, true);
+        return Ok((format!("{kind}-booklet"), press.booklet(&data, first)));
+    }
+    let data = match jobs {
+        [one] => press.data(one),
+        many => press.set_data(many, false),
+    };
+    Ok((kind.to_owned(), press.print(&data)))
+}
+
+/// The sheet of labels of a size as typed.
+fn grid(text: &str, paper: Paper) -> Result<Grid, Stop> {
+    let size: Size = size_of(text).ok_or_else(|| {
+        Stop::Use(format!(
+            "--labels {text} does not read; write the size of one, --labels \"70 x 37 mm\""
+        ))
+    })?;
+    Grid::new(&size, paper).ok_or_else(|| {
+        Stop::Use(format!(
+            "labels of {text} are too small to read or larger than the paper"
+        ))
+    })
 }

@@ -6,7 +6,7 @@ use super::envelope;
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::panels::{in_a_row, panels, side_by_side};
-use super::plate::{MARGIN, Plate, Point, Text, WIDTH, ring_frame};
+use super::plate::{MARGIN, Plate, Point, RING, Text, WIDTH};
 use super::section::{Bed, Flap, Layer, Stage, THICK, draw_bed, hatch_fat, stage};
 use super::turn::{Marked, ROOM, Setting, WIDE_ROOM, sheet};
 use super::voice::Voice;
@@ -160,15 +160,23 @@ fn fat_block(
             );
         }
     }
-    // The size comes first: the numbers stand in the panel beside it too.
-    let lower = if setting.size[1] > 140.0 { 0.25 * setting.size[1] } else { 0.0 };
-    tag(plate, voice.of(&fact.block), [middle, centre[1] + lower]);
     for (index, flap) in way.flaps.iter().enumerate() {
-        let place = [setting.corner[0] + (f64::from(*flap) + 0.5) * part, centre[1]];
-        if plate.is_free(&ring_frame(place).grown(2.0)) {
-            plate.ring(place, index + 1);
-        }
+        let x = setting.corner[0] + (f64::from(*flap) + 0.5) * part;
+        plate.ring([x, centre[1]], index + 1);
     }
+    tag(plate, voice.of(&fact.block), label_place(way, setting, centre));
+}
+
+/// Where the block's size is written: beneath the flaps' numbers, or between them on a
+/// sheet too low for that.
+fn label_place(way: &Way, setting: &Setting, [middle, y]: Point) -> Point {
+    let beneath = 0.25 * setting.size[1];
+    if beneath >= RING + LABEL {
+        return [middle, y + beneath];
+    }
+    let part = setting.size[0] / f64::from(way.parts);
+    let flaps: f64 = way.flaps.iter().map(|flap| f64::from(*flap) + 0.5).sum();
+    [setting.corner[0] + part * flaps / 2.0, y]
 }
 
 /// Fills an outline as fat or as dough.

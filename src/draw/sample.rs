@@ -384,5 +384,6 @@ pub(super) fn course() -> CourseSheet {
         currency: "EUR".into(),
         lessons: Vec::new(),
         cautions: Vec::new(),
+        look: crate::sheet::Look::default(),
     }
 }

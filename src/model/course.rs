@@ -50,8 +50,19 @@ pub struct Course {
     pub lessons: Vec<Lesson>,
     /// House cautions, shown on every page and sheet.
     pub cautions: Vec<String>,
+    /// How its handouts look.
+    pub look: Look,
     /// The file.
     pub place: Place,
+}
+
+/// The course's own look, laid over its theme.
+#[derive(Clone, Debug, Default)]
+pub struct Look {
+    /// The colour of rules, badges and links: red, green, blue.
+    pub accent: Option<Placed<[u8; 3]>>,
+    /// A drawing below the content folder: `media/house.svg`.
+    pub logo: Option<Placed<String>>,
 }
 
 /// Whose sizes of egg are meant by their words.

@@ -3,6 +3,8 @@
 //! Nothing here has been judged yet: a recipe may still be wrong in a hundred ways. The
 //! readers fill these types, the checks and calculations take them.
 
+use std::collections::BTreeMap;
+
 mod amount;
 mod course;
 mod prose;
@@ -12,7 +14,7 @@ mod step;
 mod technique;
 
 pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
-pub use course::{Course, EggClasses, Kit, Lesson, PantryEntry, Room};
+pub use course::{Course, EggClasses, Kit, Lesson, Look, PantryEntry, Room};
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
 pub use shaping::Shaping;
@@ -32,6 +34,8 @@ pub struct Content {
     pub recipes: Vec<Recipe>,
     /// Every technique, by file name.
     pub techniques: Vec<Technique>,
+    /// Every drawing below `media/`, as SVG text by its path.
+    pub media: BTreeMap<String, String>,
     /// Files that are there and could not be read, by name without ending: a fault says
     /// why, and nothing else should say that they are missing.
     pub unread: Vec<String>,

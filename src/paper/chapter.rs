@@ -158,8 +158,10 @@ fn length(blocks: &[Block<Label>]) -> usize {
 }
 
 fn drawing(job: &Job, figure: &Figure) -> Drawing {
-    // Large print and the bench card have no room for three panels in a row.
-    let wide = figure.wide.as_ref().filter(|_| job.kind == HandoutKind::Student);
+    // Large print and the bench card have no room for three panels in a row; the timeline
+    // stands beside the cautions.
+    let row = job.kind == HandoutKind::Student && figure.kind != "timeline";
+    let wide = figure.wide.as_ref().filter(|_| row);
     let svg = job.units.of(wide.unwrap_or(&figure.svg));
     Drawing {
         kind: figure.kind.clone(),

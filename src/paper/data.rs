@@ -6,11 +6,11 @@ use serde::Serialize;
 use serde_json::Value;
 
 use crate::model::Block;
-use crate::sheet::{Allergen, HandoutKind, Paper, Units};
+use crate::sheet::{Allergen, HandoutKind, Look, Paper, Units};
 
 use super::chapter::{Drawing, Method, general_drawings, method, prose, steps};
 use super::code::{self, Code};
-use super::formula::{Formula, Preferment, formula, preferment, water};
+use super::formula::{Formula, Preferment, formula, preferment, water, water_alone};
 use super::layers::{Layers, layers};
 use super::setting::{bind, date, long_date};
 use super::{Glyphs, Job};
@@ -29,6 +29,7 @@ struct Handout<'a> {
     title: &'a str,
     summary: &'a str,
     course: Course<'a>,
+    look: &'a Look,
     /// The batch in words, where it is not the recipe as written.
     batch: Option<&'a str>,
     /// Term and value: makes, piece, times, oven.
@@ -78,10 +79,20 @@ struct Source {
 
 /// The data of a job as JSON, with only characters that can be printed.
 pub(super) fn bytes(job: &Job, glyphs: &Glyphs) -> Vec<u8> {
+    value(job, glyphs).to_string().into_bytes()
+}
+
+/// The same before it is written down.
+pub(super) fn value(job: &Job, glyphs: &Glyphs) -> Value {
+    cleaned(&handout(job), glyphs)
+}
+
+/// Any data with only characters that can be printed.
+pub(super) fn cleaned(data: &impl Serialize, glyphs: &Glyphs) -> Value {
     // Plain data with text for keys: serialising it cannot fail.
-    let mut value = serde_json::to_value(handout(job)).unwrap_or_default();
+    let mut value = serde_json::to_value(data).unwrap_or_default();
     clean(&mut value, glyphs);
-    value.to_string().into_bytes()
+    value
 }
 
 /// Cleans every text of the data.
@@ -109,6 +120,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         title: &sheet.title,
         summary: &sheet.summary,
         course: course(job),
+        look: &job.course.look,
         batch: (job.batch_key != "x1").then_some(sheet.scale.batch.as_str()),
         glance: glance(job),
         times: times(job),
@@ -145,7 +157,7 @@ fn words<'a>(job: &Job<'a>) -> BTreeMap<&'a str, &'a str> {
 
 fn course<'a>(job: &Job<'a>) -> Course<'a> {
     let course = job.course;
-    let date = course.date.as_deref().and_then(date);
+    let date = day(job);
     let in_words = date.map(|date| long_date(date, job.words));
     let edition = course.edition.clone().into_iter().chain(in_words);
     Course {
@@ -155,6 +167,11 @@ fn course<'a>(job: &Job<'a>) -> Course<'a> {
         edition: edition.collect::<Vec<_>>().join(" · "),
         date,
     }
+}
+
+/// Year, month and day of the course's edition.
+pub(super) fn day(job: &Job) -> Option<[i16; 3]> {
+    job.course.date.as_deref().and_then(date)
 }
 
 fn glance(job: &Job) -> Vec<[String; 2]> {
@@ -168,7 +185,9 @@ fn glance(job: &Job) -> Vec<[String; 2]> {
     let stands_in_head = job.kind == HandoutKind::Bench;
     let oven = oven(job).filter(|_| !stands_in_head);
     let oven = oven.map(|oven| fact("handout-oven", oven));
-    [makes, piece, hands, elapsed, oven].into_iter().flatten().collect()
+    let water = water_alone(job).filter(|_| stands_in_head);
+    let water = water.map(|water| fact("handout-water-alone", water));
+    [makes, piece, hands, elapsed, oven, water].into_iter().flatten().collect()
 }
 
 fn times(job: &Job) -> [[String; 2]; 3] {

@@ -57,6 +57,7 @@ fn course() -> CourseSheet {
         currency: "EUR".into(),
         lessons: Vec::new(),
         cautions: Vec::new(),
+        look: crate::sheet::Look::default(),
     }
 }
 

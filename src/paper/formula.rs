@@ -188,3 +188,12 @@ pub(super) fn water(job: &Job) -> Option<String> {
     let key = if ice.is_empty() { "handout-water" } else { "handout-water-ice" };
     Some(job.words.fill(key, &[("dough", &dough), ("water", &tap), ("ice", &ice)]))
 }
+
+/// The water's temperature and its ice alone, for a card at the station.
+pub(super) fn water_alone(job: &Job) -> Option<String> {
+    let water = job.sheet.water.as_ref()?;
+    let tap = bind(job.units.of(&water.water));
+    let Some(ice) = &water.ice else { return Some(tap) };
+    let ice = bind(job.units.of(ice));
+    Some(job.words.fill("handout-water-alone-ice", &[("water", &tap), ("ice", &ice)]))
+}

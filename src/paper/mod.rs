@@ -2,7 +2,7 @@
 //!
 //! [`Press::data`] writes down, as JSON, everything that one handout depends on besides
 //! the theme and the program; [`Press::print`] sets that data in type with the theme's
-//! templates and makes a tagged PDF/UA-1 of it. What an instructor wrote reaches the
+//! templates and makes a tagged PDF/UA-1 of it, which is a PDF/A-2a too. What an instructor wrote reaches the
 //! templates as values, never as markup. Nothing here computes an amount.
 
 mod chapter;
@@ -11,18 +11,24 @@ mod data;
 mod fault;
 mod formula;
 mod glyphs;
+mod labels;
 mod layers;
+mod page;
 mod press;
+mod room;
 mod setting;
 mod spread;
 
 #[cfg(test)]
 mod fixture;
 #[cfg(test)]
+mod room_tests;
+#[cfg(test)]
 mod tests;
 
 pub use fault::PaperFault;
 pub use glyphs::{Glyphs, missing_glyphs};
+pub use labels::Grid;
 pub use press::Press;
 pub use spread::spread;
 

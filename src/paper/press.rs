@@ -4,6 +4,7 @@ use std::borrow::Cow;
 
 use typst::diag::Warned;
 use typst::foundations::{Bytes, Dict, IntoValue, Smart};
+use typst::model::Document;
 use typst::text::Font;
 use typst_as_lib::{TypstEngine, TypstTemplateCollection, TypstWorld};
 use typst_layout::PagedDocument;
@@ -11,12 +12,22 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use crate::theme::Theme;
 
-use super::{Glyphs, Job, PaperFault, data};
+use super::{Glyphs, Job, PaperFault, data, page};
 
 /// The template that every handout begins with.
 const MAIN: &str = "main.typ";
 /// Where a theme keeps its handout templates.
 const FOLDER: &str = "paper/";
+
+/// What pages keep to: ISO 14289-1, for those who have them read out, and ISO 19005-2
+/// level A, for the archive, which wants a date: where the course has none, only the
+/// clock could give one.
+pub(super) fn standards(pages: &PagedDocument) -> &'static [PdfStandard] {
+    match pages.info().date {
+        Smart::Custom(Some(_)) => &[PdfStandard::A_2a, PdfStandard::Ua_1],
+        _ => &[PdfStandard::Ua_1],
+    }
+}
 
 /// The typesetting engine with a theme's templates and typefaces.
 pub struct Press {
@@ -47,33 +58,50 @@ impl Press {
         data::bytes(job, &self.glyphs)
     }
 
-    /// Sets the data in type and makes a PDF/UA-1 of it. The same data gives the same
-    /// bytes.
+    /// Sets the data in type and makes a PDF/UA-1 and PDF/A-2a of it. The same data gives
+    /// the same bytes.
     ///
     /// # Errors
     /// A mistake in a template, or a bench card whose content does not fit one page
     /// legibly; the message then says what to shorten.
     pub fn print(&self, data: &[u8]) -> Result<Vec<u8>, PaperFault> {
-        let pdf = self.compile(data);
+        let pdf = self.pages(data).and_then(|pages| export(&pages, standards(&pages)));
         // Handouts share next to nothing, so keeping the cache would only cost memory.
         comemo::evict(0);
         pdf
     }
 
-    fn compile(&self, data: &[u8]) -> Result<Vec<u8>, PaperFault> {
-        let world = self.world(data)?;
-        let document = set(&world)?;
-        typst_pdf::pdf(&document, &options()?)
-            .map_err(|found| PaperFault::first(&world, MAIN, &found))
+    /// The pages of the data. Where the last one would hold next to nothing, everything
+    /// is set a little closer once more, and that is taken if it saves the page.
+    pub(super) fn pages(&self, data: &[u8]) -> Result<PagedDocument, PaperFault> {
+        let pages = set(&self.world(inputs(data))?)?;
+        if !page::straggles(&pages) {
+            return Ok(pages);
+        }
+        let mut closer = inputs(data);
+        closer.insert("snug".into(), true.into_value());
+        let closer = set(&self.world(closer)?)?;
+        let saves = closer.pages().len() < pages.pages().len();
+        Ok(if saves { closer } else { pages })
     }
 
-    /// The templates, the typefaces and one handout's data.
-    pub(super) fn world(&self, data: &[u8]) -> Result<TypstWorld<'_>, PaperFault> {
-        let mut inputs = Dict::new();
-        inputs.insert("data".into(), Bytes::new(data.to_vec()).into_value());
+    /// The templates, the typefaces and what the templates read.
+    pub(super) fn world(&self, inputs: Dict) -> Result<TypstWorld<'_>, PaperFault> {
         let world = self.engine.world_builder(MAIN).with_inputs(inputs).build();
         world.map_err(|error| PaperFault::whole(MAIN, error.to_string()))
     }
+
+    /// What the theme can print.
+    pub(super) fn glyphs(&self) -> &Glyphs {
+        &self.glyphs
+    }
+}
+
+/// What the templates read: one handout's data.
+pub(super) fn inputs(data: &[u8]) -> Dict {
+    let mut inputs = Dict::new();
+    inputs.insert("data".into(), Bytes::new(data.to_vec()).into_value());
+    inputs
 }
 
 /// The pages. What the typesetter only warns of (a typeface that is not there) is a
@@ -107,9 +135,17 @@ fn shared(bytes: Cow<'static, [u8]>) -> Bytes {
     }
 }
 
-fn options() -> Result<PdfOptions, PaperFault> {
-    let standards = PdfStandards::new(&[PdfStandard::Ua_1])
+/// Pages as a PDF of these standards.
+pub(super) fn export(
+    pages: &PagedDocument,
+    standards: &[PdfStandard],
+) -> Result<Vec<u8>, PaperFault> {
+    let standards = PdfStandards::new(standards)
         .map_err(|error| PaperFault::whole(MAIN, error.message().to_string()))?;
     let creator = Smart::Custom(Some("tourier".to_owned()));
-    Ok(PdfOptions { standards, creator, ..PdfOptions::default() })
+    let options = PdfOptions { standards, creator, ..PdfOptions::default() };
+    typst_pdf::pdf(pages, &options).map_err(|found| match found.first() {
+        Some(first) => PaperFault::whole(MAIN, first.message.to_string()),
+        None => PaperFault::whole(MAIN, "the pages could not be written"),
+    })
 }

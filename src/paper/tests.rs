@@ -12,17 +12,16 @@ use crate::sheet::{HandoutKind, Paper, Part, Units};
 use crate::theme::Theme;
 
 use super::fixture::{Fixture, line, paragraph, step};
-use super::press::set;
 use super::{Job, PaperFault, Press, spread};
 
 const HOSTILE: &str = r##"# $ @ * _ <script> {{ }} \ "x" [y] ~z // `w` #panic()"##;
 
 /// A stretch of printed text and where it stands.
-struct Printed {
-    text: String,
-    left: Abs,
-    right: Abs,
-    bottom: Abs,
+pub(super) struct Printed {
+    pub(super) text: String,
+    pub(super) left: Abs,
+    pub(super) right: Abs,
+    pub(super) bottom: Abs,
 }
 
 fn walk(frame: &Frame, origin: Point, out: &mut Vec<Printed>) {
@@ -44,11 +43,11 @@ fn walk(frame: &Frame, origin: Point, out: &mut Vec<Printed>) {
     }
 }
 
-fn pages(press: &Press, job: &Job) -> Result<PagedDocument, PaperFault> {
-    set(&press.world(&press.data(job))?)
+pub(super) fn pages(press: &Press, job: &Job) -> Result<PagedDocument, PaperFault> {
+    press.pages(&press.data(job))
 }
 
-fn printed(document: &PagedDocument) -> Vec<Printed> {
+pub(super) fn printed(document: &PagedDocument) -> Vec<Printed> {
     let mut out = Vec::new();
     for page in document.pages() {
         walk(&page.frame, Point::zero(), &mut out);
@@ -57,7 +56,7 @@ fn printed(document: &PagedDocument) -> Vec<Printed> {
 }
 
 /// Everything that is printed, spaces left out: a line may break anywhere.
-fn text(document: &PagedDocument) -> String {
+pub(super) fn text(document: &PagedDocument) -> String {
     let text = printed(document).into_iter().map(|it| it.text).collect::<String>();
     text.split([' ', '\u{A0}', '\n']).collect()
 }

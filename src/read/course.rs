@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{CupSet, Length, Mass, Unit, exact};
-use crate::model::{Course, EggClasses, Kit, Lesson, Room};
+use crate::model::{Course, EggClasses, Kit, Lesson, Look, Room};
 
 use super::fields::Fields;
 use super::yaml::Node;
@@ -56,6 +56,7 @@ pub(super) fn read(
             .map_or_else(|| exact(11, 10), |density| density.value),
         lessons: lessons(&mut fields),
         cautions: fields.list_of_texts("cautions"),
+        look: look(&mut fields),
         language,
         place: Place::new(file, 0, text.len()),
     };
@@ -99,6 +100,24 @@ fn currency(text: &str) -> Option<String> {
 pub(super) fn mass(text: &str) -> Option<Mass> {
     let (value, unit) = quantity::number(text, false)?;
     Unit::parse(unit).and_then(Unit::grams).map(|grams| Mass::grams(value * grams))
+}
+
+fn look(fields: &mut Fields) -> Look {
+    let Some(node) = fields.take("theme") else { return Look::default() };
+    let mut look = Fields::new(node, fields.faults());
+    let read = Look {
+        accent: look.parsed("accent", "\"#2f6b62\"", colour),
+        logo: look.text("logo"),
+    };
+    look.finish();
+    read
+}
+
+/// A colour as `#2f6b62`: two hexadecimal digits each for red, green and blue.
+fn colour(text: &str) -> Option<[u8; 3]> {
+    let digits = text.strip_prefix('#').filter(|digits| digits.len() == 6)?;
+    let part = |at| u8::from_str_radix(digits.get(at..at + 2)?, 16).ok();
+    Some([part(0)?, part(2)?, part(4)?])
 }
 
 fn kit(fields: &mut Fields) -> Kit {
@@ -148,4 +167,17 @@ fn lesson(item: Placed<Node>, faults: &mut Vec<Fault>) -> Lesson {
     };
     fields.finish();
     lesson
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_colour_is_six_digits() {
+        assert_eq!(colour("#2f6B62"), Some([0x2f, 0x6b, 0x62]));
+        for wrong in ["2f6b62", "#2f6b6", "#2f6b6z", "#é6b62", "green"] {
+            assert_eq!(colour(wrong), None, "{wrong}");
+        }
+    }
 }

@@ -18,7 +18,7 @@ use crate::model::Content;
 use crate::words::Words;
 
 pub(crate) use amount::quantity as amount_of;
-pub(crate) use quantity::{temperature, tin};
+pub(crate) use quantity::{size as size_of, temperature, tin};
 pub(crate) use recipe::density;
 
 /// One file of the content folder.
@@ -99,6 +99,9 @@ impl Reader {
                     Some(recipe) => self.content.recipes.push(recipe),
                     None => self.content.unread.push(stem.to_owned()),
                 }
+            }
+            ("media", _, "svg") => {
+                self.content.media.insert(file.path.clone(), file.text.clone());
             }
             ("techniques", stem, "md") => {
                 match technique::read(&name, &file.text, stem, faults) {

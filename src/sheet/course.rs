@@ -38,6 +38,17 @@ pub struct CourseSheet {
     pub lessons: Vec<LessonSheet>,
     /// House cautions.
     pub cautions: Vec<String>,
+    /// The look of its handouts.
+    pub look: Look,
+}
+
+/// The course's own look, laid over its theme.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Look {
+    /// The colour of rules, badges and links, as `#2f6b62`; the theme's where not said.
+    pub accent: Option<String>,
+    /// A drawing for the head of every sheet, as SVG.
+    pub logo: Option<String>,
 }
 
 /// One lesson.
@@ -191,6 +202,14 @@ impl Units {
 }
 
 impl Paper {
+    /// Width and height, mm.
+    pub fn millimetres(self) -> (f64, f64) {
+        match self {
+            Self::A4 => (210.0, 297.0),
+            Self::Letter => (215.9, 279.4),
+        }
+    }
+
     /// The paper's word in file names and on the command line.
     pub fn word(self) -> &'static str {
         match self {

@@ -13,8 +13,8 @@ mod step;
 mod time;
 
 pub use course::{
-    Batch, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Paper, RecipeSheets,
-    TechniqueSheet, Units,
+    Batch, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look, Paper,
+    RecipeSheets, TechniqueSheet, Units,
 };
 pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
 pub use handwork::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};

@@ -90,6 +90,7 @@ fn course() -> CourseSheet {
             techniques: vec!["letter-turn".into()],
         }],
         cautions: vec!["Do not taste raw dough.".into()],
+        look: crate::sheet::Look::default(),
     }
 }
 

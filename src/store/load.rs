@@ -95,6 +95,7 @@ fn belongs(path: &str) -> bool {
         None => matches!(path, "course.yaml" | "pantry.yaml"),
         Some(("recipes" | "techniques", file)) => file.ends_with(".md"),
         Some(("classes", file)) => file.ends_with(".yaml"),
+        Some(("media", file)) => file.ends_with(".svg"),
         Some(_) => false,
     }
 }

@@ -2,8 +2,9 @@
 
     python3 pdf.py SITE WORK
 
-Sources: ISO 32000-1 (fonts, page sizes, structure), ISO 14289-1 (PDF/UA-1: language, title
-shown, tagged, tab order, alternative texts), ISO 216 (A4), ANSI/ASME Y14.1 (Letter).
+Sources: ISO 32000-1 (fonts, page sizes, structure, outline), ISO 14289-1 (PDF/UA-1:
+language, title shown, tagged, tab order, alternative texts), ISO 19005-2 (PDF/A-2: what it
+claims to be, its output intent), ISO 216 (A4), ANSI/ASME Y14.1 (Letter). The margins are the theme's own promise.
 """
 
 import re
@@ -17,6 +18,9 @@ from tally import Tally, facts, fold
 
 # Points, from 210 x 297 mm and 8.5 x 11 in.
 PAPERS = {"a4": (595.28, 841.89), "letter": (612.0, 792.0)}
+# The least white at the sides of each kind of handout, and above and below all, mm.
+SIDES = {"student": 20, "bench": 14, "large-print": 18}
+ABOVE, BELOW = 10, 6
 NAME = re.compile(r"(.+)-(student|bench|large-print)-(metric|us)-(a4|letter)")
 
 
@@ -71,6 +75,10 @@ def check_structure(where, file, title, tally):
         with pdf.open_metadata() as about:
             tally.check(title in about.get("dc:title", ""), f"{where}: {about.get('dc:title')}")
             tally.check(about.get("pdfuaid:part") == "1", f"{where}: does not claim PDF/UA-1")
+            archive = about.get("pdfaid:part"), about.get("pdfaid:conformance")
+            tally.check(archive == ("2", "A"), f"{where}: does not claim PDF/A-2a but {archive}")
+        tally.check(len(root.get("/OutputIntents", [])) > 0, f"{where}: no output intent")
+        check_bookmarks(where, pdf, title, tally)
         tagged = list(elements(root.StructTreeRoot)) if "/StructTreeRoot" in root else []
         kinds = [str(element.S) for element in tagged]
         tally.check("/H1" in kinds, f"{where}: no heading")
@@ -81,6 +89,42 @@ def check_structure(where, file, title, tally):
             if "/Annots" in page:
                 tally.check(page.get("/Tabs") == "/S", f"{where}: tab order")
         tally.check("/JavaScript" not in root.get("/Names", {}), f"{where}: holds a script")
+
+
+def check_bookmarks(where, pdf, title, tally):
+    with pdf.open_outline() as outline:
+        first = outline.root[0].title if outline.root else ""
+        tally.check(first == title, f"{where}: the first bookmark is {first!r}")
+        tally.check(len(outline.root) == 1 and outline.root[0].children, f"{where}: one bookmark")
+
+
+def check_margins(where, file, kind, tally):
+    """Every word's box, as its glyphs make it, lies between the margins."""
+    boxes = told("pdftotext", "-bbox", file, "-")[0]
+    size, least = None, 72 / 25.4
+    side = SIDES[kind] * least - 0.5
+    for line in boxes.splitlines():
+        found = re.search(r'<page width="([\d.]+)" height="([\d.]+)"', line)
+        size = tuple(map(float, found.groups())) if found else size
+        word = re.search(r'<word xMin="([-\d.]+)" yMin="([-\d.]+)" xMax="([-\d.]+)" yMax="([-\d.]+)">(.*)<', line)
+        if not word:
+            continue
+        left, top, right, bottom = map(float, word.groups()[:4])
+        inside = left >= side and right <= size[0] - side
+        inside = inside and top >= ABOVE * least and bottom <= size[1] - BELOW * least
+        tally.check(inside, f"{where}: {word[5]} stands in the margin")
+
+
+def check_order(where, file, kind, sheet, tally):
+    """What is read out comes in the order of the recipe: title, then the steps in turn."""
+    steps = [part["title"] for part in sheet["parts"] if part.get("kind") == "step"]
+    text, at = fold(told("pdftotext", "-raw", file, "-")[0]), 0
+    if kind != "bench":
+        at = text.rfind("Method ")
+    for title in steps:
+        found = text.find(fold(title), at)
+        tally.check(found >= 0, f"{where}: {title} is not read in its turn")
+        at = max(found, at)
 
 
 def check_text(where, file, sheet, tally):
@@ -103,6 +147,8 @@ def main(site, work):
         check_fonts(file.stem, file, tally)
         check_structure(file.stem, file, sheets[recipe]["title"], tally)
         check_text(file.stem, file, sheets[recipe], tally)
+        check_margins(file.stem, file, kind, tally)
+        check_order(file.stem, file, kind, sheets[recipe], tally)
     for recipe in sheets:
         wanted = {(recipe, k, u, p) for k in ("student", "bench", "large-print")
                   for u in ("metric", "us") for p in PAPERS}  # fmt: skip

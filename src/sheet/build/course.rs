@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use crate::fault::Placed;
 use crate::model::{Content, Course};
 
-use super::super::{CourseSheet, LessonSheet};
+use super::super::{CourseSheet, LessonSheet, Look};
 
 /// The course, its lessons with only the recipes and techniques that exist, and a last
 /// lesson without title for what stands in none.
@@ -24,6 +24,19 @@ pub fn course(course: &Course, content: &Content) -> CourseSheet {
         currency: course.currency.clone(),
         lessons: lessons(course, content),
         cautions: course.cautions.clone(),
+        look: look(course, content),
+    }
+}
+
+fn look(course: &Course, content: &Content) -> Look {
+    let hex = |parts: &[u8; 3]| {
+        let digits = parts.iter().map(|part| format!("{part:02x}"));
+        format!("#{}", digits.collect::<String>())
+    };
+    let logo = course.look.logo.as_ref();
+    Look {
+        accent: course.look.accent.as_ref().map(|accent| hex(&accent.value)),
+        logo: logo.and_then(|path| content.media.get(&path.value)).cloned(),
     }
 }
 

@@ -1,0 +1,107 @@
+//! The course's own look: a colour that can be read, a logo that can be printed.
+
+use crate::fault::{Fault, nearest};
+use crate::model::Content;
+
+/// The least contrast of text with its ground (WCAG 2.2, 1.4.3).
+const LEAST: f64 = 4.5;
+
+/// What a logo must not hold: pictures and pages of others, programs, and words, whose
+/// typefaces may not be at hand.
+const REFUSED: [(&str, &str); 5] = [
+    ("<image", "pictures"),
+    ("<script", "a program"),
+    ("<foreignObject", "parts of a page"),
+    ("<text", "words set in type"),
+    ("<!ENTITY", "entities"),
+];
+
+/// An accent too pale for white paper: badges and headings would not be read.
+pub(super) fn accent(content: &Content) -> Vec<Fault> {
+    let course = content.course.as_ref();
+    let accent = course.and_then(|course| course.look.accent.as_ref());
+    let pale = accent.filter(|accent| on_white(accent.value) < LEAST);
+    pale.map(|accent| {
+        let ratio = on_white(accent.value);
+        let message = format!(
+            "on white this colour has a contrast of {ratio:.1}:1; {LEAST}:1 is the least"
+        );
+        Fault::error("pale-accent", &accent.place, message)
+            .help("Take a darker one: a copier prints it grey.")
+    })
+    .into_iter()
+    .collect()
+}
+
+/// A logo that is not there, or that holds what cannot be printed safely.
+pub(super) fn logo(content: &Content) -> Vec<Fault> {
+    let course = content.course.as_ref();
+    let Some(logo) = course.and_then(|course| course.look.logo.as_ref()) else {
+        return Vec::new();
+    };
+    let Some(svg) = content.media.get(&logo.value) else {
+        let message = format!("there is no drawing `{}`", logo.value);
+        let near = nearest(&logo.value, content.media.keys().map(String::as_str));
+        let help = near.map_or_else(
+            || "Put an SVG file below content/media: `logo: media/house.svg`.".to_owned(),
+            |near| format!("Did you mean `{near}`?"),
+        );
+        return vec![Fault::error("no-logo", &logo.place, message).help(help)];
+    };
+    let refused = REFUSED.iter().filter(|(sign, _)| svg.contains(sign));
+    refused
+        .map(|(_, what)| {
+            Fault::error("bad-logo", &logo.place, format!("the logo holds {what}"))
+                .help("Save it as plain SVG with its words turned into shapes.")
+        })
+        .collect()
+}
+
+/// Contrast with white: (1 + 0.05) / (L + 0.05), L the relative luminance of sRGB
+/// (WCAG 2.2, Definitions).
+fn on_white(parts: [u8; 3]) -> f64 {
+    let linear = |part: u8| {
+        let part = f64::from(part) / 255.0;
+        if part <= 0.04045 { part / 12.92 } else { ((part + 0.055) / 1.055).powf(2.4) }
+    };
+    let [red, green, blue] = parts.map(linear);
+    1.05 / (0.2126 * red + 0.7152 * green + 0.0722 * blue + 0.05)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::read::{Source, content};
+
+    fn faults(theme: &str) -> Vec<(&'static str, String)> {
+        let source = |path: &str, text: String| Source { path: path.into(), text };
+        let svg = |inner: &str| {
+            format!("<svg xmlns=\"http://www.w3.org/2000/svg\">{inner}</svg>")
+        };
+        let files = [
+            source("course.yaml", format!("title: c\ntheme: {{{theme}}}\n")),
+            source("media/house.svg", svg("<path d=\"M0 0h9\"/>")),
+            source("media/loud.svg", svg("<text>Eat</text>")),
+        ];
+        let (content, texts, mut faults) = content(&files);
+        faults.extend(accent(&content).into_iter().chain(logo(&content)));
+        let words = |fault: &Fault| texts.words(&fault.place).to_owned();
+        faults.iter().map(|fault| (fault.name, words(fault))).collect()
+    }
+
+    #[test]
+    fn contrast_is_that_of_the_guidelines() {
+        // WCAG 2.2: black on white is 21:1; #767676 is the palest grey that passes.
+        assert!((on_white([0, 0, 0]) - 21.0).abs() < 1e-9);
+        assert!(on_white([0x76; 3]) >= LEAST && on_white([0x77; 3]) < LEAST);
+    }
+
+    #[test]
+    fn a_look_is_checked_at_its_place() {
+        assert_eq!(faults("accent: \"#2f6b62\", logo: media/house.svg"), []);
+        let one = |name, words: &str| vec![(name, words.to_owned())];
+        assert_eq!(faults("accent: \"#ffcc00\""), one("pale-accent", "\"#ffcc00\""));
+        assert_eq!(faults("logo: ../x.svg"), one("no-logo", "../x.svg"));
+        assert_eq!(faults("logo: media/loud.svg"), one("bad-logo", "media/loud.svg"));
+    }
+}

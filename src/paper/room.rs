@@ -1,0 +1,93 @@
+//! The print room: many handouts in one PDF, and booklets from sheets folded in half.
+
+use serde::Serialize;
+use serde_json::Value;
+use typst::foundations::{Bytes, IntoValue};
+
+use crate::sheet::{Look, Paper};
+
+use super::press::{export, inputs, set};
+use super::{Job, PaperFault, Press, data};
+
+/// Several handouts behind a cover.
+#[derive(Serialize)]
+struct Set<'a> {
+    kind: &'static str,
+    paper: Paper,
+    /// Whether a page is half a sheet of the paper.
+    half: bool,
+    look: &'a Look,
+    date: Option<[i16; 3]>,
+    /// Each lesson with the titles of its recipes, for the cover.
+    lessons: Vec<(&'a str, Vec<&'a str>)>,
+    handouts: Vec<Value>,
+}
+
+/// Pages to be put on sheets that are folded in half.
+#[derive(Serialize)]
+struct Booklet<'a> {
+    kind: &'static str,
+    paper: Paper,
+    pages: usize,
+    title: &'a str,
+    language: &'a str,
+}
+
+impl Press {
+    /// The data of several handouts as one document in their order, behind a cover where
+    /// there is more than one. With `half`, pages are half a sheet of their paper.
+    pub fn set_data(&self, jobs: &[Job], half: bool) -> Vec<u8> {
+        let handouts = jobs.iter().map(|job| self.value(job, half)).collect();
+        let Some(first) = jobs.first() else { return Vec::new() };
+        let mut lessons = Vec::new();
+        for lesson in &first.course.lessons {
+            let printed = |job: &&Job| lesson.recipes.contains(&job.sheet.recipe);
+            let titles: Vec<&str> =
+                jobs.iter().filter(printed).map(|job| job.sheet.title.as_str()).collect();
+            if !titles.is_empty() {
+                lessons.push((lesson.title.as_str(), titles));
+            }
+        }
+        let look = &first.course.look;
+        let (kind, date) = ("set", data::day(first));
+        let paper = first.paper;
+        let set = Set { kind, paper, half, look, date, lessons, handouts };
+        data::cleaned(&set, self.glyphs()).to_string().into_bytes()
+    }
+
+    fn value(&self, job: &Job, half: bool) -> Value {
+        let mut value = data::value(job, self.glyphs());
+        if let Some(fields) = value.as_object_mut() {
+            fields.insert("half".to_owned(), half.into());
+        }
+        value
+    }
+
+    /// The data's pages, half a sheet each, put on both sides of sheets in such an order
+    /// that the pile folds into a booklet: turn the sheets on their short side.
+    ///
+    /// # Errors
+    /// As [`Press::print`].
+    pub fn booklet(&self, data: &[u8], job: &Job) -> Result<Vec<u8>, PaperFault> {
+        let pdf = self.impose(data, job);
+        comemo::evict(0);
+        pdf
+    }
+
+    fn impose(&self, data: &[u8], job: &Job) -> Result<Vec<u8>, PaperFault> {
+        let pages = self.pages(data)?;
+        let booklet = Booklet {
+            kind: "booklet",
+            paper: job.paper,
+            pages: pages.pages().len(),
+            title: &job.course.title,
+            language: &job.course.language,
+        };
+        let told = data::cleaned(&booklet, self.glyphs()).to_string();
+        let mut inputs = inputs(told.as_bytes());
+        // A sheet for the printer is not one to be read out: its pages stand in it as
+        // pictures do, which neither standard allows.
+        inputs.insert("pages".into(), Bytes::new(export(&pages, &[])?).into_value());
+        export(&set(&self.world(inputs)?)?, &[])
+    }
+}

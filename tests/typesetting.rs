@@ -1,0 +1,208 @@
+//! What typesetting costs, as ratios, over the demonstration course's student sheets. Run it
+//! when the machine is quiet; each figure in a process of its own:
+//!
+//!     cargo test --release --test typesetting -- --ignored --nocapture --exact NAME
+//!
+//! with NAME one of `near_the_bare_typesetter`, `two_cores`, `flat_memory`, `one_sheet`.
+#![allow(
+    clippy::disallowed_methods,
+    reason = "the course is read, time and memory are measured"
+)]
+
+use std::hint::black_box;
+use std::path::Path;
+use std::time::{Duration, Instant};
+
+use tourier::draw::figures;
+use tourier::edition::Edition;
+use tourier::paper::{Job, Press, spread};
+use tourier::product::Plates;
+use tourier::sheet::{HandoutKind, Paper, Units};
+use tourier::store;
+use tourier::theme::Theme;
+use tourier::words::Words;
+use typst::foundations::{Bytes, Dict, IntoValue};
+use typst::text::Font;
+use typst_as_lib::{TypstEngine, TypstTemplateCollection};
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
+
+/// The demonstration course, worked out.
+struct Course {
+    plates: Plates,
+    words: Words,
+    theme: Theme,
+}
+
+impl Course {
+    fn new() -> Self {
+        let (sources, found) =
+            store::load(Path::new("content")).expect("the demonstration course");
+        let edition = Edition::new(&sources, found);
+        let theme = Theme::built_in();
+        let words = tourier::read::words("words", theme.text("words/en.yaml"));
+        let words = words.expect("the theme's words");
+        let plates = Plates::new(&edition, &words).expect("a course");
+        Self { plates, words, theme }
+    }
+
+    /// The data of every student sheet: each recipe in both units on both papers.
+    fn data(&self, press: &Press) -> Vec<Vec<u8>> {
+        let mut data = Vec::new();
+        for sheets in &self.plates.recipes {
+            let figures = figures(&sheets.base, &self.words);
+            for (units, paper) in [
+                (Units::Metric, Paper::A4),
+                (Units::Metric, Paper::Letter),
+                (Units::Us, Paper::A4),
+                (Units::Us, Paper::Letter),
+            ] {
+                data.push(press.data(&Job {
+                    sheet: &sheets.base,
+                    course: &self.plates.course,
+                    figures: &figures,
+                    words: &self.words,
+                    kind: HandoutKind::Student,
+                    units,
+                    paper,
+                    batch_key: "x1",
+                }));
+            }
+        }
+        data
+    }
+}
+
+/// The same templates and typefaces in an engine of nobody's making.
+fn bare_engine(theme: &Theme) -> TypstEngine<TypstTemplateCollection> {
+    let named = |folder: &'static str, end: &'static str| {
+        theme.below(folder).filter(move |path| path.ends_with(end))
+    };
+    let fonts = named("fonts/", ".ttf").flat_map(|path| {
+        Font::iter(Bytes::new(theme.bytes(path).unwrap_or(&[]).to_vec()))
+    });
+    let templates =
+        named("paper/", ".typ").map(|path| (&path["paper/".len()..], theme.text(path)));
+    TypstEngine::builder()
+        .fonts(fonts.collect::<Vec<_>>())
+        .with_static_source_file_resolver(templates.collect::<Vec<_>>())
+        .comemo_evict_max_age(None)
+        .build()
+}
+
+/// Compiles and exports, and nothing else.
+fn bare(engine: &TypstEngine<TypstTemplateCollection>, data: &[u8]) -> Vec<u8> {
+    let mut inputs = Dict::new();
+    inputs.insert("data".into(), Bytes::new(data.to_vec()).into_value());
+    let document: PagedDocument =
+        engine.compile_with_input("main.typ", inputs).output.expect("pages");
+    let standards = PdfStandards::new(&[PdfStandard::A_2a, PdfStandard::Ua_1]);
+    let options =
+        PdfOptions { standards: standards.expect("standards"), ..PdfOptions::default() };
+    let pdf = typst_pdf::pdf(&document, &options).expect("a PDF");
+    drop(document);
+    comemo::evict(0);
+    pdf
+}
+
+fn timed(work: impl FnOnce()) -> Duration {
+    let start = Instant::now();
+    work();
+    start.elapsed()
+}
+
+fn median(mut values: Vec<f64>) -> f64 {
+    values.sort_by(f64::total_cmp);
+    values[values.len() / 2]
+}
+
+/// A handout beside compiling and exporting the same source: 1.05 at most.
+#[test]
+#[ignore = "a measurement"]
+fn near_the_bare_typesetter() {
+    let course = Course::new();
+    let (press, engine) = (Press::new(&course.theme), bare_engine(&course.theme));
+    let data = course.data(&press);
+    let mut ratios = Vec::new();
+    for round in 0..4 {
+        for (at, data) in data.iter().enumerate() {
+            let ours =
+                || timed(|| drop(black_box(press.print(data).expect("a handout"))));
+            let theirs = || timed(|| drop(black_box(bare(&engine, data))));
+            // Each goes first as often as the other.
+            let (ours, theirs) = if (round + at) % 2 == 0 {
+                let first = ours();
+                (first, theirs())
+            } else {
+                let first = theirs();
+                (ours(), first)
+            };
+            if round > 0 {
+                ratios.push(ours.as_secs_f64() / theirs.as_secs_f64());
+            }
+        }
+    }
+    let (count, sum) = (ratios.len() as f64, ratios.iter().sum::<f64>());
+    println!("a handout / bare: median {:.3}, mean {:.3}", median(ratios), sum / count);
+}
+
+/// Two workers beside one: 1.8 at least, on a machine whose second core is free.
+#[test]
+#[ignore = "a measurement"]
+fn two_cores() {
+    let course = Course::new();
+    let press = Press::new(&course.theme);
+    let data = course.data(&press);
+    let all = |workers| {
+        timed(|| {
+            spread(data.len(), workers, &|at| {
+                drop(black_box(press.print(&data[at]).expect("a handout")));
+            });
+        })
+    };
+    all(2);
+    let ratios: Vec<f64> =
+        (0..5).map(|_| all(1).as_secs_f64() / all(2).as_secs_f64()).collect();
+    println!("one worker / two: {ratios:.2?}, median {:.2}", median(ratios.clone()));
+}
+
+/// The most memory this process has held, MB of 10⁶ bytes (`proc(5)`, VmHWM).
+fn peak() -> f64 {
+    let status = std::fs::read_to_string("/proc/self/status").expect("Linux");
+    let line = status.lines().find_map(|line| line.strip_prefix("VmHWM:"));
+    let kib =
+        line.and_then(|line| line.trim().trim_end_matches(" kB").parse::<f64>().ok());
+    kib.expect("a number") * 1024.0 / 1e6
+}
+
+/// Peak memory after 200 handouts and after 2,000: 1.1 at most, below 120 MB.
+#[test]
+#[ignore = "a measurement"]
+fn flat_memory() {
+    let course = Course::new();
+    let press = Press::new(&course.theme);
+    let data = course.data(&press);
+    drop(course);
+    let many = |count| {
+        spread(count, 2, &|at| {
+            drop(black_box(press.print(&data[at % data.len()]).expect("a handout")));
+        });
+        peak()
+    };
+    let (few, more) = (many(200), many(1800));
+    println!("peak {few:.0} MB after 200, {more:.0} MB after 2,000: {:.2}", more / few);
+}
+
+/// Milliseconds of one student sheet in steady state, for comparison with others.
+#[test]
+#[ignore = "a measurement"]
+fn one_sheet() {
+    let course = Course::new();
+    let press = Press::new(&course.theme);
+    let data = course.data(&press);
+    let times = data.iter().chain(&data).map(|data| {
+        timed(|| drop(black_box(press.print(data).expect("a handout")))).as_secs_f64()
+    });
+    let times: Vec<f64> = times.skip(data.len()).collect();
+    println!("a student sheet: {:.1} ms", 1000.0 * median(times));
+}
