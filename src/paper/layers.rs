@@ -54,13 +54,22 @@ fn layer_facts(job: &Job, it: &Lamination) -> Vec<[String; 2]> {
         .map(|fold| fact("handout-lock-in", lock_in_word(job, fold)))
         .into_iter()
         .chain([
-            fact("handout-turns", turns.join(", ")),
+            fact("handout-turns", in_turn(&turns)),
             fact("handout-fat-layers", it.fat_layers.to_string()),
             fact("handout-merged", it.layers_merged.to_string()),
             fact("handout-plies", it.layers_unmerged.to_string()),
             fact("handout-fat-share", bind(&format!("{:.0} %", it.fat_percent_of_dough))),
         ])
         .collect()
+}
+
+/// Equal turns after one another are counted: `2 × book, letter`.
+fn in_turn(turns: &[String]) -> String {
+    let runs = turns.chunk_by(|one, next| one == next).map(|run| match run {
+        [one] => one.clone(),
+        many => bind(&format!("{} × {}", many.len(), many[0])),
+    });
+    runs.collect::<Vec<_>>().join(", ")
 }
 
 /// The course's word for a lock-in, and that the fat is outside where it is.

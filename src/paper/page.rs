@@ -4,7 +4,7 @@ use typst::layout::{Abs, Frame, FrameItem, Point};
 use typst_layout::PagedDocument;
 
 /// A last page filled less far than this is not worth its paper.
-const LEAST: f64 = 0.3;
+const LEAST: f64 = 0.4;
 /// Below this part of the page stands only its foot.
 const FOOT: f64 = 0.9;
 

@@ -19,6 +19,11 @@ const MAIN: &str = "main.typ";
 /// Where a theme keeps its handout templates.
 const FOLDER: &str = "paper/";
 
+/// Handouts share next to nothing, so keeping the cache would only cost memory. But the
+/// cache is everybody's: while one worker measures and sets its handout, another one ends
+/// its own and empties it. What was used since the last so many endings stays.
+pub(super) const KEPT: usize = 2;
+
 /// What pages keep to: ISO 14289-1, for those who have them read out, and ISO 19005-2
 /// level A, for the archive, which wants a date: where the course has none, only the
 /// clock could give one.
@@ -66,8 +71,7 @@ impl Press {
     /// legibly; the message then says what to shorten.
     pub fn print(&self, data: &[u8]) -> Result<Vec<u8>, PaperFault> {
         let pdf = self.pages(data).and_then(|pages| export(&pages, standards(&pages)));
-        // Handouts share next to nothing, so keeping the cache would only cost memory.
-        comemo::evict(0);
+        comemo::evict(KEPT);
         pdf
     }
 

@@ -6,7 +6,7 @@ use typst::foundations::{Bytes, IntoValue};
 
 use crate::sheet::{Look, Paper};
 
-use super::press::{export, inputs, set};
+use super::press::{KEPT, export, inputs, set};
 use super::{Job, PaperFault, Press, data};
 
 /// Several handouts behind a cover.
@@ -70,7 +70,7 @@ impl Press {
     /// As [`Press::print`].
     pub fn booklet(&self, data: &[u8], job: &Job) -> Result<Vec<u8>, PaperFault> {
         let pdf = self.impose(data, job);
-        comemo::evict(0);
+        comemo::evict(KEPT);
         pdf
     }
 

@@ -20,7 +20,7 @@ from tally import Tally, facts, fold
 PAPERS = {"a4": (595.28, 841.89), "letter": (612.0, 792.0)}
 # The least white at the sides of each kind of handout, and above and below all, mm.
 SIDES = {"student": 20, "bench": 14, "large-print": 18}
-ABOVE, BELOW = 10, 6
+ABOVE, BELOW = 7, 6
 NAME = re.compile(r"(.+)-(student|bench|large-print)-(metric|us)-(a4|letter)")
 
 
