@@ -17,6 +17,10 @@ fn floats(folder: &Path, found: &mut Vec<String>) {
             floats(&path, found);
             continue;
         }
+        // Contrast of colours (WCAG 2.2) is no amount.
+        if path.ends_with("check/look.rs") {
+            continue;
+        }
         let text = fs::read_to_string(&path).unwrap_or_default();
         // Tests may measure an exact result against a float.
         let text = text.split("#[cfg(test)]").next().unwrap_or_default();

@@ -6,36 +6,37 @@ use super::plate::{Frame, Shape};
 use super::trace::Trace;
 
 /// Shapes of one ink that are written as one.
-pub(super) struct Batch {
+pub(super) struct Batch<'a> {
     /// Their ink.
     pub(super) ink: Ink,
     /// Their outlines.
-    pub(super) trace: Trace,
+    pub(super) traces: Vec<&'a Trace>,
     frames: Vec<Frame>,
+    /// The frame round all of them.
+    all: Frame,
 }
 
-impl Batch {
+impl Batch<'_> {
     fn touches(&self, frame: &Frame) -> bool {
-        self.frames.iter().any(|own| own.overlaps(frame))
+        self.all.overlaps(frame) && self.frames.iter().any(|own| own.overlaps(frame))
     }
 }
 
 /// Gathers shapes in painting order; texts are left out.
-pub(super) fn batches(shapes: &[Shape]) -> Vec<Batch> {
+pub(super) fn batches(shapes: &[Shape]) -> Vec<Batch<'_>> {
     let mut all: Vec<Batch> = Vec::new();
     for shape in shapes {
         let Shape::Trace(trace, ink) = shape else { continue };
         let frame = trace.frame();
-        match home(&all, *ink, &frame) {
-            Some(at) => {
-                all[at].trace.join(trace.clone());
-                all[at].frames.push(frame);
-            }
-            None => {
-                let (trace, frames) = (trace.clone(), vec![frame]);
-                all.push(Batch { ink: *ink, trace, frames });
-            }
+        let at = home(&all, *ink, &frame).unwrap_or(all.len());
+        if at == all.len() {
+            let (traces, frames) = (Vec::new(), Vec::new());
+            all.push(Batch { ink: *ink, traces, frames, all: Frame::NOTHING });
         }
+        let batch = &mut all[at];
+        batch.traces.push(trace);
+        batch.frames.push(frame);
+        batch.all = batch.all.joined(&frame);
     }
     all
 }
@@ -43,9 +44,13 @@ pub(super) fn batches(shapes: &[Shape]) -> Vec<Batch> {
 /// The batch that a shape may join: the last of its ink with nothing later beneath it.
 fn home(all: &[Batch], ink: Ink, frame: &Frame) -> Option<usize> {
     for (at, batch) in all.iter().enumerate().rev() {
-        let touches = batch.touches(frame);
+        let own = batch.ink == ink;
         // Lines may cross within one outline; surfaces may not.
-        if batch.ink == ink && (ink.is_line() || !touches) {
+        if own && ink.is_line() {
+            return Some(at);
+        }
+        let touches = batch.touches(frame);
+        if own && !touches {
             return Some(at);
         }
         if touches {

@@ -5,10 +5,10 @@ use crate::sheet::LockInFact;
 
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
-use super::lock_in::{layers, tag};
+use super::lock_in::{lay_in_word, layers, surface, tag};
 use super::panels::WIDE;
-use super::plate::{MARGIN, Plate, Point, Text, WIDTH};
-use super::section::{Layer, hatch_fat};
+use super::plate::{MARGIN, Plate, Point, Text, WIDTH, corners};
+use super::section::Layer;
 use super::voice::Voice;
 
 /// How an envelope is set on its plate.
@@ -58,7 +58,7 @@ fn envelope(fact: &LockInFact, layout: &Layout, voice: Voice<'_>) -> Plate {
     let scale = layout.dough / fact.length_cm.max(fact.width_cm).max(0.1);
     let size = [fact.length_cm * scale, fact.width_cm * scale];
     let top = 44.0;
-    heading(&mut plate, &voice.word("lay-in"), MARGIN);
+    heading(&mut plate, &voice.word(lay_in_word(fact)), MARGIN);
     heading(&mut plate, &voice.word("closed"), layout.closed - 10.0);
     open(&mut plate, fact, ([MARGIN, top], size), (scale, voice));
     let bottom = top + size[1];
@@ -101,13 +101,12 @@ fn open(
     (scale, voice): (f64, Voice<'_>),
 ) {
     let end = [corner[0] + size[0], corner[1] + size[1]];
-    plate.rectangle(corner, end, ink::DOUGH);
+    surface(plate, &corners(corner, end), fact.inverted);
     let centre = [f64::midpoint(corner[0], end[0]), f64::midpoint(corner[1], end[1])];
     let block = diamond(centre, [fact.block_length_cm, fact.block_width_cm], scale);
-    plate.polygon(&block, ink::FAT);
-    hatch_fat(plate, &block);
-    let corners = [[corner[0], end[1]], [end[0], corner[1]], [end[0], end[1]], corner];
-    for (index, place) in corners.into_iter().enumerate() {
+    surface(plate, &block, !fact.inverted);
+    let all = [[corner[0], end[1]], [end[0], corner[1]], [end[0], end[1]], corner];
+    for (index, place) in all.into_iter().enumerate() {
         let toward = |share: f64| {
             [0, 1].map(|axis| place[axis] + share * (centre[axis] - place[axis]))
         };
@@ -128,7 +127,7 @@ fn closed(
     plate.rectangle(corner, end, ink::GHOST);
     let centre = [f64::midpoint(corner[0], end[0]), f64::midpoint(corner[1], end[1])];
     let parcel = diamond(centre, [fact.closed_length_cm, fact.closed_width_cm], scale);
-    plate.polygon(&parcel, ink::DOUGH);
+    surface(plate, &parcel, fact.inverted);
     plate.line(&[parcel[0], parcel[2]], ink::SEAM);
     plate.line(&[parcel[1], parcel[3]], ink::SEAM);
     tag(plate, voice.of(&fact.closed), centre);

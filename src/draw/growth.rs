@@ -29,7 +29,7 @@ pub(super) fn growth(fact: &GrowthFact, voice: Voice<'_>) -> Plate {
     for (row, counts) in fact.fat_layers.chunks(IN_A_ROW).enumerate() {
         for (at, count) in counts.iter().enumerate() {
             let left = MARGIN + at as f64 * (wide + GAP);
-            section(&mut plate, *count, [left, top], wide);
+            section(&mut plate, (*count, fact.inverted), [left, top], wide);
             let parts = fact.parts.get(row * IN_A_ROW + at);
             if let Some(parts) = parts.filter(|_| at + 1 < IN_A_ROW) {
                 step(&mut plate, *parts, [left + wide, top]);
@@ -55,14 +55,20 @@ fn step(plate: &mut Plate, parts: u32, [left, top]: [f64; 2]) {
 }
 
 /// The dough cut through, and how many fat layers are in it.
-fn section(plate: &mut Plate, count: u64, [left, top]: [f64; 2], wide: f64) {
+fn section(
+    plate: &mut Plate,
+    (count, inverted): (u64, bool),
+    [left, top]: [f64; 2],
+    wide: f64,
+) {
     let right = left + wide;
     plate.rectangle([left, top], [right, top + HIGH], ink::DOUGH);
-    let layers = 2.0 * count as f64 + 1.0;
-    let thick = HIGH / layers;
+    // Dough on both sides of every fat layer, or fat on both sides of the dough.
+    let (layers, first) = if inverted { (-1.0, 0.0) } else { (1.0, 1.0) };
+    let thick = HIGH / (2.0 * count as f64 + layers).max(1.0);
     if thick >= THINNEST {
         let layer = |index: u32| {
-            let from = top + (2.0 * f64::from(index) + 1.0) * thick;
+            let from = top + (2.0 * f64::from(index) + first) * thick;
             corners([left, from], [right, from + thick])
         };
         let fat: Vec<_> = (0..count as u32).map(layer).collect();

@@ -96,7 +96,7 @@ mod tests {
     fn path(outline: &[Point], slant: f64, gap: f64) -> String {
         let mut trace = Trace::default();
         lines(&mut trace, outline, Slant::degrees(slant), gap);
-        trace.path()
+        crate::draw::trace::path(&[&trace])
     }
 
     #[test]

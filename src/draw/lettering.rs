@@ -56,8 +56,23 @@ pub(super) fn shorten(text: &str, size: f64, bold: bool, room: f64) -> String {
     format!("{}…", kept.trim_end())
 }
 
+/// The letters whose widths are kept: Latin with its accents.
+const KEPT: usize = 0x250;
+
 /// How far one letter moves the pen, in ems.
 fn advance(letter: char, bold: bool) -> f64 {
+    static WIDTHS: OnceLock<[Vec<f64>; 2]> = OnceLock::new();
+    let widths = WIDTHS.get_or_init(|| {
+        let all =
+            |bold| (0..KEPT as u32).filter_map(char::from_u32).map(move |it| (it, bold));
+        [false, true].map(|bold| all(bold).map(|(it, bold)| look_up(it, bold)).collect())
+    });
+    let kept = widths[usize::from(bold)].get(letter as usize);
+    kept.copied().unwrap_or_else(|| look_up(letter, bold))
+}
+
+/// The same from the face itself.
+fn look_up(letter: char, bold: bool) -> f64 {
     static FACES: OnceLock<[Option<Face<'static>>; 2]> = OnceLock::new();
     let faces = FACES
         .get_or_init(|| [face("fonts/Asap-Regular.ttf"), face("fonts/Asap-Bold.ttf")]);

@@ -6,7 +6,7 @@ use super::envelope;
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::panels::{in_a_row, panels, side_by_side};
-use super::plate::{MARGIN, Plate, Point, Text, WIDTH};
+use super::plate::{MARGIN, Plate, Point, RING, Text, WIDTH};
 use super::section::{Bed, Flap, Layer, Stage, THICK, draw_bed, hatch_fat, stage};
 use super::turn::{Marked, ROOM, Setting, WIDE_ROOM, sheet};
 use super::voice::Voice;
@@ -68,7 +68,8 @@ const BOOK: Way = Way {
 fn folded(fact: &LockInFact, way: Way, voice: Voice<'_>) -> Plate {
     let mut plate = Plate::new(WIDTH);
     let (setting, bottom) = lay_in(&mut plate, fact, (way, ROOM), voice);
-    let bottom = close(&mut plate, way, &setting, (bottom + 14.0, voice));
+    let bottom =
+        close(&mut plate, (way, fact.inverted), &setting, (bottom + 14.0, voice));
     plate.height = closed(&mut plate, fact, (&setting, way), (bottom + 20.0, voice));
     plate
 }
@@ -79,9 +80,14 @@ fn folded_wide(fact: &LockInFact, way: Way, voice: Voice<'_>) -> Plate {
     first.height = bottom;
     let folding = Setting { corner: [MARGIN, 0.0], ..setting };
     second.heading(&voice.word("close"), 6.0);
-    second.height = in_a_row(&mut second, &stages(&way, &folding), 26.0);
+    second.height = in_a_row(&mut second, &stages(&way, &folding, fact.inverted), 26.0);
     third.height = closed(&mut third, fact, (&setting, way), (6.0, voice));
     side_by_side([first, second, third])
+}
+
+/// The heading's key over what is laid in.
+pub(super) fn lay_in_word(fact: &LockInFact) -> &'static str {
+    if fact.inverted { "lay-in-dough" } else { "lay-in" }
 }
 
 /// The first panel: the dough with the fat on it.
@@ -91,11 +97,12 @@ fn lay_in(
     (way, room): (Way, [f64; 2]),
     voice: Voice<'_>,
 ) -> (Setting, f64) {
-    plate.heading(&voice.word("lay-in"), 6.0);
+    plate.heading(&voice.word(lay_in_word(fact)), 6.0);
     let marked = Marked {
         size_cm: [fact.length_cm, fact.width_cm],
         parts: way.parts,
         open_middle: way.parts == 4,
+        fat: fact.inverted,
     };
     let (setting, bottom) = sheet(plate, marked, (room, 44.0), voice);
     fat_block(plate, fact, &way, (&setting, voice));
@@ -105,12 +112,12 @@ fn lay_in(
 /// The second panel: the closing from the side.
 fn close(
     plate: &mut Plate,
-    way: Way,
+    (way, inverted): (Way, bool),
     setting: &Setting,
     (top, voice): (f64, Voice<'_>),
 ) -> f64 {
     plate.heading(&voice.word("close"), top);
-    stages(&way, setting)
+    stages(&way, setting, inverted)
         .iter()
         .fold(top + 20.0, |bottom, moment| stage(plate, moment, bottom) + 14.0)
 }
@@ -142,8 +149,7 @@ fn fat_block(
         [centre[0] - half[0], centre[1] - half[1]],
         [centre[0] + half[0], centre[1] + half[1]],
     );
-    plate.polygon(&block, ink::FAT);
-    hatch_fat(plate, &block);
+    surface(plate, &block, !fact.inverted);
     for fold in way.fat[0]..=way.fat[1] {
         let x = setting.corner[0] + f64::from(fold) * part;
         let inside = x > block[0][0] && x < block[1][0];
@@ -158,7 +164,27 @@ fn fat_block(
         let x = setting.corner[0] + (f64::from(*flap) + 0.5) * part;
         plate.ring([x, centre[1]], index + 1);
     }
-    tag(plate, voice.of(&fact.block), [middle, centre[1] + 0.25 * setting.size[1]]);
+    tag(plate, voice.of(&fact.block), label_place(way, setting, centre));
+}
+
+/// Where the block's size is written: beneath the flaps' numbers, or between them on a
+/// sheet too low for that.
+fn label_place(way: &Way, setting: &Setting, [middle, y]: Point) -> Point {
+    let beneath = 0.25 * setting.size[1];
+    if beneath >= RING + LABEL {
+        return [middle, y + beneath];
+    }
+    let part = setting.size[0] / f64::from(way.parts);
+    let flaps: f64 = way.flaps.iter().map(|flap| f64::from(*flap) + 0.5).sum();
+    [setting.corner[0] + part * flaps / 2.0, y]
+}
+
+/// Fills an outline as fat or as dough.
+pub(super) fn surface(plate: &mut Plate, outline: &[Point], fat: bool) {
+    plate.polygon(outline, if fat { ink::FAT } else { ink::DOUGH });
+    if fat {
+        hatch_fat(plate, outline);
+    }
 }
 
 /// A label on a pale ground of its own, for standing on a hatching.
@@ -169,7 +195,28 @@ pub(super) fn tag(plate: &mut Plate, label: &str, centre: Point) {
     plate.text(text);
 }
 
-fn stages(way: &Way, setting: &Setting) -> Vec<Stage> {
+fn stages(way: &Way, setting: &Setting, inverted: bool) -> Vec<Stage> {
+    let mut stages = of_dough(way, setting);
+    let beds = |stage: &mut Stage| {
+        stage.beds.iter_mut().for_each(|bed| turn_out(&mut bed.layers, inverted));
+        stage.flaps.iter_mut().for_each(|flap| turn_out(&mut flap.layers, inverted));
+    };
+    stages.iter_mut().for_each(beds);
+    stages
+}
+
+/// Puts fat in the place of dough and dough in the place of fat where the fat is outside.
+pub(super) fn turn_out(layers: &mut [Layer], inverted: bool) {
+    for layer in layers.iter_mut().filter(|_| inverted) {
+        *layer = match layer {
+            Layer::Dough => Layer::Fat,
+            Layer::Fat => Layer::Dough,
+            Layer::Layered(count) => Layer::Layered(*count),
+        };
+    }
+}
+
+fn of_dough(way: &Way, setting: &Setting) -> Vec<Stage> {
     let part = setting.size[0] / f64::from(way.parts);
     let x = |cell: u32| setting.corner[0] + f64::from(cell) * part;
     let dough = || vec![Layer::Dough];
@@ -218,7 +265,7 @@ fn parcel(
         [fact.closed_length_cm, fact.closed_width_cm].map(|side| side * setting.scale);
     let left = MARGIN + 12.0;
     let (right, bottom) = (left + length, top + width);
-    plate.rectangle([left, top], [right, bottom], ink::DOUGH);
+    surface(plate, &super::plate::corners([left, top], [right, bottom]), fact.inverted);
     let seam = left + length * way.seam - if way.seam < 1.0 { 0.0 } else { 1.0 };
     plate.line(&[[seam, top], [seam, bottom]], ink::SEAM);
     // The near and the far side lie open: fat shows there until they are pinched shut.
@@ -249,16 +296,20 @@ pub(super) fn layers(
 ) -> f64 {
     let height = stack.len() as f64 * THICK;
     let end = x + 64.0;
-    let bed = Bed { span: [x, end], layers: stack.to_vec(), closed: [false; 2] };
+    let mut stack = stack.to_vec();
+    turn_out(&mut stack, fact.inverted);
+    let bed = Bed { span: [x, end], layers: stack.clone(), closed: [false; 2] };
     draw_bed(plate, &bed, top + height);
     for (index, layer) in stack.iter().enumerate() {
         let word = if *layer == Layer::Fat { "fat" } else { "dough" };
         let y = top + (index as f64 + 0.5) * THICK + 0.36 * LABEL;
         plate.text(Text::new(voice.word(word), [end + 8.0, y]).size(THICK.min(LABEL)));
     }
+    let (sheet, block) = (voice.of(&fact.thickness), voice.of(&fact.block_thickness));
+    let (dough, fat) = if fact.inverted { (block, sheet) } else { (sheet, block) };
     let thick = [
-        voice.fill("dough-thick", &[("thickness", voice.of(&fact.thickness))]),
-        voice.fill("fat-thick", &[("thickness", voice.of(&fact.block_thickness))]),
+        voice.fill("dough-thick", &[("thickness", dough)]),
+        voice.fill("fat-thick", &[("thickness", fat)]),
         voice.word("seam-note"),
     ];
     let mut y = top + height + 12.0 + LABEL * RISE;

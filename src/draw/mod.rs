@@ -86,7 +86,7 @@ pub fn figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
     let mut figures = Vec::new();
     if let Some(lamination) = &sheet.lamination {
         // The drawings show fat on dough; with the fat outside the ticket's words stand alone.
-        let lock_in = lamination.lock_in.iter().filter(|fact| !fact.inverted);
+        let lock_in = lamination.lock_in.iter();
         figures.extend(
             lock_in.map(|fact| lock_in_figure(fact, title(sheet, &fact.step), words)),
         );
@@ -102,7 +102,7 @@ pub fn figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
     figures.extend(cuts.map(|cut| cut_figure(cut, title(sheet, &cut.step), words)));
     figures.extend(handwork(sheet, words));
     if !sheet.time.steps.is_empty() {
-        figures.push(timeline_figure(&sheet.time, &sheet.recipe, words));
+        figures.push(timeline(sheet, None, words));
     }
     distinguish(&mut figures);
     figures
@@ -119,6 +119,12 @@ fn handwork(sheet: &Sheet, words: &Words) -> Vec<Figure> {
     let trays = trays.map(|fact| tray_figure(fact, title(sheet, &fact.step), words));
     let growth = work.growth.iter().map(|fact| growth_figure(fact, words));
     rolls.chain(shapes).chain(trays).chain(growth).collect()
+}
+
+/// The timeline of a recipe. `ready` is the minute of the day at which it is to be done,
+/// where that is known: the axis then shows the clock, else the time since the start.
+pub fn timeline(sheet: &Sheet, ready: Option<u64>, words: &Words) -> Figure {
+    timeline_figure(&sheet.time, (&sheet.recipe, ready), words)
 }
 
 /// One drawing of a technique, its `number`th from 1.
@@ -206,10 +212,15 @@ fn growth_figure(fact: &GrowthFact, words: &Words) -> Figure {
     Figure { name: "layers".to_owned(), ..own }
 }
 
-fn timeline_figure(time: &Time, recipe: &str, words: &Words) -> Figure {
+fn timeline_figure(
+    time: &Time,
+    (recipe, ready): (&str, Option<u64>),
+    words: &Words,
+) -> Figure {
     let alt = both(words, |voice| speech::timeline(time, voice));
-    let drawn =
-        |width| both(words, |voice| timeline::timeline(time, (recipe, width), voice));
+    let drawn = |width| {
+        both(words, |voice| timeline::timeline(time, (recipe, width, ready), voice))
+    };
     let title = words.get("drawing-timeline").to_owned();
     let own = figure("timeline", ("timeline", title), drawn(plate::WIDTH), alt);
     Figure { step: None, ..own }.widened(&drawn(panels::WIDE))

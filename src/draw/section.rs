@@ -232,7 +232,9 @@ fn draw_flap(plate: &mut Plate, flap: &Flap, floor: f64) {
         down: [side * sine, cosine],
     };
     for depth in (1..=flap.layers.len()).rev() {
-        plate.trace(bend(&pose, depth as f64 * THICK, side), ink::DOUGH);
+        let fat = flap.layers.get(depth - 1) == Some(&Layer::Fat);
+        let ink = if fat { ink::FAT } else { ink::DOUGH };
+        plate.trace(bend(&pose, depth as f64 * THICK, side), ink);
     }
     slabs(plate, pose, flap.length(), (&flap.layers, THICK));
     let tip = pose.at(flap.length(), 0.0);

@@ -34,12 +34,15 @@ pub(super) fn lock_in(fact: &LockInFact, voice: Voice<'_>) -> String {
         "letter" => "alt-lock-in-letter",
         _ => "alt-lock-in-book",
     };
+    let (outer, inner) = if fact.inverted { ("fat", "dough") } else { ("dough", "fat") };
     let values = [
         ("size", voice.aloud(&fact.size)),
         ("thickness", voice.of(&fact.thickness).to_owned()),
         ("block", voice.aloud(&fact.block)),
         ("block-thickness", voice.of(&fact.block_thickness).to_owned()),
         ("closed", voice.aloud(&fact.closed)),
+        ("outer", voice.word(outer)),
+        ("inner", voice.word(inner)),
     ];
     say(&["alt-dough", kind, "alt-closed"], &values, voice)
 }

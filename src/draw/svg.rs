@@ -7,6 +7,7 @@ use super::batch::batches;
 use super::ink;
 use super::lettering::LABEL;
 use super::plate::{Anchor, Plate, Shape, Text};
+use super::trace::{decimal, path, tenths};
 
 /// The plate as a whole SVG document with its title and its written alternative.
 pub(super) fn document(plate: &Plate, title: &str, alternative: &str) -> String {
@@ -24,7 +25,7 @@ pub(super) fn document(plate: &Plate, title: &str, alternative: &str) -> String 
         escape(alternative),
     );
     for batch in batches(&plate.shapes) {
-        let (ink, path) = (batch.ink, batch.trace.path());
+        let (ink, path) = (batch.ink, path(&batch.traces));
         // Writing to a String cannot fail.
         let _ = write!(out, r#"<path class="{}" {} d="{path}"/>"#, ink.class, ink.paint);
     }
@@ -61,9 +62,9 @@ fn write_text(out: &mut String, text: &Text) {
 
 /// A number with at most one decimal, and no empty one.
 fn number(value: f64) -> String {
-    let text = format!("{value:.1}");
-    let text = text.trim_end_matches('0').trim_end_matches('.');
-    if text == "-0" || !value.is_finite() { "0".to_owned() } else { text.to_owned() }
+    let mut text = String::new();
+    decimal(&mut text, tenths(value));
+    text
 }
 
 /// Text as it may stand in a document: markup escaped, characters that XML forbids left
@@ -92,7 +93,7 @@ mod tests {
     #[test]
     fn numbers_are_short() {
         let cases =
-            [(1.0, "1"), (1.04, "1"), (0.126, "0.1"), (-0.001, "0"), (f64::NAN, "0")];
+            [(1.0, "1"), (1.04, "1"), (0.126, ".1"), (-0.001, "0"), (f64::NAN, "0")];
         for (value, text) in cases {
             assert_eq!(number(value), text);
         }

@@ -257,6 +257,91 @@ fn printed_sizes_are_those_of_the_sheet() {
 }
 
 #[test]
+fn a_timeline_that_is_to_be_ready_shows_the_clock() {
+    let sheet = sample::sheet(None, Vec::new(), sample::evening());
+    let printed_at =
+        |ready| printed(&super::timeline(&sheet, ready, &sample::words()).svg.us);
+    let elapsed = sheet.time.elapsed_min;
+    // Ready so long after midnight that it begins at half past six.
+    let texts = printed_at(Some(390 + elapsed));
+    assert!(texts.iter().any(|text| text == "7:00"), "{texts:?}");
+    assert!(!texts.iter().any(|text| text == "0:00"), "{texts:?}");
+    assert!(printed_at(None).iter().any(|text| text == "0:00"));
+}
+
+#[test]
+fn fat_outside_is_drawn_outside() {
+    let fact = crate::sheet::LockInFact {
+        inverted: true,
+        ..sample::lock_in("book", [400, 200], [190, 190], [200, 200])
+    };
+    let figure = super::lock_in_figure(&fact, "Lock in".into(), &sample::words());
+    let (sheet, block) = (polygons(&figure.svg.metric, "d-fat"), fact.block_length_cm);
+    let wide = |polygon: &Vec<[f64; 2]>| polygon[1][0] - polygon[0][0];
+    let dough = polygons(&figure.svg.metric, "d-dough");
+    let scale = wide(&sheet[0]) / fact.length_cm;
+    assert!(dough.iter().any(|piece| (wide(piece) - block * scale).abs() < 0.3));
+    assert!(
+        figure.alt.metric.starts_with("A sheet of fat, 40 by 20 cm"),
+        "{}",
+        figure.alt.metric
+    );
+}
+
+#[test]
+fn handwork_is_printed_as_in_the_sheet() {
+    let (sheets, words) = (course_sheets(), sample::words());
+    let said = |figure: &super::Figure, label: &crate::measure::Label| {
+        for (svg, text) in
+            [(&figure.svg.metric, &label.metric), (&figure.svg.us, &label.us)]
+        {
+            let all = printed(svg).join(" ");
+            assert!(all.contains(text.as_str()), "{text} in {all}");
+        }
+    };
+    let (mut rolls, mut shapes, mut trays) = (0, 0, 0);
+    for work in sheets.iter().map(|sheet| &sheet.handwork) {
+        for fact in &work.rolls {
+            let figure = super::roll_figure(fact, String::new(), &words);
+            let from = fact.from.iter().flat_map(|slab| [&slab.size, &slab.thickness]);
+            from.chain([&fact.to.size, &fact.to.thickness])
+                .for_each(|it| said(&figure, it));
+            rolls += 1;
+        }
+        for fact in &work.shapes {
+            let figure = super::shape_figure(fact, String::new(), &words);
+            [&fact.base, &fact.height].into_iter().for_each(|it| said(&figure, it));
+            shapes += 1;
+        }
+        for fact in &work.trays {
+            let figure = super::tray_figure(fact, String::new(), &words);
+            [&fact.tray, &fact.along].into_iter().for_each(|it| said(&figure, it));
+            trays += 1;
+        }
+    }
+    assert!(rolls >= 6 && shapes >= 6 && trays >= 6, "{rolls} {shapes} {trays}");
+}
+
+#[test]
+fn trays_are_drawn_to_scale() {
+    for sheet in course_sheets() {
+        for fact in sheet.handwork.trays.iter().filter(|fact| fact.piece_cm.is_some()) {
+            let figure = super::tray_figure(fact, String::new(), &sample::words());
+            let tray = &polygons(&figure.svg.metric, "d-paper d-tray")[0];
+            let scale = (tray[1][0] - tray[0][0]) / fact.length_cm;
+            let pieces = polygons(&figure.svg.metric, "d-dough d-piece");
+            assert_eq!(pieces.len(), fact.places_cm.len());
+            for (piece, [x, y]) in pieces.iter().zip(&fact.places_cm) {
+                let middle =
+                    [0, 1].map(|axis| f64::midpoint(piece[0][axis], piece[2][axis]));
+                assert!((middle[0] - tray[3][0] - x * scale).abs() < 0.15);
+                assert!((tray[3][1] - middle[1] - y * scale).abs() < 0.15);
+            }
+        }
+    }
+}
+
+#[test]
 fn marks_are_printed_as_in_the_sheet() {
     let cut = sample::triangles(54.0, 48.0, 9.0, 2);
     let figure = super::cut_figure(&cut, "Cut".into(), &sample::words());
@@ -451,8 +536,8 @@ mod room {
                 start += if index % 3 == 0 { hands } else { hands + wait };
             }
             let time = sample::time(all);
-            for width in [640.0, 1280.0] {
-                all_clear(both(&words(), |voice| timeline::timeline(&time, ("crescents", width), voice)))?;
+            for (width, ready) in [(640.0, None), (640.0, Some(545)), (1280.0, None)] {
+                all_clear(both(&words(), |voice| timeline::timeline(&time, ("crescents", width, ready), voice)))?;
             }
         }
     }

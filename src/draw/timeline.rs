@@ -11,21 +11,24 @@ use super::plate::{Anchor, MARGIN, Plate, Text};
 use super::rows::{Axis, Label, Link, Placed, Row, place, tail, words_of};
 use super::voice::Voice;
 
+/// The minutes of a day.
+const DAY: u64 = 1440;
 /// The height of a bar.
 const BAR: f64 = 18.0;
 
 /// The drawing of a recipe's timeline on a plate of `width`; `recipe` is the recipe's own
-/// file name.
+/// file name. `ready` is the minute of the day at which it ends, where that is known: the
+/// axis then shows the clock.
 pub(super) fn timeline(
     time: &Time,
-    (recipe, width): (&str, f64),
+    (recipe, width, ready): (&str, f64, Option<u64>),
     voice: Voice<'_>,
 ) -> Plate {
     let mut plate = Plate::new(width);
     let axis = Axis::new(time.elapsed_min, width);
     let top = key(&mut plate, voice) + 12.0;
     let Placed { rows, links, groups, bottom } = place(time, recipe, (&axis, top + 30.0));
-    hours(&mut plate, &axis, [top, bottom]);
+    hours(&mut plate, &axis, ([top, bottom], begins(time, ready)));
     draw_links(&mut plate, &rows, &links);
     for (name, y) in groups {
         let name = lettering::shorten(&name, LABEL, true, plate.width - 2.0 * MARGIN);
@@ -82,14 +85,28 @@ impl Sign {
     }
 }
 
-fn hours(plate: &mut Plate, axis: &Axis, [top, bottom]: [f64; 2]) {
-    let mut minutes = 0;
+/// The minute of the day at which a plan begins that ends at `ready`.
+fn begins(time: &Time, ready: Option<u64>) -> Option<u64> {
+    let elapsed = time.elapsed_min % DAY;
+    ready.map(|ready| (ready % DAY + DAY - elapsed) % DAY)
+}
+
+/// The marks of the axis: time since the start, or the clock.
+fn hours(
+    plate: &mut Plate,
+    axis: &Axis,
+    ([top, bottom], begins): ([f64; 2], Option<u64>),
+) {
+    // The first mark by the clock stands on a whole step of it.
+    let from = begins.unwrap_or(0);
+    let mut minutes = from.next_multiple_of(axis.step) - from;
     let mut free = 0.0;
     while minutes as f64 <= axis.minutes {
         let x = axis.x(minutes);
         plate.line(&[[x, top + 22.0], [x, bottom]], ink::GRID);
-        let text = Text::new(clock(minutes), [x, top + LABEL * RISE]).middle();
-        let text = if minutes == 0 {
+        let shown = begins.map_or(minutes, |begins| (begins + minutes) % DAY);
+        let text = Text::new(clock(shown), [x, top + LABEL * RISE]).middle();
+        let text = if text.frame().left < 4.0 {
             Text { anchor: Anchor::Start, at: [4.0, text.at[1]], ..text }
         } else {
             text

@@ -2,8 +2,6 @@
 //! unit, each step from the last. The steps of a hatching then read alike, and what reads
 //! alike takes next to no room in a packed page.
 
-use std::fmt::Write;
-
 use super::plate::{Frame, Point};
 
 /// One movement of the pen.
@@ -118,13 +116,13 @@ impl Trace {
         }
         frame
     }
+}
 
-    /// The outline in the path language.
-    pub(super) fn path(&self) -> String {
-        let mut pen = Pen::default();
-        self.steps.iter().for_each(|step| pen.draw(step));
-        pen.path
-    }
+/// Outlines in the path language, as one.
+pub(super) fn path(traces: &[&Trace]) -> String {
+    let mut pen = Pen::default();
+    traces.iter().flat_map(|trace| &trace.steps).for_each(|step| pen.draw(step));
+    pen.path
 }
 
 /// Writes steps from where the last one ended, in tenths of a unit, so that no error adds
@@ -140,16 +138,23 @@ impl Pen {
     fn draw(&mut self, step: &Step) {
         match *step {
             Step::Move(to) => {
-                let verb = if self.path.is_empty() { 'M' } else { 'm' };
-                self.verb(verb, &[to]);
+                self.path.push(if self.path.is_empty() { 'M' } else { 'm' });
+                self.steps(&[to], false);
                 self.start = self.at;
             }
             Step::Line(to) => self.line(to),
             Step::Arc(radius, clockwise, to) => {
-                let (r, sweep) = (decimal(tenths(radius)), u8::from(clockwise));
-                self.verb_after(&format!("a{r} {r} 0 0 {sweep}"), &[to], true);
+                self.path.push('a');
+                decimal(&mut self.path, tenths(radius));
+                self.path.push(' ');
+                decimal(&mut self.path, tenths(radius));
+                self.path.push_str(if clockwise { " 0 0 1" } else { " 0 0 0" });
+                self.steps(&[to], true);
             }
-            Step::Curve(way) => self.verb('c', &way),
+            Step::Curve(way) => {
+                self.path.push('c');
+                self.steps(&way, false);
+            }
             Step::Close => {
                 self.path.push('z');
                 self.at = self.start;
@@ -160,30 +165,31 @@ impl Pen {
     fn line(&mut self, to: Point) {
         let [x, y] = to.map(tenths);
         let (run, rise) = (x - self.at[0], y - self.at[1]);
-        match (run, rise) {
-            (0, 0) => {}
-            (run, 0) => self.path += &format!("h{}", decimal(run)),
-            (0, rise) => self.path += &format!("v{}", decimal(rise)),
-            _ => return self.verb('l', &[to]),
-        }
+        let (verb, step) = match (run, rise) {
+            (0, 0) => return,
+            (run, 0) => ('h', run),
+            (0, rise) => ('v', rise),
+            _ => {
+                self.path.push('l');
+                return self.steps(&[to], false);
+            }
+        };
+        self.path.push(verb);
+        decimal(&mut self.path, step);
         self.at = [x, y];
     }
 
-    fn verb(&mut self, verb: char, points: &[Point]) {
-        self.verb_after(&verb.to_string(), points, false);
-    }
-
-    /// Writes `verb` and the steps to `points`, all from where the pen is.
-    fn verb_after(&mut self, verb: &str, points: &[Point], mut spaced: bool) {
-        self.path += verb;
+    /// Writes the steps to `points`, all from where the pen is.
+    fn steps(&mut self, points: &[Point], mut spaced: bool) {
         let mut end = self.at;
         for point in points {
             end = point.map(tenths);
             for axis in [0, 1] {
                 let step = end[axis] - self.at[axis];
-                let gap = if spaced && step >= 0 { " " } else { "" };
-                // Writing to a String cannot fail.
-                let _ = write!(self.path, "{gap}{}", decimal(step));
+                if spaced && step >= 0 {
+                    self.path.push(' ');
+                }
+                decimal(&mut self.path, step);
                 spaced = true;
             }
         }
@@ -192,20 +198,31 @@ impl Pen {
 }
 
 /// A place in tenths; what is no number, or out of all bounds, ends at one.
-fn tenths(value: f64) -> i64 {
+pub(super) fn tenths(value: f64) -> i64 {
     // In range by the clamp; not-a-number becomes nought.
     (value.clamp(-1e9, 1e9) * 10.0).round() as i64
 }
 
-/// Tenths as a number, without an empty place.
-fn decimal(tenths: i64) -> String {
-    let sign = if tenths < 0 { "-" } else { "" };
-    let (whole, rest) = (tenths.unsigned_abs() / 10, tenths.unsigned_abs() % 10);
-    match (whole, rest) {
-        (whole, 0) => format!("{sign}{whole}"),
-        (0, rest) => format!("{sign}.{rest}"),
-        (whole, rest) => format!("{sign}{whole}.{rest}"),
+/// Writes tenths as a number, without an empty place.
+pub(super) fn decimal(out: &mut String, tenths: i64) {
+    if tenths < 0 {
+        out.push('-');
     }
+    let (whole, rest) = (tenths.unsigned_abs() / 10, tenths.unsigned_abs() % 10);
+    if whole > 0 || rest == 0 {
+        digits(out, whole);
+    }
+    if rest > 0 {
+        out.push('.');
+        digits(out, rest);
+    }
+}
+
+fn digits(out: &mut String, number: u64) {
+    if number >= 10 {
+        digits(out, number / 10);
+    }
+    out.push(char::from(b'0' + (number % 10) as u8));
 }
 
 #[cfg(test)]
@@ -216,22 +233,22 @@ mod tests {
     fn steps_are_written_from_the_last() {
         let mut trace = Trace::closed(&[[10.0, 20.0], [30.5, 20.0], [30.5, 8.0]]);
         trace.run(&[[9.0, 20.0], [9.5, 19.5]]);
-        assert_eq!(trace.path(), "M10 20h20.5v-12zm-1 0l.5-.5");
+        assert_eq!(path(&[&trace]), "M10 20h20.5v-12zm-1 0l.5-.5");
     }
 
     #[test]
     fn circles_and_curves_close_where_they_began() {
         let circle = Trace::circle([20.0, 10.0], 5.0);
-        assert_eq!(circle.path(), "M15 10a5 5 0 0 1 10 0a5 5 0 0 1-10 0z");
+        assert_eq!(path(&[&circle]), "M15 10a5 5 0 0 1 10 0a5 5 0 0 1-10 0z");
         let curve = Trace::curve([0.0, 0.0], [[0.0, -5.0], [9.0, -5.0], [9.0, 0.0]]);
-        assert_eq!(curve.path(), "M0 0c0-5 9-5 9 0");
+        assert_eq!(path(&[&curve]), "M0 0c0-5 9-5 9 0");
         assert_eq!(curve.frame().top, -5.0);
     }
 
     #[test]
     fn no_error_adds_up() {
         let points: Vec<Point> = (0..100).map(|n| [f64::from(n) * 0.333, 0.0]).collect();
-        let path = Trace::open(&points).path();
+        let path = path(&[&Trace::open(&points)]);
         let sum: f64 =
             path.split('h').skip(1).filter_map(|s| s.parse::<f64>().ok()).sum();
         assert!((sum - 33.0).abs() < 1e-9, "{path}");
@@ -239,7 +256,7 @@ mod tests {
 
     #[test]
     fn what_is_no_number_is_written_as_one() {
-        let path = Trace::open(&[[f64::NAN, f64::INFINITY], [1.0, -1e300]]).path();
+        let path = path(&[&Trace::open(&[[f64::NAN, f64::INFINITY], [1.0, -1e300]])]);
         assert!(!path.contains("NaN") && !path.contains("inf"), "{path}");
     }
 }

@@ -8,7 +8,7 @@ use super::dimension::{Side, Tick};
 use super::ink;
 use super::lettering::{LABEL, RISE};
 use super::panels::{in_a_row, panels, side_by_side};
-use super::plate::{MARGIN, Plate, Point, WIDTH};
+use super::plate::{MARGIN, Plate, Point, WIDTH, corners};
 use super::section::{Bed, Flap, Layer, Stage, stage};
 use super::voice::Voice;
 
@@ -37,6 +37,8 @@ pub(super) struct Marked {
     pub(super) parts: u32,
     /// Whether the middle is no fold, only where two ends meet.
     pub(super) open_middle: bool,
+    /// Whether it is of fat, not of dough.
+    pub(super) fat: bool,
 }
 
 /// The drawing of one turn, for a phone. `along` says that the block is rolled the same way
@@ -74,6 +76,7 @@ fn before(
         size_cm: [fold.length_cm, fold.width_cm],
         parts: fold.parts.max(2),
         open_middle: false,
+        fat: false,
     };
     let (setting, bottom) = sheet(plate, marked, (room, 44.0), voice);
     for (cell, number) in first_flaps(marked.parts) {
@@ -117,7 +120,8 @@ pub(super) fn sheet(
         top + 6.0,
         &voice.length(marked.size_cm[0]),
     );
-    plate.rectangle(setting.corner, [left + length, y + width], ink::DOUGH);
+    let outline = corners(setting.corner, [left + length, y + width]);
+    super::lock_in::surface(plate, &outline, marked.fat);
     plate.dimension_up(
         left + length + 16.0,
         [y, y + width],

@@ -29,6 +29,8 @@ pub struct Demonstration {
     pub sheet: Placed<Size>,
     /// A lock-in, and the fat block.
     pub lock_in: Option<(LockIn, Size)>,
+    /// Whether the fat is outside: the sheet is of fat, the block of dough.
+    pub inverted: bool,
     /// A turn.
     pub turn: Option<Turn>,
     /// A cut.

@@ -49,7 +49,7 @@ fn drawing(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<Demonstration>
     let mut fields = Fields::new(item, faults);
     let sheet = fields.parsed("sheet", "60 x 20 cm", quantity::size);
     let block = fields.parsed("block", "20 x 20 cm", quantity::size);
-    let lock_in = fields.parsed("lock-in", "envelope", cut::lock_in);
+    let lock_in = fields.parsed("lock-in", "envelope", cut::inverted_lock_in);
     let turn = fields.parsed("turn", "letter", cut::turn).map(|turn| turn.value);
     let cut = fields.parsed("cut", "squares 10 cm", cut::cut).map(|cut| cut.value);
     let turns = fields.parsed("turns", "book, book, letter", cut::turns);
@@ -71,10 +71,12 @@ fn drawing(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<Demonstration>
         );
     }
     fields.finish();
-    let lock_in = lock_in.zip(block).map(|(kind, block)| (kind.value, block.value));
+    let inverted = lock_in.as_ref().is_some_and(|kind| kind.value.1);
+    let lock_in = lock_in.zip(block).map(|(kind, block)| (kind.value.0, block.value));
     Some(Demonstration {
         sheet: sheet?,
         lock_in,
+        inverted,
         turn,
         cut,
         turns: turns.map(|turns| turns.value).unwrap_or_default(),

@@ -23,6 +23,8 @@ pub struct Handwork {
 pub struct GrowthFact {
     /// The last step of them.
     pub step: String,
+    /// Whether the fat is outside.
+    pub inverted: bool,
     /// Fat layers after the lock-in, and after each turn.
     pub fat_layers: Vec<u64>,
     /// Into how many parts each turn folds: one fewer than `fat_layers`.

@@ -26,10 +26,11 @@ pub(super) fn handwork(work: &Work, context: Context) -> Handwork {
 /// How the layers grow; `None` without a lock-in or turns.
 pub(super) fn growth(laminated: &Laminated) -> Option<GrowthFact> {
     let (first, last) = (laminated.folds.first()?, laminated.folds.last()?);
-    laminated.lock_in.as_ref()?;
+    let inverted = laminated.lock_in.as_ref()?.inverted;
     let after = laminated.folds.iter().map(|fold| fold.fat_after);
     Some(GrowthFact {
         step: last.step.clone(),
+        inverted,
         fat_layers: std::iter::once(first.fat_before).chain(after).collect(),
         parts: laminated.folds.iter().map(|fold| fold.turn.parts).collect(),
     })

@@ -54,11 +54,11 @@ fn demos(drawing: &Demonstration, context: Context) -> Vec<Demo> {
         sheet: Some(sheet.clone()),
         lock_in: drawing.lock_in.as_ref().map(|(kind, _)| *kind),
         turn: drawing.turn,
-        of_fat: false,
-        inverted: false,
+        of_fat: drawing.inverted,
+        inverted: drawing.inverted,
     };
     let block = drawing.lock_in.as_ref().map(|(_, block)| block);
-    let laminated = laminate(&sample(sheet, block), block, &[action]);
+    let laminated = laminate(&sample(drawing), block, &[action]);
     let lock_in =
         laminated.lock_in.as_ref().map(|l| Demo::LockIn(Box::new(dough::lock_in(l))));
     let folds = laminated
@@ -113,17 +113,16 @@ fn grown(turns: &[Turn]) -> GrowthFact {
         fat_layers.push(u64::saturating_mul(last, turn.parts.into()));
     }
     let parts = turns.iter().map(|turn| turn.parts).collect();
-    GrowthFact { step: String::new(), fat_layers, parts }
+    GrowthFact { step: String::new(), inverted: false, fat_layers, parts }
 }
 
 /// As much dough and fat as lie on the demonstration's sheet and block.
-fn sample(sheet: &Size, block: Option<&Size>) -> Batch {
+fn sample(drawing: &Demonstration) -> Batch {
     let thick: Exact = exact(DEMONSTRATION_THICKNESS.0, DEMONSTRATION_THICKNESS.1);
     let mass = |size: &Size| Mass::grams(size.area().amount() * &thick);
-    Batch {
-        dough: mass(sheet),
-        fat: block.map_or_else(Mass::zero, mass),
-        dough_density: exact(1, 1),
-        fat_density: exact(1, 1),
-    }
+    let sheet = mass(&drawing.sheet.value);
+    let block =
+        drawing.lock_in.as_ref().map_or_else(Mass::zero, |(_, block)| mass(block));
+    let (dough, fat) = if drawing.inverted { (block, sheet) } else { (sheet, block) };
+    Batch { dough, fat, dough_density: exact(1, 1), fat_density: exact(1, 1) }
 }
