@@ -19,8 +19,8 @@ const TRIAL: Effort = Effort::TRIAL;
 /// Other times are tried in steps of so many minutes, so many times.
 const STEP: i32 = 15;
 const TRIALS: i32 = 32;
-/// How many days a plan may reach back.
-const DAYS: i32 = 6;
+/// How many days a plan may reach back: few are tried first.
+const DAYS: [i32; 4] = [1, 2, 3, 6];
 /// Trays in a home oven where the course says nothing.
 const TRAYS: i32 = 1;
 
@@ -76,19 +76,45 @@ fn explain(
     }
 }
 
+/// The plan that reaches back no further than it must: a longer way back can only save
+/// waiting, and is tried as long as there is any.
 fn within(
     work: &Work,
     ready: DateTime,
     (book, awake): (Book, (i32, i32)),
     effort: Effort,
 ) -> Result<Timetable, &'static str> {
+    let mut best: Option<Timetable> = None;
+    for days in DAYS {
+        let plan = reaching(days, work, ready, (book, awake, effort))?;
+        let waiting = |plan: &Timetable| {
+            plan.objective.first().map_or(i32::MAX, |waiting| waiting.minutes)
+        };
+        let none = waiting(&plan) == 0;
+        if best.as_ref().is_none_or(|best| waiting(&plan) < waiting(best)) {
+            best = Some(plan);
+        }
+        if none {
+            break;
+        }
+    }
+    best.ok_or(NO_TIME)
+}
+
+/// The best plan that begins at most so many days before.
+fn reaching(
+    back: i32,
+    work: &Work,
+    ready: DateTime,
+    (book, awake, effort): (Book, (i32, i32), Effort),
+) -> Result<Timetable, &'static str> {
     let course = book.content.course.as_ref();
     let zone = course.and_then(|course| course.time_zone.as_deref());
-    let first = ready.date().checked_sub(DAYS.days()).map_err(|_| NO_TIME)?;
+    let first = ready.date().checked_sub(back.days()).map_err(|_| NO_TIME)?;
     let clock = Clock::new(first.at(0, 0, 0, 0), zone).ok_or(NO_TIME)?;
     let end = clock.minute(ready).ok_or(NO_TIME)?;
     let mut problem = Problem {
-        sessions: days(ready, awake, &clock).ok_or(NO_TIME)?,
+        sessions: days((back, ready), awake, &clock).ok_or(NO_TIME)?,
         goal: Goal::LatestStart(end),
         ..Problem::default()
     };
@@ -106,10 +132,14 @@ fn within(
 const NO_TIME: &str = "that is no time on a clock";
 
 /// The hours of each day in which work is done, the last one until it is ready.
-fn days(ready: DateTime, awake: (i32, i32), clock: &Clock) -> Option<Vec<(i32, i32)>> {
+fn days(
+    (back, ready): (i32, DateTime),
+    awake: (i32, i32),
+    clock: &Clock,
+) -> Option<Vec<(i32, i32)>> {
     let end = clock.minute(ready)?;
     let mut days: Vec<(i32, i32)> = Vec::new();
-    for back in (0..=DAYS).rev() {
+    for back in (0..=back).rev() {
         let day = ready.date().checked_sub(back.days()).ok()?;
         let at = |minute: i32| {
             let (hour, minute) =

@@ -39,7 +39,7 @@ const FEWEST: u64 = 2_000;
 /// A search is given up after this part of its steps without a better plan.
 const PATIENCE: u64 = 2;
 /// A rule whose truth is itself a variable costs as much as so many others: measured.
-const HEAVY: u64 = 20;
+const HEAVY: u64 = 60;
 /// More minutes than any plan has.
 const MOST_WAITING: i32 = 1_000_000;
 

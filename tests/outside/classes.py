@@ -61,11 +61,11 @@ def recipe(rng, title):
 
 def a_class(rng, recipes):
     """A class of random size; about a third do not fit."""
-    first = rng.randint(90, 230)
+    first = rng.randint(120, 300)
     sessions = [(2, 18 * 60, 18 * 60 + first)]
     if rng.random() < 0.6:
         sessions.append((rng.choice([2, 3]), 23 * 60 - 60, 23 * 60 + rng.randint(-20, 50)) if rng.random() < 0.2
-                        else (3, 17 * 60, 17 * 60 + rng.randint(80, 240)))
+                        else (3, 17 * 60, 17 * 60 + rng.randint(120, 300)))
     sessions = [one for one in sessions if one[1] < one[2]]
     if len(sessions) == 2 and sessions[1][0] == 2 and sessions[1][1] <= sessions[0][2]:
         sessions.pop()
