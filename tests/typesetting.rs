@@ -38,7 +38,7 @@ impl Course {
     fn new() -> Self {
         let (sources, found) =
             store::load(Path::new("content")).expect("the demonstration course");
-        let edition = Edition::new(&sources, found);
+        let edition = Edition::new(&sources, Vec::new(), found);
         let theme = Theme::built_in();
         let words = tourier::read::words("words", theme.text("words/en.yaml"));
         let words = words.expect("the theme's words");

@@ -197,8 +197,11 @@ fn line(row: &Row) -> LineSheet {
     }
 }
 
+/// Lines of one group's card with the minute that each begins at.
+type Timed = Vec<(i32, [String; 4])>;
+
 fn cards(plan: &Timetable) -> Vec<Card> {
-    let mut found: Vec<(String, Vec<(i32, [String; 4])>)> = Vec::new();
+    let mut found: Vec<(String, Timed)> = Vec::new();
     let rows = plan.rows().into_iter().chain(plan.rests());
     for row in rows {
         let words = card_line(&row);

@@ -1,81 +1,69 @@
 //! Tables that open right in a spreadsheet: UTF-8 with a mark, lines that end as the
 //! standard (RFC 4180) has them, and no cell that a spreadsheet would take for a formula.
 
-use super::order::Order;
+use super::order::{Order, OrderLine};
+use super::tubs::TubLine;
 
 /// Tells a spreadsheet that the file is UTF-8.
 const MARK: &str = "\u{feff}";
 
-/// The order list as a table.
+/// The order list as a table, with what each group weighs out below it.
 pub fn order_csv(order: &Order) -> String {
     let mut text = String::from(MARK);
-    row(
-        &mut text,
-        &[
-            "ingredient",
-            "need (g)",
-            "on the shelf (g)",
-            "pack (g)",
-            "packs",
-            "left over (g)",
-            "cost",
-            "currency",
-        ]
-        .map(String::from),
-    );
+    let head = [
+        "ingredient",
+        "need (g)",
+        "on the shelf (g)",
+        "pack (g)",
+        "packs",
+        "left over (g)",
+        "cost",
+        "currency",
+    ];
+    row(&mut text, &head.map(String::from));
     for line in &order.lines {
-        let grams = |grams: f64| number(grams);
-        row(
-            &mut text,
-            &[
-                line.ingredient.clone(),
-                if line.as_needed { "as needed".into() } else { grams(line.need_g) },
-                grams(line.shelf_g),
-                line.pack_g.map(grams).unwrap_or_default(),
-                line.packs.map(|packs| packs.to_string()).unwrap_or_default(),
-                line.left_g.map(grams).unwrap_or_default(),
-                line.cost_minor.map(money).unwrap_or_default(),
-                line.cost_minor.map(|_| order.currency.clone()).unwrap_or_default(),
-            ],
-        );
+        row(&mut text, &bought(line, &order.currency));
     }
-    let blank = String::new;
-    row(
-        &mut text,
-        &[
-            "total".into(),
-            blank(),
-            blank(),
-            blank(),
-            blank(),
-            blank(),
-            money(order.total_minor),
-            order.currency.clone(),
-        ],
-    );
+    let mut total = head.map(|_| String::new());
+    total[0] = "total".into();
+    total[6] = money(order.total_minor);
+    total[7].clone_from(&order.currency);
+    row(&mut text, &total);
     for tub in &order.tubs {
         row(&mut text, &[]);
         let head =
             format!("weigh-out: {} for each {} ({} sets)", tub.title, tub.each, tub.sets);
         row(&mut text, &[head]);
-        row(
-            &mut text,
-            &["step", "recipe", "ingredient", "grams", "in words"].map(String::from),
-        );
+        let columns = ["step", "recipe", "ingredient", "grams", "in words"];
+        row(&mut text, &columns.map(String::from));
         for line in &tub.lines {
-            row(
-                &mut text,
-                &[
-                    line.title.clone(),
-                    line.recipe.clone(),
-                    line.ingredient.clone(),
-                    line.grams.map(number).unwrap_or_default(),
-                    line.metric.clone(),
-                ],
-            );
+            row(&mut text, &weighed(line));
         }
     }
     text
+}
+
+fn bought(line: &OrderLine, currency: &str) -> [String; 8] {
+    [
+        line.ingredient.clone(),
+        if line.as_needed { "as needed".into() } else { number(line.need_g) },
+        number(line.shelf_g),
+        line.pack_g.map(number).unwrap_or_default(),
+        line.packs.map(|packs| packs.to_string()).unwrap_or_default(),
+        line.left_g.map(number).unwrap_or_default(),
+        line.cost_minor.map(money).unwrap_or_default(),
+        line.cost_minor.map(|_| currency.to_owned()).unwrap_or_default(),
+    ]
+}
+
+fn weighed(line: &TubLine) -> [String; 5] {
+    [
+        line.title.clone(),
+        line.recipe.clone(),
+        line.ingredient.clone(),
+        line.grams.map(number).unwrap_or_default(),
+        line.metric.clone(),
+    ]
 }
 
 /// Grams to a tenth.

@@ -92,7 +92,7 @@ pub fn order_text(order: &Order) -> String {
         };
         let cost = line.cost_minor.map(money).unwrap_or_default();
         let left =
-            line.left_g.map(|left| format!("{:.0} g left", left)).unwrap_or_default();
+            line.left_g.map(|left| format!("{left:.0} g left")).unwrap_or_default();
         let name = &line.ingredient;
         let row =
             format!("  {:>10}  {name:<20}  {packs:>14}  {cost:>8}  {left}", line.need);

@@ -312,7 +312,7 @@ impl<'a> Model<'a> {
         if large.len() > 1 {
             self.post(|_, tag| {
                 Box::new(move |solver| {
-                    solver.add_constraint(disjunctive_strict(large, tag)).post()
+                    solver.add_constraint(disjunctive_strict(large, tag)).post();
                 })
             });
         }

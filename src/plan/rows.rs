@@ -63,7 +63,7 @@ impl Timetable {
         for row in rows.iter_mut().filter(|row| row.kind == "bake") {
             row.oven = self.oven_words(row);
         }
-        rows.sort_by(|one, other| order(one).cmp(&order(other)));
+        rows.sort_by_cached_key(order);
         rows
     }
 
@@ -89,7 +89,7 @@ impl Timetable {
             };
             join(&mut rows, row);
         }
-        rows.sort_by(|one, other| order(one).cmp(&order(other)));
+        rows.sort_by_cached_key(order);
         rows
     }
 

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 
 use super::clock::Clock;
-use super::problem::{Layout, Problem};
+use super::problem::{Layout, Link, Problem};
 use super::solve::Answer;
 
 /// A plan in words and numbers.
@@ -260,18 +260,7 @@ pub(super) fn timetable(problem: &Problem, answer: &Answer, naming: Naming) -> T
             .iter()
             .map(|wait| waited(wait, problem, layout, clock))
             .collect(),
-        links: problem
-            .links
-            .iter()
-            .map(|link| LinkOut {
-                from: link.from,
-                to: link.to,
-                least_min: link.least,
-                usual_min: link.usual,
-                most_min: link.most,
-                crosses: link.crosses,
-            })
-            .collect(),
+        links: problem.links.iter().map(link_out).collect(),
         pools: pools(problem, &naming),
         ovens: OvensOut {
             count: problem.ovens.count,
@@ -297,6 +286,17 @@ pub(super) fn timetable(problem: &Problem, answer: &Answer, naming: Naming) -> T
         reasons: Vec::new(),
         remedies: Vec::new(),
         notes: Vec::new(),
+    }
+}
+
+fn link_out(link: &Link) -> LinkOut {
+    LinkOut {
+        from: link.from,
+        to: link.to,
+        least_min: link.least,
+        usual_min: link.usual,
+        most_min: link.most,
+        crosses: link.crosses,
     }
 }
 
