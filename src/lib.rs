@@ -30,11 +30,9 @@ pub mod plan;
 pub mod check;
 pub mod sheet;
 
-// Lists and files for other programs, from plans and formulas.
-pub mod lists;
-
 // Painting: these decide nothing.
 pub mod draw;
+pub mod lists;
 pub mod paper;
 pub mod site;
 

@@ -21,11 +21,45 @@ impl Ink {
     }
 }
 
-/// Declares inks: name, class, attributes.
+/// Declares inks: name, class, attributes. The last class names are all different, and an
+/// ink stands below those that have its other class names.
 macro_rules! inks {
     ($($(#[$doc:meta])* $name:ident = $class:literal, $paint:literal;)*) => {
         $($(#[$doc])* pub(super) const $name: Ink = Ink { class: $class, paint: $paint };)*
+        /// Every ink.
+        const ALL: &[Ink] = &[$($name),*];
     };
+}
+
+/// The looks of all inks as rules of a style sheet: with them a drawing may go [`bare`].
+pub fn style_rules() -> String {
+    let mut rules = String::new();
+    for ink in ALL.iter().filter(|ink| !ink.paint.is_empty()) {
+        let name = ink.class.rsplit(' ').next().unwrap_or(ink.class);
+        let paint = ink.paint.replace("=\"", ":").replace("\" ", ";").replace('"', "");
+        rules.push_str(&format!(".{name}{{{paint}}}\n"));
+    }
+    rules
+}
+
+/// A drawing without the attributes that [`style_rules`] stand for: much lighter.
+pub fn bare(svg: &str) -> String {
+    let mut out = String::with_capacity(svg.len());
+    let mut rest = svg;
+    while let Some((class, after)) = next_class(rest) {
+        out.push_str(&rest[..rest.len() - after.len()]);
+        let painted = |ink: &&Ink| ink.class == class && !ink.paint.is_empty();
+        let looks = |ink: &Ink| after.strip_prefix(' ')?.strip_prefix(ink.paint);
+        rest = ALL.iter().filter(painted).find_map(looks).unwrap_or(after);
+    }
+    out.push_str(rest);
+    out
+}
+
+/// The next class names in `text`, and what follows their closing quote.
+fn next_class(text: &str) -> Option<(&str, &str)> {
+    let (_, rest) = text.split_once(" class=\"")?;
+    rest.split_once('"')
 }
 
 inks! {
@@ -50,7 +84,7 @@ inks! {
     FAT = "d-fat",
         r##"fill="#f2c230" stroke="#6e4f00" stroke-width="2""##;
     /// A fat layer seen from the side, too thin to be hatched.
-    FAT_SEAM = "d-fat", r##"fill="#f2c230" stroke="#6e4f00" stroke-width="1""##;
+    FAT_SEAM = "d-fat d-fat-seam", r##"fill="#f2c230" stroke="#6e4f00" stroke-width="1""##;
     /// The hatching of fat.
     FAT_HATCH = "d-fat-line", r##"fill="none" stroke="#6e4f00" stroke-width="1.5""##;
     /// The sheet beneath a cutting plan: what no piece covers is scrap.
@@ -90,7 +124,7 @@ inks! {
     /// The ring round a number.
     RING = "d-paper d-ring", r##"fill="#ffffff" stroke="#2f6b62" stroke-width="2""##;
     /// The ground of a label that stands on a hatching.
-    TAG = "d-paper", r##"fill="#ffffff" stroke="none""##;
+    TAG = "d-paper d-tag", r##"fill="#ffffff" stroke="none""##;
     /// Attended time.
     HAND = "d-hand", r##"fill="#2f6b62" stroke="#1f4740" stroke-width="1.5""##;
     /// Unattended time.
@@ -108,4 +142,29 @@ inks! {
     GROUND = "d-ground", r##"fill="#fbf4e6" stroke="none""##;
     /// A band across that ground.
     BAND = "d-band", r##"fill="#2f6b62" stroke="none""##;
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_rule_speaks_of_one_ink_and_comes_after_those_it_builds_on() {
+        let last = |ink: &Ink| ink.class.rsplit(' ').next().unwrap_or_default();
+        for (at, ink) in ALL.iter().enumerate() {
+            assert!(!ALL[..at].iter().any(|one| last(one) == last(ink)), "{}", ink.class);
+            let builds =
+                |one: &&Ink| one.class.split(' ').any(|class| class == last(ink));
+            assert_eq!(ALL[..at].iter().filter(builds).count(), 0, "{}", ink.class);
+        }
+    }
+
+    #[test]
+    fn a_bare_drawing_has_rules_for_what_it_lost() {
+        let svg = format!("<path class=\"{}\" {} d=\"M0 0\"/>", CUT.class, CUT.paint);
+        assert_eq!(bare(&svg), "<path class=\"d-line d-cut\" d=\"M0 0\"/>");
+        let rule =
+            ".d-cut{fill:none;stroke:#2b2622;stroke-width:2.5;stroke-linecap:round}";
+        assert!(style_rules().lines().any(|line| line == rule), "{}", style_rules());
+    }
 }

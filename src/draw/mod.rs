@@ -9,7 +9,7 @@
 //!
 //! A figure is 640 units wide and its labels are 20 units high: 10 px where it is shown
 //! 320 px wide. Every shape carries a class that begins `d-`, and its look as attributes,
-//! so that a page may recolour it and paper need not. No identifiers, styles or scripts.
+//! so that paper needs no more; a page has the looks once, in its style sheet. No identifiers, styles or scripts.
 
 mod arrow;
 mod batch;
@@ -48,6 +48,7 @@ mod sample;
 mod tests;
 
 pub use chart::plan_chart;
+pub use ink::{bare, style_rules};
 pub use raster::{Unpainted, png};
 
 use schemars::JsonSchema;

@@ -2,6 +2,8 @@
 
 use std::collections::BTreeSet;
 
+use crate::draw::style_rules;
+
 use super::find::PATH;
 use super::html::escape;
 use super::shell::page_address;
@@ -24,15 +26,17 @@ pub(super) fn files(input: &Input) -> Vec<Page> {
     files
 }
 
-/// The style sheet, with a rule for each batch size that any recipe has: the chosen one
-/// hides what belongs to the others.
+/// The style sheet: the drawings' inks, which the theme may change; the theme's own; and a
+/// rule for each batch size that any recipe has: the chosen one hides what belongs to the
+/// others.
 fn style(input: &Input) -> String {
     let batches = input.recipes.iter().flat_map(|recipe| &recipe.batches);
     let keys: BTreeSet<&str> = batches.map(|batch| batch.key.as_str()).collect();
     let rules = keys.iter().map(|key| {
         format!("body:has(#{key}:checked) .b:not(.b-{key}) {{ display: none; }}\n")
     });
-    let mut style = input.theme.text("site/style.css").to_owned();
+    let mut style = style_rules();
+    style.push_str(input.theme.text("site/style.css"));
     style.extend(rules);
     style
 }

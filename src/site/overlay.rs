@@ -5,6 +5,8 @@
 //! the shapes that differ are repeated, each with the classes of the batches and the unit
 //! system that it serves.
 
+use crate::draw::bare;
+
 use super::html::escape;
 use super::vary::{batch_classes, class_list};
 
@@ -33,7 +35,9 @@ type Pile<'p, 'a> = Vec<&'p Taken<'a>>;
 
 /// The drawings as HTML, named `title`. `keys` are all the batches of the page.
 pub(super) fn overlaid(title: &str, sheets: &[Sheet], keys: &[&str]) -> String {
-    let all: Vec<Taken> = sheets.iter().filter_map(|sheet| taken(*sheet)).collect();
+    let bare: Vec<String> = sheets.iter().map(|sheet| bare(sheet.svg)).collect();
+    let sheets = sheets.iter().zip(&bare).map(|(sheet, svg)| Sheet { svg, ..*sheet });
+    let all: Vec<Taken> = sheets.filter_map(taken).collect();
     let mut piles: Vec<Pile> = Vec::new();
     for drawing in &all {
         match piles.iter_mut().find(|pile| alike(pile[0], drawing)) {

@@ -32,9 +32,10 @@ impl Cartridge {
     /// # Errors
     /// The first page template that cannot be filled in.
     pub fn new(input: &Input) -> Result<Self, TemplateFault> {
-        // A page that a platform shows is kept there, not on a phone; and handouts are
-        // many and large: they stay on the site.
-        let course = CourseSheet { offline: false, ..input.course.clone() };
+        // A page that a platform shows is kept there, not on a phone; handouts are many
+        // and large, and classes have dates: both stay on the site.
+        let course =
+            CourseSheet { offline: false, classes: Vec::new(), ..input.course.clone() };
         let own = Input { course: &course, handouts: &[], ..*input };
         let mut files = pages(&own)?;
         files.retain(|page| !is_apart(&page.path));
