@@ -1,7 +1,7 @@
 //! The stages in order, from texts to sheets: the whole program on one screen.
 
 use crate::check::{self, Case};
-use crate::fault::{self, Fault, Texts};
+use crate::fault::{self, Fault, Severity, Texts};
 use crate::formula::{Book, Scaling, cycles};
 use crate::measure::exact;
 use crate::media::Medium;
@@ -36,6 +36,7 @@ impl Edition {
     pub fn new(files: &[Source], media: Vec<Medium>, found: Vec<Fault>) -> Self {
         let (mut content, texts, mut faults) = read::content(files);
         content.media = media;
+        heed(&found, &mut content, &mut faults);
         let eggs = content.course.as_ref().map_or_else(Default::default, |c| c.eggs);
         let (pantry, pantry_faults) = Pantry::sized(&content.pantry, eggs);
         faults.extend(found.into_iter().chain(pantry_faults));
@@ -53,6 +54,7 @@ impl Edition {
         }
         faults.extend(rings);
         fault::sort(&mut faults);
+        fault::limit(&mut faults);
         Self { content, texts, pantry, faults }
     }
 
@@ -121,6 +123,17 @@ impl Edition {
         names.sort_unstable();
         names.dedup();
         names
+    }
+}
+
+/// What could not be loaded is there all the same: nothing else says that it is missing.
+fn heed(found: &[Fault], content: &mut Content, faults: &mut Vec<Fault>) {
+    for file in found.iter().filter(|fault| fault.severity == Severity::Error) {
+        let path = &*file.place.file;
+        let name = path.rsplit('/').next().unwrap_or(path);
+        let stem = name.split_once('.').map_or(name, |(stem, _)| stem);
+        content.unread.extend([name.to_owned(), stem.to_owned()]);
+        faults.retain(|fault| fault.name != "missing-file" || *fault.place.file != *path);
     }
 }
 

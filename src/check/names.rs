@@ -1,33 +1,31 @@
 //! Names that stand for two things or for none.
 
-use crate::fault::{Fault, Placed, nearest};
+use std::collections::BTreeMap;
+
+use crate::fault::{Fault, Place, Placed, nearest};
 use crate::model::Content;
 
-/// Two files that would become one page: names that differ only in case.
+/// Two files that would become one page, or whose drawings would lie in one folder: names
+/// that are the same or differ only in case.
 pub(super) fn clashes(content: &Content) -> Vec<Fault> {
-    let recipes: Vec<_> = content
-        .recipes
-        .iter()
-        .map(|recipe| (recipe.name.as_str(), &recipe.place))
-        .collect();
-    let techniques: Vec<_> =
-        content.techniques.iter().map(|t| (t.name.as_str(), &t.place)).collect();
+    let recipes = content.recipes.iter().map(|one| (&one.name, &one.place));
+    let techniques = content.techniques.iter().map(|one| (&one.name, &one.place));
+    let classes = content.classes.iter().map(|one| (&one.name, &one.title.place));
+    let mut faults = twins(recipes.chain(techniques));
+    faults.extend(twins(classes));
+    faults
+}
+
+fn twins<'a>(files: impl Iterator<Item = (&'a String, &'a Place)>) -> Vec<Fault> {
+    let mut seen: BTreeMap<String, &Place> = BTreeMap::new();
     let mut faults = Vec::new();
-    for names in [recipes, techniques] {
-        for (at, (name, place)) in names.iter().enumerate() {
-            let twin = names[..at]
-                .iter()
-                .find(|(other, _)| other.to_lowercase() == name.to_lowercase());
-            if let Some((_, first)) = twin {
-                let place = place.part(0, 0);
-                let message =
-                    format!("this file and `{}` would become one page", first.file);
-                faults.push(
-                    Fault::error("one-page-for-two", &place, message)
-                        .help("Rename one of the files."),
-                );
-            }
-        }
+    for (name, place) in files {
+        let Some(first) = seen.insert(name.to_lowercase(), place) else { continue };
+        let message = format!("this file and `{}` would become one page", first.file);
+        faults.push(
+            Fault::error("one-page-for-two", &place.part(0, 0), message)
+                .help("Rename one of the files: no two may differ in capitals only."),
+        );
     }
     faults
 }

@@ -12,7 +12,7 @@ pub(super) fn missing(content: &Content) -> Vec<Fault> {
 
 fn fault(file: &Placed<String>, content: &Content) -> Option<Fault> {
     let known = || content.media.iter().map(|medium| medium.name.as_str());
-    if known().any(|name| name == file.value) {
+    if known().any(|name| name == file.value) || content.is_unread(&file.value) {
         return None;
     }
     let help = nearest(&file.value, known()).map_or_else(

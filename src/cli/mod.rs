@@ -94,8 +94,12 @@ fn words(theme: &Theme, edition: &Edition) -> Result<Words, Stop> {
         edition.content.course.as_ref().map_or("en", |course| &course.language);
     let own = format!("words/{language}.yaml");
     let path = if theme.bytes(&own).is_some() { own.as_str() } else { "words/en.yaml" };
-    crate::read::words(path, theme.text(path))
-        .map_err(|fault| Stop::Machine(format!("the theme's {path}: {}", fault.message)))
+    let text = theme.text(path);
+    crate::read::words(path, text).map_err(|fault| {
+        let before = text.get(..fault.place.start).unwrap_or(text);
+        let line = 1 + before.matches('\n').count();
+        Stop::Use(format!("the theme's {path}:{line}: {}", fault.message))
+    })
 }
 
 /// A recipe by its file name. With an error anywhere in the content nothing is worked out.

@@ -20,6 +20,8 @@ pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
         anstream::eprintln!("nothing is written; the last edition stands");
         return Err(Stop::Faults);
     }
+    let others = [Some(args.content.as_path()), args.theme.as_deref()];
+    store::apart(&options.to, &others.into_iter().flatten().collect::<Vec<_>>())?;
     let words = words(&theme, &edition)?;
     let Some(plates) = Plates::new(&edition, &words) else { return Err(Stop::Faults) };
     let mut products = products(&plates, &words, &theme).map_err(|fault| {

@@ -5,6 +5,9 @@
 mod place;
 mod text;
 
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
 pub use place::{Place, Placed};
 pub use text::{Position, Texts};
 
@@ -75,6 +78,32 @@ pub fn sort(faults: &mut Vec<Fault>) {
     faults.dedup();
 }
 
+/// So many faults of one file are shown; what is mended first often mends the rest.
+const MOST: usize = 200;
+
+/// Leaves out what more faults a file has than anyone reads, and says how many those are.
+/// The faults are sorted, most serious first, and stay so.
+pub fn limit(faults: &mut Vec<Fault>) {
+    let mut seen: BTreeMap<Arc<str>, usize> = BTreeMap::new();
+    let mut most_serious: BTreeMap<Arc<str>, Severity> = BTreeMap::new();
+    faults.retain(|fault| {
+        let number = seen.entry(fault.place.file.clone()).or_default();
+        *number += 1;
+        if *number > MOST {
+            most_serious.entry(fault.place.file.clone()).or_insert(fault.severity);
+        }
+        *number <= MOST
+    });
+    for (file, severity) in most_serious {
+        let number = seen.get(&file).map_or(0, |number| number - MOST);
+        let message = format!("this file has {number} more faults");
+        let fault = Fault::error("more-faults", &Place::file(&file), message)
+            .help("Mend the others first: these are shown then.");
+        faults.push(Fault { severity, ..fault });
+    }
+    sort(faults);
+}
+
 /// Whether any of the faults stops publishing.
 pub fn stops(faults: &[Fault]) -> bool {
     faults.iter().any(|fault| fault.severity == Severity::Error)
@@ -88,12 +117,18 @@ pub fn clip(written: &str) -> String {
     }
 }
 
+/// A word of more bytes than this is no slip of the fingers.
+const LONGEST: usize = 80;
+
 /// The name among `known` that comes nearest to `word`, if one is near enough to be a
 /// slip of the fingers.
 pub fn nearest<'a>(
     word: &str,
     known: impl IntoIterator<Item = &'a str>,
 ) -> Option<&'a str> {
+    if word.len() > LONGEST {
+        return None;
+    }
     let word = word.to_lowercase();
     known
         .into_iter()

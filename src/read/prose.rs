@@ -14,6 +14,8 @@ use super::picture;
 
 /// Nesting of lists and quotations beyond this is a fault.
 const DEEPEST: usize = 12;
+/// The name of that fault.
+const TOO_DEEP: &str = "too-deep";
 
 /// The extensions that are read: tables, typographic quotes and dashes, and quotations
 /// marked as cautions.
@@ -24,7 +26,7 @@ pub(super) fn options() -> Options {
 /// Reads `text`, which is the Markdown at `place`.
 pub(super) fn read(text: &str, place: &Place, faults: &mut Vec<Fault>) -> Prose {
     let (stack, run, pictures) = (Vec::new(), Vec::new(), Vec::new());
-    let mut builder = Builder { text, place, faults, stack, run, pictures };
+    let mut builder = Builder { text, place, faults, stack, beyond: 0, run, pictures };
     builder.push(Frame::Blocks(Vec::new()));
     for (event, range) in Parser::new_ext(text, options()).into_offset_iter() {
         builder.event(event, range);
@@ -63,6 +65,9 @@ struct Builder<'a> {
     place: &'a Place,
     faults: &'a mut Vec<Fault>,
     stack: Vec<Frame>,
+    /// How many levels below the deepest one are open: what they hold is kept, they are
+    /// not.
+    beyond: usize,
     run: Vec<Piece>,
     pictures: Vec<Placed<String>>,
 }
@@ -94,12 +99,9 @@ impl Builder<'_> {
     }
 
     fn start(&mut self, tag: &Tag, range: Range<usize>) {
-        if self.stack.len() == DEEPEST * 2 {
-            let place = self.place.part(range.start, range.end);
-            self.faults.push(
-                Fault::error("too-deep", &place, "lists are nested too deep here")
-                    .help("Use headings or fewer levels."),
-            );
+        if self.stack.len() >= DEEPEST * 2 {
+            self.too_deep(range);
+            return;
         }
         match tag {
             Tag::List(start) => self.push(Frame::Items(*start, Vec::new())),
@@ -127,7 +129,27 @@ impl Builder<'_> {
         }
     }
 
+    /// Leaves one more level out; of the first one it says so.
+    fn too_deep(&mut self, range: Range<usize>) {
+        self.beyond += 1;
+        let said = |fault: &Fault| {
+            fault.name == TOO_DEEP && fault.place.file == self.place.file
+        };
+        if self.beyond > 1 || self.faults.iter().any(said) {
+            return;
+        }
+        let place = self.place.part(range.start, range.end);
+        self.faults.push(
+            Fault::error(TOO_DEEP, &place, "lists are nested too deep here")
+                .help("Use headings or fewer levels."),
+        );
+    }
+
     fn end(&mut self, end: TagEnd) {
+        if self.beyond > 0 {
+            self.beyond -= 1;
+            return;
+        }
         if matches!(end, TagEnd::TableHead | TagEnd::TableRow) {
             return;
         }

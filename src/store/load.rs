@@ -19,8 +19,18 @@ use super::{StoreError, doing};
 const LARGEST: u64 = 1 << 20;
 /// A picture larger than this is refused.
 const LARGEST_PICTURE: u64 = 30 << 20;
+/// A file of a theme larger than this is refused.
+const LARGEST_OF_THEME: u64 = 16 << 20;
 /// More files than this are refused.
 const MOST_FILES: usize = 20_000;
+/// All texts together may have so many bytes, and so may the files of a theme.
+const MOST_TEXT: usize = 64 << 20;
+/// All pictures together may have so many bytes.
+const MOST_PICTURES: usize = 512 << 20;
+/// The folders that the format names.
+const FOLDERS: [&str; 4] = ["recipes", "techniques", "classes", "media"];
+/// What is wrong with a link, whatever it leads to.
+const LINK: &str = "it is a link to another place";
 
 /// The texts below `folder`, in order of their paths, and the faults of files that cannot
 /// be taken as they are.
@@ -29,34 +39,46 @@ const MOST_FILES: usize = 20_000;
 /// Where the folder or a file cannot be read.
 pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
     doing(std::fs::metadata(folder), "open the content folder", folder)?;
-    let (mut sources, mut faults) = (Vec::new(), Vec::new());
-    let files = WalkDir::new(folder).sort_by_file_name().min_depth(1).max_depth(2);
-    for entry in
-        files.into_iter().filter_entry(|entry| !is_hidden(entry)).take(MOST_FILES)
-    {
-        let entry = entry.map_err(|error| StoreError {
-            path: error.path().unwrap_or(folder).to_owned(),
-            doing: "read",
-            source: error.into(),
-        })?;
+    let (mut sources, mut faults, mut bytes) = (Vec::new(), Vec::new(), 0);
+    for (count, entry) in entries(folder, 2).enumerate() {
+        let entry = entry.map_err(|error| StoreError::walking(folder, error))?;
         let path = relative(folder, &entry);
-        if !belongs(&path) {
-            continue;
+        if count == MOST_FILES || bytes > MOST_TEXT {
+            faults.push(too_much(&path));
+            break;
         }
-        if entry.path_is_symlink() {
-            faults.push(refused(
-                &path,
-                "it is a link to another place",
-                "Put the file itself here.",
-            ));
-        } else if entry.file_type().is_file() {
+        if entry.path_is_symlink() && (belongs(&path) || FOLDERS.contains(&&*path)) {
+            faults.push(refused(&path, LINK, "Put the file or folder itself here."));
+        } else if belongs(&path) {
             match text(&entry, &path)? {
-                Ok(text) => sources.push(Source { path, text }),
+                Ok(text) => {
+                    bytes += text.len();
+                    sources.push(Source { path, text });
+                }
                 Err(fault) => faults.push(fault),
             }
         }
     }
     Ok((sources, faults))
+}
+
+/// What lies in a folder and so many levels below, in order, hidden files left out.
+fn entries(
+    folder: &Path,
+    depth: usize,
+) -> impl Iterator<Item = walkdir::Result<DirEntry>> {
+    let walk = WalkDir::new(folder).sort_by_file_name().min_depth(1).max_depth(depth);
+    walk.into_iter().filter_entry(|entry| !is_hidden(entry))
+}
+
+fn too_much(path: &str) -> Fault {
+    let why = format!(
+        "there are more than {MOST_FILES} files here, or more than {} MiB of text or {} MiB \
+         of pictures",
+        MOST_TEXT >> 20,
+        MOST_PICTURES >> 20
+    );
+    refused(path, &why, "Keep other things elsewhere; make two courses of a large one.")
 }
 
 /// The pictures in the media folder, in order of their names, and the faults of files that
@@ -66,22 +88,26 @@ pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
 /// Where the folder or a file cannot be read.
 pub fn media(folder: &Path) -> Result<(Vec<Medium>, Vec<Fault>), StoreError> {
     let folder = folder.join("media");
-    let (mut pictures, mut faults) = (Vec::new(), Vec::new());
-    if !folder.is_dir() {
+    let (mut pictures, mut faults, mut bytes) = (Vec::new(), Vec::new(), 0);
+    // A link in place of the folder is named where the texts are loaded.
+    if !std::fs::symlink_metadata(&folder).is_ok_and(|folder| folder.is_dir()) {
         return Ok((pictures, faults));
     }
-    for entry in WalkDir::new(&folder).sort_by_file_name().min_depth(1).max_depth(1) {
-        let entry = entry.map_err(|error| StoreError {
-            path: folder.clone(),
-            doing: "read",
-            source: error.into(),
-        })?;
+    for entry in entries(&folder, 1) {
+        let entry = entry.map_err(|error| StoreError::walking(&folder, error))?;
         let name = relative(&folder, &entry);
         if !is_name(&name) {
             continue;
         }
+        if bytes > MOST_PICTURES {
+            faults.push(too_much(&format!("media/{name}")));
+            break;
+        }
         match medium(&entry, &name)? {
-            Ok(medium) => pictures.push(medium),
+            Ok(medium) => {
+                bytes += medium.bytes.len();
+                pictures.push(medium);
+            }
             Err(fault) => faults.push(fault),
         }
     }
@@ -91,8 +117,8 @@ pub fn media(folder: &Path) -> Result<(Vec<Medium>, Vec<Fault>), StoreError> {
 /// One picture, or the fault in it as a file.
 fn medium(entry: &DirEntry, name: &str) -> Result<Result<Medium, Fault>, StoreError> {
     let path = format!("media/{name}");
-    if entry.path_is_symlink() || !entry.file_type().is_file() {
-        let why = "it is a link to another place, or a folder";
+    if !entry.file_type().is_file() {
+        let why = if entry.path_is_symlink() { LINK } else { "it is no plain file" };
         return Ok(Err(refused(&path, why, "Put the picture itself here.")));
     }
     let bytes = read(entry, LARGEST_PICTURE)?;
@@ -114,23 +140,46 @@ fn read(entry: &DirEntry, most: u64) -> Result<Vec<u8>, StoreError> {
 /// The theme in a folder, laid over the default one; the default one where there is none.
 ///
 /// # Errors
-/// Where a file of the theme cannot be read.
+/// Where a file of the theme cannot be read, or is none that a theme may have.
 pub fn theme(folder: Option<&Path>) -> Result<Theme, StoreError> {
     let mut theme = Theme::built_in();
     let Some(folder) = folder else { return Ok(theme) };
     doing(std::fs::metadata(folder), "open the theme", folder)?;
-    for entry in WalkDir::new(folder).sort_by_file_name().min_depth(1).max_depth(4) {
-        let entry = entry.map_err(|error| StoreError {
-            path: folder.to_owned(),
-            doing: "read",
-            source: error.into(),
-        })?;
-        if entry.file_type().is_file() {
-            let bytes = doing(std::fs::read(entry.path()), "read", entry.path())?;
-            theme.files.insert(relative(folder, &entry), Cow::Owned(bytes));
+    let mut all = 0;
+    for (count, entry) in entries(folder, 4).enumerate() {
+        let entry = entry.map_err(|error| StoreError::walking(folder, error))?;
+        if entry.file_type().is_dir() {
+            continue;
         }
+        if !entry.file_type().is_file() {
+            let why = "it is a link to another place; put the file itself there";
+            return Err(StoreError::refused(entry.path(), "use", why));
+        }
+        let bytes = read(&entry, LARGEST_OF_THEME)?;
+        all += bytes.len();
+        if let Some(why) = unfit(&entry, &bytes) {
+            return Err(StoreError::refused(entry.path(), "use", why));
+        }
+        if count == MOST_FILES || all > MOST_TEXT {
+            return Err(StoreError::refused(folder, "use", "the theme is too large"));
+        }
+        theme.files.insert(relative(folder, &entry), Cow::Owned(bytes));
     }
     Ok(theme)
+}
+
+/// Why a file cannot be part of a theme.
+fn unfit(entry: &DirEntry, bytes: &[u8]) -> Option<&'static str> {
+    let ending = entry.path().extension().unwrap_or_default().to_string_lossy();
+    let is_text =
+        ["html", "css", "js", "svg", "typ", "yaml"].contains(&&*ending.to_lowercase());
+    if bytes.len() as u64 > LARGEST_OF_THEME {
+        Some("it is larger than 16 MiB")
+    } else if is_text && std::str::from_utf8(bytes).is_err() {
+        Some("it is not UTF-8 text: save it as plain text in UTF-8")
+    } else {
+        None
+    }
 }
 
 fn is_hidden(entry: &DirEntry) -> bool {
@@ -157,6 +206,16 @@ fn belongs(path: &str) -> bool {
 
 /// A file's text, or the fault in it as a file.
 fn text(entry: &DirEntry, path: &str) -> Result<Result<String, Fault>, StoreError> {
+    if !entry.file_type().is_file() {
+        return Ok(Err(refused(path, "it is no plain file", "Put a text file here.")));
+    }
+    if let Some(better) = misnamed(path) {
+        let why = "its name is part of web addresses, and not every sign may stand there";
+        let help = format!(
+            "Use letters from a to z, digits and hyphens only, such as `{better}`."
+        );
+        return Ok(Err(refused(path, why, &help)));
+    }
     let bytes = read(entry, LARGEST)?;
     if bytes.len() as u64 > LARGEST {
         return Ok(Err(refused(
@@ -182,6 +241,27 @@ fn text(entry: &DirEntry, path: &str) -> Result<Result<String, Fault>, StoreErro
     Ok(Ok(text))
 }
 
+/// A better name for a file whose own one cannot be part of a web address, nor of a file
+/// name on every system; `None` where it can.
+fn misnamed(path: &str) -> Option<String> {
+    let file = path.rsplit('/').next().unwrap_or(path);
+    let (stem, ending) = file.rsplit_once('.')?;
+    let is_plain = |sign: char| sign.is_ascii_alphanumeric() || "-_".contains(sign);
+    if !stem.is_empty() && stem.chars().all(is_plain) {
+        return None;
+    }
+    let mut better = String::new();
+    for sign in stem.chars() {
+        if is_plain(sign) {
+            better.push(sign.to_ascii_lowercase());
+        } else if !better.is_empty() && !better.ends_with('-') {
+            better.push('-');
+        }
+    }
+    let better = better.trim_end_matches('-');
+    Some(format!("{}.{ending}", if better.is_empty() { "recipe" } else { better }))
+}
+
 fn refused(path: &str, why: &str, help: &str) -> Fault {
     Fault::error(
         "unreadable-file",
@@ -189,4 +269,32 @@ fn refused(path: &str, why: &str, help: &str) -> Fault {
         format!("this file is not read: {why}"),
     )
     .help(help)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_that_cannot_stand_in_an_address_get_a_better_one() {
+        for (path, better) in [
+            ("recipes/layered-dough_2.md", None),
+            ("recipes/Crème brûlée #2.md", Some("cr-me-br-l-e-2.md")),
+            ("recipes/...md", Some("recipe.md")),
+            ("classes/a<b.yaml", Some("a-b.yaml")),
+        ] {
+            assert_eq!(misnamed(path).as_deref(), better, "{path}");
+        }
+    }
+
+    #[test]
+    fn a_file_that_vanishes_is_named() {
+        let folder = std::env::temp_dir().join("tourier-vanish-test");
+        std::fs::create_dir_all(&folder).expect("the folder can be made");
+        std::fs::write(folder.join("course.yaml"), "title: a").expect("written");
+        let entry = entries(&folder, 1).next().expect("one").expect("readable");
+        std::fs::remove_dir_all(&folder).expect("the folder can be cleared");
+        let error = text(&entry, "course.yaml").err().expect("it is gone");
+        assert!(error.to_string().ends_with("course.yaml: it is not there"), "{error}");
+    }
 }

@@ -1,15 +1,17 @@
 //! The only room that opens files: loads the content folder, saves what is published.
 
 mod load;
+mod lock;
 mod manifest;
 mod publish;
 mod stage;
 mod write;
 
 pub use load::{load, media, theme};
-pub use publish::{Outcome, PublishError, publish};
+pub use publish::{Outcome, PublishError, apart, publish};
 pub use write::save;
 
+use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 
 /// Something the machine would not do: a full disk, a read-only folder.
@@ -25,7 +27,38 @@ pub struct StoreError {
 
 impl std::fmt::Display for StoreError {
     fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(to, "cannot {} {}: {}", self.doing, self.path.display(), self.source)
+        write!(to, "cannot {} {}: ", self.doing, self.path.display())?;
+        match plain(self.source.kind()) {
+            Some(words) => to.write_str(words),
+            None => write!(to, "{}", self.source),
+        }
+    }
+}
+
+/// What the machine said, in plain words, where it says it often.
+fn plain(kind: ErrorKind) -> Option<&'static str> {
+    Some(match kind {
+        ErrorKind::NotFound => "it is not there",
+        ErrorKind::PermissionDenied => "you have no right to",
+        ErrorKind::ReadOnlyFilesystem => "it is read-only",
+        ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "the disk is full",
+        ErrorKind::NotADirectory => "a file stands where a folder should",
+        ErrorKind::IsADirectory => "a folder stands where a file should",
+        _ => return None,
+    })
+}
+
+impl StoreError {
+    /// Something below `folder` that could not be looked at.
+    fn walking(folder: &Path, error: walkdir::Error) -> Self {
+        let path = error.path().unwrap_or(folder).to_owned();
+        Self { path, doing: "read", source: error.into() }
+    }
+
+    /// Something that is not as it may be.
+    fn refused(path: &Path, doing: &'static str, why: &'static str) -> Self {
+        let source = std::io::Error::other(why);
+        Self { path: path.to_owned(), doing, source }
     }
 }
 

@@ -16,6 +16,10 @@ pub fn save(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     let mut name = path.file_name().unwrap_or_default().to_owned();
     name.push(".part");
     let beside = path.with_file_name(name);
-    doing(std::fs::write(&beside, bytes), "write", &beside)?;
-    doing(std::fs::rename(&beside, path), "write", path)
+    let written = std::fs::write(&beside, bytes);
+    let saved = written.and_then(|()| std::fs::rename(&beside, path));
+    if saved.is_err() {
+        let _ = std::fs::remove_file(&beside);
+    }
+    doing(saved, "write", path)
 }

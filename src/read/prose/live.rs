@@ -59,8 +59,10 @@ fn meaning(text: &str, before: &str) -> Live {
 const ARTICLES: [&str; 5] = ["the", "your", "this", "that", "all"];
 
 fn ends_with_word(text: &str, word: &str) -> bool {
-    let text = text.trim_end().to_lowercase();
-    text.strip_suffix(word).is_some_and(|rest| !rest.ends_with(char::is_alphanumeric))
+    let text = text.trim_end();
+    let at = text.len().saturating_sub(word.len());
+    let (rest, last) = text.split_at_checked(at).unwrap_or((text, ""));
+    last.eq_ignore_ascii_case(word) && !rest.ends_with(char::is_alphanumeric)
 }
 
 fn plain(
@@ -115,7 +117,7 @@ impl<'a> Line<'a> {
         self.text[from..]
             .match_indices(sign)
             .map(|(at, _)| from + at)
-            .find(|at| !self.escaped.contains(at))
+            .find(|at| self.escaped.binary_search(at).is_err())
     }
 
     fn place(&self, start: usize, end: usize) -> Place {
@@ -123,7 +125,8 @@ impl<'a> Line<'a> {
     }
 
     fn source(&self, at: usize) -> usize {
-        let piece = self.starts.iter().rev().find(|(start, _)| *start <= at);
+        let after = self.starts.partition_point(|(start, _)| *start <= at);
+        let piece = after.checked_sub(1).and_then(|piece| self.starts.get(piece));
         piece.map_or(at, |(start, source)| source + at - start)
     }
 }

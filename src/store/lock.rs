@@ -1,0 +1,88 @@
+//! One publish at a time: a lock beside the output folder. It ends with the program,
+//! however that ends, so a lock file left over from a power cut locks nothing.
+#![allow(clippy::disallowed_methods, reason = "this room opens files")]
+
+use std::fs::{File, TryLockError, remove_file};
+use std::io::ErrorKind;
+use std::path::{Path, PathBuf};
+
+use super::stage::beside;
+use super::{StoreError, doing};
+
+/// The right to publish to one folder.
+pub(super) struct Lock {
+    path: PathBuf,
+    _held: File,
+}
+
+impl Lock {
+    /// Takes the lock of an output folder; refused while another publish has it.
+    pub(super) fn take(output: &Path) -> Result<Self, StoreError> {
+        let path = beside(output, "lock");
+        let folder = path.parent().unwrap_or(&path);
+        loop {
+            let options = File::options().create(true).append(true).open(&path);
+            let held = doing(options, "write in", folder)?;
+            match held.try_lock() {
+                Err(TryLockError::WouldBlock) => return Err(busy(output)),
+                // Some network folders know no locks: there only care helps.
+                Err(TryLockError::Error(error))
+                    if error.kind() != ErrorKind::Unsupported =>
+                {
+                    return doing(Err(error), "lock", folder);
+                }
+                Ok(()) | Err(TryLockError::Error(_)) => {}
+            }
+            if is_at(&held, &path) {
+                return Ok(Self { path, _held: held });
+            }
+        }
+    }
+}
+
+impl Drop for Lock {
+    fn drop(&mut self) {
+        // Where it cannot be taken away it does no harm.
+        let _ = remove_file(&self.path);
+    }
+}
+
+fn busy(output: &Path) -> StoreError {
+    let why = "another publish to this folder is under way; try again when it is done";
+    StoreError::refused(output, "publish to", why)
+}
+
+/// Whether the file is still the one at `path`: its holder may have taken it away after
+/// it was opened here.
+#[cfg(unix)]
+fn is_at(file: &File, path: &Path) -> bool {
+    use std::os::unix::fs::MetadataExt;
+    let place = |data: std::fs::Metadata| (data.dev(), data.ino());
+    let own = file.metadata().map(place).ok();
+    own.is_some() && own == std::fs::metadata(path).map(place).ok()
+}
+
+/// Whether the file is still the one at `path`: an open file cannot be taken away here.
+#[cfg(not(unix))]
+fn is_at(_: &File, _: &Path) -> bool {
+    true
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_second_publish_is_refused_until_the_first_is_done() {
+        let output = std::env::temp_dir().join("tourier-lock-test/output");
+        let folder = output.parent().expect("a folder");
+        std::fs::create_dir_all(folder).expect("the folder can be made");
+        let first = Lock::take(&output).expect("the lock is free");
+        let second = Lock::take(&output).err().expect("the lock is taken");
+        assert!(second.to_string().contains("under way"), "{second}");
+        drop(first);
+        assert!(!beside(&output, "lock").exists());
+        assert!(Lock::take(&output).is_ok());
+        std::fs::remove_dir_all(folder).expect("the folder can be cleared");
+    }
+}

@@ -1,0 +1,191 @@
+//! Publishing on a machine that says no, and into a folder that is not only ours: the last
+//! edition stands, nothing outside the folder is written, nothing of others is lost.
+#![allow(clippy::disallowed_methods, reason = "folders are made and looked at")]
+#![cfg(unix)]
+
+mod common;
+
+use std::collections::BTreeMap;
+use std::fs::{self, File, Permissions};
+use std::os::unix::fs::{PermissionsExt, symlink};
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use common::{Answer, course, folder, tourier};
+
+fn publish(content: &Path, to: &Path) -> Answer {
+    tourier(content, &["publish", "--to", &to.to_string_lossy()])
+}
+
+/// A folder for one test, with an edition of the tiny course in `site`.
+fn published(name: &str) -> (PathBuf, PathBuf) {
+    let content = course(&format!("publishing-{name}-content"));
+    let site = folder(&format!("publishing-{name}")).join("site");
+    let answer = publish(&content, &site);
+    assert_eq!(answer.code, 0, "{}", answer.err);
+    (content, site)
+}
+
+/// Makes the next publish have something to do.
+fn edit(content: &Path) {
+    let file = content.join("recipes/small-crescents.md");
+    let text = fs::read_to_string(&file).expect("the file is there");
+    let text = text.replace("One sheet, twelve", "One good sheet, twelve");
+    fs::write(file, text).expect("the file can be written");
+}
+
+/// Every file below a folder, with its bytes.
+fn bytes(folder: &Path) -> BTreeMap<PathBuf, Vec<u8>> {
+    let mut all = BTreeMap::new();
+    for entry in fs::read_dir(folder).expect("the folder opens").flatten() {
+        let path = entry.path();
+        if path.is_dir() {
+            all.extend(bytes(&path));
+        } else {
+            all.insert(path.clone(), fs::read(&path).unwrap_or_default());
+        }
+    }
+    all
+}
+
+/// What lies beside the site.
+fn beside(site: &Path) -> Vec<String> {
+    let entries = fs::read_dir(site.parent().expect("a folder")).expect("it opens");
+    let names = entries.flatten().map(|entry| entry.file_name());
+    names.map(|name| name.to_string_lossy().into_owned()).collect()
+}
+
+/// The publish is refused with this code and these words; the edition stands, and nothing
+/// is left beside it.
+fn refused((content, site): (&Path, &Path), publish: &dyn Fn() -> Answer, words: &str) {
+    edit(content);
+    let before = bytes(site);
+    let answer = publish();
+    assert!(matches!(answer.code, 1 | 3), "{} {}", answer.code, answer.err);
+    assert!(answer.err.contains(words), "{}", answer.err);
+    assert!(before == bytes(site), "the edition is another one");
+    assert_eq!(beside(site), ["site"], "something is left beside the edition");
+}
+
+/// A limit on the size of files stands for a disk that is full in the middle of a file;
+/// `outside/disk.py` fills a real one.
+#[test]
+fn a_full_disk() {
+    let (content, site) = published("full");
+    let publish = || {
+        let run = Command::new("sh")
+            .args(["-c", "trap '' XFSZ; ulimit -f 40; exec \"$@\"", "sh"])
+            .arg(env!("CARGO_BIN_EXE_tourier"))
+            .args(["--content", &content.to_string_lossy()])
+            .args(["publish", "--to", &site.to_string_lossy()])
+            .output()
+            .expect("the program starts");
+        let err = String::from_utf8_lossy(&run.stderr).into_owned();
+        Answer { code: run.status.code().unwrap_or(-1), out: String::new(), err }
+    };
+    refused((&content, &site), &publish, "the last edition stands");
+}
+
+#[test]
+fn a_read_only_folder() {
+    let (content, site) = published("read-only");
+    fs::set_permissions(&site, Permissions::from_mode(0o555)).expect("rights are set");
+    refused((&content, &site), &|| publish(&content, &site), "it is read-only");
+    fs::set_permissions(&site, Permissions::from_mode(0o755)).expect("rights are set");
+    assert_eq!(publish(&content, &site).code, 0);
+}
+
+#[test]
+fn two_at_once() {
+    let (content, site) = published("twice");
+    let lock = site.with_file_name(".site.tourier-lock");
+    let held = File::create(&lock).expect("the lock can be made");
+    held.lock().expect("the lock is free");
+    edit(&content);
+    let before = bytes(&site);
+    let answer = publish(&content, &site);
+    assert_eq!(answer.code, 3, "{}", answer.err);
+    assert!(answer.err.contains("another publish"), "{}", answer.err);
+    assert!(before == bytes(&site));
+    // A lock file that nobody holds, as a power cut leaves one, locks nothing.
+    drop(held);
+    assert_eq!(publish(&content, &site).code, 0);
+    assert_eq!(beside(&site), ["site"]);
+}
+
+#[test]
+fn what_a_cut_publish_left_is_cleared() {
+    let (content, site) = published("left");
+    let next = site.with_file_name(".site.tourier-next");
+    fs::create_dir(&next).expect("it can be made");
+    fs::write(next.join("index.html"), "half").expect("written");
+    let answer = publish(&content, &site);
+    assert!(answer.out.contains("nothing made"), "{}{}", answer.out, answer.err);
+    assert_eq!(beside(&site), ["site"]);
+    // Where a system cannot exchange two folders, the old one stands aside for a moment.
+    fs::rename(&site, site.with_file_name(".site.tourier-old")).expect("moved");
+    fs::create_dir(&next).expect("it can be made");
+    let answer = publish(&content, &site);
+    assert!(answer.out.contains("nothing made"), "{}{}", answer.out, answer.err);
+    assert_eq!(beside(&site), ["site"]);
+}
+
+#[test]
+fn what_others_put_there_stays() {
+    let (content, site) = published("others");
+    fs::create_dir_all(site.join("empty/inner")).expect("made");
+    fs::write(site.join("recipes/notes.txt"), "mine").expect("written");
+    symlink("notes.txt", site.join("recipes/link")).expect("linked");
+    fs::set_permissions(&site, Permissions::from_mode(0o750)).expect("rights are set");
+    edit(&content);
+    assert_eq!(publish(&content, &site).code, 0);
+    assert!(site.join("empty/inner").is_dir());
+    let notes = fs::read_to_string(site.join("recipes/notes.txt"));
+    assert_eq!(notes.unwrap_or_default(), "mine");
+    let link = fs::read_link(site.join("recipes/link")).expect("a link");
+    assert_eq!(link, Path::new("notes.txt"));
+    let rights = fs::metadata(&site).expect("it is there").permissions().mode();
+    assert_eq!(rights & 0o777, 0o750);
+}
+
+#[test]
+fn a_file_of_others_in_the_place_of_a_page_stays() {
+    let content = course("publishing-place-content");
+    let site = folder("publishing-place").join("site");
+    fs::create_dir(&site).expect("made");
+    fs::write(site.join("index.html"), "mine").expect("written");
+    refused((&content, &site), &|| publish(&content, &site), "index.html");
+}
+
+#[test]
+fn nothing_is_written_through_a_link() {
+    let content = course("publishing-through-content");
+    let site = folder("publishing-through").join("site");
+    let elsewhere = folder("publishing-elsewhere");
+    fs::create_dir(&site).expect("made");
+    symlink(&elsewhere, site.join("recipes")).expect("linked");
+    refused((&content, &site), &|| publish(&content, &site), "recipes cannot be made");
+    assert!(bytes(&elsewhere).is_empty());
+}
+
+#[test]
+fn an_output_folder_that_is_a_link_stays_one() {
+    let content = course("publishing-link-content");
+    let folder = folder("publishing-link");
+    fs::create_dir(folder.join("real")).expect("made");
+    symlink("real", folder.join("site")).expect("linked");
+    assert_eq!(publish(&content, &folder.join("site")).code, 0);
+    assert!(folder.join("site").is_symlink());
+    assert!(folder.join("real/index.html").is_file());
+}
+
+#[test]
+fn content_and_output_lie_apart() {
+    let content = course("publishing-apart");
+    for to in [content.clone(), content.join("site"), content.join("..")] {
+        let answer = publish(&content, &to);
+        assert_eq!(answer.code, 3, "{to:?}: {}", answer.err);
+        assert!(answer.err.contains("the content and the theme"), "{}", answer.err);
+    }
+    assert!(!content.join("index.html").exists());
+}
