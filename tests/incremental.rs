@@ -30,7 +30,7 @@ type Words = (&'static str, &'static str, &'static [&'static str]);
 const WORDS: &[Words] = &[
     (BLOCK, "Small block", &["Small block of <layers>"]),
     (BLOCK, "The classic schedule", &["A schedule"]),
-    (BLOCK, "250 g butter, cold", &["240 g butter, cold", "250 g cultured butter"]),
+    (BLOCK, "250 g butter, cold", &["250 g cultured butter", "240 g butter, cold"]),
     (BLOCK, "wait: 45 min (30 min to 2 h)", &["wait: 50 min (30 min to 2 h)"]),
     (BLOCK, "## Mix\n", &["## Mix well\n"]),
     (BLOCK, "after: mix\n", &["after: mix-well\n"]),
@@ -38,7 +38,7 @@ const WORDS: &[Words] = &[
     (CRESCENTS, "Twelve crescents with no scrap at all.", &["Twelve crescents."]),
     (CRESCENTS, "190 °C, 20 min", &["185 °C, 20 min", "190 °C, 25 min"]),
     (CRESCENTS, "Bake at {190 °C}.", &["![a loaf](../media/loaf.png)"]),
-    (CRESCENTS, "1 large egg", &["2 large eggs", "1 large eg"]),
+    (CRESCENTS, "1 large egg", &["1 large eg", "2 large eggs"]),
     (CRESCENTS, "the sides are brown", &["they are dark"]),
     (COURSE, "units: metric", &["units: us"]),
     (COURSE, "paper: a4", &["paper: letter"]),
@@ -196,15 +196,16 @@ impl State {
         names.into_iter().find(|name| one.get(*name) != other.get(*name)).cloned()
     }
 
-    /// Compares with a clean publish. Where a fault stops that, the last edition stands.
-    fn compare(&self) {
+    /// Compares with a clean publish; false where a fault stops it.
+    fn compare(&self) -> bool {
         let clean = self.folder.join("clean");
         let _ = fs::remove_dir_all(clean);
-        if self.publish("site") {
-            assert!(self.publish("clean"), "a clean publish is stopped");
-            let difference = self.difference();
-            assert_eq!(difference, None, "after {:?}", self.chosen);
+        if !self.publish("site") {
+            return false;
         }
+        assert!(self.publish("clean"), "a clean publish is stopped");
+        assert_eq!(self.difference(), None, "after {:?}", self.chosen);
+        true
     }
 }
 
@@ -232,11 +233,11 @@ fn edits(most: usize) -> impl Strategy<Value = Vec<(usize, usize)>> {
 fn edits_of_every_kind() {
     let mut state = State::new("incremental-few");
     assert!(state.publish("site"));
-    for slots in [0..WORDS.len() / 2, WORDS.len()..WORDS.len() + FILES.len()] {
+    for slots in [WORDS.len()..WORDS.len() + FILES.len(), 0..WORDS.len() / 2] {
         for slot in slots {
             state.edit(slot, choices(slot) - 1);
         }
-        state.compare();
+        assert!(state.compare(), "an edit is at fault: {:?}", state.chosen);
     }
 }
 
@@ -244,13 +245,15 @@ fn edits_of_every_kind() {
 #[test]
 #[ignore = "a campaign of some minutes"]
 fn any_edits() {
+    let published = std::cell::Cell::new(0);
     let most = std::env::var("EDITS").ok().and_then(|most| most.parse().ok());
     proptest!(|(edits in edits(most.unwrap_or(20)))| {
         let mut state = State::new("incremental-any");
         for (slot, choice) in edits {
             state.edit(slot, choice);
-            state.compare();
+            published.set(published.get() + u32::from(state.compare()));
         }
+        println!("compared {} editions so far", published.get());
     });
 }
 
@@ -262,7 +265,9 @@ fn each_edit() {
     for slot in 0..WORDS.len() + FILES.len() {
         for choice in (1..choices(slot)).chain([0]) {
             state.edit(slot, choice);
-            state.compare();
+            if !state.compare() {
+                println!("at fault: {slot}, {choice}");
+            }
         }
     }
 }

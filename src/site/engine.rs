@@ -79,11 +79,27 @@ fn fault(error: &tera::Error, template: &str) -> TemplateFault {
     };
     match error.kind() {
         ErrorKind::SyntaxError(report) | ErrorKind::RenderingError(report) => at(report),
+        ErrorKind::Msg(message) => said(message, template),
         other => TemplateFault {
             template: template.to_owned(),
             line: 0,
             message: other.to_string(),
         },
+    }
+}
+
+/// A message that names its place itself: `error: … --> page.html:3:1`.
+fn said(message: &str, template: &str) -> TemplateFault {
+    let place = message.split_once("--> ").and_then(|(_, place)| place.split_once(':'));
+    let line = place.and_then(|(_, rest)| rest.split(':').next()?.parse().ok());
+    let first = message.lines().next().unwrap_or(message);
+    TemplateFault {
+        template: place.map_or_else(
+            || template.to_owned(),
+            |(name, _)| format!("{FOLDER}{name}"),
+        ),
+        line: line.unwrap_or(0),
+        message: first.trim_start_matches("error: ").to_owned(),
     }
 }
 
@@ -121,5 +137,9 @@ mod tests {
             engine.and_then(|engine| engine.fill("page.html", &Context::new())).err();
         let fault = fault.map(|fault| (fault.template, fault.line));
         assert_eq!(fault, Some(("site/page.html".into(), 3)));
+        let fault = Engine::new(&theme("\n{% include \"../no.html\" %}"), &words()).err();
+        let fault = fault.map(|fault| (fault.template, fault.line, fault.message));
+        let message = "Unknown template `../no.html`".to_owned();
+        assert_eq!(fault, Some(("site/page.html".into(), 2, message)));
     }
 }
