@@ -44,12 +44,29 @@ pub(crate) fn render(fault: &Fault, texts: &Texts, renderer: &Renderer) -> Strin
     let report = if text.is_empty() {
         title.element(annotate_snippets::Origin::path(&*fault.place.file)).elements(help)
     } else {
-        let span = AnnotationKind::Primary.span(start..end);
+        let (lines, from, number) = lines(text, start, end);
+        let span = AnnotationKind::Primary.span(start - from..end - from);
+        let snippet = Snippet::source(lines).line_start(number);
         title
-            .element(Snippet::source(text).path(&*fault.place.file).annotation(span))
+            .element(snippet.path(&*fault.place.file).annotation(span))
             .elements(help)
     };
     renderer.render(&[report])
+}
+
+/// The whole lines that hold a stretch of the text, where they begin, and the number of
+/// the first: the renderer looks at all that it is given, for each fault.
+fn lines(text: &str, start: usize, end: usize) -> (&str, usize, usize) {
+    let before = text.get(..start).unwrap_or_default();
+    let mut from = before.rfind('\n').map_or(0, |at| at + 1);
+    let after = text.get(end..).unwrap_or_default();
+    let to = end + after.find('\n').unwrap_or(after.len());
+    // An empty last line shows the line above it.
+    if from == to && from == text.len() {
+        from = text[..from].trim_end_matches('\n').rfind('\n').map_or(0, |at| at + 1);
+    }
+    let number = 1 + text[..from].matches('\n').count();
+    (&text[from..to], from, number)
 }
 
 /// A fault for programs.

@@ -220,8 +220,18 @@ fn accept(fields: &mut Fields) -> Vec<Accept> {
         .collect()
 }
 
+/// More headings than this are not read.
+const MOST_PARTS: usize = 200;
+
 fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fault>) {
-    for part in body::parts(text, place, faults) {
+    let parts = body::parts(text, place, faults);
+    let too_many = parts.get(MOST_PARTS).and_then(|part| part.title.as_ref());
+    faults.extend(too_many.map(|title| {
+        let message = format!("a recipe has {MOST_PARTS} headings at the most");
+        Fault::error("too-many-headings", &title.place, message)
+            .help("Make two recipes of it: one can be an ingredient of the other.")
+    }));
+    for part in parts.into_iter().take(MOST_PARTS) {
         let at = place.part(part.prose.start, part.prose.end);
         let prose = prose::read(&text[part.prose.clone()], &at, faults);
         let content = prose.blocks;

@@ -1,0 +1,144 @@
+//! The list of faults in `src/fault/README.md`: every name that the program uses is there,
+//! and each row's bad example is answered with the fault, its good one with none.
+#![allow(clippy::disallowed_methods, reason = "the list and the source are read")]
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::Path;
+
+use tourier::edition::Edition;
+use tourier::paper::missing_glyphs;
+use tourier::store;
+use tourier::theme::Theme;
+
+const LIST: &str = "src/fault/README.md";
+/// The sound course that the examples change.
+const GROUND: &str = "tests/faults";
+
+/// One row of the list.
+struct Row {
+    name: String,
+    severity: String,
+    file: String,
+    good: String,
+    bad: String,
+}
+
+fn rows() -> Vec<Row> {
+    let text = fs::read_to_string(LIST).expect("the list is there");
+    let rows = text.lines().filter(|line| line.starts_with("| `"));
+    rows.map(row).collect()
+}
+
+fn row(line: &str) -> Row {
+    let cells: Vec<&str> = line.split('|').map(str::trim).collect();
+    let [_, name, severity, _, file, good, bad, _] = cells[..] else {
+        panic!("a row has six cells: {line}")
+    };
+    let plain = |cell: &str| {
+        let inner = cell.strip_prefix("`` ").and_then(|cell| cell.strip_suffix(" ``"));
+        inner.unwrap_or_else(|| cell.trim_matches('`')).replace('⏎', "\n")
+    };
+    Row {
+        name: plain(name),
+        severity: severity.to_owned(),
+        file: plain(file),
+        good: plain(good),
+        bad: repeated(&plain(bad)),
+    }
+}
+
+/// `×7 Turn §` seven times, numbered.
+fn repeated(text: &str) -> String {
+    let Some((count, rest)) = text.strip_prefix('×').and_then(|it| it.split_once(' '))
+    else {
+        return text.to_owned();
+    };
+    let count: usize = count.parse().expect("a number");
+    (0..count).map(|at| rest.replace('§', &at.to_string())).collect()
+}
+
+/// The names and severities of the faults of a course.
+fn faults(content: &Path) -> BTreeSet<(String, String)> {
+    let (sources, mut found) = store::load(content).expect("the course can be read");
+    let (media, more) = store::media(content).expect("the pictures can be read");
+    found.extend(more);
+    found.extend(missing_glyphs(&sources, &Theme::built_in()));
+    let faults = Edition::new(&sources, media, found).faults;
+    let named = |fault: &tourier::fault::Fault| {
+        (fault.name.to_owned(), fault.severity.word().to_owned())
+    };
+    faults.iter().map(named).collect()
+}
+
+/// A copy of the ground course with the row's bad example in it.
+fn changed(row: &Row) -> std::path::PathBuf {
+    let content = Path::new(env!("CARGO_TARGET_TMPDIR")).join("faults");
+    let _ = fs::remove_dir_all(&content);
+    for entry in walkdir::WalkDir::new(GROUND).into_iter().flatten() {
+        let to = content.join(entry.path().strip_prefix(GROUND).expect("below"));
+        if entry.file_type().is_dir() {
+            fs::create_dir_all(to).expect("a folder is made");
+        } else {
+            fs::copy(entry.path(), to).expect("a file is copied");
+        }
+    }
+    if let Some(new) = row.file.strip_prefix('+') {
+        fs::write(content.join(new), &row.bad).expect("a file is written");
+        return content;
+    }
+    let file = content.join(&row.file);
+    let bytes = fs::read(&file).expect("the file is there");
+    let good = row.good.as_bytes();
+    let at = bytes.windows(good.len()).position(|window| window == good);
+    let at = at.unwrap_or_else(|| panic!("{}: {} is not there", row.name, row.good));
+    let parts = [&bytes[..at], row.bad.as_bytes(), &bytes[at + good.len()..]];
+    fs::write(file, parts.concat()).expect("the file is written");
+    content
+}
+
+#[test]
+fn each_example_is_answered_with_its_fault() {
+    assert_eq!(faults(Path::new(GROUND)), BTreeSet::new(), "the ground has faults");
+    for row in rows() {
+        let found = faults(&changed(&row));
+        let expected = (row.name, row.severity);
+        assert!(found.contains(&expected), "{expected:?} is not in {found:?}");
+    }
+}
+
+/// The names in the source: the first text behind `Fault::error(` and `Fault::caution(`,
+/// and those that are put there by another name.
+fn used() -> BTreeSet<String> {
+    let mut names: BTreeSet<String> =
+        ["too-deep", "no-formula", "no-steps"].map(str::to_owned).into();
+    for entry in walkdir::WalkDir::new("src").into_iter().flatten() {
+        if entry.path().extension().is_none_or(|ending| ending != "rs") {
+            continue;
+        }
+        let text = fs::read_to_string(entry.path()).expect("a source");
+        for call in ["Fault::error(", "Fault::caution(", "fault("] {
+            let after = text.split(call).skip(1).map(str::trim_start);
+            let quoted = after.filter_map(|rest| rest.strip_prefix('"')?.split('"').next());
+            let is_name = |name: &&str| {
+                name.contains('-')
+                    && name.chars().all(|sign| sign.is_ascii_lowercase() || sign == '-')
+            };
+            names.extend(quoted.filter(is_name).map(str::to_owned));
+        }
+    }
+    names
+}
+
+#[test]
+fn the_list_has_every_name_once_and_in_order() {
+    let listed: Vec<String> = rows().into_iter().map(|row| row.name).collect();
+    assert!(listed.is_sorted(), "the list is in order");
+    let set: BTreeSet<String> = listed.iter().cloned().collect();
+    assert_eq!(set.len(), listed.len(), "a name stands twice");
+    let used = used();
+    let missing: Vec<_> = used.difference(&set).collect();
+    assert!(missing.is_empty(), "not in the list: {missing:?}");
+    let left: Vec<_> = set.difference(&used).collect();
+    assert!(left.is_empty(), "used nowhere: {left:?}");
+}
