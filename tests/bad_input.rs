@@ -168,17 +168,18 @@ fn much_of_the_same_is_answered_in_time() {
 #[test]
 fn other_line_ends_and_marks_change_nothing() {
     let plain = facts(Path::new(common::COURSE), "small-crescents");
-    let marks: [(&str, fn(&str) -> String); 2] = [
-        ("returns", |text| text.replace('\n', "\r\n")),
-        ("mark", |text| format!("\u{feff}{text}")),
-    ];
-    for (name, mark) in marks {
+    let returns = |text: &str| text.replace('\n', "\r\n");
+    let mark = |text: &str| format!("\u{feff}{text}");
+    for (name, change) in
+        [("returns", &returns as &dyn Fn(&str) -> String), ("mark", &mark)]
+    {
         let content = course(&format!("bad-{name}"));
-        for file in ["course.yaml", "recipes/small-block.md", "recipes/small-crescents.md"]
+        for file in
+            ["course.yaml", "recipes/small-block.md", "recipes/small-crescents.md"]
         {
             let file = content.join(file);
             let text = fs::read_to_string(&file).expect("the file is there");
-            fs::write(file, mark(&text)).expect("the file can be written");
+            fs::write(file, change(&text)).expect("the file can be written");
         }
         assert_eq!(facts(&content, "small-crescents"), plain, "{name}");
     }
@@ -265,7 +266,9 @@ fn links_to_other_places_are_refused_by_name() {
 
 #[test]
 fn names_that_cannot_stand_in_an_address_are_refused() {
-    for name in ["a b.md", "a#b.md", "a?b.md", "..md", "...md", "a%2e.md", "é.md", "\".md"] {
+    for name in
+        ["a b.md", "a#b.md", "a?b.md", "..md", "...md", "a%2e.md", "é.md", "\".md"]
+    {
         let text = b"---\ntitle: a\nsummary: b\n---\n";
         let answer = proof(&with("name", &format!("recipes/{name}"), text));
         let hidden = name.starts_with('.');

@@ -119,7 +119,8 @@ fn used() -> BTreeSet<String> {
         let text = fs::read_to_string(entry.path()).expect("a source");
         for call in ["Fault::error(", "Fault::caution(", "fault("] {
             let after = text.split(call).skip(1).map(str::trim_start);
-            let quoted = after.filter_map(|rest| rest.strip_prefix('"')?.split('"').next());
+            let quoted =
+                after.filter_map(|rest| rest.strip_prefix('"')?.split('"').next());
             let is_name = |name: &&str| {
                 name.contains('-')
                     && name.chars().all(|sign| sign.is_ascii_lowercase() || sign == '-')

@@ -11,7 +11,11 @@
 //! ```
 //!
 //! `FUZZ_SEED` begins another sequence. What is found lies in `target/tmp/fuzz/`.
-#![allow(clippy::disallowed_methods, reason = "files, clock and environment are used")]
+#![allow(
+    clippy::disallowed_methods,
+    clippy::print_stdout,
+    reason = "files, clock and environment are used; a campaign says how far it came"
+)]
 
 use std::collections::BTreeMap;
 use std::fs;
@@ -25,6 +29,7 @@ use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::lists::class_sheet;
 use tourier::media::Medium;
+use tourier::product::{Plates, products};
 use tourier::read::{self, Source};
 use tourier::theme::Theme;
 use tourier::words::Words;
@@ -36,18 +41,109 @@ const MOST_BYTES: usize = 20_000;
 
 /// What readers stumble over.
 const TOKENS: &[&str] = &[
-    "0", "-1", "1/0", "0/0", "1/3", "½", "1 ½", "99999999999999999999", "1e309", "0.0001",
-    "1,5", ".", "1.", "%", "100 %", "-0 %", "°C", "°F", "{190 °C}", "{20 x 20 cm}", "{", "}",
-    "\\{", "{}", "{half of the }", " x ", " g ", " kg ", " lb ", " ml ", " cup ", " each ",
-    " batch ", "[a](b.md)", "[", "]", "(", ")", "\n", "\r\n", "\t", "\u{feff}", "\u{0}",
-    "\u{202e}", "é", "粉", "👩\u{200d}🍳", "---\n", "~~~ticket\n", "~~~\n", "## ", "# ", "> ",
-    "> [!CAUTION]\n", "- ", "1. ", "|a|b|\n|-|-|\n", "![a](../media/b.jpg)", "<script>",
-    "after: ", "uses: ", "hands: ", "wait: ", "bake: ", "sheet: ", "cut: ", "turn: ",
-    "lock-in: ", "per tray: ", "shape: ", "hold: ", "cool: ", "formula:\n", "makes: ",
-    "triangles, base 9 cm, height 24 cm", "grid, 3 strips, 2 across", "rounds 7 cm", ": ",
-    "|\n", "&a ", "*a", "!!int ", "? ", "- - ", "{a: b}", "\"", "'", "#", "@", "$", "`",
-    "2027-02-30", "2027-03-28 01:30 to 02:30", "24:00", "0 min", "5 days", "10 min + 20 s per piece",
-    "65536 pieces", "1000000 km", "0 x 0 cm", "60 x 25 cm", "-40 °C", "1000000 °C",
+    "0",
+    "-1",
+    "1/0",
+    "0/0",
+    "1/3",
+    "½",
+    "1 ½",
+    "99999999999999999999",
+    "1e309",
+    "0.0001",
+    "1,5",
+    ".",
+    "1.",
+    "%",
+    "100 %",
+    "-0 %",
+    "°C",
+    "°F",
+    "{190 °C}",
+    "{20 x 20 cm}",
+    "{",
+    "}",
+    "\\{",
+    "{}",
+    "{half of the }",
+    " x ",
+    " g ",
+    " kg ",
+    " lb ",
+    " ml ",
+    " cup ",
+    " each ",
+    " batch ",
+    "[a](b.md)",
+    "[",
+    "]",
+    "(",
+    ")",
+    "\n",
+    "\r\n",
+    "\t",
+    "\u{feff}",
+    "\u{0}",
+    "\u{202e}",
+    "é",
+    "粉",
+    "👩\u{200d}🍳",
+    "---\n",
+    "~~~ticket\n",
+    "~~~\n",
+    "## ",
+    "# ",
+    "> ",
+    "> [!CAUTION]\n",
+    "- ",
+    "1. ",
+    "|a|b|\n|-|-|\n",
+    "![a](../media/b.jpg)",
+    "<script>",
+    "after: ",
+    "uses: ",
+    "hands: ",
+    "wait: ",
+    "bake: ",
+    "sheet: ",
+    "cut: ",
+    "turn: ",
+    "lock-in: ",
+    "per tray: ",
+    "shape: ",
+    "hold: ",
+    "cool: ",
+    "formula:\n",
+    "makes: ",
+    "triangles, base 9 cm, height 24 cm",
+    "grid, 3 strips, 2 across",
+    "rounds 7 cm",
+    ": ",
+    "|\n",
+    "&a ",
+    "*a",
+    "!!int ",
+    "? ",
+    "- - ",
+    "{a: b}",
+    "\"",
+    "'",
+    "#",
+    "@",
+    "$",
+    "`",
+    "2027-02-30",
+    "2027-03-28 01:30 to 02:30",
+    "24:00",
+    "0 min",
+    "5 days",
+    "10 min + 20 s per piece",
+    "65536 pieces",
+    "1000000 km",
+    "0 x 0 cm",
+    "60 x 25 cm",
+    "-40 °C",
+    "1000000 °C",
 ];
 
 /// What has gone wrong: where, and with which text.
@@ -106,7 +202,7 @@ fn mutated(text: &str, others: &[String], chance: &mut Chance) -> String {
         let (start, end) = chance.stretch(&text);
         match chance.below(7) {
             0 => text.replace_range(start..end, ""),
-            1 => text.insert_str(end, &text[start..end].to_owned()),
+            1 => text.insert_str(start, &text[start..end].repeat(1)),
             2 => text.insert_str(start, &text[start..end].repeat(chance.below(30))),
             3 => {
                 let other = &others[chance.below(others.len())];
@@ -130,7 +226,8 @@ fn number(text: &mut String, from: usize, chance: &mut Chance) {
     let Some(start) = text[from..].find(is_digit).map(|at| from + at) else { return };
     let length = text[start..].find(|sign| !is_digit(sign));
     let end = length.map_or(text.len(), |length| start + length);
-    let numbers = ["0", "1", "2", "3", "7", "12", "1000", "123456789", "9999999999999999999"];
+    let numbers =
+        ["0", "1", "2", "3", "7", "12", "1000", "123456789", "9999999999999999999"];
     text.replace_range(start..end, chance.pick(&numbers));
 }
 
@@ -139,8 +236,12 @@ fn course(folder: &str) -> Vec<Source> {
     let mut files = Vec::new();
     for entry in walkdir::WalkDir::new(folder).sort_by_file_name().into_iter().flatten() {
         let path = entry.path();
-        let named = path.strip_prefix(folder).unwrap_or(path).to_string_lossy().into_owned();
-        if matches!(path.extension().and_then(|ending| ending.to_str()), Some("md" | "yaml")) {
+        let named =
+            path.strip_prefix(folder).unwrap_or(path).to_string_lossy().into_owned();
+        if matches!(
+            path.extension().and_then(|ending| ending.to_str()),
+            Some("md" | "yaml")
+        ) {
             let text = fs::read_to_string(path).expect("a text");
             files.push(Source { path: named, text });
         }
@@ -217,8 +318,9 @@ impl Target {
         seeds
     }
 
-    /// Reads, checks and works out the course with this text in it.
-    fn run(&self, path: &str, text: &str, plan: bool) {
+    /// Reads, checks and works out the course with this text in it; false where a fault
+    /// stops it. With `whole` classes are planned, pages filled in and a handout set too.
+    fn run(&self, path: &str, text: &str, whole: bool) -> bool {
         let mut files = self.course.clone();
         files.retain(|file| file.path != path);
         files.push(Source { path: path.to_owned(), text: (self.whole)(text) });
@@ -228,7 +330,7 @@ impl Target {
             let _ = edition.texts.position(&fault.place);
         }
         if edition.stops() {
-            return;
+            return false;
         }
         let name = path.rsplit('/').next().unwrap_or(path).trim_end_matches(".md");
         let recipes = edition.content.recipes.iter();
@@ -238,27 +340,53 @@ impl Target {
             assert!(serde_json::to_string(&sheets.base).is_ok());
             let _ = figures(&sheets.base, &WORDS);
         }
-        for class in edition.content.classes.iter().filter(|_| plan) {
-            let _ = class_sheet(class, edition.book());
+        if whole {
+            paint(&edition, path);
         }
+        true
     }
 
-    /// Runs one text; notes a panic or a long wait.
-    fn watch(&self, (path, text): (&str, &str), plan: bool, found: &mut Found) {
+    /// Whether it is slow once more: others may have kept the machine busy the first time.
+    fn is_slow(&self, path: &str, text: &str) -> bool {
+        let begun = Instant::now();
+        self.run(path, text, false);
+        begun.elapsed() > LONGEST
+    }
+
+    /// Runs one text; notes a panic or a long wait. True where no fault stopped it.
+    fn watch(&self, (path, text): (&str, &str), whole: bool, found: &mut Found) -> bool {
         let begun = Instant::now();
         let last = folder().join(format!("{}-last.txt", self.name));
         fs::write(last, text).expect("a note can be written");
-        let calm = catch_unwind(AssertUnwindSafe(|| self.run(path, text, plan))).is_ok();
-        let place = if !calm {
+        let sound = catch_unwind(AssertUnwindSafe(|| self.run(path, text, whole)));
+        let place = if sound.is_err() {
             PLACE.lock().map(|place| place.clone()).unwrap_or_default()
-        } else if begun.elapsed() > LONGEST && !plan {
+        } else if begun.elapsed() > LONGEST && !whole && self.is_slow(path, text) {
             format!("slow: {:?}", begun.elapsed())
         } else {
-            return;
+            return sound.unwrap_or(false);
         };
         let file = folder().join(format!("{}-{}.txt", self.name, found.len()));
         fs::write(file, text).expect("a note can be written");
         found.entry(place).or_insert_with(|| format!("{path}: {text}"));
+        false
+    }
+}
+
+/// Plans every class, fills in every page, and sets one handout of the recipe at `path`.
+fn paint(edition: &Edition, path: &str) {
+    for class in &edition.content.classes {
+        let _ = class_sheet(class, edition.book());
+    }
+    let theme = Theme::built_in();
+    let Some(plates) = Plates::new(edition, &WORDS) else { return };
+    let all = products(&plates, &WORDS, &theme).expect("the templates are sound");
+    let stem = path.trim_end_matches(".md");
+    let handout = all.iter().find(|product| {
+        product.path.starts_with(stem) && product.path.ends_with("student-us-letter.pdf")
+    });
+    if let Some(handout) = handout {
+        let _ = (handout.make)();
     }
 }
 
@@ -301,17 +429,17 @@ fn fuzz(name: &'static str, length: Duration) {
         target.watch((path, &text), true, &mut found);
     }
     let mut chance = Chance(variable("FUZZ_SEED").unwrap_or(1));
-    let (begun, mut count) = (Instant::now(), 0_u32);
+    let (begun, mut count, mut sound) = (Instant::now(), 0_u32, 0_u32);
     while begun.elapsed() < length {
         let (path, seed) = &target.seeds[chance.below(target.seeds.len())];
         let text = mutated(seed, &others, &mut chance);
-        // A class plan takes its time.
-        let plan = name == "class" && chance.below(20) == 0;
-        target.watch((path, &text), plan, &mut found);
+        // Plans and handouts take their time.
+        let whole = chance.below(50) == 0;
+        sound += u32::from(target.watch((path, &text), whole, &mut found));
         count += 1;
     }
     let _ = std::panic::take_hook();
-    println!("{name}: {count} texts in {:?}", begun.elapsed());
+    println!("{name}: {count} texts in {:?}, {sound} sound", begun.elapsed());
     let list: Vec<String> =
         found.iter().map(|(place, text)| format!("{place}\n{text}\n")).collect();
     assert!(list.is_empty(), "{name}:\n{}", list.join("\n"));

@@ -47,9 +47,7 @@ pub(crate) fn render(fault: &Fault, texts: &Texts, renderer: &Renderer) -> Strin
         let (lines, from, number) = lines(text, start, end);
         let span = AnnotationKind::Primary.span(start - from..end - from);
         let snippet = Snippet::source(lines).line_start(number);
-        title
-            .element(snippet.path(&*fault.place.file).annotation(span))
-            .elements(help)
+        title.element(snippet.path(&*fault.place.file).annotation(span)).elements(help)
     };
     renderer.render(&[report])
 }

@@ -132,9 +132,8 @@ impl Builder<'_> {
     /// Leaves one more level out; of the first one it says so.
     fn too_deep(&mut self, range: Range<usize>) {
         self.beyond += 1;
-        let said = |fault: &Fault| {
-            fault.name == TOO_DEEP && fault.place.file == self.place.file
-        };
+        let said =
+            |fault: &Fault| fault.name == TOO_DEEP && fault.place.file == self.place.file;
         if self.beyond > 1 || self.faults.iter().any(said) {
             return;
         }

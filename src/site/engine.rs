@@ -94,10 +94,8 @@ fn said(message: &str, template: &str) -> TemplateFault {
     let line = place.and_then(|(_, rest)| rest.split(':').next()?.parse().ok());
     let first = message.lines().next().unwrap_or(message);
     TemplateFault {
-        template: place.map_or_else(
-            || template.to_owned(),
-            |(name, _)| format!("{FOLDER}{name}"),
-        ),
+        template: place
+            .map_or_else(|| template.to_owned(), |(name, _)| format!("{FOLDER}{name}")),
         line: line.unwrap_or(0),
         message: first.trim_start_matches("error: ").to_owned(),
     }

@@ -32,8 +32,11 @@ pub(super) fn escape(text: &str) -> String {
             '>' => out.push_str("&gt;"),
             '"' => out.push_str("&quot;"),
             '\'' => out.push_str("&#39;"),
-            // A NUL may not stand in HTML at all, not even as a reference.
-            '\0' => out.push('\u{fffd}'),
+            // These may stand neither in HTML nor in XML, not even as references.
+            '\0'..='\u{8}' | '\u{b}' | '\u{c}' | '\u{e}'..='\u{1f}' => {
+                out.push('\u{fffd}');
+            }
+            '\u{7f}'..='\u{9f}' | '\u{fffe}' | '\u{ffff}' => out.push('\u{fffd}'),
             _ => out.push(sign),
         }
     }
@@ -80,8 +83,8 @@ mod tests {
     #[test]
     fn marks_become_references() {
         assert_eq!(
-            escape("<b a=\"1\">'&'\0"),
-            "&lt;b a=&quot;1&quot;&gt;&#39;&amp;&#39;\u{fffd}"
+            escape("<b a=\"1\">'&'\0\u{1}\n"),
+            "&lt;b a=&quot;1&quot;&gt;&#39;&amp;&#39;\u{fffd}\u{fffd}\n"
         );
     }
 

@@ -294,7 +294,7 @@ mod tests {
         std::fs::write(folder.join("course.yaml"), "title: a").expect("written");
         let entry = entries(&folder, 1).next().expect("one").expect("readable");
         std::fs::remove_dir_all(&folder).expect("the folder can be cleared");
-        let error = text(&entry, "course.yaml").err().expect("it is gone");
+        let error = text(&entry, "course.yaml").expect_err("it is gone");
         assert!(error.to_string().ends_with("course.yaml: it is not there"), "{error}");
     }
 }

@@ -53,7 +53,10 @@ impl Cartridge {
     pub fn inputs(&self) -> Vec<&[u8]> {
         let files =
             self.files.iter().flat_map(|file| [file.path.as_bytes(), &file.bytes]);
-        files.chain(self.media.iter().map(|medium| medium.hash.as_bytes())).collect()
+        let media = self.media.iter();
+        let media =
+            media.flat_map(|medium| [medium.name.as_bytes(), medium.hash.as_bytes()]);
+        files.chain(media).collect()
     }
 
     /// Packs it. The same content gives the same bytes.
