@@ -53,6 +53,7 @@ impl Edition {
             );
         }
         faults.extend(rings);
+        without_pantry(&mut faults);
         fault::sort(&mut faults);
         fault::limit(&mut faults);
         Self { content, texts, pantry, faults }
@@ -134,6 +135,19 @@ fn heed(found: &[Fault], content: &mut Content, faults: &mut Vec<Fault>) {
         let stem = name.split_once('.').map_or(name, |(stem, _)| stem);
         content.unread.extend([name.to_owned(), stem.to_owned()]);
         faults.retain(|fault| fault.name != "missing-file" || *fault.place.file != *path);
+    }
+}
+
+/// Where the course's pantry could not be read, nobody is told what is not in it.
+fn without_pantry(faults: &mut Vec<Fault>) {
+    let whole = ["bad-yaml", "unreadable-file"];
+    let unread = |fault: &Fault| {
+        &*fault.place.file == "pantry.yaml" && whole.contains(&fault.name)
+    };
+    if faults.iter().any(unread) {
+        let rests_on_it =
+            ["allergens-unknown", "no-density", "no-unit", "unknown-ingredient"];
+        faults.retain(|fault| !rests_on_it.contains(&fault.name));
     }
 }
 

@@ -73,7 +73,7 @@ fn faults(content: &Path) -> BTreeSet<(String, String)> {
 
 /// A copy of the ground course with the row's bad example in it.
 fn changed(row: &Row) -> std::path::PathBuf {
-    let content = Path::new(env!("CARGO_TARGET_TMPDIR")).join("faults");
+    let content = Path::new(env!("CARGO_TARGET_TMPDIR")).join("faults").join(&row.name);
     let _ = fs::remove_dir_all(&content);
     for entry in walkdir::WalkDir::new(GROUND).into_iter().flatten() {
         let to = content.join(entry.path().strip_prefix(GROUND).expect("below"));
@@ -90,6 +90,9 @@ fn changed(row: &Row) -> std::path::PathBuf {
     let file = content.join(&row.file);
     let bytes = fs::read(&file).expect("the file is there");
     let good = row.good.as_bytes();
+    if good.is_empty() {
+        return content;
+    }
     let at = bytes.windows(good.len()).position(|window| window == good);
     let at = at.unwrap_or_else(|| panic!("{}: {} is not there", row.name, row.good));
     let parts = [&bytes[..at], row.bad.as_bytes(), &bytes[at + good.len()..]];
@@ -104,6 +107,28 @@ fn each_example_is_answered_with_its_fault() {
         let found = faults(&changed(&row));
         let expected = (row.name, row.severity);
         assert!(found.contains(&expected), "{expected:?} is not in {found:?}");
+    }
+}
+
+/// One file that cannot be read is one fault: nothing else is said to be missing.
+#[test]
+fn no_fault_brings_others_along() {
+    let files = walkdir::WalkDir::new(GROUND).into_iter().flatten();
+    for entry in files.filter(|entry| entry.file_type().is_file()) {
+        let file = entry.path().strip_prefix(GROUND).expect("below").to_string_lossy();
+        for bytes in [&b"---\na: [\n---\n"[..], b"caf\xe9"] {
+            let row = Row {
+                name: "cascade".to_owned(),
+                severity: String::new(),
+                file: file.clone().into_owned(),
+                good: String::new(),
+                bad: String::new(),
+            };
+            let content = changed(&row);
+            fs::write(content.join(&*file), bytes).expect("written");
+            let found = faults(&content);
+            assert_eq!(found.len(), 1, "{file}: {found:?}");
+        }
     }
 }
 

@@ -1,5 +1,7 @@
 //! The course's own look: a colour that can be read, a logo that can be printed.
 
+use resvg::usvg::{Options, Tree};
+
 use crate::fault::{Fault, nearest};
 use crate::model::Content;
 
@@ -40,6 +42,9 @@ pub(super) fn logo(content: &Content) -> Vec<Fault> {
         return Vec::new();
     };
     let Some(svg) = content.drawings.get(&logo.value) else {
+        if content.is_unread(logo.value.rsplit('/').next().unwrap_or_default()) {
+            return Vec::new();
+        }
         let message = format!("there is no drawing `{}`", logo.value);
         let near = nearest(&logo.value, content.drawings.keys().map(String::as_str));
         let help = near.map_or_else(
@@ -49,12 +54,16 @@ pub(super) fn logo(content: &Content) -> Vec<Fault> {
         return vec![Fault::error("no-logo", &logo.place, message).help(help)];
     };
     let refused = REFUSED.iter().filter(|(sign, _)| svg.contains(sign));
-    refused
-        .map(|(_, what)| {
-            Fault::error("bad-logo", &logo.place, format!("the logo holds {what}"))
-                .help("Save it as plain SVG with its words turned into shapes.")
-        })
-        .collect()
+    let mut wrong: Vec<String> =
+        refused.map(|(_, what)| format!("the logo holds {what}")).collect();
+    if wrong.is_empty() && Tree::from_str(svg, &Options::default()).is_err() {
+        wrong.push("the logo does not read as a drawing".to_owned());
+    }
+    let fault = |message| {
+        Fault::error("bad-logo", &logo.place, message)
+            .help("Save it as plain SVG with its words turned into shapes.")
+    };
+    wrong.into_iter().map(fault).collect()
 }
 
 /// Contrast with white: (1 + 0.05) / (L + 0.05), L the relative luminance of sRGB
@@ -76,12 +85,15 @@ mod tests {
     fn faults(theme: &str) -> Vec<(&'static str, String)> {
         let source = |path: &str, text: String| Source { path: path.into(), text };
         let svg = |inner: &str| {
-            format!("<svg xmlns=\"http://www.w3.org/2000/svg\">{inner}</svg>")
+            format!(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">{inner}</svg>"
+            )
         };
         let files = [
             source("course.yaml", format!("title: c\ntheme: {{{theme}}}\n")),
             source("media/house.svg", svg("<path d=\"M0 0h9\"/>")),
             source("media/loud.svg", svg("<text>Eat</text>")),
+            source("media/torn.svg", "<svg".into()),
         ];
         let (content, texts, mut faults) = content(&files);
         faults.extend(accent(&content).into_iter().chain(logo(&content)));
@@ -103,5 +115,6 @@ mod tests {
         assert_eq!(faults("accent: \"#ffcc00\""), one("pale-accent", "\"#ffcc00\""));
         assert_eq!(faults("logo: ../x.svg"), one("no-logo", "../x.svg"));
         assert_eq!(faults("logo: media/loud.svg"), one("bad-logo", "media/loud.svg"));
+        assert_eq!(faults("logo: media/torn.svg"), one("bad-logo", "media/torn.svg"));
     }
 }
