@@ -171,11 +171,33 @@ pub(super) struct FactsArgs {
     /// The recipe's file name.
     #[arg(required_unless_present = "schema")]
     pub(super) recipe: Option<String>,
-    /// Print the JSON Schema of the facts.
-    #[arg(long)]
-    pub(super) schema: bool,
+    /// Print the JSON Schema of the facts, or of a text that you write.
+    #[arg(
+        long, value_enum, num_args = 0..=1, require_equals = true,
+        default_missing_value = "facts", value_name = "OF"
+    )]
+    pub(super) schema: Option<SchemaOf>,
     #[command(flatten)]
     pub(super) scaling: ScalingArgs,
+}
+
+/// What a schema describes.
+#[derive(Clone, Copy, ValueEnum)]
+pub(super) enum SchemaOf {
+    /// What `facts` prints.
+    Facts,
+    /// course.yaml.
+    Course,
+    /// pantry.yaml.
+    Pantry,
+    /// glossary.yaml.
+    Glossary,
+    /// A class.
+    Class,
+    /// A recipe's head.
+    Recipe,
+    /// A technique's head.
+    Technique,
 }
 
 /// A recipe and how to scale it.

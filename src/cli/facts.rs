@@ -1,14 +1,15 @@
 //! `tourier facts`: everything worked out about a recipe, as JSON.
 
+use crate::read::{Shape, schema};
 use crate::sheet::Sheet;
 
-use super::args::{Args, FactsArgs};
+use super::args::{Args, FactsArgs, SchemaOf};
 use super::{Done, Stop, open, recipe, words};
 
 /// Prints the facts, or their schema.
 pub(super) fn run(args: &Args, options: &FactsArgs) -> Done {
-    if options.schema {
-        return print(&schemars::schema_for!(Sheet));
+    if let Some(of) = options.schema {
+        return schema_of(of);
     }
     let (edition, theme) = open(args)?;
     let words = words(&theme, &edition)?;
@@ -18,6 +19,21 @@ pub(super) fn run(args: &Args, options: &FactsArgs) -> Done {
         .sheet(recipe, &options.scaling.scaling()?, &words)
         .map_err(|reason| Stop::Use(format!("`{name}` cannot be scaled so: {reason}")))?;
     print(&sheet)
+}
+
+/// Prints a schema: the facts' own, or that of a text.
+fn schema_of(of: SchemaOf) -> Done {
+    let shape = match of {
+        SchemaOf::Facts => return print(&schemars::schema_for!(Sheet)),
+        SchemaOf::Course => Shape::Course,
+        SchemaOf::Pantry => Shape::Pantry,
+        SchemaOf::Glossary => Shape::Glossary,
+        SchemaOf::Class => Shape::Class,
+        SchemaOf::Recipe => Shape::Recipe,
+        SchemaOf::Technique => Shape::Technique,
+    };
+    print!("{}", schema(shape));
+    Ok(())
 }
 
 fn print(value: &impl serde::Serialize) -> Done {

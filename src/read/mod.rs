@@ -12,6 +12,7 @@ mod picture;
 mod prose;
 mod quantity;
 mod recipe;
+mod schema;
 mod technique;
 mod ticket;
 mod yaml;
@@ -24,6 +25,7 @@ pub(crate) use amount::quantity as amount_of;
 pub(crate) use class::{clock, moment};
 pub(crate) use quantity::{size as size_of, temperature, tin};
 pub(crate) use recipe::density;
+pub use schema::{Shape, schema};
 
 /// One file of the content folder.
 #[derive(Clone, Debug)]

@@ -1,0 +1,123 @@
+//! The shapes of the YAML files and heads as JSON Schema (draft 2020-12), so that editors
+//! complete and check while someone types. They know the keys and the plainest shapes; what
+//! a value means only the readers know.
+
+/// A kind of text that has a schema.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shape {
+    /// `course.yaml`.
+    Course,
+    /// `pantry.yaml`.
+    Pantry,
+    /// `glossary.yaml`.
+    Glossary,
+    /// A class.
+    Class,
+    /// The head of a recipe.
+    Recipe,
+    /// The head of a technique.
+    Technique,
+}
+
+/// The schema of a kind of text, as JSON.
+pub fn schema(shape: Shape) -> &'static str {
+    match shape {
+        Shape::Course => include_str!("schema/course.json"),
+        Shape::Pantry => include_str!("schema/pantry.json"),
+        Shape::Glossary => include_str!("schema/glossary.json"),
+        Shape::Class => include_str!("schema/class.json"),
+        Shape::Recipe => include_str!("schema/recipe.json"),
+        Shape::Technique => include_str!("schema/technique.json"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::read::{Source, content};
+
+    /// The keys that a reader knows, from what it says to one that it does not.
+    fn known(path: &str, text: &str) -> Vec<String> {
+        let source = Source { path: path.into(), text: text.into() };
+        let faults = content(&[source]).2;
+        let unknown = faults.into_iter().find(|fault| fault.name == "unknown-key");
+        let help = unknown.and_then(|fault| fault.help).unwrap_or_default();
+        let list = help.trim_start_matches("Known here: ").trim_end_matches('.');
+        let mut keys: Vec<String> = list.split(", ").map(str::to_owned).collect();
+        keys.sort();
+        keys
+    }
+
+    /// The keys of the schema at this pointer.
+    fn keys(shape: Shape, pointer: &str) -> Vec<String> {
+        let schema: serde_json::Value =
+            serde_json::from_str(schema(shape)).expect("a schema is JSON");
+        let at = schema.pointer(pointer).and_then(|at| at.as_object());
+        let mut keys: Vec<String> =
+            at.into_iter().flatten().map(|(k, _)| k.clone()).collect();
+        keys.sort();
+        keys
+    }
+
+    #[test]
+    fn schemas_know_the_readers_keys() {
+        const ODD: &str = "qqqqqqqq: 1";
+        let head = format!("---\n{ODD}\n---\n");
+        for (path, text, shape, pointer) in [
+            ("course.yaml", ODD, Shape::Course, "/properties"),
+            (
+                "course.yaml",
+                "kit: {qqqqqqqq: 1}",
+                Shape::Course,
+                "/properties/kit/properties",
+            ),
+            (
+                "course.yaml",
+                "room: {qqqqqqqq: 1}",
+                Shape::Course,
+                "/properties/room/properties",
+            ),
+            (
+                "course.yaml",
+                "theme: {qqqqqqqq: 1}",
+                Shape::Course,
+                "/properties/theme/properties",
+            ),
+            (
+                "course.yaml",
+                "lessons:\n  - qqqqqqqq: 1\n    title: a",
+                Shape::Course,
+                "/properties/lessons/items/properties",
+            ),
+            (
+                "pantry.yaml",
+                "a: {qqqqqqqq: 1}",
+                Shape::Pantry,
+                "/additionalProperties/properties",
+            ),
+            (
+                "glossary.yaml",
+                "a: {qqqqqqqq: 1, means: b}",
+                Shape::Glossary,
+                "/additionalProperties/anyOf/1/properties",
+            ),
+            ("classes/a.yaml", ODD, Shape::Class, "/properties"),
+            (
+                "classes/a.yaml",
+                "makes:\n  - qqqqqqqq: 1\n    recipe: a",
+                Shape::Class,
+                "/properties/makes/items/properties",
+            ),
+            ("recipes/a.md", &head, Shape::Recipe, "/properties"),
+            ("techniques/a.md", &head, Shape::Technique, "/properties"),
+            (
+                "techniques/a.md",
+                "---\ndrawing:\n  - qqqqqqqq: 1\n---\n",
+                Shape::Technique,
+                "/properties/drawing/items/properties",
+            ),
+        ] {
+            assert_eq!(keys(shape, pointer), known(path, text), "{path} {pointer}");
+        }
+    }
+}
