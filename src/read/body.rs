@@ -7,7 +7,7 @@ use pulldown_cmark::{CodeBlockKind, Event, HeadingLevel, Parser, Tag, TagEnd};
 
 use crate::fault::{Fault, Place, Placed};
 
-use super::prose;
+use super::{prose, readable};
 
 /// The head of a file: its YAML, and where the body begins.
 pub(super) struct Head<'a> {
@@ -111,7 +111,7 @@ fn words(events: &mut Events) -> String {
             _ => {}
         }
     }
-    words.trim().to_owned()
+    readable(words.trim())
 }
 
 fn ticket(events: &mut Events, place: &Place, fence: &Range<usize>) -> Placed<String> {

@@ -127,6 +127,13 @@ impl Reader {
     }
 }
 
+/// Text without signs that stand in no page, feed or calendar, and that only a code such as
+/// `&#1;` or `"\x01"` can have brought in: the sign for an unreadable one stands instead.
+fn readable(text: &str) -> String {
+    let is_hidden = |sign: char| sign.is_control() && !matches!(sign, '\n' | '\r' | '\t');
+    text.replace(is_hidden, "\u{fffd}")
+}
+
 /// Folder, name without ending, and ending of a path.
 fn parts_of(path: &str) -> (&str, &str, &str) {
     let (folder, file) = path.rsplit_once('/').unwrap_or(("", path));

@@ -10,7 +10,7 @@ use pulldown_cmark::{BlockQuoteKind, Event, Options, Parser, Tag, TagEnd};
 use crate::fault::{Fault, Place, Placed};
 use crate::model::{Block, Brace, Inline, Shown};
 
-use super::picture;
+use super::{picture, readable};
 
 /// Nesting of lists and quotations beyond this is a fault.
 const DEEPEST: usize = 12;
@@ -238,7 +238,7 @@ impl Builder<'_> {
         if let Some(Frame::Code(code)) = self.stack.last_mut() {
             code.push_str(&text);
         } else {
-            self.run.push(Piece { text, range });
+            self.run.push(Piece { text: readable(&text), range });
         }
     }
 

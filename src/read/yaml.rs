@@ -10,6 +10,8 @@ use serde_yaml::{Location, Spanned};
 
 use crate::fault::{Fault, Place, Placed};
 
+use super::readable;
+
 /// Nesting beyond this is refused: no course needs it.
 const DEEPEST: usize = 16;
 /// More values than this in one file are refused.
@@ -133,7 +135,7 @@ impl Placer<'_> {
         let place = self.place(raw.defined);
         let node = match raw.value {
             Raw::Plain => self.scalar(&place),
-            Raw::Text(text) => Node::Text(text),
+            Raw::Text(text) => Node::Text(readable(&text)),
             Raw::List(items) => {
                 Node::List(items.into_iter().map(|item| self.node(item)).collect())
             }
@@ -153,7 +155,7 @@ impl Placer<'_> {
         if value.place.start == value.place.end {
             value.place = place.clone();
         }
-        (Placed::new(key.value, place), value)
+        (Placed::new(readable(&key.value), place), value)
     }
 
     fn scalar(&self, place: &Place) -> Node {
@@ -269,6 +271,12 @@ mod tests {
             text[fault.place.start..fault.place.end].contains("summary"),
             "{fault:?}"
         );
+    }
+
+    #[test]
+    fn hidden_signs_are_shown() {
+        let Node::Map(entries) = tree("a: \"b\\x01c\"\n").value else { panic!("a map") };
+        assert_eq!(entries[0].1.value, Node::Text("b\u{fffd}c".into()));
     }
 
     #[test]
