@@ -38,8 +38,8 @@ pub(crate) fn render(fault: &Fault, texts: &Texts, renderer: &Renderer) -> Strin
     };
     let text = texts.text(&fault.place.file);
     let title = level.primary_title(fault.message.as_str()).id(fault.name);
-    let end = fault.place.end.min(text.len());
-    let start = fault.place.start.min(end);
+    let end = text.floor_char_boundary(fault.place.end);
+    let start = text.floor_char_boundary(fault.place.start.min(end));
     let help = fault.help.as_deref().map(|help| Level::HELP.message(help));
     let report = if text.is_empty() {
         title.element(annotate_snippets::Origin::path(&*fault.place.file)).elements(help)
