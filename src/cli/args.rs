@@ -58,6 +58,9 @@ impl Color {
 /// The commands.
 #[derive(Subcommand)]
 pub(super) enum Command {
+    /// Write a small course to begin from, into a new folder.
+    #[command(after_help = "Example: tourier start content")]
+    Start(StartArgs),
     /// Check everything, then write the site and every handout; only what changed is made.
     #[command(after_help = "Example: tourier publish --to output")]
     Publish(PublishArgs),
@@ -98,6 +101,13 @@ pub(super) enum As {
     Text,
     /// For programs.
     Json,
+}
+
+/// `start`.
+#[derive(ClapArgs)]
+pub(super) struct StartArgs {
+    /// The folder to write the course into; a new one, or one with nothing in it.
+    pub(super) dir: PathBuf,
 }
 
 /// `publish`.

@@ -15,6 +15,7 @@ mod proof;
 mod publish;
 mod scale;
 mod show;
+mod start;
 mod timetable;
 
 use std::path::Path;
@@ -67,6 +68,7 @@ fn stop(code: u8, message: &str) -> ExitCode {
 
 fn command(args: &Args) -> Done {
     match &args.command {
+        Command::Start(options) => start::run(args, options),
         Command::Publish(options) => publish::run(args, options),
         Command::Handout(options) => handout::run(args, options),
         Command::Proof(options) => proof::run(args, options),

@@ -4,10 +4,12 @@ mod load;
 mod manifest;
 mod publish;
 mod stage;
+mod vacant;
 mod write;
 
 pub use load::{load, media, theme};
 pub use publish::{Outcome, PublishError, publish};
+pub use vacant::is_vacant;
 pub use write::save;
 
 use std::path::{Path, PathBuf};
