@@ -9,6 +9,7 @@ use std::sync::Arc;
 
 use sha2::{Digest, Sha256};
 
+use crate::changes;
 use crate::draw::{Figure, demo, figures, png, social};
 use crate::edition::Edition;
 use crate::media::{Medium, resized};
@@ -90,7 +91,11 @@ impl Plates {
             .content
             .recipes
             .iter()
-            .filter_map(|recipe| edition.sheets(recipe, words).ok())
+            .filter_map(|recipe| {
+                let mut sheets = edition.sheets(recipe, words).ok()?;
+                sheets.base.since = changes::since(edition, recipe, words);
+                Some(sheets)
+            })
             .collect();
         let techniques = edition.techniques(words);
         let figures = drawings(&recipes, &techniques, words);
