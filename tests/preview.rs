@@ -67,7 +67,8 @@ impl Preview {
         let mut line = String::new();
         let out = run.stdout.take().expect("its output is read");
         BufReader::new(out).read_line(&mut line).expect("it says where it is");
-        let port = line.split("127.0.0.1:").nth(1).and_then(|rest| rest.split('/').next());
+        let port =
+            line.split("127.0.0.1:").nth(1).and_then(|rest| rest.split('/').next());
         let port = port.and_then(|port| port.parse().ok()).expect("a port");
         Self { run, port, content }
     }
@@ -90,7 +91,10 @@ impl Preview {
     }
 
     fn get(&self, path: &str) -> Answer {
-        self.send(&format!("GET {path} HTTP/1.1\r\nHost: localhost:{}\r\n\r\n", self.port))
+        self.send(&format!(
+            "GET {path} HTTP/1.1\r\nHost: localhost:{}\r\n\r\n",
+            self.port
+        ))
     }
 
     /// Asks until the answer is as wanted.
@@ -171,7 +175,12 @@ fn strangers_are_refused() {
         ("421", "GET / HTTP/1.1\r\n\r\n".to_owned()),
         ("405", format!("POST / HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n")),
         ("400", format!("GET /../course.yaml HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n")),
-        ("400", format!("GET /%2e%2e/%2e%2e/etc/passwd HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n")),
+        (
+            "400",
+            format!(
+                "GET /%2e%2e/%2e%2e/etc/passwd HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n"
+            ),
+        ),
         ("400", format!("GET //etc/passwd HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n")),
         ("404", format!("GET /course.yaml HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n")),
         ("400", "nonsense\r\n\r\n".to_owned()),
@@ -228,7 +237,8 @@ fn a_course_that_is_faulty_from_the_start_shows_its_faults() {
 fn a_port_in_use_is_named() {
     let taken = std::net::TcpListener::bind("127.0.0.1:0").expect("a port");
     let port = taken.local_addr().expect("known").port().to_string();
-    let answer = common::tourier(Path::new(common::COURSE), &["preview", "--port", &port]);
+    let answer =
+        common::tourier(Path::new(common::COURSE), &["preview", "--port", &port]);
     assert_eq!(answer.code, 2, "{}", answer.err);
     assert!(answer.err.contains("is in use"), "{}", answer.err);
 }

@@ -14,7 +14,8 @@ fn said(arguments: &[&str]) -> String {
 
 #[test]
 fn the_version_names_the_pantrys_source() {
-    let version = concat!("tourier ", env!("CARGO_PKG_VERSION"), " (pantry: USDA SR28)\n");
+    let version =
+        concat!("tourier ", env!("CARGO_PKG_VERSION"), " (pantry: USDA SR28)\n");
     assert_eq!(said(&["--version"]), version);
 }
 

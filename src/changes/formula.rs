@@ -15,12 +15,11 @@ const NEAR: (i64, i64) = (1, 100);
 /// The lines that differ, in the order of the new formula, then those left out.
 pub(super) fn changes(pair: &Pair) -> Vec<Change> {
     let (old, new) = (&pair.old.work.formula, &pair.new.work.formula);
-    let now = new.lines.iter().enumerate().flat_map(|(at, line)| {
-        match partner(at, new, old) {
+    let now =
+        new.lines.iter().enumerate().flat_map(|(at, line)| match partner(at, new, old) {
             Some(before) => both(pair, before, line),
             None => vec![appears(pair, line, "added")],
-        }
-    });
+        });
     let gone = old.lines.iter().enumerate();
     let gone = gone.filter(|(at, _)| partner(*at, old, new).is_none());
     now.chain(gone.map(|(_, line)| appears(pair, line, "removed"))).collect()
@@ -34,9 +33,8 @@ fn partner<'a, 'b>(
     there: &'b Formula<'a>,
 ) -> Option<&'b Weighed<'a>> {
     let line = &here.lines[at];
-    let same = |other: &&Weighed| {
-        other.section == line.section && other.title() == line.title()
-    };
+    let same =
+        |other: &&Weighed| other.section == line.section && other.title() == line.title();
     let nth = here.lines[..at].iter().filter(same).count();
     there.lines.iter().filter(same).nth(nth)
 }

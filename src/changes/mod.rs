@@ -155,7 +155,8 @@ pub fn since(edition: &Edition, recipe: &Recipe, words: &Words) -> Option<Since>
         .filter(|change| change.about != "words")
         .map(|change| change.text)
         .collect();
-    let folder = edition.content.course.as_ref()?.since.as_ref()?.value.rsplit('/').next();
+    let folder =
+        edition.content.course.as_ref()?.since.as_ref()?.value.rsplit('/').next();
     let name = past.content.course.as_ref().and_then(|course| course.edition.clone());
     let edition = name.or_else(|| folder.map(str::to_owned))?;
     (!changes.is_empty()).then_some(Since { edition, changes })

@@ -63,9 +63,8 @@ fn head(pair: &Pair) -> Vec<Change> {
     let makes = (pair.old.sheet.scale.makes.clone(), pair.new.sheet.scale.makes.clone());
     let loss = (percent(&old.loss), percent(&new.loss));
     let temperature = old.dough_temperature.as_ref().zip(new.dough_temperature.as_ref());
-    let temperature = temperature.map(|(old, new)| {
-        (show::temperature(&old.value), show::temperature(&new.value))
-    });
+    let temperature = temperature
+        .map(|(old, new)| (show::temperature(&old.value), show::temperature(&new.value)));
     let tin = |tin: &crate::model::Recipe| tin.tin.as_ref().map(|tin| tin.value.clone());
     let tins = (tin(old) != tin(new))
         .then(|| Change::new("tin", Label::same(pair.words.get("change-tin"))));

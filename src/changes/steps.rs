@@ -93,8 +93,9 @@ fn step(pair: &Pair, old: &StepSheet, new: &StepSheet, fan: bool) -> Vec<Change>
         .filter(|key| !DERIVED.contains(key) && (fan || *key != "fan"))
         .filter_map(|key| Some((about(key), row(pair, key, old, new)?)));
     let texts = [name].into_iter().flatten().chain(rows).chain(reworded(pair, old, new));
-    let place = |(about, text)| {
-        Change { step: Some(new.step.clone()), ..Change::new(about, text) }
+    let place = |(about, text)| Change {
+        step: Some(new.step.clone()),
+        ..Change::new(about, text)
     };
     texts.map(place).collect()
 }
@@ -148,19 +149,17 @@ fn row(pair: &Pair, key: &str, old: &StepSheet, new: &StepSheet) -> Option<Label
         (None, Some(new)) => {
             Some(fill(pair.words, "change-row-added", &[("new", &new), more[0], more[1]]))
         }
-        (Some(old), None) => {
-            Some(fill(pair.words, "change-row-removed", &[("old", &old), more[0], more[1]]))
-        }
+        (Some(old), None) => Some(fill(
+            pair.words,
+            "change-row-removed",
+            &[("old", &old), more[0], more[1]],
+        )),
         (None, None) => None,
     }
 }
 
 /// Another cue, or another text.
-fn reworded(
-    pair: &Pair,
-    old: &StepSheet,
-    new: &StepSheet,
-) -> Vec<(&'static str, Label)> {
+fn reworded(pair: &Pair, old: &StepSheet, new: &StepSheet) -> Vec<(&'static str, Label)> {
     let step = Label::same(&*new.title);
     let mut texts = Vec::new();
     if old.until != new.until

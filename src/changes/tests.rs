@@ -144,7 +144,8 @@ fn a_step_with_another_name_is_not_a_new_step() {
         metric(&[("## Rest", "## Let it rise")]),
         ["the step Rest is now called Let it rise"]
     );
-    let two = [("## Bake", "## Cool the oven\n~~~ticket\nwait: 5 min\n~~~\nDo.\n\n## Bake")];
+    let two =
+        [("## Bake", "## Cool the oven\n~~~ticket\nwait: 5 min\n~~~\nDo.\n\n## Bake")];
     let found = metric(&two);
     assert_eq!(found[0], "new step: Cool the oven");
 }

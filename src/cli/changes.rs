@@ -7,7 +7,7 @@ use crate::edition::Edition;
 use crate::sheet::Units;
 
 use super::args::{Args, As, ChangesArgs};
-use super::{Done, Stop, open_in, show, words};
+use super::{Done, Stop, open_in, say, show, words};
 
 /// Prints the differences. An edition with an error has no sheets to compare.
 pub(super) fn run(args: &Args, options: &ChangesArgs) -> Done {
@@ -18,14 +18,13 @@ pub(super) fn run(args: &Args, options: &ChangesArgs) -> Done {
     let metric = new.content.course.as_ref().is_none_or(|course| course.metric_first);
     let own = if metric { Units::Metric } else { Units::Us };
     let units = options.units.map_or(own, Units::from);
-    match options.form {
-        As::Text => print!("{}", text(&changes, units)),
-        As::Json => {
-            let json = serde_json::to_string_pretty(&changes);
-            println!("{}", json.map_err(|error| Stop::Machine(error.to_string()))?);
-        }
-    }
-    Ok(())
+    let text = match options.form {
+        As::Text => text(&changes, units),
+        As::Json => serde_json::to_string_pretty(&changes)
+            .map(|json| json + "\n")
+            .map_err(|error| Stop::Machine(error.to_string()))?,
+    };
+    say(text.as_bytes())
 }
 
 /// An edition without errors.

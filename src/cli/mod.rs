@@ -21,6 +21,7 @@ mod show;
 mod start;
 mod timetable;
 
+use std::io::{ErrorKind, Write};
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -69,6 +70,16 @@ fn stop(code: u8, message: &str) -> ExitCode {
     ExitCode::from(code)
 }
 
+/// Writes a result to standard output. A reader that has seen enough is no fault.
+fn say(text: &[u8]) -> Done {
+    match std::io::stdout().lock().write_all(text) {
+        Err(error) if error.kind() != ErrorKind::BrokenPipe => {
+            Err(Stop::Machine(format!("cannot write the answer: {error}")))
+        }
+        _ => Ok(()),
+    }
+}
+
 fn command(args: &Args) -> Done {
     match &args.command {
         Command::Start(options) => start::run(args, options),
@@ -93,10 +104,7 @@ fn open(args: &Args) -> Result<(Edition, Theme), Stop> {
 }
 
 /// Likewise a content folder that was named otherwise.
-fn open_in(
-    theme: Option<&Path>,
-    content: &Path,
-) -> Result<(Edition, Theme), Stop> {
+fn open_in(theme: Option<&Path>, content: &Path) -> Result<(Edition, Theme), Stop> {
     let theme = store::theme(theme)?;
     let (sources, mut faults) = store::load(content)?;
     let (media, found) = store::media(content)?;

@@ -15,7 +15,8 @@ use super::{Done, Stop, open_in, show, words};
 
 /// Serves until Ctrl-C.
 pub(super) fn run(args: &Args, options: &PreviewArgs) -> Done {
-    let listener = Preview::listen(options.port).map_err(|error| taken(&error, options))?;
+    let listener =
+        Preview::listen(options.port).map_err(|error| taken(&error, options))?;
     let port = listener.local_addr().map_err(machine)?.port();
     let mut folders = vec![args.content.clone()];
     folders.extend(args.theme.clone());

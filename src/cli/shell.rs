@@ -8,13 +8,13 @@ use clap_complete::generate;
 use clap_mangen::Man;
 
 use super::args::{Args, CompletionsArgs};
-use super::{Done, Stop};
+use super::{Done, Stop, say};
 
 /// Prints the completions for a shell.
 pub(super) fn completions(options: &CompletionsArgs) -> Done {
     let mut text = Vec::new();
     generate(options.shell, &mut Args::command(), "tourier", &mut text);
-    print(&text)
+    say(&text)
 }
 
 /// Prints the manual page, with a section for each command.
@@ -27,7 +27,7 @@ pub(super) fn manual() -> Done {
         commands.cloned().try_for_each(|one| section(&one, &mut text))
     });
     written.map_err(|error| Stop::Machine(error.to_string()))?;
-    print(&text)
+    say(&text)
 }
 
 /// One command's part of the page: its name, what it does, how it is written, its options
@@ -48,9 +48,4 @@ fn section(command: &clap::Command, text: &mut Vec<u8>) -> std::io::Result<()> {
         }
     }
     Ok(())
-}
-
-fn print(text: &[u8]) -> Done {
-    let written = std::io::stdout().lock().write_all(text);
-    written.map_err(|error| Stop::Machine(format!("cannot write: {error}")))
 }

@@ -41,9 +41,15 @@ impl Answer {
 
     /// Writes the answer; only its head where `head` says so.
     pub(super) fn write(&self, to: &mut impl Write, head: bool) -> io::Result<()> {
-        let place = self.place.as_ref().map(|place| format!("Location: {}\r\n", coded(place)));
+        let place =
+            self.place.as_ref().map(|place| format!("Location: {}\r\n", coded(place)));
         let length = self.body.len();
-        write!(to, "{}Content-Length: {length}\r\n{}\r\n", start(self.status, self.kind), place.unwrap_or_default())?;
+        write!(
+            to,
+            "{}Content-Length: {length}\r\n{}\r\n",
+            start(self.status, self.kind),
+            place.unwrap_or_default()
+        )?;
         if !head {
             to.write_all(&self.body)?;
         }

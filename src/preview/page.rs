@@ -74,7 +74,9 @@ mod tests {
     #[test]
     fn a_page_is_watched_and_otherwise_as_published() {
         let page = shown(PAGE, "a1", &[]);
-        assert!(page.contains("<script src=\"/.preview/preview.js\" data-mark=\"a1\" defer>"));
+        assert!(
+            page.contains("<script src=\"/.preview/preview.js\" data-mark=\"a1\" defer>")
+        );
         assert!(page.ends_with("<body><p>Rolls</p></body></html>"), "{page}");
         assert!(!page.contains("<details"));
     }

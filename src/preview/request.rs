@@ -129,7 +129,8 @@ mod tests {
         ] {
             assert_eq!(get(target), Err(Refusal::Path), "{target}");
         }
-        for target in ["/%", "/%f", "/%zz", "/%+1", "/%ff", "http://127.0.0.1:8000/", "*"] {
+        for target in ["/%", "/%f", "/%zz", "/%+1", "/%ff", "http://127.0.0.1:8000/", "*"]
+        {
             assert_eq!(get(target), Err(Refusal::Unclear), "{target}");
         }
     }

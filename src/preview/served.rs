@@ -1,20 +1,22 @@
 //! One edition in memory. What it is made of refers to itself in many places, so it lives
 //! on the stack of a thread of its own, which makes files as they are ordered and ends
-//! when nobody can order any more.
+//! when nobody can order any more. Its pages are there first; what is printed and what is
+//! planned follows while they are looked at.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::sync::mpsc::{Receiver, Sender, channel};
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
-use crate::product::{Plates, Product, class_products, products};
+use crate::product::{Plates, Product, class_products, pages, papers};
+use crate::site::TemplateFault;
 
 use super::{Open, Opened};
 
 /// Files that can be made at once: a plan that takes its time must not hold up a page.
 const HANDS: usize = 4;
 
-/// A file's bytes; the reason where it cannot be made.
-pub(super) type Made = Result<Arc<Vec<u8>>, String>;
+/// A file's bytes; none where there is no such file; the reason where it cannot be made.
+pub(super) type Made = Result<Option<Arc<Vec<u8>>>, String>;
 
 /// Files made, by path, with the key of what each was made from.
 pub(super) type Kept = Mutex<BTreeMap<String, (String, Arc<Vec<u8>>)>>;
@@ -24,8 +26,6 @@ type Order = (String, Sender<Made>);
 
 /// An edition that files can be ordered from.
 pub(super) struct Served {
-    /// Every file that it has.
-    paths: BTreeSet<String>,
     orders: Mutex<Sender<Order>>,
 }
 
@@ -37,15 +37,16 @@ impl Served {
     pub(super) fn start(open: Arc<Open>, kept: Arc<Kept>) -> Result<Self, Vec<String>> {
         let (orders, taken) = channel();
         let (ready, wait) = channel();
-        std::thread::spawn(move || live(&open, &kept, &ready, taken));
+        std::thread::spawn(move || {
+            let sent = ready.clone();
+            if let Err(faults) = live(&open, &kept, &ready, taken) {
+                // Nobody waits any more where the preview was stopped.
+                let _ = sent.send(Err(faults));
+            }
+        });
         let lost = |_| vec!["the preview broke while it made this edition".to_owned()];
-        let paths = wait.recv().map_err(lost)??;
-        Ok(Self { paths, orders: Mutex::new(orders) })
-    }
-
-    /// Whether it has such a file.
-    pub(super) fn has(&self, path: &str) -> bool {
-        self.paths.contains(path)
+        wait.recv().map_err(lost)??;
+        Ok(Self { orders: Mutex::new(orders) })
     }
 
     /// Orders a file and waits for it.
@@ -58,58 +59,81 @@ impl Served {
     }
 }
 
-/// The life of an edition: it says what it has, or why it is none, then makes files.
+/// The life of an edition: it says that it is ready, or why it is none, then makes files.
 fn live(
     open: &Open,
     kept: &Kept,
-    ready: &Sender<Result<BTreeSet<String>, Vec<String>>>,
+    ready: &Sender<Result<(), Vec<String>>>,
     orders: Receiver<Order>,
-) {
-    let failed = |faults| {
-        // Nobody waits any more where the preview was stopped.
-        let _ = ready.send(Err(faults));
-    };
-    let Opened { edition, theme, words, faults } = match open() {
-        Ok(opened) => opened,
-        Err(reason) => return failed(vec![reason]),
-    };
-    let plates = Plates::new(&edition, &words).filter(|_| !edition.stops());
-    let Some(mut plates) = plates else { return failed(faults) };
+) -> Result<(), Vec<String>> {
+    let opened = open().map_err(|reason| vec![reason])?;
+    let Opened { edition, theme, words, faults } = opened;
+    let plates = if edition.stops() { None } else { Plates::new(&edition, &words) };
+    let mut plates = plates.ok_or(faults)?;
     // A page that a browser keeps for later would not show what was saved since.
     plates.course.offline = false;
-    let mut all = match products(&plates, &words, &theme) {
-        Ok(all) => all,
-        Err(fault) => {
-            let (file, line) = (&fault.template, fault.line);
-            return failed(vec![format!("{file}:{line}: {}", fault.message)]);
-        }
+    let first = pages(&plates, &words, &theme).map_err(|fault| vec![template(&fault)])?;
+    let later = || {
+        let mut later =
+            papers(&plates, &words, &theme).map_err(|fault| template(&fault))?;
+        later.extend(class_products(&edition, &plates, &words, &theme));
+        Ok(by_path(later))
     };
-    all.extend(class_products(&edition, &plates, &words, &theme));
-    let by_path: BTreeMap<&str, &Product> =
-        all.iter().map(|product| (product.path.as_str(), product)).collect();
-    let paths = by_path.keys().map(|path| (*path).to_owned()).collect();
-    if ready.send(Ok(paths)).is_ok() {
-        work(&by_path, kept, &Mutex::new(orders));
+    if ready.send(Ok(())).is_ok() {
+        let shelf = Shelf { first: by_path(first), later: OnceLock::new() };
+        work(&shelf, &later, kept, &Mutex::new(orders));
     }
+    Ok(())
 }
 
-/// Makes what is ordered, several at once, until no order can come any more.
-fn work(all: &BTreeMap<&str, &Product>, kept: &Kept, orders: &Mutex<Receiver<Order>>) {
+/// A fault in a page template, as text.
+fn template(fault: &TemplateFault) -> String {
+    format!("{}:{}: {}", fault.template, fault.line, fault.message)
+}
+
+type Products<'a> = BTreeMap<String, Product<'a>>;
+
+fn by_path(products: Vec<Product>) -> Products {
+    products.into_iter().map(|product| (product.path.clone(), product)).collect()
+}
+
+/// What can be made: pages, and what is worked out after them.
+struct Shelf<'a> {
+    first: Products<'a>,
+    later: OnceLock<Result<Products<'a>, String>>,
+}
+
+/// Works out `later`, and makes what is ordered, several at once, until no order can come
+/// any more.
+fn work<'a>(
+    shelf: &Shelf<'a>,
+    later: &(dyn Fn() -> Result<Products<'a>, String> + Sync),
+    kept: &Kept,
+    orders: &Mutex<Receiver<Order>>,
+) {
     let next = || orders.lock().unwrap_or_else(PoisonError::into_inner).recv();
+    let find = |path: &str| -> Made {
+        let made = |product: &Product| make(product, kept).map(Some);
+        if let Some(product) = shelf.first.get(path) {
+            return made(product);
+        }
+        let later = shelf.later.get_or_init(later).as_ref().map_err(Clone::clone)?;
+        later.get(path).map_or(Ok(None), made)
+    };
     let hand = || {
         while let Ok((path, give)) = next() {
-            let made = all.get(path.as_str()).map(|product| make(product, kept));
             // A browser that went away needs no answer.
-            let _ = give.send(made.unwrap_or_else(|| Err("there is no such file".into())));
+            let _ = give.send(find(&path));
         }
     };
     std::thread::scope(|scope| {
         (0..HANDS).for_each(|_| drop(scope.spawn(hand)));
+        shelf.later.get_or_init(later);
     });
 }
 
 /// A file as it was kept, or made now and kept.
-fn make(product: &Product, kept: &Kept) -> Made {
+fn make(product: &Product, kept: &Kept) -> Result<Arc<Vec<u8>>, String> {
     let all = || kept.lock().unwrap_or_else(PoisonError::into_inner);
     let there = all().get(&product.path).cloned();
     if let Some((key, bytes)) = there

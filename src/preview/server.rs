@@ -6,11 +6,11 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Duration;
 
+use super::Preview;
 use super::answer::{Answer, start};
 use super::page::{self, OWN};
 use super::request::{self, LARGEST, Refusal, Request};
 use super::served::Served;
-use super::Preview;
 
 /// More calls than this at once are not taken.
 const MOST_CALLS: usize = 100;
@@ -89,41 +89,52 @@ fn answer(preview: &Preview, path: &str) -> Answer {
     drop(show);
     match served {
         Some(served) => file(&served, path, (&mark, &faults)),
-        None => {
-            Answer::page("503 Service Unavailable", page::alone(&mark, &faults))
-        }
+        None => Answer::page("503 Service Unavailable", page::alone(&mark, &faults)),
     }
 }
 
 /// A file of the edition. A folder stands for the page in it.
 fn file(served: &Served, path: &str, over: (&str, &[String])) -> Answer {
-    let page = format!("{path}index.html");
-    if path.is_empty() || path.ends_with('/') {
-        return found(served, &page, over);
+    let name = if path.is_empty() || path.ends_with('/') {
+        format!("{path}index.html")
+    } else {
+        path.to_owned()
+    };
+    match served.order(&name) {
+        Ok(Some(bytes)) => found(&name, "200 OK", &bytes, over),
+        Ok(None) => missing(served, path, over),
+        Err(reason) => {
+            let remark = format!("{name} cannot be made: {reason}");
+            Answer::remark("500 Internal Server Error", &remark)
+        }
     }
-    let folder = format!("{path}/");
-    if !served.has(path) && served.has(&format!("{folder}index.html")) {
-        return Answer::moved(&folder);
-    }
-    found(served, path, over)
 }
 
-fn found(served: &Served, path: &str, over: (&str, &[String])) -> Answer {
-    let (path, status) = if served.has(path) {
-        (path, "200 OK")
-    } else {
-        (MISSING, "404 Not Found")
-    };
-    match served.order(path) {
-        Ok(bytes) if path.ends_with(".html") => {
-            let text = String::from_utf8_lossy(&bytes);
-            Answer::page(status, page::shown(&text, over.0, over.1))
-        }
-        Ok(bytes) => Answer::file(path, bytes.to_vec()),
-        Err(reason) => Answer::remark(
-            "500 Internal Server Error",
-            &format!("{path} cannot be made: {reason}"),
-        ),
+fn found(
+    path: &str,
+    status: &'static str,
+    bytes: &[u8],
+    over: (&str, &[String]),
+) -> Answer {
+    if !path.ends_with(".html") {
+        return Answer::file(path, bytes.to_vec());
+    }
+    let text = String::from_utf8_lossy(bytes);
+    Answer::page(status, page::shown(&text, over.0, over.1))
+}
+
+/// Where there is no such file: the folder of that name, or the page that says so.
+fn missing(served: &Served, path: &str, over: (&str, &[String])) -> Answer {
+    let status = "404 Not Found";
+    let folder = format!("{path}/");
+    if !path.ends_with('/')
+        && let Ok(Some(_)) = served.order(&format!("{folder}index.html"))
+    {
+        return Answer::moved(&folder);
+    }
+    match served.order(MISSING) {
+        Ok(Some(bytes)) => found(MISSING, status, &bytes, over),
+        _ => Answer::remark(status, "there is no such page"),
     }
 }
 

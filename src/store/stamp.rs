@@ -18,9 +18,9 @@ pub fn stamp<P: AsRef<Path>>(folders: &[P]) -> String {
     let mut hash = Sha256::new();
     for folder in folders {
         let files = WalkDir::new(folder).sort_by_file_name().max_depth(DEEPEST);
-        let files = files.into_iter().filter_entry(|entry| {
-            entry.depth() == 0 || !is_hidden(entry)
-        });
+        let files = files
+            .into_iter()
+            .filter_entry(|entry| entry.depth() == 0 || !is_hidden(entry));
         for entry in files.flatten() {
             hash.update(entry.path().as_os_str().as_encoded_bytes());
             hash.update(state(&entry).unwrap_or_default());
