@@ -126,35 +126,36 @@ fn about(key: &str) -> &'static str {
 
 /// The difference in one row of the two tickets.
 fn row(pair: &Pair, key: &str, old: &StepSheet, new: &StepSheet) -> Option<Label> {
-    let find = |step: &StepSheet| {
-        step.ticket.iter().find(|row| row.key == key).map(|row| row.value.clone())
-    };
     let step = Label::same(&*new.title);
     let term = Label::same(pair.words.get(key).to_lowercase());
     let more = [("step", &step), ("term", &term)];
-    match (find(old), find(new)) {
+    match (value(key, old), value(key, new)) {
         (Some(old), Some(new)) => {
-            let alone = sheets(&pair.new.sheet)
-                .iter()
-                .filter(|step| step.ticket.iter().any(|row| row.key == "oven"))
-                .count()
-                < 2;
-            let own = match key {
-                "oven" if alone => "change-oven",
-                "bake" if alone => "change-bake",
-                _ => "change-row",
-            };
-            was(pair.words, own, (&old, &new), &more)
+            was(pair.words, word(key, &pair.new.sheet), (old, new), &more)
         }
         (None, Some(new)) => {
-            Some(fill(pair.words, "change-row-added", &[("new", &new), more[0], more[1]]))
+            Some(fill(pair.words, "change-row-added", &[("new", new), more[0], more[1]]))
         }
-        (Some(old), None) => Some(fill(
-            pair.words,
-            "change-row-removed",
-            &[("old", &old), more[0], more[1]],
-        )),
+        (Some(old), None) => {
+            let values = [("old", old), more[0], more[1]];
+            Some(fill(pair.words, "change-row-removed", &values))
+        }
         (None, None) => None,
+    }
+}
+
+fn value<'a>(key: &str, step: &'a StepSheet) -> Option<&'a Label> {
+    step.ticket.iter().find(|row| row.key == key).map(|row| &row.value)
+}
+
+/// The key of the word for a row that changed. Where there is one bake, nobody needs to be
+/// told which.
+fn word(key: &str, sheet: &Sheet) -> &'static str {
+    let bakes = sheets(sheet).iter().filter(|step| value("oven", step).is_some()).count();
+    match key {
+        "oven" if bakes == 1 => "change-oven",
+        "bake" if bakes == 1 => "change-bake",
+        _ => "change-row",
     }
 }
 

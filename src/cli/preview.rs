@@ -11,7 +11,7 @@ use crate::preview::{Open, Opened, Preview};
 use crate::store;
 
 use super::args::{Args, PreviewArgs};
-use super::{Done, Stop, open_in, show, words};
+use super::{Done, Stop, open_in, say, show, words};
 
 /// Serves until Ctrl-C.
 pub(super) fn run(args: &Args, options: &PreviewArgs) -> Done {
@@ -24,13 +24,12 @@ pub(super) fn run(args: &Args, options: &PreviewArgs) -> Done {
     let stopped = preview.clone();
     ctrlc::set_handler(move || stopped.stop())
         .map_err(|error| Stop::Machine(format!("cannot listen for Ctrl-C: {error}")))?;
-    println!("the course is at http://127.0.0.1:{port}/ until you press Ctrl-C");
+    let place =
+        format!("the course is at http://127.0.0.1:{port}/ until you press Ctrl-C\n");
+    say(place.as_bytes())?;
     std::io::stdout().flush().map_err(machine)?;
     preview.run(listener).map_err(machine)?;
-    if !args.quiet {
-        println!("the preview is over");
-    }
-    Ok(())
+    if args.quiet { Ok(()) } else { say(b"the preview is over\n") }
 }
 
 /// Opens the content as it is now, and says on the terminal what is wrong with it.

@@ -3,7 +3,7 @@
 use crate::store;
 
 use super::args::{Args, StartArgs};
-use super::{Done, Stop};
+use super::{Done, Stop, say};
 
 /// Names files of the course to begin from and puts their texts inside the program.
 macro_rules! texts {
@@ -35,15 +35,14 @@ pub(super) fn run(args: &Args, options: &StartArgs) -> Done {
     for (path, text) in COURSE {
         store::save(&folder.join(path), text.as_bytes())?;
     }
-    if !args.quiet {
-        let content = if folder.as_os_str() == "content" {
-            String::new()
-        } else {
-            format!(" --content {shown}")
-        };
-        println!("a small course stands in {shown}");
-        println!("see it with:   tourier preview{content}");
-        println!("make it with:  tourier publish{content}");
-    }
-    Ok(())
+    let content = match folder.to_str() {
+        Some("content") => String::new(),
+        _ => format!(" --content {shown}"),
+    };
+    let text = format!(
+        "a small course stands in {shown}\n\
+         see it with:   tourier preview{content}\n\
+         make it with:  tourier publish{content}\n"
+    );
+    if args.quiet { Ok(()) } else { say(text.as_bytes()) }
 }

@@ -39,7 +39,7 @@ pub(super) fn alone(mark: &str, faults: &[String]) -> String {
     let page = format!(
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
-         <title>{title}</title>\n</head>\n<body>\n{body}\n</body>\n</html>\n"
+         <link rel=\"icon\" href=\"data:,\">\n<title>{title}</title>\n</head>\n<body>\n{body}\n</body>\n</html>\n"
     );
     shown(&page, mark, &[])
 }

@@ -1,7 +1,7 @@
 //! Takes browsers' calls and answers them, each on a thread of its own.
 
 use std::io::{self, Read, Write};
-use std::net::{TcpListener, TcpStream};
+use std::net::{Shutdown, TcpListener, TcpStream};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Duration;
@@ -55,8 +55,25 @@ fn call(preview: &Preview, mut stream: TcpStream, port: u16) -> io::Result<()> {
             events(preview, &mut stream)
         }
         Ok(Request { head, path }) => answer(preview, &path).write(&mut stream, head),
-        Err(refusal) => Answer::from(refusal).write(&mut stream, false),
+        Err(refusal) => {
+            Answer::from(refusal).write(&mut stream, false)?;
+            hear_out(&mut stream)
+        }
     }
+}
+
+/// Takes in the rest of a refused request, within bounds: a line that is cut while the
+/// other side still talks would lose the answer too.
+fn hear_out(stream: &mut TcpStream) -> io::Result<()> {
+    stream.shutdown(Shutdown::Write)?;
+    stream.set_read_timeout(Some(Duration::from_secs(1)))?;
+    let mut part = [0; 4096];
+    for _ in 0..16 {
+        if stream.read(&mut part)? == 0 {
+            break;
+        }
+    }
+    Ok(())
 }
 
 /// The head of a request, up to the empty line.
