@@ -23,6 +23,7 @@ fn the_version_names_the_pantrys_source() {
 fn completions_and_the_manual_know_every_command() {
     let manual = said(&["manual"]);
     assert!(manual.contains(".TH tourier 1"), "{manual}");
+    assert!(!manual.contains("preview(1)"), "no page of its own: {manual}");
     for shell in ["bash", "zsh", "fish", "elvish", "powershell"] {
         let completions = said(&["completions", shell]);
         for command in ["publish", "preview", "changes", "start", "timetable"] {

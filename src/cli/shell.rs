@@ -22,12 +22,19 @@ pub(super) fn manual() -> Done {
     let mut text = Vec::new();
     let mut command = Args::command();
     command.build();
-    let written = Man::new(command.clone()).render(&mut text).and_then(|()| {
-        let commands = command.get_subcommands().filter(|one| one.get_name() != "help");
-        commands.cloned().try_for_each(|one| section(&one, &mut text))
-    });
+    let commands =
+        || command.get_subcommands().filter(|one| one.get_name() != "help").cloned();
+    let written = Man::new(command.clone())
+        .render(&mut text)
+        .and_then(|()| commands().try_for_each(|command| section(&command, &mut text)));
     written.map_err(|error| Stop::Machine(error.to_string()))?;
-    say(&text)
+    // There is one page: its list of commands leads to its own sections, not to others.
+    let page =
+        commands().fold(String::from_utf8_lossy(&text).into_owned(), |page, one| {
+            let name = one.get_name();
+            page.replace(&format!("tourier\\-{name}(1)"), &format!("tourier {name}"))
+        });
+    say(page.as_bytes())
 }
 
 /// One command's part of the page: its name, what it does, how it is written, its options
