@@ -42,7 +42,7 @@ fn open(args: &Args) -> Open {
             show::faults(&edition);
         }
         if edition.stops() {
-            anstream::eprintln!("the last good edition stays on show");
+            anstream::eprintln!("nothing newer is shown until this is mended");
         }
         let words = words(&theme, &edition).map_err(reason)?;
         let faults = texts(&edition);
