@@ -1,5 +1,6 @@
 //! `tourier handout`: one PDF at any scale; a whole course, a booklet, labels.
 
+use crate::changes;
 use crate::draw::{Figure, figures};
 use crate::edition::Edition;
 use crate::formula::Scaling;
@@ -80,9 +81,13 @@ fn plate(
     scaling: &Scaling,
     words: &Words,
 ) -> Result<Plate, Stop> {
-    let sheet = edition.sheet(recipe, scaling, words).map_err(|reason| {
+    let mut sheet = edition.sheet(recipe, scaling, words).map_err(|reason| {
         Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
     })?;
+    // The differences are said for one batch.
+    if *scaling == Scaling::Batches(exact(1, 1)) {
+        sheet.since = changes::since(edition, recipe, words);
+    }
     let figures = figures(&sheet, words);
     Ok((sheet, figures))
 }

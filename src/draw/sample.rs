@@ -302,6 +302,7 @@ pub(super) fn evening() -> Time {
 pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) -> Sheet {
     Sheet {
         bakes: Vec::new(),
+        since: None,
         notes: Vec::new(),
         facts: 1,
         recipe: "crescents".into(),

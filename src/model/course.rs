@@ -24,6 +24,8 @@ pub struct Course {
     pub date: Option<String>,
     /// Where the site will stand, ending in a slash.
     pub address: Option<String>,
+    /// The folder of the edition before, below the content folder.
+    pub since: Option<Placed<String>>,
     /// Whether metric comes first.
     pub metric_first: bool,
     /// Whether A4 comes first (else US Letter).

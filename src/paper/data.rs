@@ -43,6 +43,8 @@ struct Handout<'a> {
     water: Option<String>,
     preferment: Option<Preferment>,
     layers: Option<Layers>,
+    /// What differs from the edition before, in a sentence.
+    since: Option<String>,
     opening: Vec<Block<String>>,
     method: Method,
     drawings: Vec<Drawing>,
@@ -130,6 +132,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         water: water(job),
         preferment: preferment(job),
         layers: layers(job),
+        since: since(job),
         opening: prose(job, &sheet.opening),
         method: method(job),
         drawings: general_drawings(job),
@@ -223,6 +226,15 @@ fn contains(job: &Job) -> Contains {
         Units::Us => vec![us, eu],
     };
     Contains { lists, unknown: found.unknown.clone() }
+}
+
+/// `Since Autumn 2026: 2 g less instant yeast; bake 190 °C, was 200 °C.`
+fn since(job: &Job) -> Option<String> {
+    let since = job.sheet.since.as_ref()?;
+    let changes: Vec<String> =
+        since.changes.iter().map(|label| bind(job.units.of(label))).collect();
+    let values = [("edition", &*since.edition), ("changes", &*changes.join("; "))];
+    Some(job.words.fill("handout-since", &values))
 }
 
 fn source(allergen: &Allergen) -> Source {

@@ -67,6 +67,7 @@ fn course() -> CourseSheet {
 
 fn sheet() -> Sheet {
     Sheet {
+        since: None,
         bakes: Vec::new(),
         notes: Vec::new(),
         facts: 1,

@@ -37,6 +37,7 @@ pub(super) fn read(
         address: fields
             .parsed("address", "https://example.org/course/", address)
             .map(|a| a.value),
+        since: fields.parsed("changes since", "past/autumn", below),
         metric_first: choice(&mut fields, "units", &["metric", "us"]) == 0,
         a4_first: choice(&mut fields, "paper", &["a4", "letter"]) == 0,
         currency: fields
@@ -101,6 +102,16 @@ fn address(text: &str) -> Option<String> {
     let sound = (text.starts_with("https://") || text.starts_with("http://"))
         && !text.contains(char::is_whitespace);
     sound.then(|| format!("{}/", text.trim_end_matches('/')))
+}
+
+/// A folder below the content folder: names with slashes between them, none of which means
+/// another place or is hidden.
+fn below(text: &str) -> Option<String> {
+    let text = text.trim_end_matches('/');
+    let plain = |name: &str| {
+        !name.is_empty() && !name.starts_with('.') && !name.contains(['\\', ':', '\0'])
+    };
+    text.split('/').all(plain).then(|| text.to_owned())
 }
 
 fn currency(text: &str) -> Option<String> {

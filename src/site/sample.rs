@@ -154,6 +154,7 @@ fn live(metric: String, us: &str) -> Inline<Label> {
 fn sheet(batch: &str, times: u64) -> Sheet {
     let pieces = 12 * times;
     Sheet {
+        since: None,
         bakes: Vec::new(),
         notes: Vec::new(),
         facts: 1,

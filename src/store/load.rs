@@ -4,7 +4,7 @@
 
 use std::borrow::Cow;
 use std::io::Read;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use walkdir::{DirEntry, WalkDir};
 
@@ -133,7 +133,19 @@ pub fn theme(folder: Option<&Path>) -> Result<Theme, StoreError> {
     Ok(theme)
 }
 
-fn is_hidden(entry: &DirEntry) -> bool {
+/// The folder at `path` below `folder`; `None` where there is none, or where a link leads to
+/// it: what lies elsewhere is not read.
+pub fn below(folder: &Path, path: &str) -> Option<PathBuf> {
+    path.split('/').try_fold(folder.to_owned(), |folder, name| {
+        let inner = folder.join(name);
+        let is_folder = std::fs::symlink_metadata(&inner).is_ok_and(|it| it.is_dir());
+        let plain = !name.is_empty() && !matches!(name, "." | "..");
+        (is_folder && plain).then_some(inner)
+    })
+}
+
+/// Whether a file or folder is hidden.
+pub(super) fn is_hidden(entry: &DirEntry) -> bool {
     entry.file_name().to_string_lossy().starts_with('.')
 }
 

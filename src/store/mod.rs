@@ -4,10 +4,14 @@ mod load;
 mod manifest;
 mod publish;
 mod stage;
+mod stamp;
+mod vacant;
 mod write;
 
-pub use load::{load, media, theme};
+pub use load::{below, load, media, theme};
 pub use publish::{Outcome, PublishError, publish};
+pub use stamp::stamp;
+pub use vacant::is_vacant;
 pub use write::save;
 
 use std::path::{Path, PathBuf};
