@@ -66,6 +66,8 @@ impl Course {
                     units,
                     paper,
                     batch_key: "x1",
+                    whose: None,
+                    makers: 1,
                 }));
             }
         }

@@ -7,6 +7,7 @@
 )]
 
 mod args;
+mod class_set;
 mod convert;
 mod facts;
 mod handout;

@@ -26,6 +26,8 @@ pub struct Course {
     pub address: Option<String>,
     /// Whether metric comes first.
     pub metric_first: bool,
+    /// Whether lists on paper show the other units beside the first.
+    pub both_units: bool,
     /// Whether A4 comes first (else US Letter).
     pub a4_first: bool,
     /// ISO 4217 code for prices.

@@ -38,6 +38,7 @@ pub(super) fn read(
             .parsed("address", "https://example.org/course/", address)
             .map(|a| a.value),
         metric_first: choice(&mut fields, "units", &["metric", "us"]) == 0,
+        both_units: choice(&mut fields, "both units", &["yes", "no"]) == 0,
         a4_first: choice(&mut fields, "paper", &["a4", "letter"]) == 0,
         currency: fields
             .parsed("currency", "EUR", currency)

@@ -29,6 +29,8 @@ pub struct CourseSheet {
     pub address: Option<String>,
     /// Whether metric comes first.
     pub metric_first: bool,
+    /// Whether lists on paper show the other units beside the first.
+    pub both_units: bool,
     /// Whether A4 comes first.
     pub a4_first: bool,
     /// ISO 4217 code.

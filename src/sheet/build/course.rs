@@ -21,6 +21,7 @@ pub fn course(course: &Course, content: &Content) -> CourseSheet {
         date: course.date.clone(),
         address: course.address.clone(),
         metric_first: course.metric_first,
+        both_units: course.both_units,
         a4_first: course.a4_first,
         currency: course.currency.clone(),
         lessons: lessons(course, content),
