@@ -87,7 +87,7 @@ fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
     let content = &edition.content;
     let classes = content.classes.iter();
     let found = classes.filter(|_| !edition.stops() && content.recipe(name).is_none());
-    found.filter(|class| name != ALL && class.name == name).last()
+    found.filter(|class| name != ALL && class.name == name).next_back()
 }
 
 /// The recipe of this name; every recipe, in the order of the lessons, for `all`.

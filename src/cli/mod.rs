@@ -25,7 +25,7 @@ use clap::Parser;
 
 use crate::edition::Edition;
 use crate::model::Recipe;
-use crate::paper::missing_glyphs;
+use crate::paper::{missing_faces, missing_glyphs};
 use crate::store;
 use crate::theme::Theme;
 use crate::words::Words;
@@ -81,12 +81,20 @@ fn command(args: &Args) -> Done {
 
 /// Reads and checks the content folder, and loads the theme it is shown with.
 fn open(args: &Args) -> Result<(Edition, Theme), Stop> {
-    let theme = store::theme(args.theme.as_deref())?;
+    let mut theme = store::theme(args.theme.as_deref())?;
     let (sources, mut faults) = store::load(&args.content)?;
     let (media, found) = store::media(&args.content)?;
     faults.extend(found);
+    let (faces, found) = store::faces(&args.content)?;
+    faults.extend(found);
+    for (name, bytes) in faces {
+        theme.files.insert(format!("fonts/{name}"), bytes.into());
+    }
     faults.extend(missing_glyphs(&sources, &theme));
-    Ok((Edition::new(&sources, media, faults), theme))
+    let mut edition = Edition::new(&sources, media, faults);
+    edition.faults.extend(missing_faces(&edition.content, &theme));
+    crate::fault::sort(&mut edition.faults);
+    Ok((edition, theme))
 }
 
 /// The words of the theme in the course's language, else in English.

@@ -75,6 +75,10 @@ pub struct Look {
     pub accent: Option<Placed<[u8; 3]>>,
     /// A drawing below the content folder: `media/house.svg`.
     pub logo: Option<Placed<String>>,
+    /// The typeface family of running text on paper.
+    pub text: Option<Placed<String>>,
+    /// The typeface family of labels and tables on paper.
+    pub labels: Option<Placed<String>>,
 }
 
 /// Whose sizes of egg are meant by their words.

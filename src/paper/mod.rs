@@ -29,7 +29,7 @@ mod tests;
 
 pub use class::ClassPaper;
 pub use fault::PaperFault;
-pub use glyphs::{Glyphs, missing_glyphs};
+pub use glyphs::{Glyphs, missing_faces, missing_glyphs};
 pub use labels::{Grid, Tubs};
 pub use press::Press;
 pub use room::{Part, SetCover};

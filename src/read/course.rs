@@ -137,6 +137,8 @@ fn look(fields: &mut Fields) -> Look {
     let read = Look {
         accent: look.parsed("accent", "\"#2f6b62\"", colour),
         logo: look.text("logo"),
+        text: look.text("text"),
+        labels: look.text("labels"),
     };
     look.finish();
     read

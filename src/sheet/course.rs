@@ -59,6 +59,10 @@ pub struct Look {
     pub accent: Option<String>,
     /// A drawing for the head of every sheet, as SVG.
     pub logo: Option<String>,
+    /// The typeface family of running text; the theme's where not said.
+    pub text: Option<String>,
+    /// The typeface family of labels and tables; the theme's where not said.
+    pub labels: Option<String>,
 }
 
 /// One thing that is new.

@@ -1,11 +1,13 @@
 //! The only room that opens files: loads the content folder, saves what is published.
 
+mod faces;
 mod load;
 mod manifest;
 mod publish;
 mod stage;
 mod write;
 
+pub use faces::faces;
 pub use load::{load, media, theme};
 pub use publish::{Outcome, PublishError, publish};
 pub use write::save;

@@ -64,6 +64,8 @@ fn look(course: &Course, content: &Content) -> Look {
     Look {
         accent: course.look.accent.as_ref().map(|accent| hex(&accent.value)),
         logo: logo.and_then(|path| content.drawings.get(&path.value)).cloned(),
+        text: course.look.text.as_ref().map(|family| family.value.clone()),
+        labels: course.look.labels.as_ref().map(|family| family.value.clone()),
     }
 }
 
