@@ -4,7 +4,7 @@ use typst::layout::{Abs, Frame, FrameItem};
 
 use crate::lists::{Tub, TubLine};
 use crate::measure::{Length, Size, exact};
-use crate::sheet::{HandoutKind, LessonSheet, Paper, Units};
+use crate::sheet::{CourseSheet, HandoutKind, LessonSheet, Paper, Units};
 use crate::theme::Theme;
 
 use super::fixture::Fixture;
@@ -148,7 +148,7 @@ fn a_class_set_says_whose_each_card_is_and_what_to_print_how_often()
 
 #[test]
 fn every_tub_of_every_group_has_a_label_for_each_weighing() -> Result<(), PaperFault> {
-    let (press, mut fixture) = (press(), Fixture::new());
+    let (press, fixture) = (press(), Fixture::new());
     let line = |ingredient: &str, grams: Option<f64>| TubLine {
         recipe: "crescents".into(),
         step: "mix".into(),
@@ -164,6 +164,7 @@ fn every_tub_of_every_group_has_a_label_for_each_weighing() -> Result<(), PaperF
     let stations = [("pair 1".to_owned(), &tub), ("pair 2".to_owned(), &tub)];
     let mm = |over| Length::centimetres(exact(over, 10));
     let grid = Grid::new(&Size::new(mm(70), mm(37)), Paper::A4).expect("a common sheet");
+    let single = CourseSheet { both_units: false, ..fixture.course.clone() };
     let labels = |course, words| Tubs {
         title: "An evening",
         course,
@@ -177,8 +178,7 @@ fn every_tub_of_every_group_has_a_label_for_each_weighing() -> Result<(), PaperF
     assert_eq!(words.matches("breadflour").count(), 2, "{words}");
     assert!(words.contains("Pair1breadflour11¼oz318gCrescents·Mixthedough"), "{words}");
     assert!(!words.contains("dusting"), "what has no weight needs no tub");
-    fixture.course.both_units = false;
-    let tubs = labels(&fixture.course, &fixture.words);
+    let tubs = labels(&single, &fixture.words);
     let data = press.tub_labels_data(&tubs, Units::Us, grid);
     assert!(!text(&press.pages(&data)?).contains("318g"));
     Ok(())
