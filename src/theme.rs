@@ -23,6 +23,8 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "fonts/Asap-Bold.woff2",
     "fonts/Asap-Regular.ttf",
     "fonts/Asap-Regular.woff2",
+    "fonts/NotoNaskhArabic-Regular.ttf",
+    "fonts/NotoSansJP-Regular.ttf",
     "fonts/Vollkorn-Bold.ttf",
     "fonts/Vollkorn-Bold.woff2",
     "fonts/Vollkorn-Italic.ttf",
