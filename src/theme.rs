@@ -19,11 +19,11 @@ macro_rules! built_in {
 }
 
 const BUILT_IN: &[(&str, &[u8])] = built_in![
+    "fonts/Amiri-Regular.ttf",
     "fonts/Asap-Bold.ttf",
     "fonts/Asap-Bold.woff2",
     "fonts/Asap-Regular.ttf",
     "fonts/Asap-Regular.woff2",
-    "fonts/NotoNaskhArabic-Regular.ttf",
     "fonts/NotoSansJP-Regular.ttf",
     "fonts/Vollkorn-Bold.ttf",
     "fonts/Vollkorn-Bold.woff2",

@@ -103,7 +103,9 @@ mod tests {
 
     #[test]
     fn what_has_no_weight_is_bought_as_needed() {
-        let line = OrderLine { as_needed: true, packs: None, left_g: None, ..flour() };
+        let us = UsWeights::default();
+        let line =
+            OrderLine { as_needed: true, packs: None, left_g: None, us, ..flour() };
         assert_eq!(words(&line, Units::Us)[1..4], ["as needed", "", ""]);
     }
 }

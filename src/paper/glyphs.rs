@@ -139,11 +139,9 @@ fn in_text(source: &Source, glyphs: &Glyphs) -> Vec<Fault> {
         let place = Place::new(&file, at, at + sign.len_utf8());
         let message =
             format!("the typefaces have no `{sign}`: handouts print {STAND_IN} for it");
-        Some(
-            Fault::caution("no-glyph", &place, message).help(
-                "Write it in another way, or add a typeface that has it to the theme.",
-            ),
-        )
+        Some(Fault::caution("no-glyph", &place, message).help(
+            "Write it in another way, or put a typeface that has it into content/media.",
+        ))
     });
     found.collect()
 }
