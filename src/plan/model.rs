@@ -15,11 +15,16 @@ use pumpkin_constraints::{
     clause, cumulative, disjunctive_strict, equals, less_than_or_equals, maximum,
 };
 use pumpkin_core::Solver;
+use pumpkin_core::branching::Brancher;
 use pumpkin_core::branching::branchers::dynamic_brancher::DynamicBrancher;
+use pumpkin_core::branching::branchers::independent_variable_value_brancher::IndependentVariableValueBrancher as Choice;
 use pumpkin_core::branching::branchers::warm_start::WarmStart;
+use pumpkin_core::branching::value_selection::{InDomainMax, InDomainMin};
+use pumpkin_core::branching::variable_selection::InputOrder;
 use pumpkin_core::optimisation::OptimisationDirection;
 use pumpkin_core::optimisation::linear_sat_unsat::LinearSatUnsat;
 use pumpkin_core::predicate;
+use pumpkin_core::predicates::Predicate;
 use pumpkin_core::proof::ConstraintTag;
 use pumpkin_core::results::{
     OptimisationResult, ProblemSolution, Solution, SolutionReference,
@@ -38,6 +43,8 @@ type Resolver = ResolutionResolver;
 const FEWEST: u64 = 2_000;
 /// A search is given up after this part of its steps without a better plan.
 const PATIENCE: u64 = 2;
+/// A step costs as much as one that touches so many rules, however few there are: measured.
+const LIGHTEST: u64 = 800;
 /// A rule whose truth is itself a variable costs as much as so many others: measured.
 const HEAVY: u64 = 60;
 /// More minutes than any plan has.
@@ -100,11 +107,12 @@ pub(super) fn search(problem: &Problem, search: &Search) -> Found {
     if model.solver.is_inconsistent() {
         return Found::Never;
     }
-    let mut branchers: Vec<Box<dyn pumpkin_core::branching::Brancher>> = Vec::new();
+    let mut branchers: Vec<Box<dyn Brancher>> = Vec::new();
     if let Some(from) = search.from {
         let (variables, values) = model.begin(from);
         branchers.push(Box::new(WarmStart::new(&variables, &values)));
     }
+    branchers.push(model.sessions_first());
     branchers.push(Box::new(model.solver.default_brancher()));
     let mut brancher = Branch::new(branchers);
     let idle = Rc::new(Cell::new(0));
@@ -114,7 +122,7 @@ pub(super) fn search(problem: &Problem, search: &Search) -> Found {
         ControlFlow::<()>::Continue(())
     };
     let way = LinearSatUnsat::new(OptimisationDirection::Minimise, aim, found);
-    let left = (search.work / model.rules.max(1)).max(FEWEST);
+    let left = (search.work / model.rules.max(LIGHTEST)).max(FEWEST);
     let mut steps = Steps { left, patience: left / PATIENCE, idle };
     let mut resolver = Resolver::default();
     let result = model.solver.optimise(&mut brancher, &mut steps, &mut resolver, way);
@@ -134,6 +142,8 @@ pub(super) fn search(problem: &Problem, search: &Search) -> Found {
 struct Model<'a> {
     problem: &'a Problem,
     solver: Solver,
+    /// A variable that is 0.
+    zero: DomainId,
     starts: Vec<DomainId>,
     /// For each bake and oven a copy of its start, and whether it is in there.
     copies: Vec<Vec<(DomainId, Literal)>>,
@@ -152,9 +162,12 @@ impl<'a> Model<'a> {
             span.map_or(0, |span| span.1) + problem.tasks[task].minutes
         };
         let spans = problem.tasks.iter().map(|task| task.span()).enumerate();
+        let mut solver = Solver::default();
+        let zero = solver.new_bounded_integer(0, 0);
         let mut model = Self {
             problem,
-            solver: Solver::default(),
+            solver,
+            zero,
             starts: Vec::new(),
             copies: Vec::new(),
             parked: Vec::new(),
@@ -188,8 +201,47 @@ impl<'a> Model<'a> {
         post(&mut self.solver);
     }
 
+    // Where rules contradict each other the solver takes no more variables, and none is
+    // needed: there is no plan.
+
+    fn integer(&mut self, least: i32, most: i32) -> DomainId {
+        if self.solver.is_inconsistent() {
+            return self.zero;
+        }
+        self.solver.new_bounded_integer(least, most)
+    }
+
+    fn one_of(&mut self, values: Vec<i32>) -> DomainId {
+        if self.solver.is_inconsistent() {
+            return self.zero;
+        }
+        self.solver.new_sparse_integer(values)
+    }
+
+    fn literal(&mut self) -> Literal {
+        if self.solver.is_inconsistent() {
+            return self.solver.get_true_literal();
+        }
+        self.solver.new_literal()
+    }
+
+    fn literal_for(&mut self, predicate: Predicate) -> Literal {
+        if self.solver.is_inconsistent() {
+            return self.solver.get_true_literal();
+        }
+        let tag = self.tag();
+        self.solver.new_literal_for_predicate(predicate, tag)
+    }
+
     /// `Σ terms ≤ most`.
     fn at_most(&mut self, terms: Vec<View>, most: i32) {
+        // The solver takes no empty sum.
+        if terms.is_empty() {
+            let never = self.solver.get_false_literal();
+            return if most < 0 {
+                self.any_of(vec![never]);
+            };
+        }
         self.post(|_, tag| {
             Box::new(move |solver| {
                 solver.add_constraint(less_than_or_equals(terms, most, tag)).post();
@@ -205,7 +257,7 @@ impl<'a> Model<'a> {
 
     /// A literal that holds just where `Σ terms ≤ most`.
     fn whether(&mut self, terms: Vec<View>, most: i32) -> Literal {
-        let literal = self.solver.new_literal();
+        let literal = self.literal();
         self.rules += HEAVY;
         self.post(|_, tag| {
             Box::new(move |solver| {
@@ -216,18 +268,19 @@ impl<'a> Model<'a> {
         literal
     }
 
+    /// A start for each task. The gaps between its ranges are rules of their own: a domain
+    /// with hundreds of holes makes each step of the search slow.
     fn variables(&mut self) {
         for task in &self.problem.tasks {
-            let variable = match task.starts.as_slice() {
-                [] => self.solver.new_bounded_integer(0, 0),
-                [(first, last)] => self.solver.new_bounded_integer(*first, *last),
-                ranges => {
-                    let values: Vec<i32> =
-                        ranges.iter().flat_map(|(first, last)| *first..=*last).collect();
-                    self.solver.new_sparse_integer(values)
-                }
-            };
-            self.starts.push(variable);
+            let (first, last) = task.span().unwrap_or((0, 0));
+            let start = self.integer(first, last);
+            for (before, after) in task.starts.iter().zip(task.starts.iter().skip(1)) {
+                let (early, late) = (before.1, after.0);
+                let sides = [predicate![start <= early], predicate![start >= late]];
+                let sides = sides.map(|side| self.literal_for(side));
+                self.any_of(sides.to_vec());
+            }
+            self.starts.push(start);
         }
     }
 
@@ -269,10 +322,8 @@ impl<'a> Model<'a> {
         if let Some(literal) = self.opened.get(&(task, session)) {
             return *literal;
         }
-        let tag = self.tag();
         let start = self.starts[task];
-        let literal =
-            self.solver.new_literal_for_predicate(predicate![start >= open], tag);
+        let literal = self.literal_for(predicate![start >= open]);
         self.opened.insert((task, session), literal);
         literal
     }
@@ -399,10 +450,8 @@ impl<'a> Model<'a> {
         let mut values: Vec<i32> =
             ranges.flat_map(|(first, last)| *first..=*last).collect();
         values.push(parking);
-        let copy = self.solver.new_sparse_integer(values);
-        let tag = self.tag();
-        let there =
-            self.solver.new_literal_for_predicate(predicate![copy <= parking - 1], tag);
+        let copy = self.one_of(values);
+        let there = self.literal_for(predicate![copy <= parking - 1]);
         let start = self.starts[task];
         self.post(|_, tag| {
             Box::new(move |solver| {
@@ -421,7 +470,7 @@ impl<'a> Model<'a> {
             .filter(|(one, other)| heat(*one) != heat(*other))
             .collect();
         for (one, other) in pairs {
-            let first = self.solver.new_literal();
+            let first = self.literal();
             self.before(uses[one], uses[other].0, first);
             self.before(uses[other], uses[one].0, !first);
         }
@@ -477,7 +526,7 @@ impl<'a> Model<'a> {
         let begun = self.whether(from, at_ends - ends);
         let to = vec![self.starts[other.from].scaled(1), self.starts[stay.to].scaled(-1)];
         let lasts = self.whether(to, -at_ends - 1);
-        let there = self.solver.new_literal();
+        let there = self.literal();
         self.any_of(vec![!begun, !lasts, there]);
         Some(there)
     }
@@ -490,7 +539,7 @@ impl<'a> Model<'a> {
                 let most = search
                     .from
                     .map_or(MOST_WAITING, |from| self.problem.waiting(&from.starts));
-                let all = self.solver.new_bounded_integer(search.bound.min(most), most);
+                let all = self.integer(search.bound.min(most), most);
                 let terms = late.into_iter().chain([all.scaled(-1)]).collect();
                 self.at_most(terms, 0);
                 all.scaled(1)
@@ -507,7 +556,7 @@ impl<'a> Model<'a> {
     fn second(&mut self, search: &Search) -> View {
         let most =
             search.from.map_or(MOST_WAITING, |from| self.problem.second(&from.starts));
-        let aim = self.solver.new_bounded_integer(search.bound.min(most), most);
+        let aim = self.integer(search.bound.min(most), most);
         for task in 0..self.starts.len() {
             let start = self.starts[task];
             match self.problem.goal {
@@ -528,7 +577,7 @@ impl<'a> Model<'a> {
         let counted = self.problem.counted();
         let late = counted.iter().enumerate().filter(|(_, links)| !links.is_empty());
         late.map(|(task, links)| {
-            let late = self.solver.new_bounded_integer(0, MOST_WAITING);
+            let late = self.integer(0, MOST_WAITING);
             let ready: Vec<(Vec<View>, i32)> =
                 links.iter().map(|link| self.ready(*link)).collect();
             let (mut terms, plus) = match ready.as_slice() {
@@ -569,7 +618,7 @@ impl<'a> Model<'a> {
         let each: Vec<DomainId> = ready
             .iter()
             .map(|(terms, plus)| {
-                let one = self.solver.new_bounded_integer(-span, span);
+                let one = self.integer(-span, span);
                 let terms: Vec<View> =
                     terms.iter().copied().chain([one.scaled(-1)]).collect();
                 let plus = *plus;
@@ -581,11 +630,22 @@ impl<'a> Model<'a> {
                 one
             })
             .collect();
-        let last = self.solver.new_bounded_integer(-span, span);
+        let last = self.integer(-span, span);
         self.post(|_, tag| {
             Box::new(move |solver| solver.add_constraint(maximum(each, last, tag)).post())
         });
         last
+    }
+
+    /// Chooses the session of each task before any minute: what comes before a night and
+    /// what after it decides most of the waiting.
+    fn sessions_first(&self) -> Box<dyn Brancher> {
+        let opened: Vec<Literal> = self.opened.values().copied().collect();
+        let order = InputOrder::new(&opened);
+        match self.problem.goal {
+            Goal::EarliestEnd => Box::new(Choice::new(order, InDomainMin)),
+            Goal::LatestStart(_) => Box::new(Choice::new(order, InDomainMax)),
+        }
     }
 
     /// Variables and the values that a plan gives them.
