@@ -85,9 +85,10 @@ pub(super) struct Shop<'a> {
 /// The class of this name, where no recipe has it.
 fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
     let content = &edition.content;
-    let classes = content.classes.iter();
-    let found = classes.filter(|_| !edition.stops() && content.recipe(name).is_none());
-    found.filter(|class| name != ALL && class.name == name).next_back()
+    if name == ALL || edition.stops() || content.recipe(name).is_some() {
+        return None;
+    }
+    content.classes.iter().find(|class| class.name == name)
 }
 
 /// The recipe of this name; every recipe, in the order of the lessons, for `all`.
