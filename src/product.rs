@@ -306,6 +306,8 @@ fn handout<'a>(
         units: link.units,
         paper: link.paper,
         batch_key: "x1",
+        whose: None,
+        makers: 1,
     });
     let press = setting.press.clone();
     let inputs = data.clone();

@@ -58,6 +58,8 @@ fn drawing_costs_under_a_hundredth_of_typesetting() {
         units: Units::Metric,
         paper: Paper::A4,
         batch_key: "x1",
+        whose: None,
+        makers: 1,
     });
     let setting = timed(&|| drop(press.print(&data).expect("a handout")));
     let share = drawing / setting * 100.0;

@@ -70,11 +70,13 @@ pub(super) enum Command {
     /// Serve the site on this machine only, and make it anew when a file is saved.
     #[command(after_help = "Example: tourier preview --port 8000")]
     Preview(PreviewArgs),
-    /// Print one handout as PDF, or those of the whole course as one.
+    /// Print one handout as PDF, or those of the whole course or of a class as one.
     #[command(
         after_help = "Examples: tourier handout crescents --kind bench --units us --paper letter --pieces 24
           tourier handout all --kind student
           tourier handout all --booklet
+          tourier handout evening-3
+          tourier handout evening-3 --labels \"70 x 37 mm\"
           tourier handout crescents --labels \"70 x 37 mm\""
     )]
     Handout(HandoutArgs),
@@ -146,11 +148,13 @@ pub(super) struct PreviewArgs {
 /// `handout`.
 #[derive(ClapArgs)]
 pub(super) struct HandoutArgs {
-    /// The recipe's file name; `all` for every recipe of the course, behind a cover.
+    /// The file name of a recipe; `all` for every recipe of the course behind a cover; the
+    /// file name of a class for its whole set: student sheets, and bench cards for each
+    /// group with its own amounts.
     pub(super) recipe: String,
-    /// The kind of handout.
-    #[arg(long, value_enum, default_value_t = KindArg::Student)]
-    pub(super) kind: KindArg,
+    /// The kind of handout: `student` where not said, for a class `student` and `bench`.
+    #[arg(long, value_enum)]
+    pub(super) kind: Option<KindArg>,
     /// The units that come first; the course's own where not said.
     #[arg(long, value_enum)]
     pub(super) units: Option<UnitsArg>,

@@ -8,6 +8,7 @@
 
 mod args;
 mod changes;
+mod class_set;
 mod convert;
 mod facts;
 mod handout;
@@ -29,7 +30,7 @@ use clap::Parser;
 
 use crate::edition::Edition;
 use crate::model::Recipe;
-use crate::paper::missing_glyphs;
+use crate::paper::{missing_faces, missing_glyphs};
 use crate::store;
 use crate::theme::Theme;
 use crate::words::Words;
@@ -105,12 +106,19 @@ fn open(args: &Args) -> Result<(Edition, Theme), Stop> {
 
 /// Likewise a content folder that was named otherwise.
 fn open_in(theme: Option<&Path>, content: &Path) -> Result<(Edition, Theme), Stop> {
-    let theme = store::theme(theme)?;
+    let mut theme = store::theme(theme)?;
     let (sources, mut faults) = store::load(content)?;
     let (media, found) = store::media(content)?;
     faults.extend(found);
+    let (faces, found) = store::faces(content)?;
+    faults.extend(found);
+    for (name, bytes) in faces {
+        theme.files.insert(format!("fonts/{name}"), bytes.into());
+    }
     faults.extend(missing_glyphs(&sources, &theme));
-    let edition = Edition::new(&sources, media, faults);
+    let mut edition = Edition::new(&sources, media, faults);
+    edition.faults.extend(missing_faces(&edition.content, &theme));
+    crate::fault::sort(&mut edition.faults);
     Ok((after(edition, content)?, theme))
 }
 

@@ -383,6 +383,7 @@ pub(super) fn course() -> CourseSheet {
         date: None,
         address: None,
         metric_first: true,
+        both_units: true,
         a4_first: true,
         currency: "EUR".into(),
         lessons: Vec::new(),

@@ -39,6 +39,7 @@ pub(super) fn read(
             .map(|a| a.value),
         since: fields.parsed("changes since", "past/autumn", below),
         metric_first: choice(&mut fields, "units", &["metric", "us"]) == 0,
+        both_units: choice(&mut fields, "both units", &["yes", "no"]) == 0,
         a4_first: choice(&mut fields, "paper", &["a4", "letter"]) == 0,
         currency: fields
             .parsed("currency", "EUR", currency)
@@ -147,6 +148,8 @@ fn look(fields: &mut Fields) -> Look {
     let read = Look {
         accent: look.parsed("accent", "\"#2f6b62\"", colour),
         logo: look.text("logo"),
+        text: look.text("text"),
+        labels: look.text("labels"),
     };
     look.finish();
     read

@@ -103,6 +103,7 @@ fn course() -> CourseSheet {
         date: Some("2027-02-15".into()),
         address: Some("https://layers.saltmarsh.example/".into()),
         metric_first: true,
+        both_units: true,
         a4_first: true,
         currency: "EUR".into(),
         lessons: vec![LessonSheet {

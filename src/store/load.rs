@@ -104,7 +104,7 @@ fn medium(entry: &DirEntry, name: &str) -> Result<Result<Medium, Fault>, StoreEr
 }
 
 /// A file's bytes, one more than `most` at the most.
-fn read(entry: &DirEntry, most: u64) -> Result<Vec<u8>, StoreError> {
+pub(super) fn read(entry: &DirEntry, most: u64) -> Result<Vec<u8>, StoreError> {
     let file = doing(std::fs::File::open(entry.path()), "read", entry.path())?;
     let mut bytes = Vec::new();
     doing(file.take(most + 1).read_to_end(&mut bytes), "read", entry.path())?;
@@ -194,7 +194,7 @@ fn text(entry: &DirEntry, path: &str) -> Result<Result<String, Fault>, StoreErro
     Ok(Ok(text))
 }
 
-fn refused(path: &str, why: &str, help: &str) -> Fault {
+pub(super) fn refused(path: &str, why: &str, help: &str) -> Fault {
     Fault::error(
         "unreadable-file",
         &Place::file(path),

@@ -1,5 +1,6 @@
 //! The only room that opens files: loads the content folder, saves what is published.
 
+mod faces;
 mod load;
 mod manifest;
 mod publish;
@@ -8,6 +9,7 @@ mod stamp;
 mod vacant;
 mod write;
 
+pub use faces::faces;
 pub use load::{below, load, media, theme};
 pub use publish::{Outcome, PublishError, publish};
 pub use stamp::stamp;
