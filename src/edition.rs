@@ -28,6 +28,8 @@ pub struct Edition {
     pub pantry: Pantry,
     /// Every fault, most serious first.
     pub faults: Vec<Fault>,
+    /// The edition before this one, where the course names it and it has no error.
+    pub past: Option<Box<Edition>>,
 }
 
 impl Edition {
@@ -56,7 +58,38 @@ impl Edition {
         without_pantry(&mut faults);
         fault::sort(&mut faults);
         fault::limit(&mut faults);
-        Self { content, texts, pantry, faults }
+        Self { content, texts, pantry, faults, past: None }
+    }
+
+    /// The same edition, to be held against the one before it. `past` is `None` where the
+    /// folder that the course names is not there.
+    #[must_use]
+    pub fn after(mut self, past: Option<Self>) -> Self {
+        let since = self.content.course.as_ref().and_then(|course| course.since.as_ref());
+        let Some(since) = since else { return self };
+        let fault = match &past {
+            Some(past) if past.stops() => Some(
+                Fault::caution(
+                    "faulty-edition",
+                    &since.place,
+                    format!("the edition in `{}` has errors, so no handout says what changed since", since.value),
+                )
+                .help("See them with `tourier proof --content` and its folder."),
+            ),
+            Some(_) => None,
+            None => Some(
+                Fault::error(
+                    "missing-edition",
+                    &since.place,
+                    format!("there is no folder `{}` in the content folder", since.value),
+                )
+                .help("Copy the old content there, or leave this line out."),
+            ),
+        };
+        self.faults.extend(fault);
+        fault::sort(&mut self.faults);
+        self.past = past.filter(|past| !past.stops()).map(Box::new);
+        self
     }
 
     /// Whether a fault stops publishing.

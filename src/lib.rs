@@ -39,9 +39,13 @@ pub mod site;
 // The stages in order, and what is published.
 pub mod edition;
 
+pub mod changes;
+
 pub mod product;
 
 // The edge: files and the terminal.
 pub mod store;
+
+pub mod preview;
 
 pub mod cli;

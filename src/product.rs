@@ -7,8 +7,10 @@ pub use class::class_products;
 
 use std::sync::Arc;
 
+use rayon::prelude::*;
 use sha2::{Digest, Sha256};
 
+use crate::changes;
 use crate::draw::{Figure, demo, figures, png, social};
 use crate::edition::Edition;
 use crate::media::{Medium, resized};
@@ -89,8 +91,12 @@ impl Plates {
         let recipes: Vec<RecipeSheets> = edition
             .content
             .recipes
-            .iter()
-            .filter_map(|recipe| edition.sheets(recipe, words).ok())
+            .par_iter()
+            .filter_map(|recipe| {
+                let mut sheets = edition.sheets(recipe, words).ok()?;
+                sheets.base.since = changes::since(edition, recipe, words);
+                Some(sheets)
+            })
             .collect();
         let techniques = edition.techniques(words);
         let figures = drawings(&recipes, &techniques, words);
@@ -114,10 +120,10 @@ fn drawings(
     let batch = |recipe: &str, batch: &Batch| {
         ((recipe.to_owned(), batch.key.clone()), figures(&batch.sheet, words))
     };
-    let of_recipes = recipes.iter().flat_map(|sheets| {
-        sheets.batches.iter().map(|one| batch(&sheets.base.recipe, one))
+    let of_recipes = recipes.par_iter().flat_map_iter(|sheets| {
+        sheets.batches.iter().map(move |one| batch(&sheets.base.recipe, one))
     });
-    let of_techniques = techniques.iter().map(|technique| {
+    let of_techniques = techniques.par_iter().map(|technique| {
         let drawn = technique.demonstrations.iter().enumerate();
         let figures = drawn.map(|(at, one)| demo(one, at + 1, words)).collect();
         ((technique.technique.clone(), String::new()), figures)
@@ -125,7 +131,7 @@ fn drawings(
     of_recipes.chain(of_techniques).collect()
 }
 
-/// Every file of the edition.
+/// Every file of the edition but the classes'.
 ///
 /// # Errors
 /// The first page template that cannot be filled in.
@@ -134,18 +140,23 @@ pub fn products<'a>(
     words: &'a Words,
     theme: &'a Theme,
 ) -> Result<Vec<Product<'a>>, TemplateFault> {
+    let mut all = pages(plates, words, theme)?;
+    all.extend(papers(plates, words, theme)?);
+    all.sort_by(|one, other| one.path.cmp(&other.path));
+    Ok(all)
+}
+
+/// Every page, and what pages show: what a change is first looked at in.
+///
+/// # Errors
+/// The first page template that cannot be filled in.
+pub fn pages<'a>(
+    plates: &'a Plates,
+    words: &'a Words,
+    theme: &'a Theme,
+) -> Result<Vec<Product<'a>>, TemplateFault> {
     let links = handouts(plates);
-    let input = site::Input {
-        course: &plates.course,
-        recipes: &plates.recipes,
-        techniques: &plates.techniques,
-        figures: &plates.figures,
-        media: &plates.media,
-        handouts: &links,
-        words,
-        theme,
-    };
-    let pages = site::pages(&input)?;
+    let pages = site::pages(&input(plates, &links, words, theme))?;
     let mut all: Vec<Product> =
         pages.into_iter().map(|page| Product::ready(page.path, page.bytes)).collect();
     let brush = Brush { theme, fonts: files_key(theme, theme.below("fonts/")) };
@@ -163,16 +174,49 @@ pub fn products<'a>(
     if plates.course.offline {
         all.extend(site::ICONS.map(|size| icon(size, &brush)));
     }
-    all.push(package(Cartridge::new(&input)?));
+    Ok(all)
+}
+
+/// Every handout, and the package for learning platforms.
+///
+/// # Errors
+/// The first page template that cannot be filled in.
+pub fn papers<'a>(
+    plates: &'a Plates,
+    words: &'a Words,
+    theme: &'a Theme,
+) -> Result<Vec<Product<'a>>, TemplateFault> {
+    let links = handouts(plates);
+    let package = package(Cartridge::new(&input(plates, &links, words, theme))?);
     let press = Arc::new(Press::new(theme));
     let look = theme_key(theme);
-    all.extend(links.iter().filter_map(|link| {
+    let handouts = links.par_iter().filter_map(|link| {
         let sheets =
             plates.recipes.iter().find(|sheets| sheets.base.recipe == link.recipe)?;
         Some(handout(link, sheets, plates, Setting { words, press: &press, look: &look }))
-    }));
-    all.sort_by(|one, other| one.path.cmp(&other.path));
+    });
+    let mut all: Vec<Product> = handouts.collect();
+    all.push(package);
     Ok(all)
+}
+
+/// What the site is made from.
+fn input<'a>(
+    plates: &'a Plates,
+    handouts: &'a [HandoutLink],
+    words: &'a Words,
+    theme: &'a Theme,
+) -> site::Input<'a> {
+    site::Input {
+        course: &plates.course,
+        recipes: &plates.recipes,
+        techniques: &plates.techniques,
+        figures: &plates.figures,
+        media: &plates.media,
+        handouts,
+        words,
+        theme,
+    }
 }
 
 /// The drawings that stand as files of their own: techniques', and recipes' as written.
@@ -262,6 +306,8 @@ fn handout<'a>(
         units: link.units,
         paper: link.paper,
         batch_key: "x1",
+        whose: None,
+        makers: 1,
     });
     let press = setting.press.clone();
     let inputs = data.clone();

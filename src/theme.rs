@@ -19,10 +19,12 @@ macro_rules! built_in {
 }
 
 const BUILT_IN: &[(&str, &[u8])] = built_in![
+    "fonts/Amiri-Regular.ttf",
     "fonts/Asap-Bold.ttf",
     "fonts/Asap-Bold.woff2",
     "fonts/Asap-Regular.ttf",
     "fonts/Asap-Regular.woff2",
+    "fonts/NotoSansJP-Regular.ttf",
     "fonts/Vollkorn-Bold.ttf",
     "fonts/Vollkorn-Bold.woff2",
     "fonts/Vollkorn-Italic.ttf",
@@ -35,8 +37,10 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "paper/formula.typ",
     "paper/house.typ",
     "paper/labels.typ",
+    "paper/lists.typ",
     "paper/main.typ",
     "paper/prose.typ",
+    "paper/run.typ",
     "paper/set.typ",
     "paper/student.typ",
     "site/base.html",

@@ -13,6 +13,7 @@ use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::exact;
 use tourier::paper::{Job, Press};
+use tourier::product::{Plates, pages};
 use tourier::sheet::{HandoutKind, Paper, Units};
 use tourier::store;
 use tourier::theme::Theme;
@@ -57,9 +58,37 @@ fn drawing_costs_under_a_hundredth_of_typesetting() {
         units: Units::Metric,
         paper: Paper::A4,
         batch_key: "x1",
+        whose: None,
+        makers: 1,
     });
     let setting = timed(&|| drop(press.print(&data).expect("a handout")));
     let share = drawing / setting * 100.0;
     println!("drawing {drawing:.2} ms, typesetting {setting:.1} ms: {share:.2} %");
     assert!(share < 1.0, "{share:.2} %");
+}
+
+/// What a preview does between a save and the new page: read, check, work out, draw, paint
+/// every page of the demonstration course.
+#[test]
+#[ignore = "measures time: run alone on a quiet machine"]
+fn a_saved_course_is_seen_soon() {
+    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("content");
+    let theme = Theme::built_in();
+    let words = tourier::read::words("words/en.yaml", theme.text("words/en.yaml"))
+        .expect("the words");
+    let open = || {
+        let (sources, faults) = store::load(&content).expect("the demonstration course");
+        let (media, _) = store::media(&content).expect("its pictures");
+        Edition::new(&sources, media, faults)
+    };
+    let edition = open();
+    let plates = Plates::new(&edition, &words).expect("no fault");
+    let opening = timed(&|| drop(open()));
+    let working = timed(&|| drop(Plates::new(&edition, &words)));
+    let painting = timed(&|| drop(pages(&plates, &words, &theme)));
+    let all = opening + working + painting;
+    println!(
+        "opening {opening:.1} ms, working out and drawing {working:.1} ms, \
+         painting {painting:.1} ms: {all:.1} ms"
+    );
 }

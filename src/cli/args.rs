@@ -11,10 +11,13 @@ use crate::read::{amount_of, tin};
 
 use super::Stop;
 
+/// The program's version, and where the built-in pantry's numbers come from.
+const VERSION: &str = concat!(env!("CARGO_PKG_VERSION"), " (pantry: USDA SR28)");
+
 /// Turns a folder of hand-baking recipes in plain text into a checked course site and
 /// printed handouts.
 #[derive(Parser)]
-#[command(version, about, propagate_version = true)]
+#[command(version = VERSION, about, propagate_version = true)]
 pub(super) struct Args {
     /// The content folder.
     #[arg(long, global = true, default_value = "content", value_name = "DIR")]
@@ -58,14 +61,22 @@ impl Color {
 /// The commands.
 #[derive(Subcommand)]
 pub(super) enum Command {
+    /// Write a small course to begin from, into a new folder.
+    #[command(after_help = "Example: tourier start content")]
+    Start(StartArgs),
     /// Check everything, then write the site and every handout; only what changed is made.
     #[command(after_help = "Example: tourier publish --to output")]
     Publish(PublishArgs),
-    /// Print one handout as PDF, or those of the whole course as one.
+    /// Serve the site on this machine only, and make it anew when a file is saved.
+    #[command(after_help = "Example: tourier preview --port 8000")]
+    Preview(PreviewArgs),
+    /// Print one handout as PDF, or those of the whole course or of a class as one.
     #[command(
         after_help = "Examples: tourier handout crescents --kind bench --units us --paper letter --pieces 24
           tourier handout all --kind student
           tourier handout all --booklet
+          tourier handout evening-3
+          tourier handout evening-3 --labels \"70 x 37 mm\"
           tourier handout crescents --labels \"70 x 37 mm\""
     )]
     Handout(HandoutArgs),
@@ -86,9 +97,20 @@ pub(super) enum Command {
     /// The order list and the weigh-out of a class.
     #[command(after_help = "Example: tourier order evening-3 --as csv")]
     Order(OrderArgs),
+    /// Say what differs between two editions of the content, in a reader's words.
+    #[command(after_help = "Example: tourier changes past/autumn content")]
+    Changes(ChangesArgs),
     /// Convert one amount, naming the density used.
     #[command(after_help = "Example: tourier convert \"2 cups bread flour\" g")]
     Convert(ConvertArgs),
+    /// Print what a shell needs to complete commands and options.
+    #[command(
+        after_help = "Example: tourier completions bash > ~/.local/share/bash-completion/completions/tourier"
+    )]
+    Completions(CompletionsArgs),
+    /// Print the manual page, for `man`.
+    #[command(after_help = "Example: tourier manual > tourier.1")]
+    Manual,
 }
 
 /// How faults are printed.
@@ -100,6 +122,13 @@ pub(super) enum As {
     Json,
 }
 
+/// `start`.
+#[derive(ClapArgs)]
+pub(super) struct StartArgs {
+    /// The folder to write the course into; a new one, or one with nothing in it.
+    pub(super) dir: PathBuf,
+}
+
 /// `publish`.
 #[derive(ClapArgs)]
 pub(super) struct PublishArgs {
@@ -108,14 +137,24 @@ pub(super) struct PublishArgs {
     pub(super) to: PathBuf,
 }
 
+/// `preview`.
+#[derive(ClapArgs)]
+pub(super) struct PreviewArgs {
+    /// The port to serve on; a free one where not said.
+    #[arg(long, value_parser = clap::value_parser!(u16).range(1..))]
+    pub(super) port: Option<u16>,
+}
+
 /// `handout`.
 #[derive(ClapArgs)]
 pub(super) struct HandoutArgs {
-    /// The recipe's file name; `all` for every recipe of the course, behind a cover.
+    /// The file name of a recipe; `all` for every recipe of the course behind a cover; the
+    /// file name of a class for its whole set: student sheets, and bench cards for each
+    /// group with its own amounts.
     pub(super) recipe: String,
-    /// The kind of handout.
-    #[arg(long, value_enum, default_value_t = KindArg::Student)]
-    pub(super) kind: KindArg,
+    /// The kind of handout: `student` where not said, for a class `student` and `bench`.
+    #[arg(long, value_enum)]
+    pub(super) kind: Option<KindArg>,
     /// The units that come first; the course's own where not said.
     #[arg(long, value_enum)]
     pub(super) units: Option<UnitsArg>,
@@ -265,6 +304,21 @@ pub(super) enum OrderForm {
     Json,
 }
 
+/// `changes`.
+#[derive(ClapArgs)]
+pub(super) struct ChangesArgs {
+    /// The content folder of the old edition.
+    pub(super) old: PathBuf,
+    /// The content folder of the new edition.
+    pub(super) new: PathBuf,
+    /// The units to say it in; the new edition's own where not said.
+    #[arg(long, value_enum)]
+    pub(super) units: Option<UnitsArg>,
+    /// The form of the answer.
+    #[arg(long = "as", value_enum, default_value_t = As::Text)]
+    pub(super) form: As,
+}
+
 /// `convert`.
 #[derive(ClapArgs)]
 pub(super) struct ConvertArgs {
@@ -273,6 +327,14 @@ pub(super) struct ConvertArgs {
     /// The unit wanted: `g`, `oz`, `cup`, `tbsp`, `ml`; for an oven `°C`, `°F`, `fan` or
     /// `no fan`.
     pub(super) unit: String,
+}
+
+/// `completions`.
+#[derive(ClapArgs)]
+pub(super) struct CompletionsArgs {
+    /// The shell.
+    #[arg(value_enum)]
+    pub(super) shell: clap_complete::Shell,
 }
 
 /// Scaling, wherever a recipe is named.

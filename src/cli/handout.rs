@@ -1,10 +1,11 @@
 //! `tourier handout`: one PDF at any scale; a whole course, a booklet, labels.
 
+use crate::changes;
 use crate::draw::{Figure, figures};
 use crate::edition::Edition;
 use crate::formula::Scaling;
 use crate::measure::{Size, exact};
-use crate::model::Recipe;
+use crate::model::{Class, Recipe};
 use crate::paper::{Grid, Job, PaperFault, Press};
 use crate::read::size_of;
 use crate::sheet::{CourseSheet, HandoutKind, Paper, Sheet, Units};
@@ -12,28 +13,38 @@ use crate::store;
 use crate::words::Words;
 
 use super::args::{Args, HandoutArgs};
+use super::class_set;
 use super::{Done, Stop, open, recipe, words};
 
 /// Stands for every recipe of the course.
 const ALL: &str = "all";
 
 /// What one handout is made from.
-type Plate = (Sheet, Vec<Figure>);
+pub(super) type Plate = (Sheet, Vec<Figure>);
 
 /// How it is to be printed.
-struct Print {
-    kind: HandoutKind,
-    units: Units,
-    paper: Paper,
-    batch: &'static str,
+#[derive(Clone, Copy)]
+pub(super) struct Print {
+    pub(super) kind: HandoutKind,
+    pub(super) units: Units,
+    pub(super) paper: Paper,
+    pub(super) batch: &'static str,
 }
 
 /// Prints the handouts and says where they are.
 pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
     let (edition, theme) = open(args)?;
     let words = words(&theme, &edition)?;
-    let recipes = chosen(&edition, &options.recipe)?;
     let Some(course) = edition.course() else { return Err(Stop::Faults) };
+    if let Some(class) = class(&edition, &options.recipe) {
+        let press = Press::new(&theme);
+        return class_set::run(
+            &Shop { edition: &edition, course: &course, words: &words, press: &press },
+            class,
+            options,
+        );
+    }
+    let recipes = chosen(&edition, &options.recipe)?;
     let scaling = options.scaling.scaling()?;
     let plates = recipes
         .iter()
@@ -44,15 +55,41 @@ pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
         plates.iter().map(|plate| job(plate, &course, &words, &print)).collect();
     let name = if let [one] = recipes.as_slice() { &one.name } else { ALL };
     let (what, pdf) = typeset(&Press::new(&theme), &jobs, options)?;
+    put((name, &what), &print, (options, pdf))
+}
+
+/// Writes a PDF and says where it is.
+pub(super) fn put(
+    (name, what): (&str, &str),
+    print: &Print,
+    (options, pdf): (&HandoutArgs, Result<Vec<u8>, PaperFault>),
+) -> Done {
     let pdf = pdf.map_err(|fault| {
         anstream::eprintln!("error: {fault}");
         Stop::Faults
     })?;
-    let end = [&what, print.units.word(), print.paper.word()].join("-");
+    let end = [what, print.units.word(), print.paper.word()].join("-");
     let path = options.to.join(format!("{name}-{end}.pdf"));
     store::save(&path, &pdf)?;
     println!("{}", path.display());
     Ok(())
+}
+
+/// What everything is printed with.
+pub(super) struct Shop<'a> {
+    pub(super) edition: &'a Edition,
+    pub(super) course: &'a CourseSheet,
+    pub(super) words: &'a Words,
+    pub(super) press: &'a Press,
+}
+
+/// The class of this name, where no recipe has it.
+fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
+    let content = &edition.content;
+    if name == ALL || edition.stops() || content.recipe(name).is_some() {
+        return None;
+    }
+    content.classes.iter().find(|class| class.name == name)
 }
 
 /// The recipe of this name; every recipe, in the order of the lessons, for `all`.
@@ -74,25 +111,33 @@ fn chosen<'a>(edition: &'a Edition, name: &str) -> Result<Vec<&'a Recipe>, Stop>
     Ok(order)
 }
 
-fn plate(
+pub(super) fn plate(
     edition: &Edition,
     recipe: &Recipe,
     scaling: &Scaling,
     words: &Words,
 ) -> Result<Plate, Stop> {
-    let sheet = edition.sheet(recipe, scaling, words).map_err(|reason| {
+    let mut sheet = edition.sheet(recipe, scaling, words).map_err(|reason| {
         Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
     })?;
+    // The differences are said for one batch.
+    if *scaling == Scaling::Batches(exact(1, 1)) {
+        sheet.since = changes::since(edition, recipe, words);
+    }
     let figures = figures(&sheet, words);
     Ok((sheet, figures))
 }
 
 /// What was asked for, and the course's own way where nothing was.
-fn print(options: &HandoutArgs, course: &CourseSheet, batch: &'static str) -> Print {
+pub(super) fn print(
+    options: &HandoutArgs,
+    course: &CourseSheet,
+    batch: &'static str,
+) -> Print {
     let units = if course.metric_first { Units::Metric } else { Units::Us };
     let paper = if course.a4_first { Paper::A4 } else { Paper::Letter };
     Print {
-        kind: options.kind.into(),
+        kind: options.kind.map_or(HandoutKind::Student, Into::into),
         units: options.units.map_or(units, Into::into),
         paper: options.paper.map_or(paper, Into::into),
         batch,
@@ -111,14 +156,25 @@ fn batch(scaling: &Scaling) -> &'static str {
     known.iter().find(|(_, size)| size == batches).map_or("", |(key, _)| key)
 }
 
-fn job<'a>(
+pub(super) fn job<'a>(
     (sheet, figures): &'a Plate,
     course: &'a CourseSheet,
     words: &'a Words,
     print: &Print,
 ) -> Job<'a> {
     let Print { kind, units, paper, batch: batch_key } = *print;
-    Job { sheet, course, figures, words, kind, units, paper, batch_key }
+    Job {
+        sheet,
+        course,
+        figures,
+        words,
+        kind,
+        units,
+        paper,
+        batch_key,
+        whose: None,
+        makers: 1,
+    }
 }
 
 /// The word for what is printed, for its name, and its PDF.
@@ -147,7 +203,7 @@ fn typeset(
 }
 
 /// The sheet of labels of a size as typed.
-fn grid(text: &str, paper: Paper) -> Result<Grid, Stop> {
+pub(super) fn grid(text: &str, paper: Paper) -> Result<Grid, Stop> {
     let size: Size = size_of(text).ok_or_else(|| {
         Stop::Use(format!(
             "--labels {text} does not read; write the size of one, --labels \"70 x 37 mm\""

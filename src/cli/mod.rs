@@ -7,16 +7,22 @@
 )]
 
 mod args;
+mod changes;
+mod class_set;
 mod convert;
 mod facts;
 mod handout;
 mod order;
+mod preview;
 mod proof;
 mod publish;
 mod scale;
+mod shell;
 mod show;
+mod start;
 mod timetable;
 
+use std::io::{ErrorKind, Write};
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -24,7 +30,7 @@ use clap::Parser;
 
 use crate::edition::Edition;
 use crate::model::Recipe;
-use crate::paper::missing_glyphs;
+use crate::paper::{missing_faces, missing_glyphs};
 use crate::store;
 use crate::theme::Theme;
 use crate::words::Words;
@@ -65,27 +71,70 @@ fn stop(code: u8, message: &str) -> ExitCode {
     ExitCode::from(code)
 }
 
+/// Writes a result to standard output. A reader that has seen enough is no fault.
+fn say(text: &[u8]) -> Done {
+    match std::io::stdout().lock().write_all(text) {
+        Err(error) if error.kind() != ErrorKind::BrokenPipe => {
+            Err(Stop::Machine(format!("cannot write the answer: {error}")))
+        }
+        _ => Ok(()),
+    }
+}
+
 fn command(args: &Args) -> Done {
     match &args.command {
+        Command::Start(options) => start::run(args, options),
         Command::Publish(options) => publish::run(args, options),
+        Command::Preview(options) => preview::run(args, options),
         Command::Handout(options) => handout::run(args, options),
         Command::Proof(options) => proof::run(args, options),
         Command::Facts(options) => facts::run(args, options),
         Command::Scale(options) => scale::run(args, options),
         Command::Timetable(options) => timetable::run(args, options),
         Command::Order(options) => order::run(args, options),
+        Command::Changes(options) => changes::run(args, options),
         Command::Convert(options) => convert::run(args, options),
+        Command::Completions(options) => shell::completions(options),
+        Command::Manual => shell::manual(),
     }
 }
 
 /// Reads and checks the content folder, and loads the theme it is shown with.
 fn open(args: &Args) -> Result<(Edition, Theme), Stop> {
-    let theme = store::theme(args.theme.as_deref())?;
-    let (sources, mut faults) = store::load(&args.content)?;
-    let (media, found) = store::media(&args.content)?;
+    open_in(args.theme.as_deref(), &args.content)
+}
+
+/// Likewise a content folder that was named otherwise.
+fn open_in(theme: Option<&Path>, content: &Path) -> Result<(Edition, Theme), Stop> {
+    let mut theme = store::theme(theme)?;
+    let (sources, mut faults) = store::load(content)?;
+    let (media, found) = store::media(content)?;
     faults.extend(found);
+    let (faces, found) = store::faces(content)?;
+    faults.extend(found);
+    for (name, bytes) in faces {
+        theme.files.insert(format!("fonts/{name}"), bytes.into());
+    }
     faults.extend(missing_glyphs(&sources, &theme));
-    Ok((Edition::new(&sources, media, faults), theme))
+    let mut edition = Edition::new(&sources, media, faults);
+    edition.faults.extend(missing_faces(&edition.content, &theme));
+    crate::fault::sort(&mut edition.faults);
+    Ok((after(edition, content)?, theme))
+}
+
+/// The edition with the one before it, where the course names its folder.
+fn after(edition: Edition, content: &Path) -> Result<Edition, Stop> {
+    let course = edition.content.course.as_ref();
+    let Some(since) = course.and_then(|course| course.since.clone()) else {
+        return Ok(edition);
+    };
+    let Some(folder) = store::below(content, &since.value) else {
+        return Ok(edition.after(None));
+    };
+    let (sources, mut faults) = store::load(&folder)?;
+    let (media, found) = store::media(&folder)?;
+    faults.extend(found);
+    Ok(edition.after(Some(Edition::new(&sources, media, faults))))
 }
 
 /// The words of the theme in the course's language, else in English.

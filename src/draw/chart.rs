@@ -1,11 +1,14 @@
 //! The chart of a plan: a panel for each session, a row for each group, what needs hands,
 //! the oven and what only waits told apart by pattern, the steps by their numbers.
 
-use crate::plan::{Activity, Timetable, together};
+use serde::Serialize;
+
+use crate::plan::{Activity, Row, Timetable, together};
 
 use super::hatch::Slant;
 use super::ink::{self, Ink};
 use super::lettering::{self, LABEL, RISE};
+use super::panels::WIDE;
 use super::plate::{MARGIN, Plate, Text, WIDTH, corners};
 use super::svg;
 
@@ -15,22 +18,75 @@ const BAR: f64 = 22.0;
 const ROW: f64 = 32.0;
 /// Where the bars begin: to the left of it stand the names.
 const LEFT: f64 = 150.0;
+/// The width of the key.
+const KEY: f64 = 470.0;
 /// Minutes between two lines of the grid.
 const GRID: i32 = 30;
 
+/// A plan's chart in the wide form, for paper turned on its side: a drawing for each
+/// session, which may stand on pages of their own, and what the numbers stand for.
+#[derive(Clone, Debug, Serialize)]
+pub struct PlanChart {
+    /// Session by session.
+    pub sessions: Vec<SessionChart>,
+    /// The steps in the order of their numbers, from 1.
+    pub steps: Vec<String>,
+}
+
+/// One session's part of a wide chart.
+#[derive(Clone, Debug, Serialize)]
+pub struct SessionChart {
+    /// The SVG document, 1280 units wide.
+    pub svg: String,
+    /// The same in words.
+    pub alt: String,
+}
+
 /// A plan's chart as an SVG document; `None` where there is no plan.
 pub fn plan_chart(plan: &Timetable) -> Option<String> {
-    if plan.activities.iter().all(|activity| activity.start_min.is_none()) {
+    if !is_planned(plan) {
         return None;
     }
     let steps = steps(plan);
     let mut plate = Plate::new(WIDTH);
-    let mut top = key(&mut plate);
+    let mut top = key(&mut plate, MARGIN, 8.0);
     for (from, to) in used(plan) {
         top = panel(&mut plate, plan, &steps, ([from, to], top));
     }
     plate.height = legend(&mut plate, &steps, top);
-    Some(svg::document(&plate, &plan.title, &alternative(plan)))
+    Some(svg::document(&plate, &plan.title, &alternative(&plan.rows())))
+}
+
+/// The chart's wide form; `None` where there is no plan.
+pub fn plan_chart_wide(plan: &Timetable) -> Option<PlanChart> {
+    if !is_planned(plan) {
+        return None;
+    }
+    let steps = steps(plan);
+    let session = |span: (i32, i32)| session(plan, &steps, span);
+    Some(PlanChart {
+        sessions: used(plan).into_iter().map(session).collect(),
+        steps: steps.iter().map(|(_, title)| title.clone()).collect(),
+    })
+}
+
+fn session(
+    plan: &Timetable,
+    steps: &[(String, String)],
+    (from, to): (i32, i32),
+) -> SessionChart {
+    let mut plate = Plate::new(WIDE);
+    // The key stands to the right of the day, in its line.
+    key(&mut plate, WIDE - KEY, 0.0);
+    plate.height = panel(&mut plate, plan, steps, ([from, to], 0.0));
+    let mut rows = plan.rows();
+    rows.retain(|row| row.start_min >= from && row.end_min <= to);
+    let alt = alternative(&rows);
+    SessionChart { svg: svg::document(&plate, &day(plan, from), &alt), alt }
+}
+
+fn is_planned(plan: &Timetable) -> bool {
+    plan.activities.iter().any(|activity| activity.start_min.is_some())
 }
 
 /// The steps by their numbers: recipe and heading.
@@ -65,17 +121,18 @@ fn used(plan: &Timetable) -> Vec<(i32, i32)> {
     plan.sessions.iter().filter_map(|span| inside(span.from_min, span.to_min)).collect()
 }
 
-fn key(plate: &mut Plate) -> f64 {
-    let mut x = MARGIN;
+/// What the patterns mean, from `left`; gives where it ends below.
+fn key(plate: &mut Plate, left: f64, top: f64) -> f64 {
+    let mut x = left;
     for (word, kind) in
         [("hands on", "hands"), ("in the oven", "bake"), ("waits", "rest")]
     {
-        bar(plate, kind, [[x, 8.0], [x + 36.0, 8.0 + BAR]]);
-        let text = Text::new(word, [x + 44.0, 8.0 + BAR / 2.0 + 0.36 * LABEL]);
+        bar(plate, kind, [[x, top], [x + 36.0, top + BAR]]);
+        let text = Text::new(word, [x + 44.0, top + BAR / 2.0 + 0.36 * LABEL]);
         x = text.frame().right + 22.0;
         plate.text(text);
     }
-    8.0 + BAR + 14.0
+    top + BAR + 14.0
 }
 
 fn bar(plate: &mut Plate, kind: &str, [from, to]: [[f64; 2]; 2]) {
@@ -99,9 +156,10 @@ fn panel(
     steps: &[(String, String)],
     ([from, to], top): ([i32; 2], f64),
 ) -> f64 {
+    let width = plate.width;
     let x = |minute: i32| {
         let minute = f64::from(minute.clamp(from, to) - from);
-        LEFT + minute / f64::from((to - from).max(1)) * (WIDTH - MARGIN - LEFT)
+        LEFT + minute / f64::from((to - from).max(1)) * (width - MARGIN - LEFT)
     };
     plate.heading(&day(plan, from), top);
     let top = top + 34.0;
@@ -169,7 +227,7 @@ fn grid(
         plate.line(&[[at, top + 20.0], [at, bottom]], ink::GRID);
         let text = Text::new(time(plan, minute), [at, top + LABEL * RISE]).middle();
         let frame = text.frame();
-        if frame.left >= free && frame.right <= WIDTH {
+        if frame.left >= free && frame.right <= plate.width {
             free = frame.right + 8.0;
             plate.text(text);
         }
@@ -214,8 +272,7 @@ fn time(plan: &Timetable, minute: i32) -> String {
 }
 
 /// The same in words.
-fn alternative(plan: &Timetable) -> String {
-    let rows = plan.rows();
+fn alternative(rows: &[Row]) -> String {
     let said = rows.iter().map(|row| {
         let from = row.start.replace('T', " ");
         let to = row.end.split_once('T').map_or("", |(_, to)| to);

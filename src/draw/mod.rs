@@ -47,7 +47,7 @@ mod sample;
 #[cfg(test)]
 mod tests;
 
-pub use chart::plan_chart;
+pub use chart::{PlanChart, SessionChart, plan_chart, plan_chart_wide};
 pub use ink::{bare, style_rules};
 pub use raster::{Unpainted, png};
 

@@ -302,6 +302,7 @@ pub(super) fn evening() -> Time {
 pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) -> Sheet {
     Sheet {
         bakes: Vec::new(),
+        since: None,
         notes: Vec::new(),
         facts: 1,
         recipe: "crescents".into(),
@@ -382,6 +383,7 @@ pub(super) fn course() -> CourseSheet {
         date: None,
         address: None,
         metric_first: true,
+        both_units: true,
         a4_first: true,
         currency: "EUR".into(),
         lessons: Vec::new(),

@@ -80,13 +80,14 @@ impl Flow {
     /// The dough on the bench at `step`: its weight without roll-in fat, and the fat.
     pub fn on_bench(&self, step: usize, formula: &Formula, book: Book) -> (Mass, Mass) {
         let (mut dough, mut fat) = (Mass::zero(), Mass::zero());
+        let sections = dough_sections(formula, book);
         for at in self.before(step) {
             for (line, share) in &self.uses[at] {
                 let line = &formula.lines[*line];
                 let mass = &line.mass() * share;
                 if is_roll_in(line.section, formula) {
                     fat = fat + mass;
-                } else if is_dough(line.section, formula, book) {
+                } else if sections.contains(&line.section) {
                     let within = roll_in_share(line, book);
                     fat = fat + &mass * &within;
                     dough = dough + &mass * &(exact(1, 1) - within);
@@ -160,6 +161,18 @@ pub fn is_dough(section: &str, formula: &Formula, book: Book) -> bool {
     flour
         .over(&part.total())
         .is_some_and(|share| share >= exact(DOUGH_FLOUR.0, DOUGH_FLOUR.1))
+}
+
+/// The sections that are dough, each once: to ask of every line would cost as often as much.
+pub(super) fn dough_sections<'a>(formula: &Formula<'a>, book: Book) -> Vec<&'a str> {
+    let mut sections: Vec<&str> = Vec::new();
+    for line in &formula.lines {
+        if !sections.contains(&line.section) {
+            sections.push(line.section);
+        }
+    }
+    sections.retain(|section| is_dough(section, formula, book));
+    sections
 }
 
 /// The part of an included dough that is its roll-in fat, through any number of levels.

@@ -10,7 +10,7 @@ use crate::pantry::{Item, Kind};
 
 use super::Book;
 use super::expand::{Contents, batch, expand};
-use super::flow::{Flow, is_dough, is_roll_in};
+use super::flow::{Flow, dough_sections, is_roll_in};
 use super::weigh::{Formula, Source, weigh};
 
 /// Levels of included doughs that are opened.
@@ -27,11 +27,16 @@ pub enum Counting {
 
 /// What goes into the dough: the sections that are dough, and what is mixed in. Wash, filling and roll-in fat stay out.
 pub fn in_the_dough(section: &str, formula: &Formula, flow: &Flow, book: Book) -> bool {
+    goes_in(section, formula, flow, &dough_sections(formula, book))
+}
+
+/// The same, where the sections that are dough are known.
+fn goes_in(section: &str, formula: &Formula, flow: &Flow, sections: &[&str]) -> bool {
     if is_roll_in(section, formula) {
         return false;
     }
-    let dough = |at: usize| is_dough(formula.lines[at].section, formula, book);
-    is_dough(section, formula, book)
+    let dough = |at: usize| sections.contains(&formula.lines[at].section);
+    sections.contains(&section)
         || formula.lines.iter().enumerate().any(|(at, line)| {
             line.section == section && line.mass.is_some() && flow.is_mixed(at, &dough)
         })
@@ -78,9 +83,11 @@ fn gather<'a>(
     contents: &mut Contents<'a>,
     depth: usize,
 ) {
-    let sections = formula.lines.iter().filter(|line| {
-        depth <= DEEPEST && in_the_dough(line.section, formula, flow, book)
-    });
+    let dough = dough_sections(formula, book);
+    let sections = formula
+        .lines
+        .iter()
+        .filter(|line| depth <= DEEPEST && goes_in(line.section, formula, flow, &dough));
     for line in sections {
         let mass = &line.mass() * factor;
         match line.source {

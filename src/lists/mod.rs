@@ -3,14 +3,18 @@
 
 mod calendar;
 mod order;
+mod priced;
 mod sheet;
+mod stations;
 mod table;
 mod text;
 mod tubs;
 
 pub use calendar::calendar;
-pub use order::{Order, OrderLine, order};
-pub use sheet::{Card, ClassSheet, LineSheet, OrderSheet, SessionSheet, class_sheet};
+pub use order::{Order, OrderLine, UsWeights, order};
+pub use priced::OrderSheet;
+pub use sheet::{Card, ClassSheet, LineSheet, SessionSheet, class_sheet};
+pub use stations::{Portion, Station, stations};
 pub use table::order_csv;
 pub use text::{order_text, timetable_text};
 pub use tubs::{Tub, TubLine};

@@ -69,6 +69,19 @@ pub struct OrderLine {
     pub cost_minor: Option<i64>,
     /// Whether it is only for dusting or to taste, so that no weight is known.
     pub as_needed: bool,
+    /// The weights in US units.
+    pub us: UsWeights,
+}
+
+/// The weights of one line in US units, in words.
+#[derive(Clone, Debug, Default, Serialize)]
+pub struct UsWeights {
+    /// Needed in all; empty where no weight is known.
+    pub need: String,
+    /// One pack.
+    pub pack: Option<String>,
+    /// Left over afterwards.
+    pub left: Option<String>,
 }
 
 /// Works out the order.
@@ -113,14 +126,21 @@ pub fn order(class: &Class, book: Book) -> Result<Order, &'static str> {
 }
 
 /// A recipe at the size that one group makes.
-fn scaled<'a>(making: &'a Making, book: Book<'a>) -> Result<Work<'a>, &'static str> {
+pub(super) fn scaled<'a>(
+    making: &'a Making,
+    book: Book<'a>,
+) -> Result<Work<'a>, &'static str> {
     let recipe =
         book.content.recipe(&making.recipe.value).ok_or("a recipe is missing")?;
-    let scaling = match &making.much {
+    work(recipe, &scaling(making), book)
+}
+
+/// How much of its recipe each maker makes.
+pub(super) fn scaling(making: &Making) -> Scaling {
+    match &making.much {
         Much::Pieces(pieces) => Scaling::Pieces(*pieces),
         Much::Batches(batches) => Scaling::Batches(batches.clone()),
-    };
-    work(recipe, &scaling, book)
+    }
 }
 
 /// How many make it.
@@ -147,6 +167,7 @@ fn line(item: &Item, need: &Mass, class: &Class) -> OrderLine {
         pack * &Exact::from_integer(packs.into()) + shelf.clone() - need.clone()
     });
     let as_needed = need.amount().is_zero();
+    let left = left.filter(|_| !as_needed);
     OrderLine {
         ingredient: item.name.clone(),
         need_g: need.float(),
@@ -158,14 +179,23 @@ fn line(item: &Item, need: &Mass, class: &Class) -> OrderLine {
         shelf_g: shelf.float(),
         pack_g: pack.map(Mass::float),
         packs: packs.filter(|_| !as_needed),
-        left_g: left.filter(|_| !as_needed).map(|left| left.float()),
+        left_g: left.as_ref().map(Mass::float),
         cost_minor: item
             .price_minor
             .zip(packs)
             .filter(|_| !as_needed)
             .and_then(|(price, packs)| price.checked_mul(i64::try_from(packs).ok()?)),
         as_needed,
+        us: UsWeights {
+            need: if as_needed { String::new() } else { ounces(need) },
+            pack: pack.map(ounces),
+            left: left.as_ref().map(ounces),
+        },
     }
+}
+
+fn ounces(mass: &Mass) -> String {
+    show::us_weight(mass, &exact(1, 100)).words
 }
 
 /// What must be bought and has no price.

@@ -3,13 +3,15 @@
 
 use serde::Serialize;
 
-use crate::draw::plan_chart;
+use crate::draw::{PlanChart, plan_chart, plan_chart_wide};
 use crate::formula::Book;
-use crate::model::Class;
+use crate::measure::show;
+use crate::model::{Class, Step};
 use crate::plan::{self, Answer, Effort, Row, Timetable, together};
+use crate::sheet::Units;
 
-use super::order::{Order, OrderLine, order};
-use super::table::money;
+use super::order::order;
+use super::priced::{OrderSheet, priced};
 use super::tubs::Tub;
 
 /// Everything that a class's page and its papers show.
@@ -31,6 +33,10 @@ pub struct ClassSheet {
     pub bakers: u32,
     /// The groups in words: `7 pairs`.
     pub groups: String,
+    /// One of them: `pair`.
+    pub group: &'static str,
+    /// The units of every amount and heat: the course's first.
+    pub units: Units,
     /// Session by session.
     pub sessions: Vec<SessionSheet>,
     /// Group by group.
@@ -41,6 +47,8 @@ pub struct ClassSheet {
     pub tubs: Vec<Tub>,
     /// The chart of the plan, as SVG.
     pub chart: Option<String>,
+    /// The same for a page of paper turned on its side.
+    pub wide: Option<PlanChart>,
     /// The plan's calendar file.
     pub calendar: Option<String>,
     /// The order as a table for a spreadsheet.
@@ -58,7 +66,8 @@ pub struct SessionSheet {
     pub to: String,
     /// What happens.
     pub rows: Vec<LineSheet>,
-    /// What stands where when it closes: place, who, what and trays.
+    /// What stands where when it closes: place, who, what and trays, those of the same
+    /// place and step together.
     pub left: Vec<[String; 4]>,
 }
 
@@ -79,6 +88,8 @@ pub struct LineSheet {
     pub kind: &'static str,
     /// Who watches.
     pub watching: Option<String>,
+    /// What to look for, on the first line of a step.
+    pub check: Option<String>,
 }
 
 /// What one group does when.
@@ -88,21 +99,6 @@ pub struct Card {
     pub who: String,
     /// Day, from, to, what: a wait has its place behind it.
     pub lines: Vec<[String; 4]>,
-}
-
-/// The order in words.
-#[derive(Clone, Debug, Serialize)]
-pub struct OrderSheet {
-    /// Ingredient, need, packs, left over, cost.
-    pub lines: Vec<[String; 5]>,
-    /// The total.
-    pub total: String,
-    /// Each student's share.
-    pub per_student: String,
-    /// A piece's share.
-    pub per_piece: Option<String>,
-    /// What has no price.
-    pub unpriced: Vec<String>,
 }
 
 /// Works out everything about a class.
@@ -118,6 +114,8 @@ pub fn class_sheet(class: &Class, book: Book) -> Result<ClassSheet, &'static str
         (timetable.reasons, timetable.remedies) = (why.reasons, why.remedies);
     }
     let order = order(class, book).ok();
+    let units = first_units(book);
+    let room = Room { book, units };
     Ok(ClassSheet {
         class: class.name.clone(),
         title: class.title.value.clone(),
@@ -127,26 +125,63 @@ pub fn class_sheet(class: &Class, book: Book) -> Result<ClassSheet, &'static str
         remedies: timetable.remedies.clone(),
         bakers: class.bakers.value,
         groups: groups(class),
-        sessions: sessions(&timetable),
-        cards: cards(&timetable),
+        group: group(class),
+        units,
+        sessions: sessions(&timetable, room),
+        cards: cards(&timetable, room),
         tubs: order.as_ref().map(|order| order.tubs.clone()).unwrap_or_default(),
         table: order.as_ref().map(super::order_csv),
-        order: order.as_ref().map(in_words),
+        order: order.as_ref().map(|order| priced(order, units)),
         chart: plan_chart(&timetable),
+        wide: plan_chart_wide(&timetable),
         calendar: super::calendar(&timetable),
     })
 }
 
-fn groups(class: &Class) -> String {
-    let count = class.groups();
-    let word = match class.together {
+/// The course's first units; metric where there is no course.
+fn first_units(book: Book) -> Units {
+    let us = book.content.course.as_ref().is_some_and(|course| !course.metric_first);
+    if us { Units::Us } else { Units::Metric }
+}
+
+/// What puts a plan's rows into words.
+#[derive(Clone, Copy)]
+struct Room<'a> {
+    book: Book<'a>,
+    units: Units,
+}
+
+impl Room<'_> {
+    /// The step that a row is about.
+    fn step(&self, row: &Row) -> Option<&Step> {
+        let recipe = self.book.content.recipe(&row.recipe)?;
+        recipe.steps().find(|step| step.title.value == row.title)
+    }
+
+    /// Heat and ovens of a bake: the plan has its heat in metric.
+    fn oven(&self, row: &Row) -> Option<String> {
+        let words = row.oven.clone().filter(|_| row.kind == "bake")?;
+        let bake = self.step(row).and_then(|step| step.bake.as_ref());
+        Some(bake.map_or(words.clone(), |bake| {
+            let heat = show::oven(&bake.value.oven);
+            words.replacen(&heat.metric, self.units.of(&heat), 1)
+        }))
+    }
+}
+
+fn group(class: &Class) -> &'static str {
+    match class.together {
         1 => "baker",
         2 => "pair",
         3 => "three",
         4 => "four",
         _ => "group",
-    };
-    format!("{count} {word}{}", if count == 1 { "" } else { "s" })
+    }
+}
+
+fn groups(class: &Class) -> String {
+    let count = class.groups();
+    format!("{count} {}{}", group(class), if count == 1 { "" } else { "s" })
 }
 
 /// Day and time of a local time.
@@ -161,8 +196,11 @@ fn long_day(stamp: &str) -> String {
         .map_or(day, |day| day.strftime("%A %-d %B %Y").to_string())
 }
 
-fn sessions(plan: &Timetable) -> Vec<SessionSheet> {
-    let rows = plan.rows();
+fn sessions(plan: &Timetable, room: Room) -> Vec<SessionSheet> {
+    let mut rows = plan.rows().iter().map(|row| line(row, room)).collect::<Vec<_>>();
+    checks(&mut rows, &plan.rows(), room);
+    let minutes: Vec<_> =
+        plan.rows().iter().map(|row| (row.start_min, row.end_min)).collect();
     let sessions = plan.sessions.iter().enumerate();
     sessions
         .map(|(at, span)| SessionSheet {
@@ -171,40 +209,66 @@ fn sessions(plan: &Timetable) -> Vec<SessionSheet> {
             to: split(&span.to).1,
             rows: rows
                 .iter()
-                .filter(|row| {
-                    row.start_min >= span.from_min && row.end_min <= span.to_min
-                })
-                .map(line)
+                .zip(&minutes)
+                .filter(|(_, (from, to))| *from >= span.from_min && *to <= span.to_min)
+                .map(|(line, _)| line.clone())
                 .collect(),
-            left: plan
-                .overnight(at)
-                .into_iter()
-                .map(|(place, who, what, trays)| [place, who, what, trays.to_string()])
-                .collect(),
+            left: left(plan, at),
         })
         .collect()
 }
 
-fn line(row: &Row) -> LineSheet {
+/// What stands where when a session closes, what is the same at the same place together.
+fn left(plan: &Timetable, session: usize) -> Vec<[String; 4]> {
+    let mut joined: Vec<(String, Vec<String>, String, i32)> = Vec::new();
+    for (place, who, what, trays) in plan.overnight(session) {
+        match joined.iter_mut().find(|it| it.0 == place && it.2 == what) {
+            Some(same) => {
+                same.1.push(who);
+                same.3 += trays;
+            }
+            None => joined.push((place, vec![who], what, trays)),
+        }
+    }
+    let words = |(place, who, what, trays): (String, Vec<String>, String, i32)| {
+        [place, together(&who), what, trays.to_string()]
+    };
+    joined.into_iter().map(words).collect()
+}
+
+fn line(row: &Row, room: Room) -> LineSheet {
     LineSheet {
         from: split(&row.start).1,
         to: split(&row.end).1,
         who: together(&row.who),
         what: row.title.clone(),
-        oven: row.oven.clone().filter(|_| row.kind == "bake"),
+        oven: room.oven(row),
         kind: row.kind,
         watching: (!row.watching.is_empty()).then(|| together(&row.watching)),
+        check: None,
+    }
+}
+
+/// What to look for, where a step is done for the first time.
+fn checks(lines: &mut [LineSheet], rows: &[Row], room: Room) {
+    let mut seen: Vec<(&str, &str)> = Vec::new();
+    for (line, row) in lines.iter_mut().zip(rows) {
+        let step = (row.recipe.as_str(), row.title.as_str());
+        if !seen.contains(&step) {
+            seen.push(step);
+            line.check = room.step(row).and_then(|step| step.until.clone());
+        }
     }
 }
 
 /// Lines of one group's card with the minute that each begins at.
 type Timed = Vec<(i32, [String; 4])>;
 
-fn cards(plan: &Timetable) -> Vec<Card> {
+fn cards(plan: &Timetable, room: Room) -> Vec<Card> {
     let mut found: Vec<(String, Timed)> = Vec::new();
     let rows = plan.rows().into_iter().chain(plan.rests());
     for row in rows {
-        let words = card_line(&row);
+        let words = card_line(&row, room);
         for who in row.who.iter().chain(&row.watching) {
             let watches = !row.who.contains(who);
             let mut words = words.clone();
@@ -230,36 +294,10 @@ fn cards(plan: &Timetable) -> Vec<Card> {
     cards
 }
 
-fn card_line(row: &Row) -> [String; 4] {
-    let (day, from) = split(&row.start);
+fn card_line(row: &Row, room: Room) -> [String; 4] {
     let place = row.place.as_deref().map(|place| format!(", {place}"));
-    let oven = row
-        .oven
-        .as_deref()
-        .filter(|_| row.kind == "bake")
-        .map(|oven| format!(", {oven}"));
+    let oven = room.oven(row).map(|oven| format!(", {oven}"));
     let more = place.or(oven).unwrap_or_default();
-    [day, from, split(&row.end).1, format!("{}{more}", row.title)]
-}
-
-fn in_words(order: &Order) -> OrderSheet {
-    let with = |minor: i64| format!("{} {}", money(minor), order.currency);
-    OrderSheet {
-        lines: order.lines.iter().map(order_line).collect(),
-        total: with(order.total_minor),
-        per_student: with(order.per_student_minor),
-        per_piece: order.per_piece_minor.map(with),
-        unpriced: order.unpriced.clone(),
-    }
-}
-
-fn order_line(line: &OrderLine) -> [String; 5] {
-    let packs = match (line.packs, line.pack_g) {
-        (Some(packs), Some(pack)) => format!("{packs} × {pack} g"),
-        _ => String::new(),
-    };
-    let need = if line.as_needed { "as needed".to_owned() } else { line.need.clone() };
-    let left = line.left_g.map(|left| format!("{left:.0} g")).unwrap_or_default();
-    let cost = line.cost_minor.map(money).unwrap_or_default();
-    [line.ingredient.clone(), need, packs, left, cost]
+    let (from, to) = (split(&row.start).1, split(&row.end).1);
+    [long_day(&row.start), from, to, format!("{}{more}", row.title)]
 }

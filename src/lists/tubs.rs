@@ -41,6 +41,8 @@ pub struct TubLine {
     pub grams: Option<f64>,
     /// The weight in words.
     pub metric: String,
+    /// The same in US units.
+    pub us: String,
 }
 
 /// The tubs of every kind of batch in a class.
@@ -87,15 +89,13 @@ fn add(work: &Work, book: Book, depth: usize, lines: &mut Vec<TubLine>) {
                 title: step.title.value.clone(),
                 ingredient: item.name.clone(),
                 grams: (!mass.amount().is_zero()).then(|| mass.float()),
-                metric: words(&mass),
+                metric: words(&mass, |mass| show::metric(mass, &exact(1, 100), true)),
+                us: words(&mass, |mass| show::us_weight(mass, &exact(1, 100))),
             });
         }
     }
 }
 
-fn words(mass: &Mass) -> String {
-    if mass.amount().is_zero() {
-        return "as needed".into();
-    }
-    show::metric(mass, &exact(1, 100), true).words
+fn words(mass: &Mass, shown: impl Fn(&Mass) -> show::Shown) -> String {
+    if mass.amount().is_zero() { "as needed".into() } else { shown(mass).words }
 }

@@ -24,8 +24,12 @@ pub struct Course {
     pub date: Option<String>,
     /// Where the site will stand, ending in a slash.
     pub address: Option<String>,
+    /// The folder of the edition before, below the content folder.
+    pub since: Option<Placed<String>>,
     /// Whether metric comes first.
     pub metric_first: bool,
+    /// Whether lists on paper show the other units beside the first.
+    pub both_units: bool,
     /// Whether A4 comes first (else US Letter).
     pub a4_first: bool,
     /// ISO 4217 code for prices.
@@ -73,6 +77,10 @@ pub struct Look {
     pub accent: Option<Placed<[u8; 3]>>,
     /// A drawing below the content folder: `media/house.svg`.
     pub logo: Option<Placed<String>>,
+    /// The typeface family of running text on paper.
+    pub text: Option<Placed<String>>,
+    /// The typeface family of labels and tables on paper.
+    pub labels: Option<Placed<String>>,
 }
 
 /// Whose sizes of egg are meant by their words.

@@ -9,6 +9,7 @@ use crate::lists::ClassSheet;
 use crate::sheet::{CourseSheet, Look, Paper};
 use crate::words::Words;
 
+use super::code::{self, Code};
 use super::data::{cleaned, language};
 use super::setting::{date, long_date};
 use super::{PaperFault, Press};
@@ -37,6 +38,10 @@ struct Data<'a> {
     summary: String,
     course: Course<'a>,
     look: &'a Look,
+    /// Whether amounts stand in both units side by side.
+    both_units: bool,
+    /// The code of the class's page.
+    code: Option<Code>,
     class: &'a ClassSheet,
 }
 
@@ -86,6 +91,8 @@ impl Press {
                 date: day,
             },
             look: &course.look,
+            both_units: course.both_units,
+            code: code::class(&sheet.class, course, words),
             class: sheet,
         };
         self.print(cleaned(&data, self.glyphs()).to_string().as_bytes())

@@ -6,7 +6,8 @@ use std::fmt::Write;
 use qrcode::{Color, EcLevel, QrCode};
 use serde::Serialize;
 
-use crate::sheet::{HandoutKind, Units, Watch};
+use crate::sheet::{CourseSheet, HandoutKind, Units, Watch};
+use crate::words::Words;
 
 use super::Job;
 use super::chapter::steps;
@@ -30,7 +31,13 @@ pub(super) struct Code {
 /// card, which has no room for one.
 pub(super) fn page(job: &Job) -> Option<Code> {
     let address = page_address(job).filter(|_| job.kind != HandoutKind::Bench)?;
-    code(job, job.words.get("handout-code-page").to_owned(), address)
+    code(job.words, job.words.get("handout-code-page").to_owned(), address)
+}
+
+/// The code of a class's page; `None` where the course has no address.
+pub(super) fn class(class: &str, course: &CourseSheet, words: &Words) -> Option<Code> {
+    let address = format!("{}classes/{class}/", course.address.as_deref()?);
+    code(words, words.get("handout-code-class").to_owned(), address)
 }
 
 /// The code of a video.
@@ -40,7 +47,7 @@ pub(super) fn video(job: &Job, video: &Watch) -> Option<Code> {
     }
     let name = video.name.replace('-', " ");
     let title = job.words.fill("handout-code-video", &[("name", &name)]);
-    code(job, title, video.address.clone())
+    code(job.words, title, video.address.clone())
 }
 
 /// The codes of the videos that no step shows.
@@ -65,10 +72,10 @@ fn page_address(job: &Job) -> Option<String> {
 }
 
 /// A code; `None` where the address is too long for one.
-fn code(job: &Job, title: String, address: String) -> Option<Code> {
+fn code(words: &Words, title: String, address: String) -> Option<Code> {
     let code = QrCode::with_error_correction_level(&address, EcLevel::M).ok()?;
     let short = short(&address);
-    let alt = job.words.fill("handout-code-alt", &[("address", &short.concat())]);
+    let alt = words.fill("handout-code-alt", &[("address", &short.concat())]);
     Some(Code { title, address, short, alt, svg: svg(&code) })
 }
 

@@ -30,6 +30,8 @@ struct Handout<'a> {
     summary: &'a str,
     course: Course<'a>,
     look: &'a Look,
+    /// Whose station it stands at.
+    whose: Option<String>,
     /// The batch in words, where it is not the recipe as written.
     batch: Option<&'a str>,
     /// Term and value: makes, piece, times, oven.
@@ -43,6 +45,8 @@ struct Handout<'a> {
     water: Option<String>,
     preferment: Option<Preferment>,
     layers: Option<Layers>,
+    /// What differs from the edition before, in a sentence.
+    since: Option<String>,
     opening: Vec<Block<String>>,
     method: Method,
     drawings: Vec<Drawing>,
@@ -121,6 +125,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         summary: &sheet.summary,
         course: course(job),
         look: &job.course.look,
+        whose: whose(job),
         batch: (job.batch_key != "x1").then_some(sheet.scale.batch.as_str()),
         glance: glance(job),
         times: times(job),
@@ -130,6 +135,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         water: water(job),
         preferment: preferment(job),
         layers: layers(job),
+        since: since(job),
         opening: prose(job, &sheet.opening),
         method: method(job),
         drawings: general_drawings(job),
@@ -146,6 +152,16 @@ pub(super) fn language(tag: &str) -> (&str, Option<&str>) {
     (language.unwrap_or("en"), parts.find(|part| part.len() == 2))
 }
 
+/// Whose card it is, and for how many bakers there.
+fn whose(job: &Job) -> Option<String> {
+    let who = job.whose?;
+    if job.makers < 2 {
+        return Some(who.to_owned());
+    }
+    let count = job.makers.to_string();
+    Some(job.words.fill("handout-each-baker", &[("who", who), ("count", &count)]))
+}
+
 /// The handouts' words without their prefix, so that a change to a word of the site
 /// leaves the handouts as they are.
 fn words<'a>(job: &Job<'a>) -> BTreeMap<&'a str, &'a str> {
@@ -157,16 +173,20 @@ fn words<'a>(job: &Job<'a>) -> BTreeMap<&'a str, &'a str> {
 
 fn course<'a>(job: &Job<'a>) -> Course<'a> {
     let course = job.course;
-    let date = day(job);
-    let in_words = date.map(|date| long_date(date, job.words));
-    let edition = course.edition.clone().into_iter().chain(in_words);
     Course {
         title: &course.title,
         school: course.school.as_deref(),
         instructor: course.instructor.as_deref(),
-        edition: edition.collect::<Vec<_>>().join(" · "),
-        date,
+        edition: edition(job).unwrap_or_default(),
+        date: day(job),
     }
+}
+
+/// The course's edition and its date in words; `None` where it has neither.
+pub(super) fn edition(job: &Job) -> Option<String> {
+    let date = day(job).map(|date| long_date(date, job.words));
+    let parts: Vec<String> = job.course.edition.clone().into_iter().chain(date).collect();
+    (!parts.is_empty()).then(|| parts.join(" · "))
 }
 
 /// Year, month and day of the course's edition.
@@ -223,6 +243,15 @@ fn contains(job: &Job) -> Contains {
         Units::Us => vec![us, eu],
     };
     Contains { lists, unknown: found.unknown.clone() }
+}
+
+/// `Since Autumn 2026: 2 g less instant yeast; bake 190 °C, was 200 °C.`
+fn since(job: &Job) -> Option<String> {
+    let since = job.sheet.since.as_ref()?;
+    let changes: Vec<String> =
+        since.changes.iter().map(|label| bind(job.units.of(label))).collect();
+    let values = [("edition", &*since.edition), ("changes", &*changes.join("; "))];
+    Some(job.words.fill("handout-since", &values))
 }
 
 fn source(allergen: &Allergen) -> Source {

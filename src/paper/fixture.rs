@@ -38,7 +38,18 @@ impl Fixture {
     pub(super) fn job(&self, kind: HandoutKind, units: Units, paper: Paper) -> Job<'_> {
         let (sheet, course) = (&self.sheet, &self.course);
         let (figures, words, batch_key) = (&self.figures, &self.words, "x1");
-        Job { sheet, course, figures, words, kind, units, paper, batch_key }
+        Job {
+            sheet,
+            course,
+            figures,
+            words,
+            kind,
+            units,
+            paper,
+            batch_key,
+            whose: None,
+            makers: 1,
+        }
     }
 }
 
@@ -54,6 +65,7 @@ fn course() -> CourseSheet {
         date: Some("2027-02-15".into()),
         address: Some("https://layers.saltmarsh.example/".into()),
         metric_first: true,
+        both_units: true,
         a4_first: true,
         currency: "EUR".into(),
         lessons: Vec::new(),
@@ -67,6 +79,7 @@ fn course() -> CourseSheet {
 
 fn sheet() -> Sheet {
     Sheet {
+        since: None,
         bakes: Vec::new(),
         notes: Vec::new(),
         facts: 1,

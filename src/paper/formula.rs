@@ -55,7 +55,7 @@ pub(super) fn formula(job: &Job) -> Formula {
     let chosen = |label: &Label| bind(job.units.of(label));
     let total = &sheet.totals.weight;
     Formula {
-        second: lines.iter().any(|line| line.grams.is_some()),
+        second: job.course.both_units && lines.iter().any(|line| line.grams.is_some()),
         measure: lines.iter().any(|line| measure(line).is_some()),
         percent: lines.iter().any(|line| line.percent_label.is_some()),
         doughs: sheet.scale.doughs,

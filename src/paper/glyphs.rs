@@ -8,6 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use typst::text::Font;
 
 use crate::fault::{Fault, Place};
+use crate::model::Content;
 use crate::read::Source;
 use crate::theme::Theme;
 
@@ -105,6 +106,31 @@ pub fn missing_glyphs(texts: &[Source], theme: &Theme) -> Vec<Fault> {
     read.flat_map(|text| in_text(text, &glyphs)).collect()
 }
 
+/// Errors for the families of type that the course asks for and its theme does not have.
+pub fn missing_faces(content: &Content, theme: &Theme) -> Vec<Fault> {
+    let Some(look) = content.course.as_ref().map(|course| &course.look) else {
+        return Vec::new();
+    };
+    let families = families(theme);
+    let known = |name: &str| families.iter().any(|it| it.eq_ignore_ascii_case(name));
+    let asked = look.text.iter().chain(&look.labels);
+    let missing = asked.filter(|family| !known(&family.value)).map(|family| {
+        let message = format!("there is no typeface `{}`", family.value);
+        let help = format!(
+            "There are: {}. Put its .ttf or .otf files into content/media to add one.",
+            families.join(", ")
+        );
+        Fault::error("no-typeface", &family.place, message).help(help)
+    });
+    missing.collect()
+}
+
+/// The families of type in a theme, each once, in order of the alphabet.
+pub(super) fn families(theme: &Theme) -> Vec<String> {
+    let names = fonts(theme).into_iter().map(|font| font.info().family.clone());
+    names.collect::<BTreeSet<_>>().into_iter().collect()
+}
+
 fn in_text(source: &Source, glyphs: &Glyphs) -> Vec<Fault> {
     let file = source.path.as_str().into();
     let missing = glyphs.missing(&source.text);
@@ -113,11 +139,9 @@ fn in_text(source: &Source, glyphs: &Glyphs) -> Vec<Fault> {
         let place = Place::new(&file, at, at + sign.len_utf8());
         let message =
             format!("the typefaces have no `{sign}`: handouts print {STAND_IN} for it");
-        Some(
-            Fault::caution("no-glyph", &place, message).help(
-                "Write it in another way, or add a typeface that has it to the theme.",
-            ),
-        )
+        Some(Fault::caution("no-glyph", &place, message).help(
+            "Write it in another way, or put a typeface that has it into content/media.",
+        ))
     });
     found.collect()
 }
@@ -129,14 +153,25 @@ mod tests {
     #[test]
     fn what_cannot_be_printed_is_named_and_stood_in_for() {
         let theme = Theme::built_in();
-        let text = "½ cup × 3 – crème, 粉 and خبز\u{200D}!\u{0}";
-        assert_eq!(Glyphs::new(&theme).missing(text), ['ب', 'خ', 'ز', '粉']);
+        let text = "½ cup × 3 – crème, 粉, خبز and ขนม\u{200D}!\u{0}";
+        assert_eq!(Glyphs::new(&theme).missing(text), ['ข', 'น', 'ม']);
         let source = Source { path: "recipes/a.md".into(), text: text.into() };
         let faults = missing_glyphs(&[source], &theme);
-        assert_eq!(faults.len(), 4);
-        assert_eq!(&text[faults[3].place.start..faults[3].place.end], "粉");
+        assert_eq!(faults.len(), 3);
+        assert_eq!(&text[faults[2].place.start..faults[2].place.end], "ม");
         let clean = Glyphs::new(&theme).clean(text);
-        assert_eq!(clean, "½ cup × 3 – crème, □ and □□□!");
+        assert_eq!(clean, "½ cup × 3 – crème, 粉, خبز and □□□!");
+    }
+
+    #[test]
+    fn a_typeface_that_is_not_there_is_an_error_at_its_place() {
+        let text = "title: A\ntheme: {text: Vollkorn, labels: Nowhere Sans}\n";
+        let source = Source { path: "course.yaml".into(), text: text.into() };
+        let (content, _, _) = crate::read::content(&[source]);
+        let faults = missing_faces(&content, &Theme::built_in());
+        assert_eq!(faults.len(), 1);
+        let place = &faults[0].place;
+        assert_eq!(&text[place.start..place.end], "Nowhere Sans");
     }
 
     #[test]

@@ -2,10 +2,12 @@
 
 use serde::Serialize;
 
+use crate::lists::{Tub, TubLine};
 use crate::measure::{Size, float};
-use crate::sheet::{Line, Look, Paper};
+use crate::sheet::{CourseSheet, Line, Look, Paper, Units};
+use crate::words::Words;
 
-use super::setting::bind;
+use super::setting::{bind, date};
 use super::{Job, PaperFault, Press, data};
 
 /// A sheet of equal labels, in the middle of its paper.
@@ -87,7 +89,9 @@ struct Label {
     amount: String,
     /// The measure, and the weight in the other units.
     other: Vec<String>,
-    /// Recipe and section.
+    /// Whose it is.
+    whose: Option<String>,
+    /// Recipe and section, or recipe and step.
     place: [String; 2],
     batch: Option<String>,
     edition: String,
@@ -99,15 +103,49 @@ impl Press {
         let Some(first) = jobs.first() else { return Vec::new() };
         let title =
             if jobs.len() == 1 { &first.sheet.title } else { &first.course.title };
+        let stock = Stock { course: first.course, words: first.words, grid };
+        self.on_grid(stock, title, (first.paper, jobs.iter().flat_map(labels).collect()))
+    }
+
+    /// The data of labels for the tubs of a class: one for each weighing of each group, in
+    /// the order of the groups.
+    pub fn tub_labels_data(&self, class: &Tubs, units: Units, grid: Grid) -> Vec<u8> {
+        let stock = Stock { course: class.course, words: class.words, grid };
+        let labels = class.stations.iter().flat_map(|(who, tub)| {
+            let weighed = tub.lines.iter().filter(|line| line.grams.is_some());
+            weighed.map(|line| tub_label(class, (who, tub), (line, units)))
+        });
+        self.on_grid(stock, class.title, (class.paper, labels.collect()))
+    }
+
+    /// Labels for a class's tubs as PDF.
+    ///
+    /// # Errors
+    /// As [`Press::print`].
+    pub fn tub_labels(
+        &self,
+        class: &Tubs,
+        units: Units,
+        grid: Grid,
+    ) -> Result<Vec<u8>, PaperFault> {
+        self.print(&self.tub_labels_data(class, units, grid))
+    }
+
+    fn on_grid(
+        &self,
+        Stock { course, words, grid }: Stock,
+        title: &str,
+        (paper, labels): (Paper, Vec<Label>),
+    ) -> Vec<u8> {
         let labels = Labels {
             kind: "labels",
-            paper: first.paper,
-            look: &first.course.look,
-            title: first.words.fill("handout-labels", &[("title", title)]),
-            language: &first.course.language,
-            date: data::day(first),
+            paper,
+            look: &course.look,
+            title: words.fill("handout-labels", &[("title", title)]),
+            language: &course.language,
+            date: course.date.as_deref().and_then(date),
             grid,
-            labels: jobs.iter().flat_map(labels).collect(),
+            labels,
         };
         data::cleaned(&labels, self.glyphs()).to_string().into_bytes()
     }
@@ -121,6 +159,55 @@ impl Press {
     }
 }
 
+/// What every label of a sheet shares.
+struct Stock<'a> {
+    course: &'a CourseSheet,
+    words: &'a Words,
+    grid: Grid,
+}
+
+/// The tubs of a class.
+#[derive(Clone, Copy)]
+pub struct Tubs<'a> {
+    /// The class's title.
+    pub title: &'a str,
+    /// The course it belongs to.
+    pub course: &'a CourseSheet,
+    /// The words of the course's language.
+    pub words: &'a Words,
+    /// The paper of the labels.
+    pub paper: Paper,
+    /// Whose tub, and what goes into it, in order.
+    pub stations: &'a [(String, &'a Tub)],
+}
+
+fn tub_label(
+    class: &Tubs,
+    (who, tub): (&str, &Tub),
+    (line, units): (&TubLine, Units),
+) -> Label {
+    let weights = [bind(&line.metric), bind(&line.us)];
+    let [amount, second] = first_of(weights, units);
+    Label {
+        ingredient: line.ingredient.clone(),
+        note: None,
+        amount,
+        other: Vec::from_iter(class.course.both_units.then_some(second)),
+        whose: Some(who.to_owned()),
+        place: [tub.title.clone(), line.title.clone()],
+        batch: None,
+        edition: class.title.to_owned(),
+    }
+}
+
+/// Metric and US weight, the chosen one first.
+fn first_of([metric, us]: [String; 2], units: Units) -> [String; 2] {
+    match units {
+        Units::Metric => [metric, us],
+        Units::Us => [us, metric],
+    }
+}
+
 fn labels<'a>(job: &'a Job) -> impl Iterator<Item = Label> + 'a {
     let weighed = |line: &&Line| line.grams.is_some();
     job.sheet.formula.iter().filter(weighed).map(|line| label(job, line))
@@ -128,10 +215,7 @@ fn labels<'a>(job: &'a Job) -> impl Iterator<Item = Label> + 'a {
 
 fn label(job: &Job, line: &Line) -> Label {
     let weights = [bind(&line.metric), bind(&line.us_weight)];
-    let [amount, second] = match job.units {
-        crate::sheet::Units::Metric => weights,
-        crate::sheet::Units::Us => [weights[1].clone(), weights[0].clone()],
-    };
+    let [amount, second] = first_of(weights, job.units);
     let measure = line.count.as_deref().or(line.us_measure.as_deref()).map(bind);
     let batch = (job.batch_key != "x1").then(|| job.sheet.scale.batch.clone());
     Label {
@@ -139,6 +223,7 @@ fn label(job: &Job, line: &Line) -> Label {
         note: line.note.clone(),
         amount,
         other: measure.into_iter().chain([second]).collect(),
+        whose: job.whose.map(str::to_owned),
         place: [job.sheet.title.clone(), line.section.clone()],
         batch,
         edition: job.course.edition.clone().unwrap_or_default(),

@@ -29,9 +29,10 @@ mod tests;
 
 pub use class::ClassPaper;
 pub use fault::PaperFault;
-pub use glyphs::{Glyphs, missing_glyphs};
-pub use labels::Grid;
+pub use glyphs::{Glyphs, missing_faces, missing_glyphs};
+pub use labels::{Grid, Tubs};
 pub use press::Press;
+pub use room::{Part, SetCover};
 pub use spread::spread;
 
 use crate::draw::Figure;
@@ -57,4 +58,8 @@ pub struct Job<'a> {
     pub paper: Paper,
     /// The batch's short name, for the address in the scan code: `x1`, `half`.
     pub batch_key: &'a str,
+    /// Whose it is, where it is made for one station of a class: `pair 3`.
+    pub whose: Option<&'a str>,
+    /// How many bakers of that station make so much each.
+    pub makers: u32,
 }

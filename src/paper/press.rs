@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use typst::diag::Warned;
-use typst::foundations::{Bytes, Dict, IntoValue, Smart};
+use typst::foundations::{Array, Bytes, Dict, IntoValue, Smart};
 use typst::model::Document;
 use typst::text::Font;
 use typst_as_lib::{TypstEngine, TypstTemplateCollection, TypstWorld};
@@ -12,6 +12,7 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use crate::theme::Theme;
 
+use super::glyphs::families;
 use super::{Glyphs, Job, PaperFault, data, page};
 
 /// The template that every handout begins with.
@@ -38,6 +39,8 @@ pub(super) fn standards(pages: &PagedDocument) -> &'static [PdfStandard] {
 pub struct Press {
     engine: TypstEngine<TypstTemplateCollection>,
     glyphs: Glyphs,
+    /// Every family of type, to fall back on.
+    families: Array,
 }
 
 impl Press {
@@ -53,7 +56,8 @@ impl Press {
             .with_static_source_file_resolver(templates.collect::<Vec<_>>())
             .comemo_evict_max_age(None)
             .build();
-        Self { engine, glyphs: Glyphs::new(theme) }
+        let families = families(theme).into_iter().map(IntoValue::into_value).collect();
+        Self { engine, glyphs: Glyphs::new(theme), families }
     }
 
     /// Everything one handout depends on besides theme and program, as JSON. The same
@@ -90,7 +94,8 @@ impl Press {
     }
 
     /// The templates, the typefaces and what the templates read.
-    pub(super) fn world(&self, inputs: Dict) -> Result<TypstWorld<'_>, PaperFault> {
+    pub(super) fn world(&self, mut inputs: Dict) -> Result<TypstWorld<'_>, PaperFault> {
+        inputs.insert("families".into(), self.families.clone().into_value());
         let world = self.engine.world_builder(MAIN).with_inputs(inputs).build();
         world.map_err(|error| PaperFault::whole(MAIN, error.to_string()))
     }

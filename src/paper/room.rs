@@ -18,9 +18,34 @@ struct Set<'a> {
     half: bool,
     look: &'a Look,
     date: Option<[i16; 3]>,
-    /// Each lesson with the titles of its recipes, for the cover.
-    lessons: Vec<(&'a str, Vec<&'a str>)>,
+    cover: &'a SetCover,
     handouts: Vec<Value>,
+}
+
+/// What the cover of several handouts says.
+#[derive(Clone, Debug, Default, Serialize)]
+pub struct SetCover {
+    /// Its title.
+    pub title: String,
+    /// What is behind it, in a line.
+    pub line: String,
+    /// Heads with a few lines each: lessons and their recipes, days and hours.
+    pub lists: Vec<(String, Vec<String>)>,
+    /// What is to be printed how many times; empty where everything is printed once.
+    pub parts: Vec<Part>,
+}
+
+/// Handouts of a set that are printed the same number of times.
+#[derive(Clone, Debug, Serialize)]
+pub struct Part {
+    /// What they are.
+    pub title: String,
+    /// The first of them in the set, counted from 0.
+    pub first: usize,
+    /// The last of them.
+    pub last: usize,
+    /// How many times they are printed.
+    pub copies: u32,
 }
 
 /// Pages to be put on sheets that are folded in half.
@@ -37,21 +62,18 @@ impl Press {
     /// The data of several handouts as one document in their order, behind a cover where
     /// there is more than one. With `half`, pages are half a sheet of their paper.
     pub fn set_data(&self, jobs: &[Job], half: bool) -> Vec<u8> {
+        let Some(first) = jobs.first() else { return Vec::new() };
+        self.covered(jobs, &course_cover(jobs, first), half)
+    }
+
+    /// The same behind a cover of one's own.
+    pub fn covered(&self, jobs: &[Job], cover: &SetCover, half: bool) -> Vec<u8> {
         let handouts = jobs.iter().map(|job| self.value(job, half)).collect();
         let Some(first) = jobs.first() else { return Vec::new() };
-        let mut lessons = Vec::new();
-        for lesson in &first.course.lessons {
-            let printed = |job: &&Job| lesson.recipes.contains(&job.sheet.recipe);
-            let titles: Vec<&str> =
-                jobs.iter().filter(printed).map(|job| job.sheet.title.as_str()).collect();
-            if !titles.is_empty() {
-                lessons.push((lesson.title.as_str(), titles));
-            }
-        }
         let look = &first.course.look;
         let (kind, date) = ("set", data::day(first));
         let paper = first.paper;
-        let set = Set { kind, paper, half, look, date, lessons, handouts };
+        let set = Set { kind, paper, half, look, date, cover, handouts };
         data::cleaned(&set, self.glyphs()).to_string().into_bytes()
     }
 
@@ -89,5 +111,27 @@ impl Press {
         // pictures do, which neither standard allows.
         inputs.insert("pages".into(), Bytes::new(export(&pages, &[])?).into_value());
         export(&set(&self.world(inputs)?)?, &[])
+    }
+}
+
+/// The cover of a course's set: the lessons whose recipes are in it, in the order of its
+/// pages.
+fn course_cover(jobs: &[Job], first: &Job) -> SetCover {
+    let mut lists = Vec::new();
+    for lesson in &first.course.lessons {
+        let printed = |job: &&Job| lesson.recipes.contains(&job.sheet.recipe);
+        let titles: Vec<String> =
+            jobs.iter().filter(printed).map(|job| job.sheet.title.clone()).collect();
+        if !titles.is_empty() {
+            lists.push((lesson.title.clone(), titles));
+        }
+    }
+    let kind = first.words.get(&format!("handout-set-{}", first.kind.word())).to_owned();
+    let line = std::iter::once(kind).chain(data::edition(first));
+    SetCover {
+        title: first.course.title.clone(),
+        line: line.collect::<Vec<_>>().join(", "),
+        lists,
+        parts: Vec::new(),
     }
 }

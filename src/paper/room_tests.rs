@@ -2,14 +2,15 @@
 
 use typst::layout::{Abs, Frame, FrameItem};
 
+use crate::lists::{Tub, TubLine};
 use crate::measure::{Length, Size, exact};
-use crate::sheet::{HandoutKind, LessonSheet, Paper, Units};
+use crate::sheet::{CourseSheet, HandoutKind, LessonSheet, Paper, Units};
 use crate::theme::Theme;
 
 use super::fixture::Fixture;
 use super::press::inputs;
 use super::tests::{pages, printed, text};
-use super::{Grid, Job, PaperFault, Press};
+use super::{Grid, Job, PaperFault, Part, Press, SetCover, Tubs};
 
 fn press() -> Press {
     Press::new(&Theme::built_in())
@@ -109,5 +110,90 @@ fn a_page_for_a_few_lines_is_saved_where_it_can_be() -> Result<(), PaperFault> {
     closer.insert("snug".into(), typst::foundations::Value::Bool(true));
     let closer = super::press::set(&press.world(closer)?)?;
     assert!(closer.pages().len() <= press.pages(&data)?.pages().len());
+    Ok(())
+}
+
+#[test]
+fn a_class_set_says_whose_each_card_is_and_what_to_print_how_often()
+-> Result<(), PaperFault> {
+    let (press, fixture) = (press(), Fixture::new());
+    let sheet = student(&fixture);
+    let card = fixture.job(HandoutKind::Bench, Units::Metric, Paper::A4);
+    let jobs = [
+        sheet,
+        Job { whose: Some("pair 1"), ..card },
+        Job { whose: Some("pair 2"), makers: 2, ..card },
+    ];
+    let part = |title: &str, (first, last), copies| Part {
+        title: title.into(),
+        first,
+        last,
+        copies,
+    };
+    let cover = SetCover {
+        title: "An evening".into(),
+        line: "For 4 bakers".into(),
+        lists: vec![(String::new(), vec!["Tuesday".into()])],
+        parts: vec![part("Sheet", (0, 0), 14), part("Cards", (1, 2), 1)],
+    };
+    let alone = pages(&press, &sheet)?.pages().len();
+    let set = press.pages(&press.covered(&jobs, &cover, false))?;
+    assert_eq!(set.pages().len(), 1 + alone + 2);
+    let words = text(&set);
+    let (first, last) = (alone + 2, alone + 3);
+    assert!(words.contains(&format!("Cards{first}–{last}1")), "{words}");
+    assert!(words.contains("Pair1Evening") && words.contains("Pair2:foreachof2bakers"));
+    press.print(&press.covered(&jobs, &cover, false)).map(|_| ())
+}
+
+#[test]
+fn every_tub_of_every_group_has_a_label_for_each_weighing() -> Result<(), PaperFault> {
+    let (press, fixture) = (press(), Fixture::new());
+    let line = |ingredient: &str, grams: Option<f64>| TubLine {
+        recipe: "crescents".into(),
+        step: "mix".into(),
+        title: "Mix the dough".into(),
+        ingredient: ingredient.into(),
+        grams,
+        metric: "318 g".into(),
+        us: "11¼ oz".into(),
+    };
+    let lines = vec![line("bread flour", Some(318.0)), line("dusting flour", None)];
+    let (recipe, title) = ("crescents".into(), "Crescents".into());
+    let tub = Tub { recipe, title, each: "group", sets: 2, lines };
+    let stations = [("pair 1".to_owned(), &tub), ("pair 2".to_owned(), &tub)];
+    let mm = |over| Length::centimetres(exact(over, 10));
+    let grid = Grid::new(&Size::new(mm(70), mm(37)), Paper::A4).expect("a common sheet");
+    let single = CourseSheet { both_units: false, ..fixture.course.clone() };
+    let labels = |course, words| Tubs {
+        title: "An evening",
+        course,
+        words,
+        paper: Paper::A4,
+        stations: &stations,
+    };
+    let data =
+        press.tub_labels_data(&labels(&fixture.course, &fixture.words), Units::Us, grid);
+    let words = text(&press.pages(&data)?);
+    assert_eq!(words.matches("breadflour").count(), 2, "{words}");
+    assert!(words.contains("Pair1breadflour11¼oz318gCrescents·Mixthedough"), "{words}");
+    assert!(!words.contains("dusting"), "what has no weight needs no tub");
+    let tubs = labels(&single, &fixture.words);
+    let data = press.tub_labels_data(&tubs, Units::Us, grid);
+    assert!(!text(&press.pages(&data)?).contains("318g"));
+    Ok(())
+}
+
+#[test]
+fn the_other_units_may_be_left_out() -> Result<(), PaperFault> {
+    let (press, mut fixture) = (press(), Fixture::new());
+    for (units, column) in [(Units::Metric, "USweight"), (Units::Us, "Metric")] {
+        fixture.course.both_units = true;
+        let job = fixture.job(HandoutKind::Student, units, Paper::A4);
+        assert!(text(&pages(&press, &job)?).contains(column));
+        fixture.course.both_units = false;
+        let job = fixture.job(HandoutKind::Student, units, Paper::A4);
+        assert!(!text(&pages(&press, &job)?).contains(column));
+    }
     Ok(())
 }

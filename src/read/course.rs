@@ -37,7 +37,9 @@ pub(super) fn read(
         address: fields
             .parsed("address", "https://example.org/course/", address)
             .map(|a| a.value),
+        since: fields.parsed("changes since", "past/autumn", below),
         metric_first: choice(&mut fields, "units", &["metric", "us"]) == 0,
+        both_units: choice(&mut fields, "both units", &["yes", "no"]) == 0,
         a4_first: choice(&mut fields, "paper", &["a4", "letter"]) == 0,
         currency: fields
             .parsed("currency", "EUR", currency)
@@ -103,6 +105,16 @@ fn address(text: &str) -> Option<String> {
     sound.then(|| format!("{}/", text.trim_end_matches('/')))
 }
 
+/// A folder below the content folder: names with slashes between them, none of which means
+/// another place or is hidden.
+fn below(text: &str) -> Option<String> {
+    let text = text.trim_end_matches('/');
+    let plain = |name: &str| {
+        !name.is_empty() && !name.starts_with('.') && !name.contains(['\\', ':', '\0'])
+    };
+    text.split('/').all(plain).then(|| text.to_owned())
+}
+
 fn currency(text: &str) -> Option<String> {
     (text.len() == 3 && text.bytes().all(|b| b.is_ascii_uppercase()))
         .then(|| text.to_owned())
@@ -136,6 +148,8 @@ fn look(fields: &mut Fields) -> Look {
     let read = Look {
         accent: look.parsed("accent", "\"#2f6b62\"", colour),
         logo: look.text("logo"),
+        text: look.text("text"),
+        labels: look.text("labels"),
     };
     look.finish();
     read

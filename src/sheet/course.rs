@@ -29,6 +29,8 @@ pub struct CourseSheet {
     pub address: Option<String>,
     /// Whether metric comes first.
     pub metric_first: bool,
+    /// Whether lists on paper show the other units beside the first.
+    pub both_units: bool,
     /// Whether A4 comes first.
     pub a4_first: bool,
     /// ISO 4217 code.
@@ -57,6 +59,10 @@ pub struct Look {
     pub accent: Option<String>,
     /// A drawing for the head of every sheet, as SVG.
     pub logo: Option<String>,
+    /// The typeface family of running text; the theme's where not said.
+    pub text: Option<String>,
+    /// The typeface family of labels and tables; the theme's where not said.
+    pub labels: Option<String>,
 }
 
 /// One thing that is new.

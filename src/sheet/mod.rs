@@ -85,6 +85,18 @@ pub struct Sheet {
     pub parts: Vec<Part>,
     /// Every video.
     pub videos: Vec<Watch>,
+    /// What differs from the edition before, where the course names one and something does.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub since: Option<Since>,
+}
+
+/// What differs from the edition before, as written: for one batch.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Since {
+    /// The name of the edition before.
+    pub edition: String,
+    /// The differences, in order.
+    pub changes: Vec<Label>,
 }
 
 /// A remark on the numbers.

@@ -103,6 +103,7 @@ fn course() -> CourseSheet {
         date: Some("2027-02-15".into()),
         address: Some("https://layers.saltmarsh.example/".into()),
         metric_first: true,
+        both_units: true,
         a4_first: true,
         currency: "EUR".into(),
         lessons: vec![LessonSheet {
@@ -154,6 +155,7 @@ fn live(metric: String, us: &str) -> Inline<Label> {
 fn sheet(batch: &str, times: u64) -> Sheet {
     let pieces = 12 * times;
     Sheet {
+        since: None,
         bakes: Vec::new(),
         notes: Vec::new(),
         facts: 1,

@@ -4,7 +4,7 @@
 
 use std::borrow::Cow;
 use std::io::Read;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use walkdir::{DirEntry, WalkDir};
 
@@ -130,7 +130,7 @@ fn medium(entry: &DirEntry, name: &str) -> Result<Result<Medium, Fault>, StoreEr
 }
 
 /// A file's bytes, one more than `most` at the most.
-fn read(entry: &DirEntry, most: u64) -> Result<Vec<u8>, StoreError> {
+pub(super) fn read(entry: &DirEntry, most: u64) -> Result<Vec<u8>, StoreError> {
     let file = doing(std::fs::File::open(entry.path()), "read", entry.path())?;
     let mut bytes = Vec::new();
     doing(file.take(most + 1).read_to_end(&mut bytes), "read", entry.path())?;
@@ -182,7 +182,19 @@ fn unfit(entry: &DirEntry, bytes: &[u8]) -> Option<&'static str> {
     }
 }
 
-fn is_hidden(entry: &DirEntry) -> bool {
+/// The folder at `path` below `folder`; `None` where there is none, or where a link leads to
+/// it: what lies elsewhere is not read.
+pub fn below(folder: &Path, path: &str) -> Option<PathBuf> {
+    path.split('/').try_fold(folder.to_owned(), |folder, name| {
+        let inner = folder.join(name);
+        let is_folder = std::fs::symlink_metadata(&inner).is_ok_and(|it| it.is_dir());
+        let plain = !name.is_empty() && !matches!(name, "." | "..");
+        (is_folder && plain).then_some(inner)
+    })
+}
+
+/// Whether a file or folder is hidden.
+pub(super) fn is_hidden(entry: &DirEntry) -> bool {
     entry.file_name().to_string_lossy().starts_with('.')
 }
 
@@ -262,7 +274,7 @@ fn misnamed(path: &str) -> Option<String> {
     Some(format!("{}.{ending}", if better.is_empty() { "recipe" } else { better }))
 }
 
-fn refused(path: &str, why: &str, help: &str) -> Fault {
+pub(super) fn refused(path: &str, why: &str, help: &str) -> Fault {
     Fault::error(
         "unreadable-file",
         &Place::file(path),

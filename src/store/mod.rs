@@ -1,14 +1,20 @@
 //! The only room that opens files: loads the content folder, saves what is published.
 
+mod faces;
 mod load;
 mod lock;
 mod manifest;
 mod publish;
 mod stage;
+mod stamp;
+mod vacant;
 mod write;
 
-pub use load::{load, media, theme};
+pub use faces::faces;
+pub use load::{below, load, media, theme};
 pub use publish::{Outcome, PublishError, apart, publish};
+pub use stamp::stamp;
+pub use vacant::is_vacant;
 pub use write::save;
 
 use std::io::ErrorKind;

@@ -5,7 +5,7 @@
 Every page of every handout is rendered at 200 dots an inch in grey (`poppler-utils`) and
 its QR codes (ISO/IEC 18004) are decoded. A student sheet and a large print lead to the
 recipe's page at ADDRESS in their own units, and to each of the recipe's videos; a bench
-card has no code.
+card has no code. A paper of a class leads to the class's page.
 """
 
 import os
@@ -15,7 +15,7 @@ import tempfile
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
-from pdf import NAME
+from pdf import CLASS, NAME
 from tally import Tally, facts
 
 
@@ -36,6 +36,10 @@ def main(site, work, address):
     with ThreadPoolExecutor(os.cpu_count()) as pool:
         codes = list(pool.map(decoded, files))
     for file, found in zip(files, codes):
+        if CLASS.fullmatch(file.stem):
+            wanted = {f"{address}classes/{file.parent.name}/"}
+            tally.check(found == wanted, f"{file.parent.name}/{file.stem}: codes say {found}")
+            continue
         match = NAME.fullmatch(file.stem)
         if not match or match[1] not in sheets:
             tally.check(False, f"{file.stem} is no handout's name")

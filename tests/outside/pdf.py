@@ -1,6 +1,7 @@
-"""Every handout as a PDF, with `qpdf`, `poppler-utils` and PyPI `pikepdf`.
+"""Every handout and every paper of a class as a PDF, with `qpdf`, `poppler-utils` and PyPI
+`pikepdf`; the sets and labels of WORK/room, which are printed and not published, too.
 
-    python3 pdf.py SITE WORK
+    python3 pdf.py SITE WORK CLASSES
 
 Sources: ISO 32000-1 (fonts, page sizes, structure, outline), ISO 14289-1 (PDF/UA-1:
 language, title shown, tagged, tab order, alternative texts), ISO 19005-2 (PDF/A-2: what it
@@ -19,9 +20,13 @@ from tally import Tally, facts, fold
 # Points, from 210 x 297 mm and 8.5 x 11 in.
 PAPERS = {"a4": (595.28, 841.89), "letter": (612.0, 792.0)}
 # The least white at the sides of each kind of handout, and above and below all, mm.
-SIDES = {"student": 20, "bench": 14, "large-print": 18}
+SIDES = {"student": 20, "bench": 14, "large-print": 18, "run": 20, "lists": 20, "set": 14, "labels": 5}
 ABOVE, BELOW = 7, 6
+# Labels cover the paper to its edge; few printers reach its last 5 mm.
+EDGE = 4.9
 NAME = re.compile(r"(.+)-(student|bench|large-print)-(metric|us)-(a4|letter)")
+CLASS = re.compile(r"(run|lists)-(a4|letter)")
+ROOM = re.compile(r"(.+)-(set|labels)-(metric|us)-(a4|letter)")
 
 
 def told(*command):
@@ -46,7 +51,11 @@ def check_pages(where, file, kind, paper, tally):
     info, _ = told("pdfinfo", "-l", "-1", file)
     sizes = re.findall(r"Page +\d+ size: +([\d.]+) x ([\d.]+) pts", info)
     width, height = PAPERS[paper]
-    named = all(abs(float(w) - width) < 1 and abs(float(h) - height) < 1 for w, h in sizes)
+    upright = [(float(w), float(h)) for w, h in sizes]
+    # The plan's chart lies on its side.
+    if kind == "run":
+        upright = [(min(pair), max(pair)) for pair in upright]
+    named = all(abs(w - width) < 1 and abs(h - height) < 1 for w, h in upright)
     tally.check(sizes and named, f"{where}: pages of {sizes} pt are not {paper}")
     tally.check("Tagged:          yes" in info, f"{where}: pdfinfo finds no tags")
     most = {"bench": 1, "student": 4}.get(kind)
@@ -63,7 +72,7 @@ def check_fonts(where, file, tally):
         tally.check(whole, f"{where}: typeface {row.split()[0]} is not whole")
 
 
-def check_structure(where, file, title, tally):
+def check_structure(where, file, title, tally, one=True):
     with pikepdf.open(file) as pdf:
         root = pdf.Root
         language = str(root.get("/Lang", ""))
@@ -78,10 +87,14 @@ def check_structure(where, file, title, tally):
             archive = about.get("pdfaid:part"), about.get("pdfaid:conformance")
             tally.check(archive == ("2", "A"), f"{where}: does not claim PDF/A-2a but {archive}")
         tally.check(len(root.get("/OutputIntents", [])) > 0, f"{where}: no output intent")
-        check_bookmarks(where, pdf, title, tally)
+        if one:
+            check_bookmarks(where, pdf, title, tally)
         tagged = list(elements(root.StructTreeRoot)) if "/StructTreeRoot" in root else []
         kinds = [str(element.S) for element in tagged]
-        tally.check("/H1" in kinds, f"{where}: no heading")
+        tally.check("/H1" in kinds or not one, f"{where}: no heading")
+        for table in (element for element in tagged if element.S == "/Table"):
+            heads = any(element.S == "/TH" for element in elements(table.K))
+            tally.check(heads, f"{where}: a table without heads")
         for element in tagged:
             if element.S == "/Figure":
                 tally.check(str(element.get("/Alt", "")).strip(), f"{where}: a figure without words")
@@ -111,7 +124,8 @@ def check_margins(where, file, kind, tally):
             continue
         left, top, right, bottom = map(float, word.groups()[:4])
         inside = left >= side and right <= size[0] - side
-        inside = inside and top >= ABOVE * least and bottom <= size[1] - BELOW * least
+        above, below = (EDGE, EDGE) if kind == "labels" else (ABOVE, BELOW)
+        inside = inside and top >= above * least and bottom <= size[1] - below * least
         tally.check(inside, f"{where}: {word[5]} stands in the margin")
 
 
@@ -133,9 +147,66 @@ def check_text(where, file, sheet, tally):
     tally.check("\ufffd" not in text, f"{where}: letters that cannot be read out")
 
 
-def main(site, work):
-    tally, sheets, seen = Tally(), facts(work), set()
+def titles(folder):
+    """The title of every class, by its file name."""
+    said = {file.stem: file.read_text(encoding="utf-8") for file in Path(folder).glob("*.yaml")}
+    return {name: re.search(r"(?m)^title: *(.+)$", text)[1] for name, text in said.items()}
+
+
+def whole(where, file, title, kind, paper, tally, one=True):
+    """What holds for every paper of whatever kind."""
+    tally.check(told("qpdf", "--check", file)[1], f"{where}: qpdf finds faults")
+    check_pages(where, file, kind, paper, tally)
+    check_fonts(where, file, tally)
+    check_structure(where, file, title, tally, one)
+    check_margins(where, file, kind, tally)
+    text = fold(told("pdftotext", "-raw", file, "-")[0])
+    tally.check("\ufffd" not in text, f"{where}: letters that cannot be read out")
+    return text
+
+
+def check_classes(site, named, tally):
+    """The papers of each class: both kinds on both papers, groups in the order of numbers."""
+    for name, title in named.items():
+        for kind in ("run", "lists"):
+            for paper in PAPERS:
+                file = Path(site, "classes", name, f"{kind}-{paper}.pdf")
+                where = f"{name}/{file.stem}"
+                if not file.is_file():
+                    tally.check(False, f"{where} is not there")
+                    continue
+                text = whole(where, file, title, kind, paper, tally)
+                tally.check(text.count(title) >= 1, f"{where}: the title is not in the text")
+                if kind == "run":
+                    cards = text[text.rfind("Cards to cut out"):]
+                    found = [int(n) for n in re.findall(r"Pair (\d+) Time", cards)]
+                    ordered = found == list(range(1, len(found) + 1)) and found
+                    tally.check(ordered, f"{where}: cards of pairs {found}")
+
+
+def check_room(folder, named, tally):
+    """Sets and labels: each group's in the order of the groups."""
+    for file in sorted(Path(folder).glob("*.pdf")):
+        match = ROOM.fullmatch(file.stem)
+        tally.check(match and match[1] in named, f"{file.stem} is nothing of the print room")
+        if not match:
+            continue
+        name, kind, _, paper = match.groups()
+        text = whole(file.stem, file, named[name], kind, paper, tally, one=False)
+        found = [int(n) for n in re.findall(r"\bPair (\d+)\b", text)]
+        ordered = found == sorted(found) and set(found) == set(range(1, max(found, default=0) + 1))
+        tally.check(found and ordered, f"{file.stem}: cards of pairs {found}")
+
+
+def main(site, work, classes):
+    tally, sheets, seen, named = Tally(), facts(work), set(), titles(classes)
+    check_classes(site, named, tally)
+    check_room(Path(work, "room"), named, tally)
     for file in sorted(Path(site).rglob("*.pdf")):
+        if CLASS.fullmatch(file.stem):
+            known = file.parent.name in named
+            tally.check(known, f"{file.parent.name}/{file.stem} is of no class")
+            continue
         match = NAME.fullmatch(file.stem)
         tally.check(match and match[1] in sheets, f"{file.stem} is no handout's name")
         if not match:

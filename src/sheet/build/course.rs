@@ -21,6 +21,7 @@ pub fn course(course: &Course, content: &Content) -> CourseSheet {
         date: course.date.clone(),
         address: course.address.clone(),
         metric_first: course.metric_first,
+        both_units: course.both_units,
         a4_first: course.a4_first,
         currency: course.currency.clone(),
         lessons: lessons(course, content),
@@ -63,6 +64,8 @@ fn look(course: &Course, content: &Content) -> Look {
     Look {
         accent: course.look.accent.as_ref().map(|accent| hex(&accent.value)),
         logo: logo.and_then(|path| content.drawings.get(&path.value)).cloned(),
+        text: course.look.text.as_ref().map(|family| family.value.clone()),
+        labels: course.look.labels.as_ref().map(|family| family.value.clone()),
     }
 }
 

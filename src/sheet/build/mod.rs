@@ -72,6 +72,7 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         opening: prose::blocks(&recipe.opening, None, work, context),
         parts: steps::parts(work, context),
         videos: recipe.videos.iter().map(steps::video_sheet).collect(),
+        since: None,
     }
 }
 

@@ -1,0 +1,99 @@
+//! What each station of a class makes: every recipe with the recipes it is made from, at
+//! the size of that station.
+
+use crate::formula::{Book, Scaling, Source};
+use crate::measure::Mass;
+use crate::model::{Class, Each, Making, Recipe};
+use crate::plan::{Who, who};
+use crate::work::Work;
+
+use super::order::{scaled, scaling};
+
+/// Levels of included recipes that are followed.
+const DEEPEST: usize = 16;
+
+/// One recipe at one size.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Portion {
+    /// The recipe's file name.
+    pub recipe: String,
+    /// How much of it.
+    pub scaling: Scaling,
+    /// How many bakers make so much each; 1 where the station makes it once.
+    pub each: u32,
+}
+
+/// A group of the class, or the instructor.
+#[derive(Clone, Debug)]
+pub struct Station {
+    /// Its name: `pair 3`.
+    pub who: String,
+    /// What it makes, included recipes before those that they go into.
+    pub portions: Vec<Portion>,
+}
+
+/// The stations of a class: the groups in order, then the instructor who demonstrates.
+///
+/// # Errors
+/// The reason, where a recipe is missing or cannot be scaled so.
+pub fn stations(class: &Class, book: Book) -> Result<Vec<Station>, &'static str> {
+    let groups = (0..class.groups()).map(Who::Group);
+    let mut stations = Vec::new();
+    for of in groups.chain([Who::Instructor]) {
+        let mut portions: Vec<Portion> = Vec::new();
+        for making in class.makes.iter().filter(|making| makes(making, of)) {
+            let each = match (making.each, of) {
+                (Each::Baker, Who::Group(group)) => class.members(group),
+                _ => 1,
+            };
+            let walk = Walk { book, each, depth: 0 };
+            add(&scaled(making, book)?, scaling(making), walk, &mut portions);
+        }
+        if !portions.is_empty() {
+            stations.push(Station { who: who(class, of), portions });
+        }
+    }
+    Ok(stations)
+}
+
+fn makes(making: &Making, of: Who) -> bool {
+    (making.each == Each::Demonstration) == (of == Who::Instructor)
+}
+
+/// Who makes a portion, and how deep it lies in another one.
+#[derive(Clone, Copy)]
+struct Walk<'a> {
+    book: Book<'a>,
+    each: u32,
+    depth: usize,
+}
+
+/// Adds a recipe at its size, what it includes before it.
+fn add(work: &Work, scaling: Scaling, walk: Walk, portions: &mut Vec<Portion>) {
+    let deeper = Walk { depth: walk.depth + 1, ..walk };
+    for (inner, mass) in included(work).into_iter().filter(|_| walk.depth < DEEPEST) {
+        let scaling = Scaling::Total(mass);
+        if let Ok(inner) = crate::work::work(inner, &scaling, walk.book) {
+            add(&inner, scaling, deeper, portions);
+        }
+    }
+    let recipe = work.recipe.name.clone();
+    let portion = Portion { recipe, scaling, each: walk.each };
+    if !portions.contains(&portion) {
+        portions.push(portion);
+    }
+}
+
+/// The recipes that a recipe includes, each once, with what it takes of them.
+fn included<'a>(work: &Work<'a>) -> Vec<(&'a Recipe, Mass)> {
+    let mut found: Vec<(&Recipe, Mass)> = Vec::new();
+    for line in &work.formula.lines {
+        let Source::Recipe(inner) = line.source else { continue };
+        let mass = &line.mass() * &work.factor;
+        match found.iter_mut().find(|(known, _)| known.name == inner.name) {
+            Some((_, sum)) => *sum = sum.clone() + mass,
+            None => found.push((inner, mass)),
+        }
+    }
+    found
+}

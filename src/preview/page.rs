@@ -1,0 +1,97 @@
+//! What the preview adds to a page, and only the preview: the script that reloads it, and
+//! the faults that keep a newer edition from being shown.
+
+/// The files that belong to the preview itself stand below this name, which no page of a
+/// site can have.
+pub(super) const OWN: &str = ".preview/";
+
+const SCRIPT: &str = include_str!("preview.js");
+const STYLE: &str = include_str!("preview.css");
+
+/// A file of the preview itself: its bytes.
+pub(super) fn own(name: &str) -> Option<&'static str> {
+    match name {
+        "preview.js" => Some(SCRIPT),
+        "preview.css" => Some(STYLE),
+        _ => None,
+    }
+}
+
+/// A page with what the preview adds. Script and style come from the same place as the
+/// page, as its Content-Security-Policy wants.
+pub(super) fn shown(page: &str, mark: &str, faults: &[String]) -> String {
+    let head = format!(
+        "<link rel=\"stylesheet\" href=\"/{OWN}preview.css\">\n\
+         <script src=\"/{OWN}preview.js\" data-mark=\"{mark}\" defer></script>\n"
+    );
+    let page = insert(page, "</head>", &head);
+    let panel = panel(faults, "the last good edition is shown");
+    if faults.is_empty() { page } else { insert(&page, "</body>", &panel) }
+}
+
+/// A page of faults alone, where there is no edition to show.
+pub(super) fn alone(mark: &str, faults: &[String]) -> String {
+    let (title, body) = if faults.is_empty() {
+        ("Being made", "<p>The course is being made.</p>".to_owned())
+    } else {
+        ("Faults", panel(faults, "there is nothing to show yet"))
+    };
+    let page = format!(
+        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+         <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
+         <link rel=\"icon\" href=\"data:,\">\n<title>{title}</title>\n</head>\n<body>\n{body}\n</body>\n</html>\n"
+    );
+    shown(&page, mark, &[])
+}
+
+/// `page` with `more` before the last `mark`; behind everything where there is none.
+fn insert(page: &str, mark: &str, more: &str) -> String {
+    let (before, after) = page.split_at(page.rfind(mark).unwrap_or(page.len()));
+    format!("{before}{more}{after}")
+}
+
+fn panel(faults: &[String], standing: &str) -> String {
+    let texts: String =
+        faults.iter().map(|fault| format!("<pre>{}</pre>\n", escaped(fault))).collect();
+    format!(
+        "<details class=\"preview-faults\" open>\n\
+         <summary>Not published: {standing}</summary>\n{texts}</details>\n"
+    )
+}
+
+/// Text as HTML shows it.
+fn escaped(text: &str) -> String {
+    let signs = [('&', "&amp;"), ('<', "&lt;"), ('>', "&gt;"), ('"', "&quot;")];
+    signs.iter().fold(text.to_owned(), |text, (sign, shown)| text.replace(*sign, shown))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const PAGE: &str = "<html><head></head><body><p>Rolls</p></body></html>";
+
+    #[test]
+    fn a_page_is_watched_and_otherwise_as_published() {
+        let page = shown(PAGE, "a1", &[]);
+        assert!(
+            page.contains("<script src=\"/.preview/preview.js\" data-mark=\"a1\" defer>")
+        );
+        assert!(page.ends_with("<body><p>Rolls</p></body></html>"), "{page}");
+        assert!(!page.contains("<details"));
+    }
+
+    #[test]
+    fn faults_lie_over_the_page_as_typed() {
+        let page = shown(PAGE, "a1", &["`<b>` & more".to_owned()]);
+        assert!(page.contains("<p>Rolls</p><details"), "{page}");
+        assert!(page.contains("<pre>`&lt;b&gt;` &amp; more</pre>"), "{page}");
+    }
+
+    #[test]
+    fn faults_without_a_page_stand_alone() {
+        let page = alone("a1", &["no course".to_owned()]);
+        assert!(page.contains("<pre>no course</pre>") && page.contains("data-mark"));
+        assert!(own("preview.js").is_some() && own("other").is_none());
+    }
+}

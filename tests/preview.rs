@@ -1,0 +1,265 @@
+//! `tourier preview`: what it answers, what it refuses, and what follows a save.
+#![allow(clippy::disallowed_methods, reason = "files are written, time passes")]
+
+mod common;
+
+use std::fs;
+use std::io::{BufRead, BufReader, Read, Write};
+use std::net::TcpStream;
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::time::{Duration, Instant};
+
+use common::course;
+
+/// Longer than anything here takes on a busy machine.
+const PATIENCE: Duration = Duration::from_secs(120);
+
+const CRESCENTS: &str = "recipes/small-crescents.md";
+const PAGE: &str = "/recipes/small-crescents/";
+
+/// A running preview; it ends with the test.
+struct Preview {
+    run: Child,
+    port: u16,
+    content: PathBuf,
+}
+
+impl Drop for Preview {
+    fn drop(&mut self) {
+        let _ = self.run.kill();
+        let _ = self.run.wait();
+    }
+}
+
+/// An answer: its head, and its bytes.
+struct Answer {
+    head: String,
+    body: Vec<u8>,
+}
+
+impl Answer {
+    fn text(&self) -> String {
+        String::from_utf8_lossy(&self.body).into_owned()
+    }
+
+    fn status(&self) -> &str {
+        self.head.split(' ').nth(1).unwrap_or_default()
+    }
+}
+
+impl Preview {
+    fn start(name: &str) -> Self {
+        let preview = Self::on(course(name));
+        preview.wait("/", |answer| answer.status() == "200");
+        preview
+    }
+
+    fn on(content: PathBuf) -> Self {
+        let mut run = Command::new(env!("CARGO_BIN_EXE_tourier"))
+            .args(["--color", "never", "--content"])
+            .arg(&content)
+            .arg("preview")
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .expect("the program starts");
+        let mut line = String::new();
+        let out = run.stdout.take().expect("its output is read");
+        BufReader::new(out).read_line(&mut line).expect("it says where it is");
+        let port =
+            line.split("127.0.0.1:").nth(1).and_then(|rest| rest.split('/').next());
+        let port = port.and_then(|port| port.parse().ok()).expect("a port");
+        Self { run, port, content }
+    }
+
+    fn call(&self) -> TcpStream {
+        let stream = TcpStream::connect(("127.0.0.1", self.port)).expect("it listens");
+        stream.set_read_timeout(Some(PATIENCE)).expect("set");
+        stream
+    }
+
+    /// Sends a request as it is given and reads the whole answer.
+    fn send(&self, request: &str) -> Answer {
+        let mut stream = self.call();
+        stream.write_all(request.as_bytes()).expect("sent");
+        let mut bytes = Vec::new();
+        stream.read_to_end(&mut bytes).expect("answered");
+        let end = bytes.windows(4).position(|end| end == b"\r\n\r\n").expect("a head");
+        let head = String::from_utf8_lossy(&bytes[..end]).into_owned();
+        Answer { head, body: bytes[end + 4..].to_vec() }
+    }
+
+    fn get(&self, path: &str) -> Answer {
+        self.send(&format!(
+            "GET {path} HTTP/1.1\r\nHost: localhost:{}\r\n\r\n",
+            self.port
+        ))
+    }
+
+    /// Asks until the answer is as wanted.
+    fn wait(&self, path: &str, wanted: impl Fn(&Answer) -> bool) -> Answer {
+        let begun = Instant::now();
+        loop {
+            let answer = self.get(path);
+            if wanted(&answer) {
+                return answer;
+            }
+            assert!(begun.elapsed() < PATIENCE, "{path}: {}", answer.text());
+            std::thread::sleep(Duration::from_millis(50));
+        }
+    }
+
+    /// An open line, behind its first event.
+    fn listen(&self) -> (BufReader<TcpStream>, String) {
+        let mut stream = self.call();
+        let ask = "GET /.preview/events HTTP/1.1\r\nHost: 127.0.0.1:";
+        write!(stream, "{ask}{}\r\n\r\n", self.port).expect("sent");
+        let mut line = BufReader::new(stream);
+        let first = event(&mut line);
+        (line, first)
+    }
+
+    fn edit(&self, file: &str, from: &str, to: &str) {
+        let file = self.content.join(file);
+        let text = fs::read_to_string(&file).expect("the file is there");
+        assert!(text.contains(from), "no `{from}`");
+        fs::write(&file, text.replacen(from, to, 1)).expect("saved");
+    }
+}
+
+/// The next event on an open line.
+fn event(line: &mut BufReader<TcpStream>) -> String {
+    loop {
+        let mut text = String::new();
+        assert!(line.read_line(&mut text).expect("the line is open") > 0, "it ended");
+        if let Some(data) = text.strip_prefix("data: ") {
+            return data.trim().to_owned();
+        }
+    }
+}
+
+#[test]
+fn pages_and_handouts_are_answered() {
+    let preview = Preview::start("preview-answers");
+    let page = preview.get(PAGE);
+    assert_eq!(page.status(), "200");
+    assert!(page.head.contains("Content-Type: text/html"), "{}", page.head);
+    let text = page.text();
+    assert!(text.contains("Small crescents") && text.contains("/.preview/preview.js"));
+    // The page's own rule lets the script in: it is a file from the same place.
+    assert!(text.contains("Content-Security-Policy"));
+    assert!(!text.contains("data-offline") && !text.contains("<details class=\"preview"));
+    assert!(preview.get("/.preview/preview.js").text().contains("EventSource"));
+
+    let pdf = preview.get(&format!("{PAGE}small-crescents-student-metric-a4.pdf"));
+    assert_eq!(pdf.status(), "200");
+    assert!(pdf.head.contains("application/pdf") && pdf.body.starts_with(b"%PDF"));
+
+    let folder = preview.get(PAGE.trim_end_matches('/'));
+    assert_eq!(folder.status(), "307");
+    assert!(folder.head.ends_with(&format!("Location: {PAGE}")), "{}", folder.head);
+    assert_eq!(preview.get("/no-such-page/").status(), "404");
+    let own = preview.port;
+    let head = preview.send(&format!("HEAD / HTTP/1.1\r\nHost: 127.0.0.1:{own}\r\n\r\n"));
+    assert!(head.status() == "200" && head.body.is_empty());
+}
+
+#[test]
+fn strangers_are_refused() {
+    let preview = Preview::start("preview-refuses");
+    let own = preview.port;
+    for (status, request) in [
+        ("421", "GET / HTTP/1.1\r\nHost: elsewhere.example\r\n\r\n".to_owned()),
+        ("421", format!("GET / HTTP/1.1\r\nHost: elsewhere.example:{own}\r\n\r\n")),
+        ("421", "GET / HTTP/1.1\r\n\r\n".to_owned()),
+        ("405", format!("POST / HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n")),
+        ("400", format!("GET /../course.yaml HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n")),
+        (
+            "400",
+            format!(
+                "GET /%2e%2e/%2e%2e/etc/passwd HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n"
+            ),
+        ),
+        ("400", format!("GET //etc/passwd HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n")),
+        ("404", format!("GET /course.yaml HTTP/1.1\r\nHost: localhost:{own}\r\n\r\n")),
+        ("400", "nonsense\r\n\r\n".to_owned()),
+        ("431", format!("GET /{} HTTP/1.1\r\n\r\n", "a".repeat(20_000))),
+    ] {
+        let answer = preview.send(&request);
+        assert_eq!(answer.status(), status, "{request}");
+        assert!(!answer.text().contains("title:"), "{request}");
+    }
+}
+
+#[test]
+fn a_save_is_told_and_a_fault_leaves_the_last_good_page() {
+    let preview = Preview::start("preview-saves");
+    let (mut line, first) = preview.listen();
+    assert!(preview.get(PAGE).text().contains(&format!("data-mark=\"{first}\"")));
+
+    preview.edit(CRESCENTS, "bake: 190 °C", "bake: 180 °C");
+    let second = event(&mut line);
+    assert_ne!(first, second);
+    let page = preview.get(PAGE).text();
+    assert!(page.contains("180 °C") && page.contains(&format!("data-mark=\"{second}\"")));
+
+    preview.edit(CRESCENTS, "bake: 180 °C", "bake: 180 elephants");
+    let third = event(&mut line);
+    let page = preview.get(PAGE).text();
+    assert!(page.contains("180 °C") && page.contains("data-mark"), "the last good page");
+    assert!(page.contains(&format!("data-mark=\"{third}\"")));
+    let panel = page.split("<details class=\"preview-faults\" open>").nth(1);
+    assert!(panel.is_some_and(|panel| panel.contains("180 elephants")), "{page}");
+
+    preview.edit(CRESCENTS, "180 elephants", "175 °C");
+    event(&mut line);
+    let page = preview.get(PAGE).text();
+    assert!(page.contains("175 °C") && !page.contains("preview-faults\" open"));
+}
+
+#[test]
+fn a_course_that_is_faulty_from_the_start_shows_its_faults() {
+    let content = course("preview-faulty");
+    let file = content.join(CRESCENTS);
+    let text = fs::read_to_string(&file).expect("the file is there");
+    fs::write(&file, text.replace("190 °C, 20", "190 elephants, 20")).expect("written");
+    let preview = Preview::on(content);
+    let page = preview.wait("/", |answer| answer.text().contains("190 elephants"));
+    assert_eq!(page.status(), "503");
+    let (mut line, _) = preview.listen();
+    preview.edit(CRESCENTS, "190 elephants", "190 °C");
+    event(&mut line);
+    assert_eq!(preview.get("/").status(), "200");
+}
+
+#[test]
+fn a_port_in_use_is_named() {
+    let taken = std::net::TcpListener::bind("127.0.0.1:0").expect("a port");
+    let port = taken.local_addr().expect("known").port().to_string();
+    let answer =
+        common::tourier(Path::new(common::COURSE), &["preview", "--port", &port]);
+    assert_eq!(answer.code, 2, "{}", answer.err);
+    assert!(answer.err.contains("is in use"), "{}", answer.err);
+}
+
+/// Ctrl-C ends it at once and well, even with a line open.
+#[cfg(unix)]
+#[test]
+fn it_stops_when_told() {
+    let mut preview = Preview::start("preview-stops");
+    let (_line, _) = preview.listen();
+    let number = preview.run.id().to_string();
+    let told = Command::new("kill").args(["-INT", &number]).status();
+    assert!(told.is_ok_and(|told| told.success()));
+    let begun = Instant::now();
+    let code = loop {
+        if let Some(status) = preview.run.try_wait().expect("it can be asked") {
+            break status.code();
+        }
+        assert!(begun.elapsed() < PATIENCE, "it goes on");
+        std::thread::sleep(Duration::from_millis(20));
+    };
+    assert_eq!(code, Some(0));
+    assert!(!Path::new("output.next").exists());
+}

@@ -1,0 +1,58 @@
+//! `tourier start`: what it writes is sound, and it writes over nothing.
+#![allow(clippy::disallowed_methods, reason = "files are written and read")]
+
+mod common;
+
+use std::fs;
+
+use common::{folder, tourier};
+
+#[test]
+fn the_course_to_begin_from_publishes_without_a_fault() {
+    let here = folder("start");
+    let content = here.join("a-course");
+    let started = tourier(&here, &["start", &content.to_string_lossy()]);
+    assert_eq!(started.code, 0, "{}", started.err);
+    assert!(started.out.contains("tourier publish --content"), "{}", started.out);
+
+    let proof = tourier(&content, &["proof", "--as", "json"]);
+    assert_eq!((proof.code, proof.out.trim()), (0, "[]"), "{}", proof.err);
+
+    let site = here.join("site");
+    let published = tourier(&content, &["publish", "--to", &site.to_string_lossy()]);
+    assert_eq!(published.code, 0, "{}", published.err);
+    assert_eq!(published.err, "");
+    for file in [
+        "index.html",
+        "recipes/soft-rolls/index.html",
+        "recipes/corner-pockets/corner-pockets-student-metric-a4.pdf",
+        "techniques/letter-turn/index.html",
+        "classes/first-evening/plan.ics",
+    ] {
+        assert!(site.join(file).is_file(), "{file}");
+    }
+    let plan = fs::read_to_string(site.join("classes/first-evening/plan.ics"));
+    assert!(plan.is_ok_and(|plan| plan.contains("BEGIN:VEVENT")), "the class fits");
+}
+
+#[test]
+fn a_folder_that_is_not_empty_is_left_alone() {
+    let here = folder("start-taken");
+    fs::write(here.join("course.yaml"), "mine").expect("written");
+    let answer = tourier(&here, &["start", &here.to_string_lossy()]);
+    assert_eq!(answer.code, 2, "{}", answer.err);
+    assert!(answer.err.contains("is not empty"), "{}", answer.err);
+    let files = fs::read_dir(&here).expect("the folder opens").count();
+    let mine = fs::read_to_string(here.join("course.yaml")).expect("there");
+    assert_eq!((files, mine.as_str()), (1, "mine"));
+}
+
+#[test]
+fn a_file_in_the_folders_place_is_left_alone() {
+    let here = folder("start-file");
+    let file = here.join("content");
+    fs::write(&file, "mine").expect("written");
+    let answer = tourier(&here, &["start", &file.to_string_lossy()]);
+    assert_eq!(answer.code, 3, "{}", answer.err);
+    assert_eq!(fs::read_to_string(&file).expect("there"), "mine");
+}
