@@ -98,11 +98,14 @@ fn pieces(plate: &mut Plate, cut: &Cut, bench: &Bench) {
     }
 }
 
+/// A ring holds three figures.
+const MOST_NUMBERS: usize = 999;
+
 /// Sets a number on every cut, where there is room for it.
 fn number_cuts(plate: &mut Plate, cut: &Cut, bench: &Bench) {
     let lines: Vec<[Point; 2]> =
         cut.lines_cm.iter().map(|line| line.map(|point| bench.at(point))).collect();
-    for (index, line) in lines.iter().enumerate() {
+    for (index, line) in lines.iter().enumerate().take(MOST_NUMBERS) {
         if let Some(place) = clearest(plate, &lines, (index, line)) {
             plate.ring(place, index + 1);
         }
