@@ -202,8 +202,10 @@ fn mutated(text: &str, others: &[String], chance: &mut Chance) -> String {
         let (start, end) = chance.stretch(&text);
         match chance.below(7) {
             0 => text.replace_range(start..end, ""),
-            1 => text.insert_str(start, &text[start..end].repeat(1)),
-            2 => text.insert_str(start, &text[start..end].repeat(chance.below(30))),
+            1 | 2 => {
+                let times = [1, chance.below(30)][chance.below(2)];
+                text.insert_str(start, &text[start..end].repeat(times));
+            }
             3 => {
                 let other = &others[chance.below(others.len())];
                 let (from, to) = chance.stretch(other);

@@ -28,7 +28,7 @@ from tally import Tally
 
 MARKS = "<script>f(1)</script>\"'><img src=x onerror=f()>#f()$m$@r{{ v }}{% t %}]]>&amp;\\ end"
 # In prose a brace is live and a quote is set as a curved one; all else is as in a field.
-# The sign behind &#1; may stand in no page and no feed: another stands in for it.
+# The sign behind &#1; may stand in no page and no feed: another stands in for it, on paper □.
 PROSE = "&#1;<script>f(1)</script> <img src=x onerror=f()> #f() $m$ @r \\{\\{ v }} \\{% t %} ]]> &lt;b> end"
 READ = "<script>f(1)</script> <img src=x onerror=f()> #f() $m$ @r {{ v }} {% t %} ]]> <b> end"
 # An ingredient's name holds no comma and no brackets; a table must not take it for a formula.
@@ -256,7 +256,7 @@ def documents(site):
 
 
 def squeezed(text):
-    return re.sub(r"[\s\ufffd]+", "", text)
+    return re.sub(r"[\s\ufffd\u25a1]+", "", text)
 
 
 def printed(site):
