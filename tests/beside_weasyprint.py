@@ -2,7 +2,7 @@
 
     pip install weasyprint==70.0
     target/release/tourier publish --to SITE; target/release/tourier facts NAME > NAME.json
-    python3 tests/weasyprint.py SITE NAME.json...
+    python3 tests/beside_weasyprint.py SITE NAME.json...
 
 Each recipe becomes one HTML page of the same title, table, steps and drawings, in the same
 typefaces on A4, with a plain style sheet of one column (WeasyPrint's good case). After one
