@@ -61,7 +61,11 @@ fn drawing_costs_under_a_hundredth_of_typesetting() {
         whose: None,
         makers: 1,
     });
-    let setting = timed(&|| drop(press.print(&data).expect("a handout")));
+    // Each time as if it were the first: what was set before would be remembered.
+    let setting = timed(&|| {
+        comemo::evict(0);
+        drop(press.print(&data).expect("a handout"));
+    });
     let share = drawing / setting * 100.0;
     println!("drawing {drawing:.2} ms, typesetting {setting:.1} ms: {share:.2} %");
     assert!(share < 1.0, "{share:.2} %");
