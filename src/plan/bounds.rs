@@ -108,35 +108,17 @@ pub(super) fn earliest_end(problem: &Problem) -> i32 {
         problem.tasks.iter().map(|task| task.span().map_or(0, |span| span.0)).collect();
     let chain =
         heads.iter().zip(&tails).map(|(head, tail)| head + tail).max().unwrap_or(0);
+    let job = |task: usize, amount: i32| {
+        let minutes = problem.tasks[task].minutes;
+        Job { head: heads[task], tail: tails[task] - minutes, work: minutes * amount }
+    };
     let pools = problem.pools.iter().map(|pool| {
-        let jobs: Vec<Job> = pool
-            .uses
-            .iter()
-            .map(|of| {
-                let minutes = problem.tasks[of.task].minutes;
-                Job {
-                    head: heads[of.task],
-                    tail: tails[of.task] - minutes,
-                    work: minutes * of.amount,
-                }
-            })
-            .collect();
+        let jobs: Vec<Job> = pool.uses.iter().map(|of| job(of.task, of.amount)).collect();
         energy(&jobs, pool.capacity)
     });
     let trays = problem.ovens.trays * i32::try_from(problem.ovens.count).unwrap_or(1);
-    let bakes: Vec<Job> = problem
-        .ovens
-        .bakes
-        .iter()
-        .map(|bake| {
-            let minutes = problem.tasks[bake.task].minutes;
-            Job {
-                head: heads[bake.task],
-                tail: tails[bake.task] - minutes,
-                work: minutes * bake.trays,
-            }
-        })
-        .collect();
+    let bakes: Vec<Job> =
+        problem.ovens.bakes.iter().map(|bake| job(bake.task, bake.trays)).collect();
     pools.chain([energy(&bakes, trays)]).fold(chain, i32::max)
 }
 

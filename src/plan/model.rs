@@ -441,7 +441,7 @@ impl<'a> Model<'a> {
                 })
                 .collect();
             self.share(&uses, ovens.trays);
-            self.heats(oven, &uses);
+            self.heats(&uses);
         }
     }
 
@@ -463,7 +463,7 @@ impl<'a> Model<'a> {
     }
 
     /// Bakes of two heats are never in one oven at once.
-    fn heats(&mut self, _oven: usize, uses: &[(DomainId, i32, i32)]) {
+    fn heats(&mut self, uses: &[(DomainId, i32, i32)]) {
         let heat = |at: usize| self.problem.ovens.bakes[at].heat;
         let pairs: Vec<(usize, usize)> = (0..uses.len())
             .flat_map(|one| (one + 1..uses.len()).map(move |other| (one, other)))
