@@ -1,8 +1,10 @@
 //! Taking known keys out of a map, and naming the ones that nobody knows.
 
+use std::sync::Arc;
+
 use crate::fault::{Fault, Place, Placed, clip, nearest};
 
-use super::yaml::Node;
+use super::yaml::{self, Node};
 
 /// The keys and values of one map, taken out one by one.
 pub(super) struct Fields<'a> {
@@ -31,6 +33,21 @@ impl<'a> Fields<'a> {
             }
         };
         Self { entries, known: Vec::new(), place: node.place, faults }
+    }
+
+    /// Every entry of a file whose keys are names; none where it is no YAML.
+    pub(super) fn entries_of(
+        file: &Arc<str>,
+        text: &str,
+        faults: &'a mut Vec<Fault>,
+    ) -> Vec<(Placed<String>, Placed<Node>)> {
+        match yaml::parse(file, text, 0) {
+            Ok(node) => Self::new(node, faults).rest(),
+            Err(fault) => {
+                faults.push(fault);
+                Vec::new()
+            }
+        }
     }
 
     /// Where faults of these fields go.

@@ -6,20 +6,13 @@ use crate::fault::{Fault, Placed};
 use crate::model::Entry;
 
 use super::fields::Fields;
+use super::prose;
 use super::yaml::Node;
-use super::{prose, yaml};
 
 /// Reads the words from the text of `file`: `word: meaning`, or a word with `means` and
 /// `also`.
 pub(super) fn read(file: &Arc<str>, text: &str, faults: &mut Vec<Fault>) -> Vec<Entry> {
-    let node = match yaml::parse(file, text, 0) {
-        Ok(node) => node,
-        Err(fault) => {
-            faults.push(fault);
-            return Vec::new();
-        }
-    };
-    let entries = Fields::new(node, faults).rest();
+    let entries = Fields::entries_of(file, text, faults);
     entries.into_iter().filter_map(|(word, node)| entry(word, node, faults)).collect()
 }
 

@@ -9,7 +9,7 @@ use crate::model::PantryEntry;
 
 use super::fields::Fields;
 use super::yaml::Node;
-use super::{course, quantity, yaml};
+use super::{course, quantity};
 
 /// Reads the ingredients from the text of `file`.
 pub(super) fn read(
@@ -17,14 +17,7 @@ pub(super) fn read(
     text: &str,
     faults: &mut Vec<Fault>,
 ) -> Vec<PantryEntry> {
-    let node = match yaml::parse(file, text, 0) {
-        Ok(node) => node,
-        Err(fault) => {
-            faults.push(fault);
-            return Vec::new();
-        }
-    };
-    let entries = Fields::new(node, faults).rest();
+    let entries = Fields::entries_of(file, text, faults);
     entries.into_iter().map(|(name, node)| entry(name, node, faults)).collect()
 }
 
