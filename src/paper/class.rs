@@ -10,8 +10,7 @@ use crate::sheet::{CourseSheet, Look, Paper};
 use crate::words::Words;
 
 use super::code::{self, Code};
-use super::data::{cleaned, language};
-use super::setting::{date, long_date};
+use super::data::{Course, cleaned, language};
 use super::{PaperFault, Press};
 
 /// Words for these papers begin so in a words file.
@@ -45,16 +44,6 @@ struct Data<'a> {
     class: &'a ClassSheet,
 }
 
-#[derive(Serialize)]
-struct Course<'a> {
-    title: &'a str,
-    school: Option<&'a str>,
-    instructor: Option<&'a str>,
-    /// Edition and date in words.
-    edition: String,
-    date: Option<[i16; 3]>,
-}
-
 impl Press {
     /// A paper of a class as PDF.
     ///
@@ -68,9 +57,6 @@ impl Press {
         (kind, paper): (ClassPaper, Paper),
     ) -> Result<Vec<u8>, PaperFault> {
         let (language, region) = language(&course.language);
-        let day = course.date.as_deref().and_then(date);
-        let in_words = day.map(|day| long_date(day, words));
-        let edition = course.edition.clone().into_iter().chain(in_words);
         let days = sheet.sessions.iter().map(|session| session.day.as_str());
         let own = words.entries.iter().filter_map(|(key, word)| {
             key.strip_prefix(PREFIX).map(|key| (key, word.as_str()))
@@ -83,13 +69,7 @@ impl Press {
             region,
             title: &sheet.title,
             summary: days.collect::<Vec<_>>().join(", "),
-            course: Course {
-                title: &course.title,
-                school: course.school.as_deref(),
-                instructor: course.instructor.as_deref(),
-                edition: edition.collect::<Vec<_>>().join(" · "),
-                date: day,
-            },
+            course: Course::new(course, words),
             look: &course.look,
             both_units: course.both_units,
             code: code::class(&sheet.class, course, words),

@@ -6,7 +6,8 @@ use serde::Serialize;
 use serde_json::Value;
 
 use crate::model::Block;
-use crate::sheet::{Allergen, HandoutKind, Look, Paper, Units};
+use crate::sheet::{Allergen, CourseSheet, HandoutKind, Look, Paper, Units};
+use crate::words::Words;
 
 use super::chapter::{Drawing, Method, general_drawings, method, prose, steps};
 use super::code::{self, Code};
@@ -56,8 +57,9 @@ struct Handout<'a> {
     videos: Vec<Code>,
 }
 
+/// The course as every paper names it.
 #[derive(Serialize)]
-struct Course<'a> {
+pub(super) struct Course<'a> {
     title: &'a str,
     school: Option<&'a str>,
     instructor: Option<&'a str>,
@@ -123,7 +125,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         region,
         title: &sheet.title,
         summary: &sheet.summary,
-        course: course(job),
+        course: Course::new(job.course, job.words),
         look: &job.course.look,
         whose: whose(job),
         batch: (job.batch_key != "x1").then_some(sheet.scale.batch.as_str()),
@@ -171,27 +173,29 @@ fn words<'a>(job: &Job<'a>) -> BTreeMap<&'a str, &'a str> {
     job.words.entries.iter().filter_map(mine).collect()
 }
 
-fn course<'a>(job: &Job<'a>) -> Course<'a> {
-    let course = job.course;
-    Course {
-        title: &course.title,
-        school: course.school.as_deref(),
-        instructor: course.instructor.as_deref(),
-        edition: edition(job).unwrap_or_default(),
-        date: day(job),
+impl<'a> Course<'a> {
+    /// What is said of the course on every paper.
+    pub(super) fn new(course: &'a CourseSheet, words: &Words) -> Self {
+        Self {
+            title: &course.title,
+            school: course.school.as_deref(),
+            instructor: course.instructor.as_deref(),
+            edition: edition(course, words).unwrap_or_default(),
+            date: day(course),
+        }
     }
 }
 
 /// The course's edition and its date in words; `None` where it has neither.
-pub(super) fn edition(job: &Job) -> Option<String> {
-    let date = day(job).map(|date| long_date(date, job.words));
-    let parts: Vec<String> = job.course.edition.clone().into_iter().chain(date).collect();
+pub(super) fn edition(course: &CourseSheet, words: &Words) -> Option<String> {
+    let date = day(course).map(|date| long_date(date, words));
+    let parts: Vec<String> = course.edition.clone().into_iter().chain(date).collect();
     (!parts.is_empty()).then(|| parts.join(" · "))
 }
 
 /// Year, month and day of the course's edition.
-pub(super) fn day(job: &Job) -> Option<[i16; 3]> {
-    job.course.date.as_deref().and_then(date)
+pub(super) fn day(course: &CourseSheet) -> Option<[i16; 3]> {
+    course.date.as_deref().and_then(date)
 }
 
 fn glance(job: &Job) -> Vec<[String; 2]> {

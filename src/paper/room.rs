@@ -71,7 +71,7 @@ impl Press {
         let handouts = jobs.iter().map(|job| self.value(job, half)).collect();
         let Some(first) = jobs.first() else { return Vec::new() };
         let look = &first.course.look;
-        let (kind, date) = ("set", data::day(first));
+        let (kind, date) = ("set", data::day(first.course));
         let paper = first.paper;
         let set = Set { kind, paper, half, look, date, cover, handouts };
         data::cleaned(&set, self.glyphs()).to_string().into_bytes()
@@ -127,7 +127,7 @@ fn course_cover(jobs: &[Job], first: &Job) -> SetCover {
         }
     }
     let kind = first.words.get(&format!("handout-set-{}", first.kind.word())).to_owned();
-    let line = std::iter::once(kind).chain(data::edition(first));
+    let line = std::iter::once(kind).chain(data::edition(first.course, first.words));
     SetCover {
         title: first.course.title.clone(),
         line: line.collect::<Vec<_>>().join(", "),
