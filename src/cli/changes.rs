@@ -7,12 +7,12 @@ use crate::edition::Edition;
 use crate::sheet::Units;
 
 use super::args::{Args, As, ChangesArgs};
-use super::{Done, Stop, open_in, say, show, words};
+use super::{Done, Stop, json, open_in, say, show, words};
 
 /// Prints the differences. An edition with an error has no sheets to compare.
 pub(super) fn run(args: &Args, options: &ChangesArgs) -> Done {
-    let old = sound(args, &options.old)?.0;
-    let (new, theme) = sound(args, &options.new)?;
+    let old = edition_of(args, &options.old)?.0;
+    let (new, theme) = edition_of(args, &options.new)?;
     let words = words(&theme, &new)?;
     let changes = between(&old, &new, &words);
     let metric = new.content.course.as_ref().is_none_or(|course| course.metric_first);
@@ -20,15 +20,16 @@ pub(super) fn run(args: &Args, options: &ChangesArgs) -> Done {
     let units = options.units.map_or(own, Units::from);
     let text = match options.form {
         As::Text => text(&changes, units),
-        As::Json => serde_json::to_string_pretty(&changes)
-            .map(|json| json + "\n")
-            .map_err(|error| Stop::Machine(error.to_string()))?,
+        As::Json => json(&changes)?,
     };
     say(text.as_bytes())
 }
 
 /// An edition without errors.
-fn sound(args: &Args, folder: &Path) -> Result<(Edition, crate::theme::Theme), Stop> {
+fn edition_of(
+    args: &Args,
+    folder: &Path,
+) -> Result<(Edition, crate::theme::Theme), Stop> {
     let (edition, theme) = open_in(args.theme.as_deref(), folder)?;
     if edition.stops() {
         anstream::eprintln!("in {}:", folder.display());

@@ -4,7 +4,7 @@ use crate::read::{Shape, schema};
 use crate::sheet::Sheet;
 
 use super::args::{Args, FactsArgs, SchemaOf};
-use super::{Done, Stop, open, recipe, words};
+use super::{Done, Stop, json, open, recipe, words};
 
 /// Prints the facts, or their schema.
 pub(super) fn run(args: &Args, options: &FactsArgs) -> Done {
@@ -37,7 +37,6 @@ fn schema_of(of: SchemaOf) -> Done {
 }
 
 fn print(value: &impl serde::Serialize) -> Done {
-    let json = serde_json::to_string_pretty(value);
-    println!("{}", json.map_err(|error| Stop::Machine(error.to_string()))?);
+    print!("{}", json(value)?);
     Ok(())
 }

@@ -14,7 +14,7 @@ use crate::words::Words;
 
 use super::args::{Args, HandoutArgs};
 use super::class_set;
-use super::{Done, Stop, open, recipe, words};
+use super::{Done, Stop, open, recipe, scaled, words};
 
 /// Stands for every recipe of the course.
 const ALL: &str = "all";
@@ -117,9 +117,7 @@ pub(super) fn plate(
     scaling: &Scaling,
     words: &Words,
 ) -> Result<Plate, Stop> {
-    let mut sheet = edition.sheet(recipe, scaling, words).map_err(|reason| {
-        Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
-    })?;
+    let mut sheet = scaled(edition, recipe, scaling, words)?;
     // The differences are said for one batch.
     if *scaling == Scaling::Batches(exact(1, 1)) {
         sheet.since = changes::since(edition, recipe, words);

@@ -27,10 +27,13 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use clap::Parser;
+use serde::Serialize;
 
 use crate::edition::Edition;
+use crate::formula::Scaling;
 use crate::model::Recipe;
 use crate::paper::{missing_faces, missing_glyphs};
+use crate::sheet::Sheet;
 use crate::store;
 use crate::theme::Theme;
 use crate::words::Words;
@@ -137,6 +140,41 @@ fn after(edition: Edition, content: &Path) -> Result<Edition, Stop> {
     Ok(edition.after(Some(Edition::new(&sources, media, faults))))
 }
 
+/// Likewise the content folder of the options, where no fault stops the work.
+fn sound(args: &Args) -> Result<Edition, Stop> {
+    let (edition, _) = open(args)?;
+    stand(&edition)?;
+    Ok(edition)
+}
+
+/// Shows the faults of an edition that has an error: nothing of it is worked out.
+fn stand(edition: &Edition) -> Done {
+    if edition.stops() {
+        show::faults(edition);
+        return Err(Stop::Faults);
+    }
+    Ok(())
+}
+
+/// An answer for programs, ending its line.
+fn json(value: &impl Serialize) -> Result<String, Stop> {
+    serde_json::to_string_pretty(value)
+        .map(|json| json + "\n")
+        .map_err(|error| Stop::Machine(error.to_string()))
+}
+
+/// A recipe worked out at a scale.
+fn scaled(
+    edition: &Edition,
+    recipe: &Recipe,
+    scaling: &Scaling,
+    words: &Words,
+) -> Result<Sheet, Stop> {
+    edition.sheet(recipe, scaling, words).map_err(|reason| {
+        Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
+    })
+}
+
 /// The words of the theme in the course's language, else in English.
 fn words(theme: &Theme, edition: &Edition) -> Result<Words, Stop> {
     let language =
@@ -153,10 +191,7 @@ fn words(theme: &Theme, edition: &Edition) -> Result<Words, Stop> {
 
 /// A recipe by its file name. With an error anywhere in the content nothing is worked out.
 fn recipe<'a>(edition: &'a Edition, name: &str) -> Result<&'a Recipe, Stop> {
-    if edition.stops() {
-        show::faults(edition);
-        return Err(Stop::Faults);
-    }
+    stand(edition)?;
     let stem =
         Path::new(name).file_stem().map_or(name.into(), |stem| stem.to_string_lossy());
     edition.content.recipe(&stem).ok_or_else(|| {

@@ -3,15 +3,11 @@
 use crate::lists::{order, order_csv, order_text};
 
 use super::args::{Args, OrderArgs, OrderForm};
-use super::{Done, Stop, open, show, timetable};
+use super::{Done, Stop, json, sound, timetable};
 
 /// Prints the order.
 pub(super) fn run(args: &Args, options: &OrderArgs) -> Done {
-    let (edition, _) = open(args)?;
-    if edition.stops() {
-        show::faults(&edition);
-        return Err(Stop::Faults);
-    }
+    let edition = sound(args)?;
     let class = timetable::class(&edition, &options.class).ok_or_else(|| {
         let known = edition.content.classes.iter().map(|class| class.name.as_str());
         let known: Vec<&str> = known.collect();
@@ -27,9 +23,7 @@ pub(super) fn run(args: &Args, options: &OrderArgs) -> Done {
     let text = match options.form {
         OrderForm::Text => order_text(&order),
         OrderForm::Csv => order_csv(&order),
-        OrderForm::Json => serde_json::to_string_pretty(&order)
-            .map(|json| json + "\n")
-            .map_err(|error| Stop::Machine(error.to_string()))?,
+        OrderForm::Json => json(&order)?,
     };
     print!("{text}");
     Ok(())

@@ -3,17 +3,14 @@
 use crate::sheet::{Line, Sheet};
 
 use super::args::{Args, RecipeArgs};
-use super::{Done, Stop, open, recipe, words};
+use super::{Done, open, recipe, scaled, words};
 
 /// Prints the formula in both unit systems with baker's percentages.
 pub(super) fn run(args: &Args, options: &RecipeArgs) -> Done {
     let (edition, theme) = open(args)?;
     let words = words(&theme, &edition)?;
     let recipe = recipe(&edition, &options.recipe)?;
-    let sheet =
-        edition.sheet(recipe, &options.scaling.scaling()?, &words).map_err(|reason| {
-            Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
-        })?;
+    let sheet = scaled(&edition, recipe, &options.scaling.scaling()?, &words)?;
     print!("{}", table(&sheet));
     Ok(())
 }

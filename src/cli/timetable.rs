@@ -8,15 +8,11 @@ use crate::read;
 use crate::work::work;
 
 use super::args::{Args, PlanForm, TimetableArgs};
-use super::{Done, Stop, open, recipe, show};
+use super::{Done, Stop, json, recipe, sound};
 
 /// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
 pub(super) fn run(args: &Args, options: &TimetableArgs) -> Done {
-    let (edition, _) = open(args)?;
-    if edition.stops() {
-        show::faults(&edition);
-        return Err(Stop::Faults);
-    }
+    let edition = sound(args)?;
     let plan = match class(&edition, &options.name) {
         Some(class) => class_plan(&edition, class, options)?,
         None => home_plan(&edition, options)?,
@@ -34,9 +30,7 @@ pub(super) fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
 fn form(plan: &Timetable, form: PlanForm) -> Result<String, Stop> {
     match form {
         PlanForm::Text => Ok(timetable_text(plan)),
-        PlanForm::Json => serde_json::to_string_pretty(plan)
-            .map(|json| json + "\n")
-            .map_err(|error| Stop::Machine(error.to_string())),
+        PlanForm::Json => json(plan),
         PlanForm::Ics => calendar(plan)
             .ok_or_else(|| Stop::Use(format!("there is no plan: {}", plan.standing))),
         PlanForm::Svg => crate::draw::plan_chart(plan)
