@@ -28,6 +28,8 @@ pub(super) struct Drawing {
     title: String,
     /// The drawings of every batch and both unit systems.
     svg: Html,
+    /// The same for wide screens; a timeline alone has more to show on them.
+    wide: Option<Html>,
     /// The same in words.
     words: Html,
 }
@@ -60,19 +62,22 @@ fn drawings(keys: &[&str], sets: &[&[Figure]]) -> Vec<Drawing> {
 
 /// The drawing named as `first` is, at every batch that has it.
 fn drawing(keys: &[&str], sets: &[&[Figure]], first: &Figure) -> Drawing {
-    let same =
-        |set: &&[Figure]| set.iter().find(|figure| figure.name == first.name).cloned();
-    let found: Vec<Option<Figure>> = sets.iter().map(same).collect();
-    let all = |read: fn(Figure) -> Label| -> Vec<Label> {
-        found.iter().map(|figure| figure.clone().map(read).unwrap_or_default()).collect()
+    let named = |figure: &&Figure| figure.name == first.name;
+    let found: Vec<Option<&Figure>> =
+        sets.iter().map(|set| set.iter().find(named)).collect();
+    let all = |read: fn(&Figure) -> Label| -> Vec<Label> {
+        found.iter().map(|figure| figure.map(read).unwrap_or_default()).collect()
     };
+    let drawn = |svgs: &[Label]| pictures(&first.title, keys, svgs);
+    let wide = || drawn(&all(|figure| figure.wide.clone().unwrap_or_default()));
     Drawing {
         name: first.name.clone(),
         step: first.step.clone(),
         kind: first.kind.clone(),
         title: first.title.clone(),
-        svg: pictures(&first.title, keys, &all(|figure| figure.svg)),
-        words: varied(keys, &all(|figure| figure.alt)),
+        svg: drawn(&all(|figure| figure.svg.clone())),
+        wide: (first.kind == "timeline").then(wide),
+        words: varied(keys, &all(|figure| figure.alt.clone())),
     }
 }
 
