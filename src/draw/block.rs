@@ -67,18 +67,33 @@ fn next_roll(
 
 /// What stands beside the block: the layers, and what the arrow means.
 fn notes(plate: &mut Plate, block: &Block, [x, top]: [f64; 2], voice: Voice<'_>) -> f64 {
-    let [before, after] = block.growth.map(|count| count.to_string());
-    plate.text(Text::new(voice.word("fat-layers"), [x, top + LABEL * RISE]));
-    let growth = voice.fill("growth", &[("before", &before), ("after", &after)]);
     let room = plate.width - x - 6.0;
-    let size = (34.0 * room / lettering::width(&growth, 34.0, true).max(1.0)).min(34.0);
-    plate.text(Text::new(growth, [x, top + 50.0]).size(size).bold().ink(ink::LEAD));
+    let top = counts(plate, block.growth, ([x, top], room), voice);
     let length = (room - 70.0).min(120.0);
     let layers = Layers { parts: block.parts, before: block.growth[0] };
-    let mut y = stack(plate, layers, [x + 36.0, top + 66.0], length) + 28.0;
+    let mut y = stack(plate, layers, [x + 36.0, top], length) + 28.0;
     for line in lettering::wrap(&voice.word("next-roll"), LABEL, false, room) {
         plate.text(Text::new(line, [x, y]));
         y += LABEL * 1.2;
     }
     y
+}
+
+/// The fat layers before and after; nothing for a fold shown on plain dough, which has
+/// none. Gives where the stack may begin.
+fn counts(
+    plate: &mut Plate,
+    growth: [u64; 2],
+    ([x, top], room): ([f64; 2], f64),
+    voice: Voice<'_>,
+) -> f64 {
+    if growth == [0, 0] {
+        return top + 8.0;
+    }
+    let [before, after] = growth.map(|count| count.to_string());
+    plate.text(Text::new(voice.word("fat-layers"), [x, top + LABEL * RISE]));
+    let growth = voice.fill("growth", &[("before", &before), ("after", &after)]);
+    let size = (34.0 * room / lettering::width(&growth, 34.0, true).max(1.0)).min(34.0);
+    plate.text(Text::new(growth, [x, top + 50.0]).size(size).bold().ink(ink::LEAD));
+    top + 66.0
 }

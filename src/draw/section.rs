@@ -206,14 +206,17 @@ pub(super) fn hatch_fat(plate: &mut Plate, outline: &[Point]) {
     plate.hatch(outline, super::hatch::Slant::degrees(45.0), 9.0, ink::FAT_HATCH);
 }
 
-/// The fat layers in one part, evenly spread.
+/// The fat layers in one part, evenly spread; none in plain dough.
 fn seams(
     plate: &mut Plate,
     pose: Pose,
     length: f64,
     ([top, bottom], count): ([f64; 2], u64),
 ) {
-    let count = count.clamp(1, MOST_SEAMS) as f64;
+    if count == 0 {
+        return;
+    }
+    let count = count.min(MOST_SEAMS) as f64;
     let step = (bottom - top) / (2.0 * count + 1.0);
     let seam = |index: u32| {
         let from = top + step * (2.0 * f64::from(index) + 1.0);

@@ -24,7 +24,13 @@ pub(super) fn turn(fold: &Fold, along: bool, voice: Voice<'_>) -> String {
         ("after", fold.fat_layers_after.to_string()),
     ];
     let next = if along { "alt-next-along" } else { "alt-next-turned" };
-    say(&["alt-sheet", kind, "alt-layers", next], &values, voice)
+    // A fold shown on plain dough has no layers of fat to count.
+    let keys = if fold.fat_layers_after == 0 {
+        vec!["alt-sheet", kind, next]
+    } else {
+        vec!["alt-sheet", kind, "alt-layers", next]
+    };
+    say(&keys, &values, voice)
 }
 
 /// A lock-in in words.

@@ -1,11 +1,11 @@
 //! A technique in words, with what to draw.
 
 use crate::dough::cutting::{Orientation, cut};
-use crate::dough::{Action, Batch, laminate};
+use crate::dough::{Action, Batch, Folded, laminate};
 use crate::measure::{Exact, Length, Mass, Size, exact};
 use crate::model::{Content, Demonstration, Inline, Recipe, Shaping, Technique, Turn};
 
-use super::super::{Demo, GrowthFact, TechniqueSheet};
+use super::super::{Demo, Fold, GrowthFact, TechniqueSheet};
 use super::{Context, dough, handwork, prose};
 
 /// Thickness of the dough that a demonstration is drawn with, cm: a technique has no
@@ -61,10 +61,7 @@ fn demos(drawing: &Demonstration, context: Context) -> Vec<Demo> {
     let laminated = laminate(&sample(drawing), block, &[action]);
     let lock_in =
         laminated.lock_in.as_ref().map(|l| Demo::LockIn(Box::new(dough::lock_in(l))));
-    let folds = laminated
-        .folds
-        .iter()
-        .map(|fold| Demo::Fold(Box::new(dough::fold(fold, String::new()))));
+    let folds = laminated.folds.iter().map(|fold| Demo::Fold(Box::new(demo_fold(fold))));
     let cut = drawing
         .cut
         .as_ref()
@@ -79,6 +76,16 @@ fn demos(drawing: &Demonstration, context: Context) -> Vec<Demo> {
         .chain(cut)
         .chain(handwork(drawing, context))
         .collect()
+}
+
+/// A fold shown on its own is of dough with one layer of fat in it, as an envelope gives.
+fn demo_fold(folded: &Folded) -> Fold {
+    let mut fold = dough::fold(folded, String::new());
+    if fold.fat_layers_before == 0 {
+        fold.fat_layers_before = 1;
+        fold.fat_layers_after = u64::from(fold.parts);
+    }
+    fold
 }
 
 /// Rolling, shaping, trays and the growth of layers.
