@@ -16,10 +16,21 @@ impl Words {
         self.entries.get(key).map_or(key, |word| word)
     }
 
-    /// The word for `key` with each `{name}` in it replaced.
+    /// The word for `key` with each `{name}` in it replaced; a name without a value stays
+    /// as it is, and so do braces within a value.
     pub fn fill(&self, key: &str, values: &[(&str, &str)]) -> String {
-        values.iter().fold(self.get(key).to_owned(), |text, (name, value)| {
-            text.replace(&format!("{{{name}}}"), value)
-        })
+        let mut rest = self.get(key);
+        let mut text = String::with_capacity(2 * rest.len());
+        while let Some((before, after)) = rest.split_once('{') {
+            text.push_str(before);
+            let gap = after.split_once('}').and_then(|(name, after)| {
+                let (_, value) = values.iter().find(|(known, _)| *known == name)?;
+                Some((*value, after))
+            });
+            let (filled, after) = gap.unwrap_or(("{", after));
+            text.push_str(filled);
+            rest = after;
+        }
+        text + rest
     }
 }

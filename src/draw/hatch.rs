@@ -96,7 +96,9 @@ mod tests {
     fn path(outline: &[Point], slant: f64, gap: f64) -> String {
         let mut trace = Trace::default();
         lines(&mut trace, outline, Slant::degrees(slant), gap);
-        crate::draw::trace::path(&[&trace])
+        let mut path = String::new();
+        crate::draw::trace::write_path(&mut path, &[&trace]);
+        path
     }
 
     #[test]

@@ -7,12 +7,15 @@ use super::batch::batches;
 use super::ink;
 use super::lettering::LABEL;
 use super::plate::{Anchor, Plate, Shape, Text};
-use super::trace::{decimal, path, tenths};
+use super::trace::{decimal, tenths, write_path};
 
 /// The plate as a whole SVG document with its title and its written alternative.
 pub(super) fn document(plate: &Plate, title: &str, alternative: &str) -> String {
     let size = format!("{} {}", number(plate.width), number(plate.height));
-    let mut out = format!(
+    let mut out = String::with_capacity(8192);
+    // Writing to a String cannot fail, here and below.
+    let _ = write!(
+        out,
         concat!(
             r#"<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {}" "#,
             r#"role="img" font-family="Asap, sans-serif" font-size="{}" fill="{}" "#,
@@ -25,9 +28,10 @@ pub(super) fn document(plate: &Plate, title: &str, alternative: &str) -> String 
         escape(alternative),
     );
     for batch in batches(&plate.shapes) {
-        let (ink, path) = (batch.ink, path(&batch.traces));
-        // Writing to a String cannot fail.
-        let _ = write!(out, r#"<path class="{}" {} d="{path}"/>"#, ink.class, ink.paint);
+        let _ =
+            write!(out, r#"<path class="{}" {} d=""#, batch.ink.class, batch.ink.paint);
+        write_path(&mut out, &batch.traces);
+        out.push_str("\"/>");
     }
     // Lettering lies over everything.
     for shape in &plate.shapes {
@@ -41,23 +45,26 @@ pub(super) fn document(plate: &Plate, title: &str, alternative: &str) -> String 
 
 /// A line of text; its size and colour only where they are not the drawing's own.
 fn write_text(out: &mut String, text: &Text) {
-    let (x, y, size) = (number(text.at[0]), number(text.at[1]), number(text.size));
-    let turned = format!(r#" transform="rotate(-90 {x} {y})""#);
-    let sized = format!(r#" font-size="{size}""#);
-    let anchor = match text.anchor {
+    let _ = write!(out, r#"<text class="{}""#, text.ink.class);
+    if !text.ink.paint.is_empty() {
+        let _ = write!(out, " {}", text.ink.paint);
+    }
+    if (text.size - LABEL).abs() > 0.001 {
+        let _ = write!(out, r#" font-size="{}""#, number(text.size));
+    }
+    if text.bold {
+        out.push_str(r#" font-weight="700""#);
+    }
+    let (x, y) = (number(text.at[0]), number(text.at[1]));
+    if text.upright {
+        let _ = write!(out, r#" transform="rotate(-90 {x} {y})""#);
+    }
+    out.push_str(match text.anchor {
         Anchor::Start => "",
         Anchor::Middle => r#" text-anchor="middle""#,
         Anchor::End => r#" text-anchor="end""#,
-    };
-    let parts = [
-        (!text.ink.paint.is_empty(), format!(" {}", text.ink.paint)),
-        ((text.size - LABEL).abs() > 0.001, sized),
-        (text.bold, r#" font-weight="700""#.to_owned()),
-        (text.upright, turned),
-    ];
-    let _ = write!(out, r#"<text class="{}""#, text.ink.class);
-    parts.iter().filter(|(is, _)| *is).for_each(|(_, part)| out.push_str(part));
-    let _ = write!(out, r#"{anchor} x="{x}" y="{y}">{}</text>"#, escape(&text.text));
+    });
+    let _ = write!(out, r#" x="{x}" y="{y}">{}</text>"#, escape(&text.text));
 }
 
 /// A number with at most one decimal, and no empty one.

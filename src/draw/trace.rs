@@ -118,36 +118,38 @@ impl Trace {
     }
 }
 
-/// Outlines in the path language, as one.
-pub(super) fn path(traces: &[&Trace]) -> String {
-    let mut pen = Pen::default();
+/// Writes outlines in the path language, as one.
+pub(super) fn write_path(out: &mut String, traces: &[&Trace]) {
+    // A step seldom takes more: the text then grows in place.
+    out.reserve(10 * traces.iter().map(|trace| trace.steps.len()).sum::<usize>());
+    let mut pen = Pen { path: out, begun: false, at: [0; 2], start: [0; 2] };
     traces.iter().flat_map(|trace| &trace.steps).for_each(|step| pen.draw(step));
-    pen.path
 }
 
 /// Writes steps from where the last one ended, in tenths of a unit, so that no error adds
 /// up along the way.
-#[derive(Default)]
-struct Pen {
-    path: String,
+struct Pen<'a> {
+    path: &'a mut String,
+    begun: bool,
     at: [i64; 2],
     start: [i64; 2],
 }
 
-impl Pen {
+impl Pen<'_> {
     fn draw(&mut self, step: &Step) {
         match *step {
             Step::Move(to) => {
-                self.path.push(if self.path.is_empty() { 'M' } else { 'm' });
+                self.path.push(if self.begun { 'm' } else { 'M' });
+                self.begun = true;
                 self.steps(&[to], false);
                 self.start = self.at;
             }
             Step::Line(to) => self.line(to),
             Step::Arc(radius, clockwise, to) => {
                 self.path.push('a');
-                decimal(&mut self.path, tenths(radius));
+                decimal(self.path, tenths(radius));
                 self.path.push(' ');
-                decimal(&mut self.path, tenths(radius));
+                decimal(self.path, tenths(radius));
                 self.path.push_str(if clockwise { " 0 0 1" } else { " 0 0 0" });
                 self.steps(&[to], true);
             }
@@ -175,7 +177,7 @@ impl Pen {
             }
         };
         self.path.push(verb);
-        decimal(&mut self.path, step);
+        decimal(self.path, step);
         self.at = [x, y];
     }
 
@@ -189,7 +191,7 @@ impl Pen {
                 if spaced && step >= 0 {
                     self.path.push(' ');
                 }
-                decimal(&mut self.path, step);
+                decimal(self.path, step);
                 spaced = true;
             }
         }
@@ -210,24 +212,35 @@ pub(super) fn decimal(out: &mut String, tenths: i64) {
     }
     let (whole, rest) = (tenths.unsigned_abs() / 10, tenths.unsigned_abs() % 10);
     if whole > 0 || rest == 0 {
-        digits(out, whole);
+        // The greatest power of ten within the number: most have three digits at most.
+        let mut power = 1;
+        while whole / power >= 10 {
+            power *= 10;
+        }
+        while power > 0 {
+            digit(out, whole / power % 10);
+            power /= 10;
+        }
     }
     if rest > 0 {
         out.push('.');
-        digits(out, rest);
+        digit(out, rest);
     }
 }
 
-fn digits(out: &mut String, number: u64) {
-    if number >= 10 {
-        digits(out, number / 10);
-    }
-    out.push(char::from(b'0' + (number % 10) as u8));
+fn digit(out: &mut String, digit: u64) {
+    out.push(char::from(b'0' + digit as u8));
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    fn path(traces: &[&Trace]) -> String {
+        let mut path = String::new();
+        write_path(&mut path, traces);
+        path
+    }
 
     #[test]
     fn steps_are_written_from_the_last() {

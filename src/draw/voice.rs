@@ -34,12 +34,16 @@ impl<'a> Voice<'a> {
 
     /// A length with its unit: `15 cm`.
     pub(super) fn length(&self, centimetres: f64) -> String {
-        self.of(&length(centimetres)).to_owned()
+        format!("{} {}", self.bare_length(centimetres), self.unit())
     }
 
     /// A length without its unit, for a ruler: `15`.
     pub(super) fn bare_length(&self, centimetres: f64) -> String {
-        self.bare(&length(centimetres))
+        let length = Length::centimetres(to_exact(centimetres));
+        match self.units {
+            Units::Metric => measure::show::centimetres(&length),
+            Units::Us => measure::show::inches(&length),
+        }
     }
 
     /// A label without its unit.
@@ -62,11 +66,6 @@ impl<'a> Voice<'a> {
         let word = self.words.get(&key);
         if word == key { count.to_string() } else { word.to_owned() }
     }
-}
-
-/// A length in words, through the one place where lengths are rounded.
-fn length(centimetres: f64) -> Label {
-    measure::show::length(&Length::centimetres(to_exact(centimetres)))
 }
 
 /// The fraction that a float in the sheet stands for, to a hundredth of a micrometre: a

@@ -1,7 +1,8 @@
 //! Exact fractions: how an amount is kept from the text to the moment it is shown.
 
 use num_bigint::BigInt;
-use num_traits::{ToPrimitive, Zero};
+use num_rational::Ratio;
+use num_traits::{CheckedMul, ToPrimitive, Zero};
 
 /// An exact fraction of whole numbers of any size.
 pub type Exact = num_rational::BigRational;
@@ -25,7 +26,22 @@ pub fn round_to(value: &Exact, step: &Exact) -> Exact {
     if step.is_zero() {
         return value.clone();
     }
-    (value / step).round() * step
+    round_small(value, step).unwrap_or_else(|| (value / step).round() * step)
+}
+
+/// The same in machine words, where they hold it: most roundings are of kitchen amounts,
+/// and fractions of any size cost ten times as much.
+fn round_small(value: &Exact, step: &Exact) -> Option<Exact> {
+    let (value, step) = (small(value)?, small(step)?);
+    let rounded = (value / step).round().checked_mul(&step)?;
+    Some(Exact::new_raw((*rounded.numer()).into(), (*rounded.denom()).into()))
+}
+
+/// `value` with both its parts under 64 bits, so that a product of two of them stays in
+/// range.
+fn small(value: &Exact) -> Option<Ratio<i128>> {
+    let (over, under) = (value.numer().to_i64()?, value.denom().to_i64()?);
+    Some(Ratio::new_raw(over.into(), under.into()))
 }
 
 /// The smallest whole number not below `value`, at least nought.
@@ -127,5 +143,21 @@ mod tests {
     fn rounds_halves_up() {
         assert_eq!(round_to(&exact(1, 4), &exact(1, 2)), exact(1, 2));
         assert_eq!(round_to(&exact(7, 3), &exact(1, 2)), exact(5, 2));
+        assert_eq!(round_to(&exact(-1, 4), &exact(1, 2)), exact(-1, 2));
+    }
+
+    #[test]
+    fn rounding_is_the_same_in_machine_words_and_beyond() {
+        let values = [0, 1, -1, 7, 95, 12_345, -999_999_999_999, i64::MAX, i64::MIN];
+        let unders = [1, 3, 8, 254, 1_000_000, i64::MAX];
+        let steps = [(1, 2), (1, 16), (5, 1), (254, 100), (i64::MAX, 7)];
+        let all = values.iter().flat_map(|over| unders.iter().map(move |it| (over, it)));
+        for (over, under) in all {
+            for (a, b) in steps {
+                let (value, step) = (exact(*over, *under), exact(a, b));
+                let whole = (&value / &step).round() * &step;
+                assert_eq!(round_to(&value, &step), whole, "{value} to {step}");
+            }
+        }
     }
 }

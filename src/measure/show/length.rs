@@ -45,11 +45,13 @@ pub fn mark(length: &Length) -> Label {
     Label::new(metric, format!("{} in", nearest_part(&length.in_inches(), 8)))
 }
 
-fn centimetres(length: &Length) -> String {
+/// A length in centimetres, without its unit: `28`.
+pub fn centimetres(length: &Length) -> String {
     decimal(&round_to(length.amount(), &exact(1, 2)), 1)
 }
 
-fn inches(length: &Length) -> String {
+/// A length in inches, without its unit: `11`.
+pub fn inches(length: &Length) -> String {
     let inches: Exact = length.in_inches();
     let parts = if inches < exact(3, 1) { 8 } else { 4 };
     nearest_part(&inches, parts)

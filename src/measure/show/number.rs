@@ -6,10 +6,12 @@ use crate::measure::{Exact, exact, round_to};
 
 /// A number rounded to `places` decimals, without trailing noughts: `47.5`, `22`.
 pub fn decimal(value: &Exact, places: u32) -> String {
-    let scale = 10_i64.pow(places.min(6));
-    let scaled = (value * exact(scale, 1)).round().to_integer();
-    let (whole, part) = (&scaled / scale, (&scaled % scale).abs());
-    let sign = if scaled.is_negative() && whole.is_zero() { "-" } else { "" };
+    let places = places.min(6);
+    let scale = 10_i64.pow(places);
+    let rounded = round_to(value, &exact(1, scale));
+    let whole = rounded.to_integer();
+    let part = (rounded.numer() % rounded.denom()).abs() * scale / rounded.denom();
+    let sign = if rounded.is_negative() && whole.is_zero() { "-" } else { "" };
     if part.is_zero() {
         return format!("{sign}{whole}");
     }
@@ -25,12 +27,11 @@ pub fn plain(value: &Exact) -> String {
 /// A number as a baker writes it, with a vulgar fraction: `1¾`, `½`, `3`. `None` where
 /// the fraction is none of ½ ⅓ ⅔ ¼ ¾ and eighths.
 pub fn vulgar(value: &Exact) -> Option<String> {
-    let whole = value.trunc();
-    let part = value - &whole;
+    let (whole, part) = (value.to_integer(), value.numer() % value.denom());
     if part.is_zero() {
-        return Some(whole.to_integer().to_string());
+        return Some(whole.to_string());
     }
-    let sign = match (part.numer().to_i64()?, part.denom().to_i64()?) {
+    let sign = match (part.to_i64()?, value.denom().to_i64()?) {
         (1, 2) => '½',
         (1, 3) => '⅓',
         (2, 3) => '⅔',
@@ -42,8 +43,7 @@ pub fn vulgar(value: &Exact) -> Option<String> {
         (7, 8) => '⅞',
         _ => return None,
     };
-    let whole =
-        if whole.is_zero() { String::new() } else { whole.to_integer().to_string() };
+    let whole = if whole.is_zero() { String::new() } else { whole.to_string() };
     Some(format!("{whole}{sign}"))
 }
 
