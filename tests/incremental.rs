@@ -104,10 +104,20 @@ const FILES: &[Whole] = &[
 
 const ICON: &str = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">\
                     <path d=\"M1 1h7v7z\"/></svg>";
-const PLAIN: &str = "#set document(title: \"a\")\n#set text(font: \"Asap\", size: 4pt)\n\
-                     #str(sys.inputs.data)\n";
-const OTHER_PLAIN: &str = "#set document(title: \"b\")\n#set text(font: \"Asap\", size: 4pt)\n\
-                           #str(sys.inputs.data)\n";
+/// A template that shows everything that a handout depends on.
+macro_rules! plain {
+    ($title:literal) => {
+        concat!(
+            "#set document(title: \"",
+            $title,
+            "\")\n#set text(font: \"Asap\", size: 4pt)\n#let data = read(\"data.json\")\n\
+             #data\n#read(\"house.json\")\n#for it in data.matches(regex(\"[0-9]+[.]svg\")) \
+             { read(it.text) }\n"
+        )
+    };
+}
+const PLAIN: &str = plain!("a");
+const OTHER_PLAIN: &str = plain!("b");
 
 /// How many choices a slot has.
 fn choices(slot: usize) -> usize {

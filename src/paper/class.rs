@@ -10,11 +10,8 @@ use crate::sheet::{CourseSheet, Look, Paper};
 use crate::words::Words;
 
 use super::code::{self, Code};
-use super::data::{Course, cleaned, language};
+use super::data::{Course, cleaned, language, own_words};
 use super::{PaperFault, Press};
-
-/// Words for these papers begin so in a words file.
-const PREFIX: &str = "handout-";
 
 /// Which paper of a class.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -58,13 +55,10 @@ impl Press {
     ) -> Result<Vec<u8>, PaperFault> {
         let (language, region) = language(&course.language);
         let days = sheet.sessions.iter().map(|session| session.day.as_str());
-        let own = words.entries.iter().filter_map(|(key, word)| {
-            key.strip_prefix(PREFIX).map(|key| (key, word.as_str()))
-        });
         let data = Data {
             kind,
             paper,
-            words: own.collect(),
+            words: own_words(words),
             language,
             region,
             title: &sheet.title,

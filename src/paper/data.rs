@@ -120,7 +120,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         kind: job.kind,
         units: job.units,
         paper: job.paper,
-        words: words(job),
+        words: own_words(job.words),
         language,
         region,
         title: &sheet.title,
@@ -164,13 +164,13 @@ fn whose(job: &Job) -> Option<String> {
     Some(job.words.fill("handout-each-baker", &[("who", who), ("count", &count)]))
 }
 
-/// The handouts' words without their prefix, so that a change to a word of the site
+/// The words of handouts without their prefix, so that a change to a word of the site
 /// leaves the handouts as they are.
-fn words<'a>(job: &Job<'a>) -> BTreeMap<&'a str, &'a str> {
-    let mine = |(key, word): (&'a String, &'a String)| {
+pub(super) fn own_words(words: &Words) -> BTreeMap<&str, &str> {
+    let own = words.entries.iter().filter_map(|(key, word)| {
         key.strip_prefix(PREFIX).map(|key| (key, word.as_str()))
-    };
-    job.words.entries.iter().filter_map(mine).collect()
+    });
+    own.collect()
 }
 
 impl<'a> Course<'a> {

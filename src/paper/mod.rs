@@ -9,6 +9,7 @@ mod chapter;
 mod class;
 mod code;
 mod data;
+mod desk;
 mod fault;
 mod formula;
 mod glyphs;
@@ -28,6 +29,7 @@ mod room_tests;
 mod tests;
 
 pub use class::ClassPaper;
+pub use desk::Files;
 pub use fault::PaperFault;
 pub use glyphs::{Glyphs, missing_faces, missing_glyphs};
 pub use labels::{Grid, Tubs};

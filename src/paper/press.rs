@@ -3,16 +3,18 @@
 use std::borrow::Cow;
 
 use typst::diag::Warned;
-use typst::foundations::{Array, Bytes, Dict, IntoValue, Smart};
+use typst::foundations::{Bytes, Smart};
 use typst::model::Document;
 use typst::text::Font;
-use typst_as_lib::{TypstEngine, TypstTemplateCollection, TypstWorld};
+use typst_as_lib::{TypstEngine, TypstTemplateCollection};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use crate::theme::Theme;
 
+use super::desk::{Desk, Files};
 use super::glyphs::families;
+use super::spread::workers;
 use super::{Glyphs, Job, PaperFault, data, page};
 
 /// The template that every handout begins with.
@@ -20,10 +22,12 @@ const MAIN: &str = "main.typ";
 /// Where a theme keeps its handout templates.
 const FOLDER: &str = "paper/";
 
-/// Handouts share next to nothing, so keeping the cache would only cost memory. But the
-/// cache is everybody's: while one worker measures and sets its handout, another one ends
-/// its own and empties it. What was used since the last so many endings stays.
-pub(super) const KEPT: usize = 2;
+/// Forgets what no handout has used of late. The typesetter's memory is everybody's, and
+/// every worker that ends a handout makes it older by one: what was used since the last
+/// so many endings as there are workers was used for the handout before, and stays.
+pub(super) fn forget() {
+    comemo::evict(workers());
+}
 
 /// What pages keep to: ISO 14289-1, for those who have them read out, and ISO 19005-2
 /// level A, for the archive, which wants a date: where the course has none, only the
@@ -40,7 +44,7 @@ pub struct Press {
     engine: TypstEngine<TypstTemplateCollection>,
     glyphs: Glyphs,
     /// Every family of type, to fall back on.
-    families: Array,
+    families: Vec<String>,
 }
 
 impl Press {
@@ -50,14 +54,13 @@ impl Press {
             .below(FOLDER)
             .filter(|path| path.ends_with(".typ"))
             .map(|path| (&path[FOLDER.len()..], theme.text(path)));
-        // The cache is emptied after each export instead (see `print`).
+        // Done after each export instead (see `forget`).
         let engine = TypstEngine::builder()
             .fonts(fonts(theme))
             .with_static_source_file_resolver(templates.collect::<Vec<_>>())
             .comemo_evict_max_age(None)
             .build();
-        let families = families(theme).into_iter().map(IntoValue::into_value).collect();
-        Self { engine, glyphs: Glyphs::new(theme), families }
+        Self { engine, glyphs: Glyphs::new(theme), families: families(theme) }
     }
 
     /// Everything one handout depends on besides theme and program, as JSON. The same
@@ -75,53 +78,53 @@ impl Press {
     /// legibly; the message then says what to shorten.
     pub fn print(&self, data: &[u8]) -> Result<Vec<u8>, PaperFault> {
         let pdf = self.pages(data).and_then(|pages| export(&pages, standards(&pages)));
-        comemo::evict(KEPT);
+        forget();
         pdf
+    }
+
+    /// The files that the templates read besides one another, by name: `data.json`, the
+    /// handout; `house.json`, what all handouts of a course share; its drawings.
+    ///
+    /// # Errors
+    /// Data that is no JSON; what [`Press::data`] gives always is.
+    pub fn files(&self, data: &[u8]) -> Result<Files, PaperFault> {
+        let data = serde_json::from_slice(data)
+            .map_err(|error| PaperFault::whole(MAIN, error.to_string()))?;
+        Ok(Files::new(data, &self.families))
     }
 
     /// The pages of the data. Where the last one would hold next to nothing, everything
     /// is set a little closer once more, and that is taken if it saves the page.
     pub(super) fn pages(&self, data: &[u8]) -> Result<PagedDocument, PaperFault> {
-        let pages = set(&self.world(inputs(data))?)?;
+        let mut files = self.files(data)?;
+        let pages = self.set(files.clone())?;
         if !page::straggles(&pages) {
             return Ok(pages);
         }
-        let mut closer = inputs(data);
-        closer.insert("snug".into(), true.into_value());
-        let closer = set(&self.world(closer)?)?;
+        files.close_up();
+        let closer = self.set(files)?;
         let saves = closer.pages().len() < pages.pages().len();
         Ok(if saves { closer } else { pages })
     }
 
-    /// The templates, the typefaces and what the templates read.
-    pub(super) fn world(&self, mut inputs: Dict) -> Result<TypstWorld<'_>, PaperFault> {
-        inputs.insert("families".into(), self.families.clone().into_value());
-        let world = self.engine.world_builder(MAIN).with_inputs(inputs).build();
-        world.map_err(|error| PaperFault::whole(MAIN, error.to_string()))
+    /// The pages of these files. What the typesetter only warns of (a typeface that is not
+    /// there) is a fault too, for nothing else would show it.
+    pub(super) fn set(&self, files: Files) -> Result<PagedDocument, PaperFault> {
+        let press = self.engine.world_builder(MAIN).build();
+        let press = press.map_err(|error| PaperFault::whole(MAIN, error.to_string()))?;
+        let desk = Desk { press, files };
+        let Warned { output, warnings } = typst::compile::<PagedDocument>(&desk);
+        let document = output.map_err(|found| PaperFault::first(&desk, MAIN, &found))?;
+        if warnings.is_empty() {
+            return Ok(document);
+        }
+        Err(PaperFault::first(&desk, MAIN, &warnings))
     }
 
     /// What the theme can print.
     pub(super) fn glyphs(&self) -> &Glyphs {
         &self.glyphs
     }
-}
-
-/// What the templates read: one handout's data.
-pub(super) fn inputs(data: &[u8]) -> Dict {
-    let mut inputs = Dict::new();
-    inputs.insert("data".into(), Bytes::new(data.to_vec()).into_value());
-    inputs
-}
-
-/// The pages. What the typesetter only warns of (a typeface that is not there) is a
-/// fault too, for nothing else would show it.
-pub(super) fn set(world: &TypstWorld) -> Result<PagedDocument, PaperFault> {
-    let Warned { output, warnings } = typst::compile::<PagedDocument>(world);
-    let document = output.map_err(|found| PaperFault::first(world, MAIN, &found))?;
-    if warnings.is_empty() {
-        return Ok(document);
-    }
-    Err(PaperFault::first(world, MAIN, &warnings))
 }
 
 /// The theme's typefaces that can go into a PDF, without copying those in the program.

@@ -1,12 +1,14 @@
 //! The print room: many handouts in one PDF, and booklets from sheets folded in half.
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 use serde_json::Value;
-use typst::foundations::{Bytes, IntoValue};
+use typst::foundations::Bytes;
 
 use crate::sheet::{Look, Paper};
 
-use super::press::{KEPT, export, inputs, set};
+use super::press::{export, forget};
 use super::{Job, PaperFault, Press, data};
 
 /// Several handouts behind a cover.
@@ -16,6 +18,7 @@ struct Set<'a> {
     paper: Paper,
     /// Whether a page is half a sheet of the paper.
     half: bool,
+    words: BTreeMap<&'a str, &'a str>,
     look: &'a Look,
     date: Option<[i16; 3]>,
     cover: &'a SetCover,
@@ -68,19 +71,21 @@ impl Press {
 
     /// The same behind a cover of one's own.
     pub fn covered(&self, jobs: &[Job], cover: &SetCover, half: bool) -> Vec<u8> {
-        let handouts = jobs.iter().map(|job| self.value(job, half)).collect();
+        let handouts = jobs.iter().map(|job| self.wordless(job)).collect();
         let Some(first) = jobs.first() else { return Vec::new() };
         let look = &first.course.look;
         let (kind, date) = ("set", data::day(first.course));
         let paper = first.paper;
-        let set = Set { kind, paper, half, look, date, cover, handouts };
+        let words = data::own_words(first.words);
+        let set = Set { kind, paper, half, words, look, date, cover, handouts };
         data::cleaned(&set, self.glyphs()).to_string().into_bytes()
     }
 
-    fn value(&self, job: &Job, half: bool) -> Value {
+    /// The data of one handout of a set, without the words that all of them share.
+    fn wordless(&self, job: &Job) -> Value {
         let mut value = data::value(job, self.glyphs());
         if let Some(fields) = value.as_object_mut() {
-            fields.insert("half".to_owned(), half.into());
+            fields.remove("words");
         }
         value
     }
@@ -92,7 +97,7 @@ impl Press {
     /// As [`Press::print`].
     pub fn booklet(&self, data: &[u8], job: &Job) -> Result<Vec<u8>, PaperFault> {
         let pdf = self.impose(data, job);
-        comemo::evict(KEPT);
+        forget();
         pdf
     }
 
@@ -106,11 +111,11 @@ impl Press {
             language: &job.course.language,
         };
         let told = data::cleaned(&booklet, self.glyphs()).to_string();
-        let mut inputs = inputs(told.as_bytes());
+        let mut files = self.files(told.as_bytes())?;
         // A sheet for the printer is not one to be read out: its pages stand in it as
         // pictures do, which neither standard allows.
-        inputs.insert("pages".into(), Bytes::new(export(&pages, &[])?).into_value());
-        export(&set(&self.world(inputs)?)?, &[])
+        files.by_name.insert("pages.pdf".to_owned(), Bytes::new(export(&pages, &[])?));
+        export(&self.set(files)?, &[])
     }
 }
 

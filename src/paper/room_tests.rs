@@ -8,7 +8,6 @@ use crate::sheet::{CourseSheet, HandoutKind, LessonSheet, Paper, Units};
 use crate::theme::Theme;
 
 use super::fixture::Fixture;
-use super::press::inputs;
 use super::tests::{pages, printed, text};
 use super::{Grid, Job, PaperFault, Part, Press, SetCover, Tubs};
 
@@ -106,9 +105,9 @@ fn the_course_may_choose_accent_and_logo() -> Result<(), PaperFault> {
 fn a_page_for_a_few_lines_is_saved_where_it_can_be() -> Result<(), PaperFault> {
     let (press, fixture) = (press(), Fixture::new());
     let data = press.data(&student(&fixture));
-    let mut closer = inputs(&data);
-    closer.insert("snug".into(), typst::foundations::Value::Bool(true));
-    let closer = super::press::set(&press.world(closer)?)?;
+    let mut closer = press.files(&data)?;
+    closer.close_up();
+    let closer = press.set(closer)?;
     assert!(closer.pages().len() <= press.pages(&data)?.pages().len());
     Ok(())
 }

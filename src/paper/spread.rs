@@ -2,6 +2,14 @@
 
 use std::sync::atomic::{AtomicUsize, Ordering};
 
+/// How many workers there are beside the threads that work for themselves.
+static WORKERS: AtomicUsize = AtomicUsize::new(0);
+
+/// How many handouts are being made side by side, at least one.
+pub(super) fn workers() -> usize {
+    WORKERS.load(Ordering::Relaxed).max(1)
+}
+
 /// Does `work` for each of `0..count`, spread over so many workers; each takes the next
 /// number as it becomes free. The order of the work is not the order of the numbers.
 ///
@@ -18,8 +26,10 @@ pub fn spread(count: usize, workers: usize, work: &(dyn Fn(usize) + Sync)) {
             at = next.fetch_add(1, Ordering::Relaxed);
         }
     };
+    let workers = workers.clamp(1, count.max(1));
+    WORKERS.fetch_add(workers, Ordering::Relaxed);
     std::thread::scope(|scope| {
-        for _ in 0..workers.clamp(1, count.max(1)) {
+        for _ in 0..workers {
             scope.spawn(|| {
                 match rayon::ThreadPoolBuilder::new().num_threads(1).build() {
                     Ok(pool) => pool.install(run),
@@ -29,6 +39,7 @@ pub fn spread(count: usize, workers: usize, work: &(dyn Fn(usize) + Sync)) {
             });
         }
     });
+    WORKERS.fetch_sub(workers, Ordering::Relaxed);
 }
 
 #[cfg(test)]

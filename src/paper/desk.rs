@@ -1,0 +1,122 @@
+//! What lies before the typesetter while it sets one handout: the press's templates and
+//! typefaces, and the handout's own files.
+//!
+//! What is the same for all handouts of a course stands in a file of its own. The
+//! typesetter then finds that most of its templates, and much of what they make, was read
+//! and set for the handout before.
+
+use std::collections::BTreeMap;
+
+use serde_json::{Value, json};
+use typst::diag::FileResult;
+use typst::foundations::{Bytes, Datetime, Duration};
+use typst::syntax::{FileId, Source};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Library, World};
+use typst_as_lib::TypstWorld;
+
+/// The fields that every handout of a course has alike.
+const SHARED: [&str; 3] = ["look", "words", "half"];
+/// The fields that hold a drawing.
+const DRAWN: [&str; 2] = ["svg", "logo"];
+
+/// The files of one handout, by name.
+#[derive(Clone)]
+pub struct Files {
+    /// Name to content.
+    pub by_name: BTreeMap<String, Bytes>,
+    house: Value,
+}
+
+impl Files {
+    /// The files of a handout's data; `families` are all the theme's families of type.
+    pub(super) fn new(mut data: Value, families: &[String]) -> Self {
+        let mut drawings = Vec::new();
+        take_drawings("data", &mut data, &mut drawings);
+        let mut house = json!({
+            "families": families,
+            "alone": data["kind"] != "set",
+        });
+        for name in SHARED {
+            let field = data.as_object_mut().and_then(|fields| fields.remove(name));
+            house[name] = field.unwrap_or_default();
+        }
+        let drawings = drawings.into_iter().enumerate();
+        let mut by_name: BTreeMap<String, Bytes> = drawings
+            .map(|(at, text)| (file_name(at), Bytes::from_string(text)))
+            .collect();
+        by_name.insert("data.json".to_owned(), Bytes::from_string(data.to_string()));
+        let mut files = Self { by_name, house };
+        files.write_house();
+        files
+    }
+
+    /// Has everything set a little closer.
+    pub(super) fn close_up(&mut self) {
+        self.house["snug"] = true.into();
+        self.write_house();
+    }
+
+    fn write_house(&mut self) {
+        let house = Bytes::from_string(self.house.to_string());
+        self.by_name.insert("house.json".to_owned(), house);
+    }
+}
+
+/// Takes the drawings out of the data and leaves the names of their files.
+fn take_drawings(name: &str, value: &mut Value, drawings: &mut Vec<String>) {
+    match value {
+        Value::String(text) if DRAWN.contains(&name) => {
+            drawings.push(std::mem::replace(text, file_name(drawings.len())));
+        }
+        Value::Array(items) => {
+            items.iter_mut().for_each(|item| take_drawings(name, item, drawings));
+        }
+        Value::Object(fields) => {
+            fields.iter_mut().for_each(|(name, it)| take_drawings(name, it, drawings));
+        }
+        _ => {}
+    }
+}
+
+fn file_name(number: usize) -> String {
+    format!("{number}.svg")
+}
+
+/// The press with the files of one handout on it.
+pub(super) struct Desk<'a> {
+    pub(super) press: TypstWorld<'a>,
+    pub(super) files: Files,
+}
+
+impl World for Desk<'_> {
+    fn library(&self) -> &LazyHash<Library> {
+        self.press.library()
+    }
+
+    fn book(&self) -> &LazyHash<FontBook> {
+        self.press.book()
+    }
+
+    fn main(&self) -> FileId {
+        self.press.main()
+    }
+
+    fn source(&self, id: FileId) -> FileResult<Source> {
+        self.press.source(id)
+    }
+
+    fn file(&self, id: FileId) -> FileResult<Bytes> {
+        let own = self.files.by_name.get(id.vpath().get_without_slash());
+        own.map_or_else(|| self.press.file(id), |bytes| Ok(bytes.clone()))
+    }
+
+    fn font(&self, index: usize) -> Option<Font> {
+        self.press.font(index)
+    }
+
+    fn today(&self, offset: Option<Duration>) -> Option<Datetime> {
+        self.press.today(offset)
+    }
+}
