@@ -24,7 +24,7 @@ use crate::theme::Theme;
 use crate::words::Words;
 
 /// Stands for the program itself: a hash of its sources, made when it was built.
-const PROGRAM: &str = env!("TOURIER_BUILD");
+pub const PROGRAM: &str = env!("TOURIER_BUILD");
 
 /// Width of the picture for link previews, in pixels.
 const SOCIAL_WIDTH: u32 = 1200;

@@ -223,6 +223,7 @@ fn flat_memory() {
         });
         peak()
     };
+    println!("peak {:.0} MB before the first", peak());
     let (few, more) = (many(200), many(1800));
     println!("peak {few:.0} MB after 200, {more:.0} MB after 2,000: {:.2}", more / few);
 }

@@ -1,6 +1,7 @@
 //! `tourier publish`: checks everything, then writes what changed.
 
 use std::io::IsTerminal;
+use std::path::Path;
 
 use indicatif::{ProgressBar, ProgressStyle};
 
@@ -8,10 +9,18 @@ use crate::product::{Plates, class_products, products};
 use crate::store::{self, Outcome, PublishError};
 
 use super::args::{Args, PublishArgs};
-use super::{Done, Stop, open, show, words};
+use super::{Done, Stop, open, say, show, words};
 
 /// Publishes the course; with an error in the content nothing is written.
 pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
+    let inputs: Vec<&Path> = [Some(args.content.as_path()), args.theme.as_deref()]
+        .into_iter()
+        .flatten()
+        .collect();
+    let from = store::fingerprint(&inputs);
+    if let Some(kept) = stands(options, from.as_deref())? {
+        return said(args, &Outcome { kept, ..Outcome::default() }, options);
+    }
     let (edition, theme) = open(args)?;
     if !args.quiet || edition.stops() {
         show::faults(&edition);
@@ -20,8 +29,7 @@ pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
         anstream::eprintln!("nothing is written; the last edition stands");
         return Err(Stop::Faults);
     }
-    let others = [Some(args.content.as_path()), args.theme.as_deref()];
-    store::apart(&options.to, &others.into_iter().flatten().collect::<Vec<_>>())?;
+    store::apart(&options.to, &inputs)?;
     let words = words(&theme, &edition)?;
     let Some(plates) = Plates::new(&edition, &words) else { return Err(Stop::Faults) };
     let mut products = products(&plates, &words, &theme).map_err(|fault| {
@@ -34,11 +42,23 @@ pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
         bar.set_length(all as u64);
         bar.set_position(done as u64);
     };
-    let outcome = store::publish(&options.to, &products, &step);
+    // Known again next time only where nothing has to be said of it then, and nothing was
+    // changed while it was read.
+    let known = edition.faults.is_empty() && from == store::fingerprint(&inputs);
+    let from = from.filter(|_| known).unwrap_or_default();
+    let outcome = store::publish(&options.to, (&products, &from), &step);
     bar.finish_and_clear();
-    let outcome = outcome.map_err(stop)?;
+    said(args, &outcome.map_err(stop)?, options)
+}
+
+/// How many files of the edition stand, where there is nothing to do.
+fn stands(options: &PublishArgs, from: Option<&str>) -> Result<Option<usize>, Stop> {
+    Ok(from.map_or(Ok(None), |from| store::stands(&options.to, from))?)
+}
+
+fn said(args: &Args, outcome: &Outcome, options: &PublishArgs) -> Done {
     if !args.quiet {
-        print!("{}", report(&outcome, &options.to.display().to_string()));
+        say(report(outcome, &options.to.display().to_string()).as_bytes())?;
     }
     Ok(())
 }

@@ -18,7 +18,7 @@ use super::{StoreError, doing};
 /// A text file larger than this is refused.
 const LARGEST: u64 = 1 << 20;
 /// A picture larger than this is refused.
-const LARGEST_PICTURE: u64 = 30 << 20;
+pub(super) const LARGEST_PICTURE: u64 = 30 << 20;
 /// A file of a theme larger than this is refused.
 const LARGEST_OF_THEME: u64 = 16 << 20;
 /// More files than this are refused.

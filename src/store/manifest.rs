@@ -1,6 +1,8 @@
 //! What the program made last time: each file's path and what it was made from.
+#![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
 use std::collections::BTreeMap;
+use std::path::Path;
 
 use serde::{Deserialize, Serialize};
 
@@ -11,14 +13,19 @@ pub(super) const NAME: &str = ".tourier.json";
 /// from.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub(super) struct Manifest {
+    /// The fingerprint of what all of it was read from; empty where there is none, or
+    /// where there is something to say of it.
+    #[serde(default)]
+    pub(super) from: String,
     /// Path to key.
     pub(super) made: BTreeMap<String, String>,
 }
 
 impl Manifest {
-    /// Reads a manifest; an empty one where the text is none.
-    pub(super) fn parse(text: &str) -> Self {
-        serde_json::from_str(text).unwrap_or_default()
+    /// The manifest of an output folder; an empty one where there is none.
+    pub(super) fn read(output: &Path) -> Self {
+        let text = std::fs::read_to_string(output.join(NAME));
+        serde_json::from_str(&text.unwrap_or_default()).unwrap_or_default()
     }
 
     /// The manifest as text.

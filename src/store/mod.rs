@@ -1,6 +1,7 @@
 //! The only room that opens files: loads the content folder, saves what is published.
 
 mod faces;
+mod fingerprint;
 mod load;
 mod lock;
 mod manifest;
@@ -11,8 +12,9 @@ mod vacant;
 mod write;
 
 pub use faces::faces;
+pub use fingerprint::fingerprint;
 pub use load::{below, load, media, theme};
-pub use publish::{Outcome, PublishError, apart, publish};
+pub use publish::{Outcome, PublishError, apart, publish, stands};
 pub use stamp::stamp;
 pub use vacant::is_vacant;
 pub use write::save;

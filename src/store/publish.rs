@@ -12,6 +12,7 @@ use crate::product::Product;
 use super::lock::Lock;
 use super::manifest::{self, Manifest};
 use super::stage::{Stage, beside, files, recover};
+use super::write::save;
 use super::{StoreError, doing};
 
 /// Why a file is not made in the place of another.
@@ -78,7 +79,25 @@ fn resolved(output: &Path) -> Result<PathBuf, StoreError> {
     Ok(whole)
 }
 
-/// Publishes `products` to `output`. `step` is told after each file made. Files in the
+/// How many files there are of the edition in `output`, where it is whole and was made
+/// from what has this fingerprint.
+///
+/// # Errors
+/// Where the machine does not say.
+pub fn stands(output: &Path, from: &str) -> Result<Option<usize>, StoreError> {
+    let old = Manifest::read(output);
+    if from.is_empty() || old.from != from || beside(output, "next").exists() {
+        return Ok(None);
+    }
+    let found = files(output)?;
+    let there = |path: &String| {
+        let at = found.binary_search_by(|one| one.path.as_str().cmp(path));
+        at.is_ok_and(|at| found[at].plain)
+    };
+    Ok(old.made.keys().all(there).then_some(old.made.len()))
+}
+
+/// Publishes `products`, read from what has the fingerprint `from`, to `output`. `step` is told after each file made. Files in the
 /// folder that the program did not make are taken over untouched.
 ///
 /// # Errors
@@ -86,22 +105,24 @@ fn resolved(output: &Path) -> Result<PathBuf, StoreError> {
 /// the old edition stands then.
 pub fn publish(
     output: &Path,
-    products: &[Product],
+    (products, from): (&[Product], &str),
     step: &(dyn Fn(usize, usize) + Sync),
 ) -> Result<Outcome, PublishError> {
     let output = &resolved(output)?;
-    let task = Task::new(output, products)?;
-    if task.is_idle() && !beside(output, "next").exists() {
+    let task = Task::new(output, (products, from))?;
+    if task.is_idle() && task.old.from == from && !beside(output, "next").exists() {
         return Ok(task.outcome());
     }
     let _lock = Lock::take(output)?;
     recover(output)?;
     // Another publish may have ended in between.
-    let task = Task::new(output, products)?;
+    let task = Task::new(output, (products, from))?;
     if !task.is_idle() {
         let stage = Stage::open(output)?;
         task.carry_out(&stage, step)?;
         stage.swap()?;
+    } else if task.old.from != from {
+        save(&output.join(manifest::NAME), task.new.text().as_bytes())?;
     }
     Ok(task.outcome())
 }
@@ -121,10 +142,12 @@ struct Task<'p> {
 }
 
 impl<'p> Task<'p> {
-    fn new(output: &Path, products: &'p [Product<'p>]) -> Result<Self, PublishError> {
+    fn new(
+        output: &Path,
+        (products, from): (&'p [Product<'p>], &str),
+    ) -> Result<Self, PublishError> {
         apart_from_each_other(products)?;
-        let old = std::fs::read_to_string(output.join(manifest::NAME));
-        let old = Manifest::parse(&old.unwrap_or_default());
+        let old = Manifest::read(output);
         let found = files(output)?;
         let there: BTreeSet<&str> =
             found.iter().filter(|one| one.plain).map(|one| one.path.as_str()).collect();
@@ -133,7 +156,7 @@ impl<'p> Task<'p> {
                 && there.contains(product.path.as_str())
         });
         let made = products.iter().map(|p| (p.path.clone(), p.key.clone())).collect();
-        let new = Manifest { made };
+        let new = Manifest { from: from.to_owned(), made };
         let ours = |path: &String| {
             old.made.contains_key(path)
                 || new.made.contains_key(path)

@@ -16,6 +16,9 @@ mod time;
 pub use course::course;
 pub use technique::technique;
 
+use num_bigint::BigInt;
+use num_traits::{Signed, ToPrimitive};
+
 use crate::formula::Book;
 use crate::measure::{Exact, Label, exact, float, show};
 use crate::model::Makes;
@@ -137,13 +140,40 @@ fn batch(factor: &Exact, words: &Words) -> String {
 
 /// A float of `places` decimals, for JSON that people read.
 pub(super) fn round(value: &Exact, places: u32) -> f64 {
-    let scale = exact(10_i64.pow(places), 1);
-    float(&((value * &scale).round() / scale))
+    let scale = 10_i64.pow(places);
+    // The nearest whole number of parts in one division of whole numbers: corners of a cut
+    // have long fractions, and bringing each to its lowest terms takes the most time of all.
+    let (over, under) = (value.numer() * (2 * scale), value.denom());
+    let half = if value.is_negative() { -under } else { under.clone() };
+    let parts: BigInt = (over + half) / (under * 2);
+    match parts.to_i64().filter(|parts| parts.unsigned_abs() < WHOLE) {
+        // Both are exact as floats, so the quotient is the float nearest to the fraction.
+        Some(parts) => parts as f64 / scale as f64,
+        None => float(&Exact::new(parts, scale.into())),
+    }
 }
+
+/// Every whole number below this is a float.
+const WHOLE: u64 = 1 << f64::MANTISSA_DIGITS;
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn numbers_are_rounded_to_the_nearest_float() {
+        let overs = [0, 1, -1, 7, 95, -123_456_789, 999_999_999_999, i64::MAX, i64::MIN];
+        for over in overs {
+            for under in [1, 2, 3, 8, 254, 1_000_003, i64::MAX] {
+                for places in [0, 1, 2, 4] {
+                    let value = exact(over, under);
+                    let scale = exact(10_i64.pow(places), 1);
+                    let fraction = (&value * &scale).round() / scale;
+                    assert_eq!(round(&value, places), float(&fraction), "{value}");
+                }
+            }
+        }
+    }
 
     #[test]
     fn pieces_follow_their_number() {

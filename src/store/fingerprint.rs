@@ -1,0 +1,56 @@
+//! One hash for everything that an edition is read from.
+#![allow(clippy::disallowed_methods, reason = "this room opens files")]
+
+use std::path::Path;
+
+use sha2::{Digest, Sha256};
+use walkdir::WalkDir;
+
+use super::load::{LARGEST_PICTURE, read};
+use crate::product::PROGRAM;
+
+/// Stands for every file below `folders` and for the program: the same fingerprint means
+/// the same edition. `None` where that cannot be said: a file cannot be read, is larger
+/// than any that is taken, or is a link.
+pub fn fingerprint(folders: &[&Path]) -> Option<String> {
+    let mut hash = Sha256::new();
+    let mut add = |part: &[u8]| {
+        hash.update((part.len() as u64).to_le_bytes());
+        hash.update(part);
+    };
+    add(PROGRAM.as_bytes());
+    for folder in folders {
+        // Where the folder stands is no matter, which of the two it is.
+        add(b"folder");
+        for entry in WalkDir::new(folder).min_depth(1).sort_by_file_name() {
+            let entry = entry.ok()?;
+            if entry.file_type().is_dir() {
+                continue;
+            }
+            let plain = entry.file_type().is_file();
+            if !plain || entry.metadata().ok()?.len() > LARGEST_PICTURE {
+                return None;
+            }
+            let path = entry.path().strip_prefix(folder).ok()?;
+            add(path.as_os_str().as_encoded_bytes());
+            add(&read(&entry, LARGEST_PICTURE).ok()?);
+        }
+    }
+    Some(hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_same_files_have_the_same_fingerprint() {
+        let content = Path::new("tests/golden/course");
+        let one = fingerprint(&[content]);
+        assert!(one.is_some());
+        assert_eq!(one, fingerprint(&[content]));
+        assert_ne!(one, fingerprint(&[content, content]));
+        assert_ne!(one, fingerprint(&[Path::new("tests/golden/course/recipes")]));
+        assert_eq!(None, fingerprint(&[Path::new("tests/golden/no such folder")]));
+    }
+}
