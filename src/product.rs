@@ -5,6 +5,7 @@ mod class;
 
 pub use class::class_products;
 
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use rayon::prelude::*;
@@ -190,9 +191,13 @@ pub fn papers<'a>(
     let package = package(Cartridge::new(&input(plates, &links, words, theme))?);
     let press = Arc::new(Press::new(theme));
     let look = theme_key(theme);
+    let by_name: BTreeMap<&str, &RecipeSheets> = plates
+        .recipes
+        .iter()
+        .map(|sheets| (sheets.base.recipe.as_str(), sheets))
+        .collect();
     let handouts = links.par_iter().filter_map(|link| {
-        let sheets =
-            plates.recipes.iter().find(|sheets| sheets.base.recipe == link.recipe)?;
+        let sheets = by_name.get(link.recipe.as_str())?;
         Some(handout(link, sheets, plates, Setting { words, press: &press, look: &look }))
     });
     let mut all: Vec<Product> = handouts.collect();

@@ -12,6 +12,10 @@ use crate::words::Words;
 use super::Job;
 use super::chapter::steps;
 
+/// The longest address that goes into a code of level M, in bytes: version 40 holds no more
+/// (ISO/IEC 18004, table 7).
+const LONGEST: usize = 2331;
+
 /// Modules of white around the code (ISO/IEC 18004, 6.3.8).
 const QUIET: usize = 4;
 
@@ -24,7 +28,9 @@ pub(super) struct Code {
     /// The address as printed beneath, in parts after which a line may break.
     short: Vec<String>,
     alt: String,
-    svg: String,
+    /// What the code says. It is drawn only where the handout is made: most publishes make
+    /// few of them.
+    scan: String,
 }
 
 /// The code of the recipe's page; `None` where the course has no address, and on a bench
@@ -73,10 +79,16 @@ fn page_address(job: &Job) -> Option<String> {
 
 /// A code; `None` where the address is too long for one.
 fn code(words: &Words, title: String, address: String) -> Option<Code> {
-    let code = QrCode::with_error_correction_level(&address, EcLevel::M).ok()?;
     let short = short(&address);
     let alt = words.fill("handout-code-alt", &[("address", &short.concat())]);
-    Some(Code { title, address, short, alt, svg: svg(&code) })
+    let scan = address.clone();
+    (scan.len() <= LONGEST).then_some(Code { title, address, short, alt, scan })
+}
+
+/// The code that says `text`; nothing where it is too long.
+pub(super) fn drawn(text: &str) -> String {
+    let code = QrCode::with_error_correction_level(text, EcLevel::M);
+    code.map(|code| svg(&code)).unwrap_or_default()
 }
 
 /// The address as a person would type it, in parts after which a line may break.
@@ -124,6 +136,14 @@ mod tests {
         assert!(drawn.contains("d=\"M4 4h7v1h-7z"), "{drawn}");
         assert!(drawn.contains(&format!("0 0 {0} {0}", code.width() + 8)), "{drawn}");
         Ok(())
+    }
+
+    #[test]
+    fn the_longest_address_still_goes_into_a_code() {
+        // In capitals or figures alone more would fit; addresses have small letters too.
+        let longest = format!("https://a.example/{}", "a".repeat(LONGEST - 18));
+        assert!(!drawn(&longest).is_empty());
+        assert!(drawn(&format!("{longest}a")).is_empty());
     }
 
     #[test]

@@ -12,6 +12,7 @@ use crate::words::Words;
 use super::chapter::{Drawing, Method, general_drawings, method, prose, steps};
 use super::code::{self, Code};
 use super::formula::{Formula, Preferment, formula, preferment, water, water_alone};
+use super::glyphs::is_plain;
 use super::layers::{Layers, layers};
 use super::setting::{bind, date, long_date};
 use super::{Glyphs, Job};
@@ -104,6 +105,7 @@ pub(super) fn cleaned(data: &impl Serialize, glyphs: &Glyphs) -> Value {
 /// Cleans every text of the data.
 fn clean(value: &mut Value, glyphs: &Glyphs) {
     match value {
+        Value::String(text) if is_plain(text) => {}
         Value::String(text) => *text = glyphs.clean(text),
         Value::Array(items) => items.iter_mut().for_each(|item| clean(item, glyphs)),
         Value::Object(fields) => {

@@ -16,10 +16,14 @@ use typst::utils::LazyHash;
 use typst::{Library, World};
 use typst_as_lib::TypstWorld;
 
+use super::code;
+
 /// The fields that every handout of a course has alike.
 const SHARED: [&str; 3] = ["look", "words", "half"];
 /// The fields that hold a drawing.
 const DRAWN: [&str; 2] = ["svg", "logo"];
+/// The field that holds what a scan code says.
+const SCANNED: &str = "scan";
 
 /// The files of one handout, by name.
 #[derive(Clone)]
@@ -64,11 +68,16 @@ impl Files {
     }
 }
 
-/// Takes the drawings out of the data and leaves the names of their files.
+/// Takes the drawings out of the data, draws the scan codes, and leaves the names of their
+/// files.
 fn take_drawings(name: &str, value: &mut Value, drawings: &mut Vec<String>) {
     match value {
         Value::String(text) if DRAWN.contains(&name) => {
             drawings.push(std::mem::replace(text, file_name(drawings.len())));
+        }
+        Value::String(text) if name == SCANNED => {
+            drawings.push(code::drawn(text));
+            *text = file_name(drawings.len() - 1);
         }
         Value::Array(items) => {
             items.iter_mut().for_each(|item| take_drawings(name, item, drawings));

@@ -87,6 +87,11 @@ impl Glyphs {
     }
 }
 
+/// Whether every theme can print all of `text`: it is in ASCII, as most drawings are.
+pub(super) fn is_plain(text: &str) -> bool {
+    text.bytes().all(|byte| matches!(byte, b' '..=b'~' | b'\n'))
+}
+
 /// Marks without a shape of their own: joiners, direction marks, variation selectors,
 /// the byte-order mark and tags (Unicode, Default_Ignorable_Code_Point).
 fn is_unseen(sign: char) -> bool {

@@ -55,7 +55,7 @@ pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault
         trail: Vec::new(),
     };
     let mut context = context(input, head);
-    let kinds = columns(input.handouts);
+    let kinds = columns(input.handouts.iter());
     let columns: Vec<Column> = kinds
         .iter()
         .map(|(units, paper)| Column { units: units.word(), paper: paper.word() })
@@ -71,11 +71,14 @@ pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault
 
 /// The rows of one recipe: one a kind of handout that it has.
 pub(super) fn of_recipe(input: &Input, recipe: &str) -> Vec<Row> {
-    rows(input, recipe, &columns(input.handouts))
+    let own = input.handouts.iter().filter(|one| one.recipe == recipe);
+    rows(input, recipe, &columns(own))
 }
 
-fn columns(handouts: &[HandoutLink]) -> BTreeSet<(Units, Paper)> {
-    handouts.iter().map(|one| (one.units, one.paper)).collect()
+fn columns<'a>(
+    handouts: impl Iterator<Item = &'a HandoutLink>,
+) -> BTreeSet<(Units, Paper)> {
+    handouts.map(|one| (one.units, one.paper)).collect()
 }
 
 fn rows(input: &Input, recipe: &str, columns: &BTreeSet<(Units, Paper)>) -> Vec<Row> {
