@@ -290,19 +290,19 @@ fn package<'a>(cartridge: Cartridge) -> Product<'a> {
 
 /// What handouts are set with.
 #[derive(Clone, Copy)]
-struct Setting<'a> {
+struct Setting<'a, 's> {
     words: &'a Words,
-    press: &'a Arc<Press>,
-    look: &'a str,
+    press: &'s Arc<Press>,
+    look: &'s str,
 }
 
 fn handout<'a>(
     link: &HandoutLink,
-    sheets: &RecipeSheets,
-    plates: &Plates,
-    setting: Setting<'_>,
+    sheets: &'a RecipeSheets,
+    plates: &'a Plates,
+    setting: Setting<'a, '_>,
 ) -> Product<'a> {
-    let data = setting.press.data(&Job {
+    let job = Job {
         sheet: &sheets.base,
         course: &plates.course,
         figures: plates.of(&link.recipe, "x1"),
@@ -313,10 +313,12 @@ fn handout<'a>(
         batch_key: "x1",
         whose: None,
         makers: 1,
-    });
+    };
     let press = setting.press.clone();
-    let inputs = data.clone();
-    let make = move || press.print(&data).map_err(|fault| fault.to_string());
+    let inputs = press.data(&job);
+    // Put together once more where it is made: kept, it would be most of what a large
+    // course takes of memory.
+    let make = move || press.print(&press.data(&job)).map_err(|fault| fault.to_string());
     Product::new(link.path.clone(), &[&inputs, setting.look.as_bytes()], Box::new(make))
 }
 
