@@ -19,11 +19,8 @@ pub(super) fn run(args: &Args, options: &ConvertArgs) -> Done {
         Some((edition, _)) => (&edition.pantry, edition.book().cups()),
         None => (&built_in, CupSet::Us),
     };
-    println!(
-        "{}",
-        convert(&options.amount, &options.unit, pantry, cups).map_err(Stop::Use)?
-    );
-    Ok(())
+    let answer = convert(&options.amount, &options.unit, pantry, cups);
+    super::say(format!("{}\n", answer.map_err(Stop::Use)?).as_bytes())
 }
 
 /// The answer in one line; the reason where there is none.

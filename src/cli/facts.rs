@@ -4,7 +4,7 @@ use crate::read::{Shape, schema};
 use crate::sheet::Sheet;
 
 use super::args::{Args, FactsArgs, SchemaOf};
-use super::{Done, Stop, json, open, recipe, words};
+use super::{Done, Stop, json, open, recipe, say, words};
 
 /// Prints the facts, or their schema.
 pub(super) fn run(args: &Args, options: &FactsArgs) -> Done {
@@ -32,11 +32,9 @@ fn schema_of(of: SchemaOf) -> Done {
         SchemaOf::Recipe => Shape::Recipe,
         SchemaOf::Technique => Shape::Technique,
     };
-    print!("{}", schema(shape));
-    Ok(())
+    say(schema(shape).as_bytes())
 }
 
 fn print(value: &impl serde::Serialize) -> Done {
-    print!("{}", json(value)?);
-    Ok(())
+    say(json(value)?.as_bytes())
 }

@@ -14,7 +14,7 @@ use crate::words::Words;
 
 use super::args::{Args, HandoutArgs};
 use super::class_set;
-use super::{Done, Stop, open, recipe, scaled, words};
+use super::{Done, Stop, open, recipe, say, scaled, words};
 
 /// Stands for every recipe of the course.
 const ALL: &str = "all";
@@ -71,8 +71,7 @@ pub(super) fn put(
     let end = [what, print.units.word(), print.paper.word()].join("-");
     let path = options.to.join(format!("{name}-{end}.pdf"));
     store::save(&path, &pdf)?;
-    println!("{}", path.display());
-    Ok(())
+    say(format!("{}\n", path.display()).as_bytes())
 }
 
 /// What everything is printed with.

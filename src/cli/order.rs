@@ -3,7 +3,7 @@
 use crate::lists::{order, order_csv, order_text};
 
 use super::args::{Args, OrderArgs, OrderForm};
-use super::{Done, Stop, json, sound, timetable};
+use super::{Done, Stop, json, say, sound, timetable};
 
 /// Prints the order.
 pub(super) fn run(args: &Args, options: &OrderArgs) -> Done {
@@ -25,6 +25,5 @@ pub(super) fn run(args: &Args, options: &OrderArgs) -> Done {
         OrderForm::Csv => order_csv(&order),
         OrderForm::Json => json(&order)?,
     };
-    print!("{text}");
-    Ok(())
+    say(text.as_bytes())
 }

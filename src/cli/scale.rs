@@ -3,7 +3,7 @@
 use crate::sheet::{Line, Sheet};
 
 use super::args::{Args, RecipeArgs};
-use super::{Done, open, recipe, scaled, words};
+use super::{Done, open, recipe, say, scaled, words};
 
 /// Prints the formula in both unit systems with baker's percentages.
 pub(super) fn run(args: &Args, options: &RecipeArgs) -> Done {
@@ -11,8 +11,7 @@ pub(super) fn run(args: &Args, options: &RecipeArgs) -> Done {
     let words = words(&theme, &edition)?;
     let recipe = recipe(&edition, &options.recipe)?;
     let sheet = scaled(&edition, recipe, &options.scaling.scaling()?, &words)?;
-    print!("{}", table(&sheet));
-    Ok(())
+    say(table(&sheet).as_bytes())
 }
 
 /// The formula as a table of text.

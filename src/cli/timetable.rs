@@ -8,7 +8,7 @@ use crate::read;
 use crate::work::work;
 
 use super::args::{Args, PlanForm, TimetableArgs};
-use super::{Done, Stop, json, recipe, sound};
+use super::{Done, Stop, json, recipe, say, sound};
 
 /// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
 pub(super) fn run(args: &Args, options: &TimetableArgs) -> Done {
@@ -17,7 +17,7 @@ pub(super) fn run(args: &Args, options: &TimetableArgs) -> Done {
         Some(class) => class_plan(&edition, class, options)?,
         None => home_plan(&edition, options)?,
     };
-    print!("{}", form(&plan, options.form)?);
+    say(form(&plan, options.form)?.as_bytes())?;
     if plan.verdict == "fits" { Ok(()) } else { Err(Stop::Faults) }
 }
 
