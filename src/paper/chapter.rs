@@ -157,11 +157,20 @@ fn length(blocks: &[Block<Label>]) -> usize {
     length
 }
 
+/// An upright timeline taller than this for its width would have labels of less than 9 pt on
+/// a page.
+const TALLEST_TIMELINE: f64 = 2.2;
+
 fn drawing(job: &Job, figure: &Figure) -> Drawing {
     // Large print and the bench card have no room for three panels in a row; the timeline
-    // stands beside the cautions.
-    let row = job.kind == HandoutKind::Student && figure.kind != "timeline";
-    let wide = figure.wide.as_ref().filter(|_| row);
+    // stands beside the cautions, unless so many steps would make it too fine to read.
+    let upright = ratio(job.units.of(&figure.svg)).unwrap_or(1.0);
+    let across = match (figure.kind.as_str(), job.kind) {
+        (_, HandoutKind::Bench) => false,
+        ("timeline", _) => upright > TALLEST_TIMELINE,
+        (_, kind) => kind == HandoutKind::Student,
+    };
+    let wide = figure.wide.as_ref().filter(|_| across);
     let svg = job.units.of(wide.unwrap_or(&figure.svg));
     Drawing {
         kind: figure.kind.clone(),
@@ -218,6 +227,32 @@ mod tests {
         assert_eq!(ratio("<svg viewBox=\"0 0 640 320\">"), Some(0.5));
         assert_eq!(ratio("<svg viewBox=\"0 0 0 320\">"), None);
         assert_eq!(ratio("<svg>"), None);
+    }
+
+    #[test]
+    fn a_timeline_of_many_steps_lies_across_the_page() {
+        let fixture = Fixture::new();
+        let form = |width: u32, height: u32| {
+            let svg = format!("<svg viewBox=\"0 0 {width} {height}\"></svg>");
+            Label::same(svg)
+        };
+        let timeline = |height| Figure {
+            name: "timeline".into(),
+            step: None,
+            kind: "timeline".into(),
+            title: "Timeline".into(),
+            alt: Label::same("words"),
+            svg: form(640, height),
+            wide: Some(form(1280, height / 2)),
+        };
+        let across = |kind, height| {
+            let job = fixture.job(kind, crate::sheet::Units::Us, crate::sheet::Paper::A4);
+            drawing(&job, &timeline(height)).wide
+        };
+        for kind in [HandoutKind::Student, HandoutKind::LargePrint] {
+            assert!(!across(kind, 640) && across(kind, 1700), "{kind:?}");
+        }
+        assert!(!across(HandoutKind::Bench, 1700));
     }
 
     #[test]
