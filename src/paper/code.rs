@@ -85,7 +85,9 @@ fn code(words: &Words, title: String, address: String) -> Option<Code> {
     (scan.len() <= LONGEST).then_some(Code { title, address, short, alt, scan })
 }
 
-/// The code that says `text`; nothing where it is too long.
+/// The code that says `text`; nothing where it is too long. Remembered as the typesetter
+/// remembers: a recipe's handouts on both papers show the same codes, one after the other.
+#[comemo::memoize]
 pub(super) fn drawn(text: &str) -> String {
     let code = QrCode::with_error_correction_level(text, EcLevel::M);
     code.map(|code| svg(&code)).unwrap_or_default()
