@@ -2,12 +2,15 @@
 //! is made from. Nothing is made here but the pages, which cost next to nothing.
 
 mod class;
+mod memory;
 
 pub use class::class_products;
+pub use memory::Memory;
 
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use memory::{Keys, Worked};
 use rayon::prelude::*;
 use sha2::{Digest, Sha256};
 
@@ -15,6 +18,7 @@ use crate::changes;
 use crate::draw::{Figure, demo, figures, png, social};
 use crate::edition::Edition;
 use crate::media::{Medium, resized};
+use crate::model::Recipe;
 use crate::paper::{Job, Press};
 use crate::sheet::{
     Batch, CourseSheet, HandoutKind, HandoutLink, Paper, RecipeSheets, TechniqueSheet,
@@ -88,21 +92,42 @@ pub struct Plates {
 impl Plates {
     /// Works out and draws everything; `None` where there is no course.
     pub fn new(edition: &Edition, words: &Words) -> Option<Self> {
+        Self::made(edition, words, &|recipe| worked(edition, recipe, words))
+    }
+
+    /// The same, but what `memory` knows is taken from it, and what is worked out is kept
+    /// in it.
+    pub fn remembered(edition: &Edition, words: &Words, memory: &Memory) -> Option<Self> {
+        // What changed since another edition depends on that one too.
+        if edition.past.is_some() {
+            return Self::new(edition, words);
+        }
+        let keys = Keys::new(edition, words);
+        Self::made(edition, words, &|recipe| {
+            memory
+                .recall(&recipe.name, keys.of(recipe), || worked(edition, recipe, words))
+        })
+    }
+
+    fn made(
+        edition: &Edition,
+        words: &Words,
+        work: &(dyn Fn(&Recipe) -> Option<Worked> + Sync),
+    ) -> Option<Self> {
         let course = edition.course()?;
-        let recipes: Vec<RecipeSheets> = edition
-            .content
-            .recipes
-            .par_iter()
-            .filter_map(|recipe| {
-                let mut sheets = edition.sheets(recipe, words).ok()?;
-                sheets.base.since = changes::since(edition, recipe, words);
-                Some(sheets)
-            })
-            .collect();
+        let recipes: Vec<Worked> =
+            edition.content.recipes.par_iter().filter_map(work).collect();
         let techniques = edition.techniques(words);
-        let figures = drawings(&recipes, &techniques, words);
+        let mut figures = of_techniques(&techniques, words);
+        let mut sheets = Vec::with_capacity(recipes.len());
+        for worked in recipes {
+            let name = &worked.sheets.base.recipe;
+            let own = worked.figures.into_iter();
+            figures.extend(own.map(|(batch, drawn)| ((name.clone(), batch), drawn)));
+            sheets.push(worked.sheets);
+        }
         let media = edition.content.media.clone();
-        Some(Self { course, recipes, techniques, figures, media })
+        Some(Self { course, recipes: sheets, techniques, figures, media })
     }
 
     /// The drawings of a recipe at one batch size.
@@ -113,23 +138,22 @@ impl Plates {
     }
 }
 
-fn drawings(
-    recipes: &[RecipeSheets],
-    techniques: &[TechniqueSheet],
-    words: &Words,
-) -> FigureMap {
-    let batch = |recipe: &str, batch: &Batch| {
-        ((recipe.to_owned(), batch.key.clone()), figures(&batch.sheet, words))
-    };
-    let of_recipes = recipes.par_iter().flat_map_iter(|sheets| {
-        sheets.batches.iter().map(move |one| batch(&sheets.base.recipe, one))
-    });
-    let of_techniques = techniques.par_iter().map(|technique| {
+/// A recipe worked out and drawn; `None` where it cannot be.
+fn worked(edition: &Edition, recipe: &Recipe, words: &Words) -> Option<Worked> {
+    let mut sheets = edition.sheets(recipe, words).ok()?;
+    sheets.base.since = changes::since(edition, recipe, words);
+    let draw = |batch: &Batch| (batch.key.clone(), figures(&batch.sheet, words));
+    let figures = sheets.batches.iter().map(draw).collect();
+    Some(Worked { sheets, figures })
+}
+
+fn of_techniques(techniques: &[TechniqueSheet], words: &Words) -> FigureMap {
+    let all = techniques.par_iter().map(|technique| {
         let drawn = technique.demonstrations.iter().enumerate();
         let figures = drawn.map(|(at, one)| demo(one, at + 1, words)).collect();
         ((technique.technique.clone(), String::new()), figures)
     });
-    of_recipes.chain(of_techniques).collect()
+    all.collect()
 }
 
 /// Every file of the edition but the classes'.

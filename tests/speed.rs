@@ -13,7 +13,7 @@ use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::exact;
 use tourier::paper::{Job, Press};
-use tourier::product::{Plates, pages};
+use tourier::product::{Memory, Plates, pages};
 use tourier::sheet::{HandoutKind, Paper, Units};
 use tourier::store;
 use tourier::theme::Theme;
@@ -78,8 +78,8 @@ fn drawing_costs_a_hundredth_of_typesetting() {
     assert!(share < 1.0, "{share:.2} %");
 }
 
-/// What a preview does between a save and the new page: read, check, work out, draw, paint
-/// every page of the demonstration course.
+/// What a preview does between a save and the new page: read, check, work out and draw what
+/// changed, paint every page of the demonstration course.
 #[test]
 #[ignore = "measures time: run alone on a quiet machine"]
 fn a_saved_course_is_seen_soon() {
@@ -87,15 +87,26 @@ fn a_saved_course_is_seen_soon() {
     let theme = Theme::built_in();
     let words = tourier::read::words("words/en.yaml", theme.text("words/en.yaml"))
         .expect("the words");
-    let open = || {
-        let (sources, faults) = store::load(&content).expect("the demonstration course");
+    let open = |edit: &str| {
+        let (mut sources, faults) =
+            store::load(&content).expect("the demonstration course");
+        for source in sources.iter_mut().filter(|one| one.path.ends_with("turnovers.md"))
+        {
+            source.text.push_str(edit);
+        }
         let (media, _) = store::media(&content).expect("its pictures");
         Edition::new(&sources, media, faults)
     };
-    let edition = open();
-    let plates = Plates::new(&edition, &words).expect("no fault");
-    let opening = timed(&|| drop(open()));
-    let working = timed(&|| drop(Plates::new(&edition, &words)));
+    let editions = [open(""), open("One more word.\n")];
+    let memory = Memory::default();
+    let work = |edition| Plates::remembered(edition, &words, &memory).expect("no fault");
+    let plates = work(&editions[0]);
+    let saves = std::cell::Cell::new(0);
+    let opening = timed(&|| drop(open("")));
+    let working = timed(&|| {
+        saves.set(saves.get() + 1);
+        drop(work(&editions[saves.get() % 2]));
+    });
     let painting = timed(&|| drop(pages(&plates, &words, &theme)));
     let all = opening + working + painting;
     println!(

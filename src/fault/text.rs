@@ -30,6 +30,11 @@ impl Texts {
         name
     }
 
+    /// Every file and its text, by name.
+    pub fn all(&self) -> impl Iterator<Item = (&str, &str)> {
+        self.files.iter().map(|(file, text)| (&**file, &**text))
+    }
+
     /// The text of a file, empty if the file could not be read.
     pub fn text(&self, file: &str) -> &str {
         self.files.get(file).map_or("", |text| text)

@@ -18,6 +18,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError};
 
 use crate::edition::Edition;
+use crate::product::Memory;
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -55,6 +56,7 @@ pub struct Preview {
     /// What is watched: the content folder and the theme.
     folders: Vec<PathBuf>,
     kept: Arc<Kept>,
+    memory: Arc<Memory>,
     show: Mutex<Show>,
     changed: Condvar,
     stopped: AtomicBool,
@@ -67,6 +69,7 @@ impl Preview {
             open: Arc::new(open),
             folders,
             kept: Arc::default(),
+            memory: Arc::default(),
             show: Mutex::default(),
             changed: Condvar::new(),
             stopped: AtomicBool::new(false),
@@ -105,7 +108,7 @@ impl Preview {
 
     /// Makes the edition anew and puts it on show, or its faults over the last good one.
     fn make(&self, mark: String) {
-        let made = Served::start(self.open.clone(), self.kept.clone());
+        let made = Served::start(&self.open, &self.kept, &self.memory);
         let mut show = self.show();
         show.mark = mark;
         match made {

@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use std::sync::mpsc::{Receiver, Sender, channel};
 use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
-use crate::product::{Plates, Product, class_products, pages, papers};
+use crate::product::{Memory, Plates, Product, class_products, pages, papers};
 use crate::site::TemplateFault;
 
 use super::{Open, Opened};
@@ -34,12 +34,17 @@ impl Served {
     ///
     /// # Errors
     /// The faults that stop it, as text.
-    pub(super) fn start(open: Arc<Open>, kept: Arc<Kept>) -> Result<Self, Vec<String>> {
+    pub(super) fn start(
+        open: &Arc<Open>,
+        kept: &Arc<Kept>,
+        memory: &Arc<Memory>,
+    ) -> Result<Self, Vec<String>> {
+        let (open, kept, memory) = (open.clone(), kept.clone(), memory.clone());
         let (orders, taken) = channel();
         let (ready, wait) = channel();
         std::thread::spawn(move || {
             let sent = ready.clone();
-            if let Err(faults) = live(&open, &kept, &ready, taken) {
+            if let Err(faults) = live(&open, (&kept, &memory), &ready, taken) {
                 // Nobody waits any more where the preview was stopped.
                 let _ = sent.send(Err(faults));
             }
@@ -62,13 +67,14 @@ impl Served {
 /// The life of an edition: it says that it is ready, or why it is none, then makes files.
 fn live(
     open: &Open,
-    kept: &Kept,
+    (kept, memory): (&Kept, &Memory),
     ready: &Sender<Result<(), Vec<String>>>,
     orders: Receiver<Order>,
 ) -> Result<(), Vec<String>> {
     let opened = open().map_err(|reason| vec![reason])?;
     let Opened { edition, theme, words, faults } = opened;
-    let plates = if edition.stops() { None } else { Plates::new(&edition, &words) };
+    let remembered = || Plates::remembered(&edition, &words, memory);
+    let plates = if edition.stops() { None } else { remembered() };
     let mut plates = plates.ok_or(faults)?;
     // A page that a browser keeps for later would not show what was saved since.
     plates.course.offline = false;
