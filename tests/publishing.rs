@@ -189,3 +189,47 @@ fn content_and_output_lie_apart() {
     }
     assert!(!content.join("index.html").exists());
 }
+
+/// Nothing is worked out where nothing changed; what is gone from the site is made again,
+/// and going back to an older state is a change like any other.
+#[test]
+fn an_edition_that_stands_is_known_by_its_files() {
+    let (content, site) = published("known");
+    let says = |words: &str| {
+        let answer = publish(&content, &site);
+        assert_eq!(answer.code, 0, "{}", answer.err);
+        assert!(answer.out.contains(words), "{}", answer.out);
+    };
+    let whole = bytes(&site);
+    says("nothing made");
+    fs::remove_file(site.join("index.html")).expect("the page is there");
+    says("made 1 pages; ");
+    assert!(bytes(&site) == whole);
+    let file = content.join("recipes/small-crescents.md");
+    let before = fs::read(&file).expect("the recipe is there");
+    edit(&content);
+    says("made ");
+    assert!(bytes(&site) != whole);
+    fs::write(&file, before).expect("the recipe can be written");
+    says("made ");
+    assert!(bytes(&site) == whole);
+    // A file that is no part of the course makes the folder another one, not the edition.
+    fs::write(content.join("notes.txt"), "mine").expect("it can be written");
+    says("nothing made");
+    says("nothing made");
+}
+
+/// A caution is shown at every publish, not only at the first.
+#[test]
+fn what_is_to_be_said_is_said_again() {
+    let (content, site) = published("said");
+    let raw = "---\ntitle: Raw\nsummary: Not baked.\nmakes: 1 bowl\nformula:\n  cream:\n    \
+               - 2 large eggs\n    - 100 g sugar\n---\n\n## Mix\n~~~ticket\nuses: cream\nhands: \
+               10 min\n~~~\nMix {cream}.\n";
+    fs::write(content.join("recipes/raw.md"), raw).expect("it can be written");
+    for _ in 0..3 {
+        let answer = publish(&content, &site);
+        assert_eq!(answer.code, 0, "{}", answer.err);
+        assert!(answer.err.contains("raw-egg-eaten"), "{}", answer.err);
+    }
+}
