@@ -1,5 +1,8 @@
 //! The stages in order, from texts to sheets: the whole program on one screen.
 
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
 use crate::check::{self, Case};
 use crate::fault::{self, Fault, Severity, Texts};
 use crate::formula::{Book, Scaling, cycles};
@@ -40,6 +43,16 @@ impl Edition {
         content.media = media;
         heed(&found, &mut content, &mut faults);
         let eggs = content.course.as_ref().map_or_else(Default::default, |c| c.eggs);
+        // What a line that cannot be read would have said is not known: a caution that it is
+        // missing would only follow from that.
+        let unread: BTreeSet<Arc<str>> = faults
+            .iter()
+            .filter(|fault| fault.severity == Severity::Error)
+            .map(|fault| fault.place.file.clone())
+            .collect();
+        let sure = |fault: &Fault| {
+            fault.severity == Severity::Error || !unread.contains(&fault.place.file)
+        };
         let (pantry, pantry_faults) = Pantry::sized(&content.pantry, eggs);
         faults.extend(found.into_iter().chain(pantry_faults));
         faults.extend(check::content(&content));
@@ -51,7 +64,8 @@ impl Edition {
             faults.extend(
                 recipes
                     .filter_map(|recipe| as_written(recipe, book))
-                    .flat_map(|work| check::recipe(Case { work: &work, book })),
+                    .flat_map(|work| check::recipe(Case { work: &work, book }))
+                    .filter(sure),
             );
         }
         faults.extend(rings);

@@ -124,3 +124,9 @@ fn a_fault_stops_publishing() {
     assert!(!to.exists(), "nothing is written");
     keep("publish", &answer);
 }
+
+/// The wash has egg in it; that it is never heated would only follow from the unread line.
+#[test]
+fn a_line_that_cannot_be_read_brings_no_other_fault() {
+    fault("bake-unreadable", (CRESCENTS, "bake: ", "bake: quite "));
+}

@@ -7,7 +7,7 @@ use crate::draw::{PlanChart, plan_chart, plan_chart_wide};
 use crate::formula::Book;
 use crate::measure::show;
 use crate::model::{Class, Step};
-use crate::plan::{self, Answer, Effort, Row, Timetable, together};
+use crate::plan::{self, Answer, Effort, Row, Timetable, group_word, together};
 use crate::sheet::Units;
 
 use super::order::order;
@@ -125,7 +125,7 @@ pub fn class_sheet(class: &Class, book: Book) -> Result<ClassSheet, &'static str
         remedies: timetable.remedies.clone(),
         bakers: class.bakers.value,
         groups: groups(class),
-        group: group(class),
+        group: group_word(class),
         units,
         sessions: sessions(&timetable, room),
         cards: cards(&timetable, room),
@@ -169,19 +169,9 @@ impl Room<'_> {
     }
 }
 
-fn group(class: &Class) -> &'static str {
-    match class.together {
-        1 => "baker",
-        2 => "pair",
-        3 => "three",
-        4 => "four",
-        _ => "group",
-    }
-}
-
 fn groups(class: &Class) -> String {
     let count = class.groups();
-    format!("{count} {}{}", group(class), if count == 1 { "" } else { "s" })
+    format!("{count} {}{}", group_word(class), if count == 1 { "" } else { "s" })
 }
 
 /// Day and time of a local time.

@@ -18,7 +18,7 @@ mod today;
 pub use class::{ClassDraft, PoolName, Show, Unclear, Unit, Who, draft};
 pub use clock::Clock;
 pub use home::home;
-pub use name::who;
+pub use name::{group_word, who};
 pub use problem::{Bake, Goal, Layout, Link, Ovens, Pool, Problem, Store, Task, Use};
 pub use reason::{Explanation, explain};
 pub use rows::{Row, together};

@@ -100,15 +100,20 @@ pub(super) fn name_strand(
     };
 }
 
-/// `pair 3`, `pair 3, baker 2`, `instructor`.
-pub fn who(class: &Class, who: Who) -> String {
-    let word = match class.together {
+/// What those who work together are called: `pair`.
+pub fn group_word(class: &Class) -> &'static str {
+    match class.together {
         1 => "baker",
         2 => "pair",
         3 => "three",
         4 => "four",
         _ => "group",
-    };
+    }
+}
+
+/// `pair 3`, `pair 3, baker 2`, `instructor`.
+pub fn who(class: &Class, who: Who) -> String {
+    let word = group_word(class);
     match who {
         Who::Instructor => "instructor".into(),
         Who::Group(group) => format!("{word} {}", group + 1),
