@@ -122,6 +122,11 @@ fn what_a_cut_publish_left_is_cleared() {
     let answer = publish(&content, &site);
     assert!(answer.out.contains("nothing made"), "{}{}", answer.out, answer.err);
     assert_eq!(beside(&site), ["site"]);
+    // Cut between the swap and the end: only the lock is left, and nobody holds it.
+    File::create(site.with_file_name(".site.tourier-lock")).expect("it can be made");
+    let answer = publish(&content, &site);
+    assert!(answer.out.contains("nothing made"), "{}{}", answer.out, answer.err);
+    assert_eq!(beside(&site), ["site"]);
     // Where a system cannot exchange two folders, the old one stands aside for a moment.
     fs::rename(&site, site.with_file_name(".site.tourier-old")).expect("moved");
     fs::create_dir(&next).expect("it can be made");

@@ -86,7 +86,7 @@ fn resolved(output: &Path) -> Result<PathBuf, StoreError> {
 /// Where the machine does not say.
 pub fn stands(output: &Path, from: &str) -> Result<Option<usize>, StoreError> {
     let old = Manifest::read(output);
-    if from.is_empty() || old.from != from || beside(output, "next").exists() {
+    if from.is_empty() || old.from != from || !is_settled(output) {
         return Ok(None);
     }
     let found = files(output)?;
@@ -110,7 +110,7 @@ pub fn publish(
 ) -> Result<Outcome, PublishError> {
     let output = &resolved(output)?;
     let task = Task::new(output, (products, from))?;
-    if task.is_idle() && task.old.from == from && !beside(output, "next").exists() {
+    if task.is_idle() && task.old.from == from && is_settled(output) {
         return Ok(task.outcome());
     }
     let _lock = Lock::take(output)?;
@@ -125,6 +125,12 @@ pub fn publish(
         save(&output.join(manifest::NAME), task.new.text().as_bytes())?;
     }
     Ok(task.outcome())
+}
+
+/// Whether nothing of ours lies beside the output folder: no publish is under way, and none
+/// was cut short.
+fn is_settled(output: &Path) -> bool {
+    ["next", "old", "lock"].iter().all(|what| !beside(output, what).exists())
 }
 
 /// What is to be done.
