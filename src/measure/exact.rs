@@ -1,8 +1,7 @@
 //! Exact fractions: how an amount is kept from the text to the moment it is shown.
 
 use num_bigint::BigInt;
-use num_rational::Ratio;
-use num_traits::{CheckedMul, ToPrimitive, Zero};
+use num_traits::{Signed, ToPrimitive, Zero};
 
 /// An exact fraction of whole numbers of any size.
 pub type Exact = num_rational::BigRational;
@@ -26,22 +25,13 @@ pub fn round_to(value: &Exact, step: &Exact) -> Exact {
     if step.is_zero() {
         return value.clone();
     }
-    round_small(value, step).unwrap_or_else(|| (value / step).round() * step)
-}
-
-/// The same in machine words, where they hold it: most roundings are of kitchen amounts,
-/// and fractions of any size cost ten times as much.
-fn round_small(value: &Exact, step: &Exact) -> Option<Exact> {
-    let (value, step) = (small(value)?, small(step)?);
-    let rounded = (value / step).round().checked_mul(&step)?;
-    Some(Exact::new_raw((*rounded.numer()).into(), (*rounded.denom()).into()))
-}
-
-/// `value` with both its parts under 64 bits, so that a product of two of them stays in
-/// range.
-fn small(value: &Exact) -> Option<Ratio<i128>> {
-    let (over, under) = (value.numer().to_i64()?, value.denom().to_i64()?);
-    Some(Ratio::new_raw(over.into(), under.into()))
+    // The nearest whole number of steps in one division of whole numbers: bringing every
+    // fraction on the way to its lowest terms would take most of the time.
+    let over = value.numer() * step.denom() * 2;
+    let under = value.denom() * step.numer();
+    let half = if value.is_negative() { -&under } else { under.clone() };
+    let steps: BigInt = (over + half) / (under * 2);
+    Exact::new(steps * step.numer(), step.denom().clone())
 }
 
 /// The smallest whole number not below `value`, at least nought.
@@ -147,7 +137,7 @@ mod tests {
     }
 
     #[test]
-    fn rounding_is_the_same_in_machine_words_and_beyond() {
+    fn rounding_in_one_division_is_the_same_as_in_fractions() {
         let values = [0, 1, -1, 7, 95, 12_345, -999_999_999_999, i64::MAX, i64::MIN];
         let unders = [1, 3, 8, 254, 1_000_000, i64::MAX];
         let steps = [(1, 2), (1, 16), (5, 1), (254, 100), (i64::MAX, 7)];

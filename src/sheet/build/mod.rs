@@ -16,11 +16,8 @@ mod time;
 pub use course::course;
 pub use technique::technique;
 
-use num_bigint::BigInt;
-use num_traits::{Signed, ToPrimitive};
-
 use crate::formula::Book;
-use crate::measure::{Exact, Label, exact, float, show};
+use crate::measure::{Exact, Label, exact, float, round_to, show};
 use crate::model::Makes;
 use crate::pantry::Kind;
 use crate::words::Words;
@@ -140,21 +137,8 @@ fn batch(factor: &Exact, words: &Words) -> String {
 
 /// A float of `places` decimals, for JSON that people read.
 pub(super) fn round(value: &Exact, places: u32) -> f64 {
-    let scale = 10_i64.pow(places);
-    // The nearest whole number of parts in one division of whole numbers: corners of a cut
-    // have long fractions, and bringing each to its lowest terms takes the most time of all.
-    let (over, under) = (value.numer() * (2 * scale), value.denom());
-    let half = if value.is_negative() { -under } else { under.clone() };
-    let parts: BigInt = (over + half) / (under * 2);
-    match parts.to_i64().filter(|parts| parts.unsigned_abs() < WHOLE) {
-        // Both are exact as floats, so the quotient is the float nearest to the fraction.
-        Some(parts) => parts as f64 / scale as f64,
-        None => float(&Exact::new(parts, scale.into())),
-    }
+    float(&round_to(value, &exact(1, 10_i64.pow(places))))
 }
-
-/// Every whole number below this is a float.
-const WHOLE: u64 = 1 << f64::MANTISSA_DIGITS;
 
 #[cfg(test)]
 mod tests {
