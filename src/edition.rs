@@ -164,7 +164,8 @@ impl Edition {
         Context { book: self.book(), words }
     }
 
-    fn fault_names(&self, recipe: &Recipe) -> Vec<&'static str> {
+    /// The names of the faults in a recipe's text, each once, in order.
+    pub fn fault_names(&self, recipe: &Recipe) -> Vec<&'static str> {
         let own =
             self.faults.iter().filter(|fault| fault.place.file == recipe.place.file);
         let mut names: Vec<&'static str> = own.map(|fault| fault.name).collect();

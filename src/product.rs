@@ -29,7 +29,7 @@ use crate::theme::Theme;
 use crate::words::Words;
 
 /// Stands for the program itself: a hash of its sources, made when it was built.
-pub const PROGRAM: &str = env!("TOURIER_BUILD");
+const PROGRAM: &str = env!("TOURIER_BUILD");
 
 /// Width of the picture for link previews, in pixels.
 const SOCIAL_WIDTH: u32 = 1200;
@@ -67,12 +67,27 @@ impl<'a> Product<'a> {
 }
 
 fn key(inputs: &[&[u8]]) -> String {
-    let mut hash = Sha256::new();
-    for input in inputs.iter().chain([&PROGRAM.as_bytes()]) {
-        hash.update((input.len() as u64).to_le_bytes());
-        hash.update(input);
+    let mut key = Key::default();
+    inputs.iter().for_each(|input| key.add(input));
+    key.end()
+}
+
+/// A key in the making, for inputs that are not all there at once.
+#[derive(Default)]
+pub struct Key(Sha256);
+
+impl Key {
+    /// Adds one input.
+    pub fn add(&mut self, input: &[u8]) {
+        self.0.update((input.len() as u64).to_le_bytes());
+        self.0.update(input);
     }
-    hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
+
+    /// The key of all inputs, made by this program.
+    pub fn end(mut self) -> String {
+        self.add(PROGRAM.as_bytes());
+        self.0.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
+    }
 }
 
 /// The sheets and drawings of a whole edition.

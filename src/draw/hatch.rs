@@ -96,9 +96,7 @@ mod tests {
     fn path(outline: &[Point], slant: f64, gap: f64) -> String {
         let mut trace = Trace::default();
         lines(&mut trace, outline, Slant::degrees(slant), gap);
-        let mut path = String::new();
-        crate::draw::trace::write_path(&mut path, &[&trace]);
-        path
+        crate::draw::trace::path(&[&trace])
     }
 
     #[test]

@@ -232,15 +232,17 @@ fn digit(out: &mut String, digit: u64) {
     out.push(char::from(b'0' + digit as u8));
 }
 
+/// Outlines in the path language, on their own.
+#[cfg(test)]
+pub(super) fn path(traces: &[&Trace]) -> String {
+    let mut path = String::new();
+    write_path(&mut path, traces);
+    path
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    fn path(traces: &[&Trace]) -> String {
-        let mut path = String::new();
-        write_path(&mut path, traces);
-        path
-    }
 
     #[test]
     fn steps_are_written_from_the_last() {

@@ -26,7 +26,6 @@ const DRAWN: [&str; 2] = ["svg", "logo"];
 const SCANNED: &str = "scan";
 
 /// The files of one handout, by name.
-#[derive(Clone)]
 pub struct Files {
     /// Name to content.
     pub by_name: BTreeMap<String, Bytes>,
@@ -96,7 +95,7 @@ fn file_name(number: usize) -> String {
 /// The press with the files of one handout on it.
 pub(super) struct Desk<'a> {
     pub(super) press: TypstWorld<'a>,
-    pub(super) files: Files,
+    pub(super) files: &'a Files,
 }
 
 impl World for Desk<'_> {

@@ -97,19 +97,19 @@ impl Press {
     /// is set a little closer once more, and that is taken if it saves the page.
     pub(super) fn pages(&self, data: &[u8]) -> Result<PagedDocument, PaperFault> {
         let mut files = self.files(data)?;
-        let pages = self.set(files.clone())?;
+        let pages = self.set(&files)?;
         if !page::straggles(&pages) {
             return Ok(pages);
         }
         files.close_up();
-        let closer = self.set(files)?;
+        let closer = self.set(&files)?;
         let saves = closer.pages().len() < pages.pages().len();
         Ok(if saves { closer } else { pages })
     }
 
     /// The pages of these files. What the typesetter only warns of (a typeface that is not
     /// there) is a fault too, for nothing else would show it.
-    pub(super) fn set(&self, files: Files) -> Result<PagedDocument, PaperFault> {
+    pub(super) fn set(&self, files: &Files) -> Result<PagedDocument, PaperFault> {
         let press = self.engine.world_builder(MAIN).build();
         let press = press.map_err(|error| PaperFault::whole(MAIN, error.to_string()))?;
         let desk = Desk { press, files };

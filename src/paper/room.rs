@@ -115,7 +115,7 @@ impl Press {
         // A sheet for the printer is not one to be read out: its pages stand in it as
         // pictures do, which neither standard allows.
         files.by_name.insert("pages.pdf".to_owned(), Bytes::new(export(&pages, &[])?));
-        export(&self.set(files)?, &[])
+        export(&self.set(&files)?, &[])
     }
 }
 

@@ -107,7 +107,7 @@ fn a_page_for_a_few_lines_is_saved_where_it_can_be() -> Result<(), PaperFault> {
     let data = press.data(&student(&fixture));
     let mut closer = press.files(&data)?;
     closer.close_up();
-    let closer = press.set(closer)?;
+    let closer = press.set(&closer)?;
     assert!(closer.pages().len() <= press.pages(&data)?.pages().len());
     Ok(())
 }

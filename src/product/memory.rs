@@ -71,10 +71,7 @@ impl<'a> Keys<'a> {
 
     /// The key of one recipe.
     pub(super) fn of(&self, recipe: &Recipe) -> String {
-        let faults = self.edition.faults.iter();
-        let faults = faults.filter(|fault| fault.place.file == recipe.place.file);
-        let names: Vec<&str> = faults.map(|fault| fault.name).collect();
-        let names = names.join(" ");
+        let names = self.edition.fault_names(recipe).join(" ");
         let mut parts = vec![self.common.as_bytes(), names.as_bytes()];
         for named in self.named(recipe) {
             let text = self.edition.texts.text(&named.place.file);

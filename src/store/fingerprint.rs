@@ -3,25 +3,19 @@
 
 use std::path::Path;
 
-use sha2::{Digest, Sha256};
 use walkdir::WalkDir;
 
 use super::load::{LARGEST_PICTURE, read};
-use crate::product::PROGRAM;
+use crate::product::Key;
 
 /// Stands for every file below `folders` and for the program: the same fingerprint means
 /// the same edition. `None` where that cannot be said: a file cannot be read, is larger
 /// than any that is taken, or is a link.
 pub fn fingerprint(folders: &[&Path]) -> Option<String> {
-    let mut hash = Sha256::new();
-    let mut add = |part: &[u8]| {
-        hash.update((part.len() as u64).to_le_bytes());
-        hash.update(part);
-    };
-    add(PROGRAM.as_bytes());
+    let mut key = Key::default();
     for folder in folders {
         // Where the folder stands is no matter, which of the two it is.
-        add(b"folder");
+        key.add(b"folder");
         for entry in WalkDir::new(folder).min_depth(1).sort_by_file_name() {
             let entry = entry.ok()?;
             if entry.file_type().is_dir() {
@@ -32,11 +26,11 @@ pub fn fingerprint(folders: &[&Path]) -> Option<String> {
                 return None;
             }
             let path = entry.path().strip_prefix(folder).ok()?;
-            add(path.as_os_str().as_encoded_bytes());
-            add(&read(&entry, LARGEST_PICTURE).ok()?);
+            key.add(path.as_os_str().as_encoded_bytes());
+            key.add(&read(&entry, LARGEST_PICTURE).ok()?);
         }
     }
-    Some(hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect())
+    Some(key.end())
 }
 
 #[cfg(test)]
