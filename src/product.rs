@@ -1,16 +1,17 @@
 //! What is published: every page, drawing and handout as a file with the key of what it
-//! is made from. Nothing is made here but the pages, which cost next to nothing.
+//! is made from. Nothing is made here before it is asked for but the pages.
 
 mod class;
 mod memory;
 
-pub use class::class_products;
+pub use crate::site::{Card, Shelf};
 pub use memory::Memory;
 
 use std::collections::BTreeMap;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
-use memory::{Keys, Worked};
+use class::class_products;
+use memory::Keys;
 use rayon::prelude::*;
 use sha2::{Digest, Sha256};
 
@@ -20,11 +21,12 @@ use crate::edition::Edition;
 use crate::media::{Medium, resized};
 use crate::model::Recipe;
 use crate::paper::{Job, Press};
+use crate::sheet::build::outline;
 use crate::sheet::{
-    Batch, CourseSheet, HandoutKind, HandoutLink, Paper, RecipeSheets, TechniqueSheet,
-    Units,
+    Batch, CourseSheet, HandoutKind, HandoutLink, Outline, Paper, RecipeSheets,
+    TechniqueSheet, Units,
 };
-use crate::site::{self, Cartridge, FigureMap, TemplateFault};
+use crate::site::{self, FigureMap, Page, Site, TemplateFault};
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -37,8 +39,12 @@ const SOCIAL_WIDTH: u32 = 1200;
 /// Width of a drawing as PNG, in pixels.
 const DRAWING_WIDTH: u32 = 1280;
 
-/// How a file is made when it is out of date; the reason where it cannot be.
-pub type Make<'a> = Box<dyn Fn() -> Result<Vec<u8>, String> + Send + Sync + 'a>;
+/// The key of the batch that drawings and handouts show: the recipe as written.
+const AS_WRITTEN: &str = "x1";
+
+/// How a file is made when it is out of date, if need be from others on the shelf; the
+/// reason where it cannot be.
+pub type Make<'a> = Box<dyn Fn(&dyn Shelf) -> Result<Vec<u8>, String> + Send + Sync + 'a>;
 
 /// One file to publish.
 pub struct Product<'a> {
@@ -61,8 +67,12 @@ impl<'a> Product<'a> {
         Self {
             path: path.into(),
             key: key(&[&bytes]),
-            make: Box::new(move || Ok(bytes.clone())),
+            make: Box::new(move |_| Ok(bytes.clone())),
         }
+    }
+
+    fn page(page: Page) -> Self {
+        Self::ready(page.path, page.bytes)
     }
 }
 
@@ -90,280 +100,312 @@ impl Key {
     }
 }
 
-/// The sheets and drawings of a whole edition.
-pub struct Plates {
-    /// The course.
-    pub course: CourseSheet,
-    /// Every recipe at every batch size.
-    pub recipes: Vec<RecipeSheets>,
-    /// Every technique.
-    pub techniques: Vec<TechniqueSheet>,
-    /// The drawings.
-    pub figures: FigureMap,
-    /// The pictures.
-    pub media: Vec<Medium>,
+/// A recipe worked out at every batch size, with its drawings.
+pub struct Worked {
+    /// The sheets.
+    pub sheets: RecipeSheets,
+    /// The drawings by batch key.
+    pub figures: Vec<(String, Vec<Figure>)>,
+    /// What other pages say of it.
+    pub card: Card,
 }
 
-impl Plates {
-    /// Works out and draws everything; `None` where there is no course.
-    pub fn new(edition: &Edition, words: &Words) -> Option<Self> {
-        Self::made(edition, words, &|recipe| worked(edition, recipe, words))
+impl Worked {
+    /// Works a recipe out and draws it; `None` where it cannot be.
+    pub fn new(edition: &Edition, recipe: &Recipe, words: &Words) -> Option<Self> {
+        let mut sheets = edition.sheets(recipe, words).ok()?;
+        sheets.base.since = changes::since(edition, recipe, words);
+        let draw = |batch: &Batch| (batch.key.clone(), figures(&batch.sheet, words));
+        let figures = sheets.batches.iter().map(draw).collect();
+        let card = Card::new(&sheets);
+        Some(Self { sheets, figures, card })
     }
 
-    /// The same, but what `memory` knows is taken from it, and what is worked out is kept
-    /// in it.
-    pub fn remembered(edition: &Edition, words: &Words, memory: &Memory) -> Option<Self> {
-        // What changed since another edition depends on that one too.
-        if edition.past.is_some() {
-            return Self::new(edition, words);
-        }
-        let keys = Keys::new(edition, words);
-        Self::made(edition, words, &|recipe| {
-            memory
-                .recall(&recipe.name, keys.of(recipe), || worked(edition, recipe, words))
+    /// The drawings of the recipe as written.
+    fn as_written(&self) -> &[Figure] {
+        let found = self.figures.iter().find(|(batch, _)| batch == AS_WRITTEN);
+        found.map_or(&[], |(_, figures)| figures)
+    }
+}
+
+/// All that files are made with, but what is worked out of recipes.
+pub struct Stock<'a> {
+    /// The content.
+    pub edition: &'a Edition,
+    /// The fixed words.
+    pub words: &'a Words,
+    /// The theme.
+    pub theme: &'a Theme,
+    /// The course.
+    pub course: CourseSheet,
+    outlines: BTreeMap<String, Outline>,
+    techniques: Vec<TechniqueSheet>,
+    figures: FigureMap,
+    handouts: BTreeMap<String, Vec<HandoutLink>>,
+}
+
+impl<'a> Stock<'a> {
+    /// What there is of an edition; `None` where there is no course.
+    pub fn new(edition: &'a Edition, words: &'a Words, theme: &'a Theme) -> Option<Self> {
+        let course = edition.course()?;
+        let techniques = edition.techniques(words);
+        let figures = of_techniques(&techniques, words);
+        let recipes = edition.content.recipes.iter();
+        let handouts = recipes
+            .clone()
+            .map(|recipe| (recipe.name.clone(), handouts(&recipe.name, &course)))
+            .collect();
+        let outlines =
+            recipes.map(|recipe| (recipe.name.clone(), outline(recipe))).collect();
+        Some(Self {
+            edition,
+            words,
+            theme,
+            course,
+            outlines,
+            techniques,
+            figures,
+            handouts,
         })
     }
 
-    fn made(
-        edition: &Edition,
-        words: &Words,
-        work: &(dyn Fn(&Recipe) -> Option<Worked> + Sync),
-    ) -> Option<Self> {
-        let course = edition.course()?;
-        let recipes: Vec<Worked> =
-            edition.content.recipes.par_iter().filter_map(work).collect();
-        let techniques = edition.techniques(words);
-        let mut figures = of_techniques(&techniques, words);
-        let mut sheets = Vec::with_capacity(recipes.len());
-        for worked in recipes {
-            let name = &worked.sheets.base.recipe;
-            let own = worked.figures.into_iter();
-            figures.extend(own.map(|(batch, drawn)| ((name.clone(), batch), drawn)));
-            sheets.push(worked.sheets);
+    /// The recipes.
+    pub fn recipes(&self) -> &'a [Recipe] {
+        &self.edition.content.recipes
+    }
+
+    /// Works a recipe out and draws it; `None` where it cannot be.
+    pub fn worked(&self, recipe: &Recipe) -> Option<Worked> {
+        Worked::new(self.edition, recipe, self.words)
+    }
+
+    fn site(&self) -> site::Input<'_> {
+        site::Input {
+            course: &self.course,
+            outlines: &self.outlines,
+            techniques: &self.techniques,
+            figures: &self.figures,
+            media: &self.edition.content.media,
+            handouts: &self.handouts,
+            words: self.words,
+            theme: self.theme,
         }
-        let media = edition.content.media.clone();
-        Some(Self { course, recipes: sheets, techniques, figures, media })
     }
-
-    /// The drawings of a recipe at one batch size.
-    fn of(&self, recipe: &str, batch: &str) -> &[Figure] {
-        self.figures
-            .get(&(recipe.to_owned(), batch.to_owned()))
-            .map_or(&[], Vec::as_slice)
-    }
-}
-
-/// A recipe worked out and drawn; `None` where it cannot be.
-fn worked(edition: &Edition, recipe: &Recipe, words: &Words) -> Option<Worked> {
-    let mut sheets = edition.sheets(recipe, words).ok()?;
-    sheets.base.since = changes::since(edition, recipe, words);
-    let draw = |batch: &Batch| (batch.key.clone(), figures(&batch.sheet, words));
-    let figures = sheets.batches.iter().map(draw).collect();
-    Some(Worked { sheets, figures })
 }
 
 fn of_techniques(techniques: &[TechniqueSheet], words: &Words) -> FigureMap {
     let all = techniques.par_iter().map(|technique| {
         let drawn = technique.demonstrations.iter().enumerate();
         let figures = drawn.map(|(at, one)| demo(one, at + 1, words)).collect();
-        ((technique.technique.clone(), String::new()), figures)
+        (technique.technique.clone(), figures)
     });
     all.collect()
 }
 
-/// Every file of the edition but the classes'.
+/// Says of an edition which files there are, and makes them.
 ///
-/// # Errors
-/// The first page template that cannot be filled in.
-pub fn products<'a>(
-    plates: &'a Plates,
-    words: &'a Words,
-    theme: &'a Theme,
-) -> Result<Vec<Product<'a>>, TemplateFault> {
-    let mut all = pages(plates, words, theme)?;
-    all.extend(papers(plates, words, theme)?);
-    all.sort_by(|one, other| one.path.cmp(&other.path));
-    Ok(all)
-}
-
-/// Every page, and what pages show: what a change is first looked at in.
-///
-/// # Errors
-/// The first page template that cannot be filled in.
-pub fn pages<'a>(
-    plates: &'a Plates,
-    words: &'a Words,
-    theme: &'a Theme,
-) -> Result<Vec<Product<'a>>, TemplateFault> {
-    let links = handouts(plates);
-    let pages = site::pages(&input(plates, &links, words, theme))?;
-    let mut all: Vec<Product> =
-        pages.into_iter().map(|page| Product::ready(page.path, page.bytes)).collect();
-    let brush = Brush { theme, fonts: files_key(theme, theme.below("fonts/")) };
-    all.extend(
-        plates.figures.iter().filter(|((_, batch), _)| is_published(batch)).flat_map(
-            |((name, _), figures)| {
-                figures.iter().flat_map(|figure| drawing_files(name, figure, &brush))
-            },
-        ),
-    );
-    all.extend(
-        plates.recipes.iter().map(|sheets| picture(sheets, plates, words, &brush)),
-    );
-    all.extend(plates.media.iter().flat_map(photographs));
-    if plates.course.offline {
-        all.extend(site::ICONS.map(|size| icon(size, &brush)));
-    }
-    Ok(all)
-}
-
-/// Every handout, and the package for learning platforms.
-///
-/// # Errors
-/// The first page template that cannot be filled in.
-pub fn papers<'a>(
-    plates: &'a Plates,
-    words: &'a Words,
-    theme: &'a Theme,
-) -> Result<Vec<Product<'a>>, TemplateFault> {
-    let links = handouts(plates);
-    let package = package(Cartridge::new(&input(plates, &links, words, theme))?);
-    let press = Arc::new(Press::new(theme));
-    let look = theme_key(theme);
-    let by_name: BTreeMap<&str, &RecipeSheets> = plates
-        .recipes
-        .iter()
-        .map(|sheets| (sheets.base.recipe.as_str(), sheets))
-        .collect();
-    let handouts = links.par_iter().filter_map(|link| {
-        let sheets = by_name.get(link.recipe.as_str())?;
-        Some(handout(link, sheets, plates, Setting { words, press: &press, look: &look }))
-    });
-    let mut all: Vec<Product> = handouts.collect();
-    all.push(package);
-    Ok(all)
-}
-
-/// What the site is made from.
-fn input<'a>(
-    plates: &'a Plates,
-    handouts: &'a [HandoutLink],
-    words: &'a Words,
-    theme: &'a Theme,
-) -> site::Input<'a> {
-    site::Input {
-        course: &plates.course,
-        recipes: &plates.recipes,
-        techniques: &plates.techniques,
-        figures: &plates.figures,
-        media: &plates.media,
-        handouts,
-        words,
-        theme,
-    }
-}
-
-/// The drawings that stand as files of their own: techniques', and recipes' as written.
-fn is_published(batch: &str) -> bool {
-    matches!(batch, "" | "x1")
-}
-
-/// A drawing as SVG and as PNG, in both unit systems.
-fn drawing_files<'a>(name: &str, figure: &Figure, brush: &Brush<'a>) -> Vec<Product<'a>> {
-    let files = |units: Units| {
-        let stem = format!("drawings/{name}/{}-{}", figure.name, units.word());
-        let svg = units.of(&figure.svg).to_owned();
-        let as_written = Product::ready(format!("{stem}.svg"), svg.clone().into_bytes());
-        [as_written, painted(format!("{stem}.png"), svg, DRAWING_WIDTH, brush)]
-    };
-    [Units::Metric, Units::Us].into_iter().flat_map(files).collect()
-}
-
-/// What pictures are made with.
-struct Brush<'a> {
-    theme: &'a Theme,
+/// What a file is made from is its own key. A recipe has a key too, of all that its files
+/// can depend on: while it is the same, its files are, and its card tells the other pages
+/// what they say of it, so it is not even worked out.
+pub struct Workshop<'s> {
+    stock: &'s Stock<'s>,
+    site: Site<'s>,
+    keys: Keys<'s>,
+    press: OnceLock<Press>,
     /// Stands for the theme's fonts.
     fonts: String,
+    /// Stands for what of the theme goes into handouts.
+    look: String,
 }
 
-/// A picture of an SVG document, with the fonts of the theme.
-fn painted<'a>(path: String, svg: String, width: u32, brush: &Brush<'a>) -> Product<'a> {
-    let inputs = svg.clone().into_bytes();
-    let (theme, fonts) = (brush.theme, &brush.fonts);
-    let make = move || png(&svg, theme, width).map_err(|error| error.to_string());
-    Product::new(path, &[&inputs, fonts.as_bytes()], Box::new(make))
+impl<'s> Workshop<'s> {
+    /// A workshop for what is in stock.
+    ///
+    /// # Errors
+    /// The first page template that cannot be read.
+    pub fn new(stock: &'s Stock<'s>) -> Result<Self, TemplateFault> {
+        let theme = stock.theme;
+        Ok(Self {
+            stock,
+            site: Site::new(stock.site())?,
+            keys: Keys::new(stock.edition, stock.words, theme),
+            press: OnceLock::new(),
+            fonts: files_key(theme, theme.below("fonts/")),
+            look: files_key(theme, theme.below("paper/").chain(theme.below("fonts/"))),
+        })
+    }
+
+    /// What files are made with.
+    pub fn stock(&self) -> &'s Stock<'s> {
+        self.stock
+    }
+
+    /// Stands for all that a recipe's files can depend on.
+    pub fn key(&self, recipe: &Recipe) -> String {
+        self.keys.of(recipe)
+    }
+
+    /// A recipe's page and what it shows: what a change is first looked at in.
+    ///
+    /// # Errors
+    /// The page template that cannot be filled in.
+    pub fn shown(&self, worked: &Worked) -> Result<Vec<Product<'_>>, TemplateFault> {
+        let name = &worked.card.recipe;
+        let mut all =
+            vec![Product::page(self.site.recipe(&worked.sheets, &worked.figures)?)];
+        all.extend(self.drawings(name, worked.as_written()));
+        let svg = social(&worked.sheets.base, &self.stock.course, self.stock.words);
+        let path = format!("recipes/{name}/social.png");
+        all.push(self.painted(path, svg, SOCIAL_WIDTH));
+        Ok(all)
+    }
+
+    /// A recipe's handouts.
+    pub fn printed(&self, worked: &Arc<Worked>) -> Vec<Product<'_>> {
+        let own = self.stock.handouts.get(&worked.card.recipe);
+        let own = own.map_or(&[][..], Vec::as_slice).par_iter();
+        own.map(|link| self.handout(link, worked)).collect()
+    }
+
+    /// The files that say nothing of the recipes, but the classes'.
+    ///
+    /// # Errors
+    /// The first page template that cannot be filled in.
+    pub fn apart(&self) -> Result<Vec<Product<'_>>, TemplateFault> {
+        let mut all: Vec<Product> =
+            self.site.apart()?.into_iter().map(Product::page).collect();
+        let drawn = self.stock.figures.iter();
+        all.extend(drawn.flat_map(|(name, figures)| self.drawings(name, figures)));
+        all.extend(self.stock.edition.content.media.iter().flat_map(photographs));
+        if self.stock.course.offline {
+            all.extend(site::ICONS.map(|size| self.icon(size)));
+        }
+        Ok(all)
+    }
+
+    /// Every file of every class.
+    pub fn classes(&self) -> Vec<Product<'_>> {
+        class_products(self)
+    }
+
+    /// The files that tell of all recipes.
+    ///
+    /// # Errors
+    /// The first page template that cannot be filled in.
+    pub fn across(&self, cards: &[Card]) -> Result<Vec<Product<'_>>, TemplateFault> {
+        Ok(self.site.across(cards)?.into_iter().map(Product::page).collect())
+    }
+
+    /// The files that are made from others, given those with their keys in order: the
+    /// package for learning platforms, and the worker that keeps the site on a phone.
+    pub fn whole(&self, cards: &[Card], files: &[(&str, &str)]) -> Vec<Product<'_>> {
+        let keys: BTreeMap<&str, &str> = files.iter().copied().collect();
+        let paths: Vec<&str> =
+            files.iter().map(|(path, _)| *path).filter(|path| is_of_site(path)).collect();
+        let of = |paths: &[String]| {
+            let parts = paths.iter().flat_map(|path| {
+                let key = keys.get(path.as_str()).copied().unwrap_or_default();
+                [path.as_bytes().to_vec(), key.as_bytes().to_vec()]
+            });
+            parts.collect::<Vec<_>>()
+        };
+        let mut all = Vec::new();
+        let kept = self.site.kept(&paths);
+        if !kept.is_empty() {
+            let mut inputs = of(&kept);
+            let media = self.stock.edition.content.media.iter();
+            inputs.extend(media.flat_map(|medium| {
+                let widths = format!("{} {:?}", medium.name, medium.widths());
+                [medium.hash.clone().into_bytes(), widths.into_bytes()]
+            }));
+            inputs.push(self.stock.theme.text("site/offline.js").as_bytes().to_vec());
+            let inputs: Vec<&[u8]> = inputs.iter().map(Vec::as_slice).collect();
+            let make = move |shelf: &dyn Shelf| self.site.worker(&kept, shelf);
+            all.push(Product::new(site::WORKER, &inputs, Box::new(make)));
+        }
+        let package = self.site.cartridge(cards, &paths);
+        let pages = of(package.paths());
+        let mut inputs = package.inputs();
+        inputs.extend(pages.iter().map(Vec::as_slice));
+        let key = key(&inputs);
+        let make = move |shelf: &dyn Shelf| package.pack(shelf);
+        all.push(Product { path: site::PACKAGE.to_owned(), key, make: Box::new(make) });
+        all
+    }
+
+    /// Drawings as SVG and as PNG, in both unit systems.
+    fn drawings(&self, name: &str, figures: &[Figure]) -> Vec<Product<'_>> {
+        let of = |figure: &Figure, units: Units| {
+            let stem = format!("drawings/{name}/{}-{}", figure.name, units.word());
+            let svg = units.of(&figure.svg).to_owned();
+            let as_written =
+                Product::ready(format!("{stem}.svg"), svg.clone().into_bytes());
+            [as_written, self.painted(format!("{stem}.png"), svg, DRAWING_WIDTH)]
+        };
+        let both = |figure| [Units::Metric, Units::Us].map(|units| of(figure, units));
+        figures.iter().flat_map(both).flatten().collect()
+    }
+
+    /// A picture of an SVG document, with the fonts of the theme.
+    fn painted(&self, path: String, svg: String, width: u32) -> Product<'_> {
+        let inputs = svg.clone().into_bytes();
+        let make = move |_: &dyn Shelf| {
+            png(&svg, self.stock.theme, width).map_err(|error| error.to_string())
+        };
+        Product::new(path, &[&inputs, self.fonts.as_bytes()], Box::new(make))
+    }
+
+    /// The theme's icon for a home screen.
+    fn icon(&self, size: u32) -> Product<'_> {
+        let svg = self.stock.theme.text("site/icon.svg").to_owned();
+        self.painted(format!("assets/icon-{size}.png"), svg, size)
+    }
+
+    fn handout(&self, link: &HandoutLink, worked: &Arc<Worked>) -> Product<'_> {
+        let (link, worked) = (link.clone(), worked.clone());
+        let path = link.path.clone();
+        let data = move || {
+            self.press().data(&Job {
+                sheet: &worked.sheets.base,
+                course: &self.stock.course,
+                figures: worked.as_written(),
+                words: self.stock.words,
+                kind: link.kind,
+                units: link.units,
+                paper: link.paper,
+                batch_key: AS_WRITTEN,
+                whose: None,
+                makers: 1,
+            })
+        };
+        let inputs = data();
+        // Put together once more where it is made: kept, it would be most of what a large
+        // course takes of memory.
+        let make = move |_: &dyn Shelf| {
+            self.press().print(&data()).map_err(|fault| fault.to_string())
+        };
+        Product::new(path, &[&inputs, self.look.as_bytes()], Box::new(make))
+    }
+
+    fn press(&self) -> &Press {
+        self.press.get_or_init(|| Press::new(self.stock.theme))
+    }
 }
 
-fn picture<'a>(
-    sheets: &RecipeSheets,
-    plates: &Plates,
-    words: &Words,
-    brush: &Brush<'a>,
-) -> Product<'a> {
-    let svg = social(&sheets.base, &plates.course, words);
-    let path = format!("recipes/{}/social.png", sheets.base.recipe);
-    painted(path, svg, SOCIAL_WIDTH, brush)
+/// Whether a file is one of the site's pages or of what all pages need.
+fn is_of_site(path: &str) -> bool {
+    let pages = path.ends_with(".html") && !path.starts_with("classes/");
+    let assets = path.starts_with("assets/") && !path.ends_with(".png");
+    pages || assets || path.ends_with(".xml")
 }
 
 /// A picture in every size that pages offer.
 fn photographs(medium: &Medium) -> Vec<Product<'_>> {
     let at = |width: u32| {
-        let make = move || resized(medium, width);
+        let make = move |_: &dyn Shelf| resized(medium, width);
         Product::new(medium.address(width), &[medium.hash.as_bytes()], Box::new(make))
     };
     medium.widths().into_iter().map(at).collect()
-}
-
-/// The theme's icon for a home screen.
-fn icon<'a>(size: u32, brush: &Brush<'a>) -> Product<'a> {
-    let svg = brush.theme.text("site/icon.svg").to_owned();
-    painted(format!("assets/icon-{size}.png"), svg, size, brush)
-}
-
-/// The course for learning platforms.
-fn package<'a>(cartridge: Cartridge) -> Product<'a> {
-    let key = key(&cartridge.inputs());
-    let path = cartridge.path();
-    Product::new(path, &[key.as_bytes()], Box::new(move || cartridge.pack()))
-}
-
-/// What handouts are set with.
-#[derive(Clone, Copy)]
-struct Setting<'a, 's> {
-    words: &'a Words,
-    press: &'s Arc<Press>,
-    look: &'s str,
-}
-
-fn handout<'a>(
-    link: &HandoutLink,
-    sheets: &'a RecipeSheets,
-    plates: &'a Plates,
-    setting: Setting<'a, '_>,
-) -> Product<'a> {
-    let job = Job {
-        sheet: &sheets.base,
-        course: &plates.course,
-        figures: plates.of(&link.recipe, "x1"),
-        words: setting.words,
-        kind: link.kind,
-        units: link.units,
-        paper: link.paper,
-        batch_key: "x1",
-        whose: None,
-        makers: 1,
-    };
-    let press = setting.press.clone();
-    let inputs = press.data(&job);
-    // Put together once more where it is made: kept, it would be most of what a large
-    // course takes of memory.
-    let make = move || press.print(&press.data(&job)).map_err(|fault| fault.to_string());
-    Product::new(link.path.clone(), &[&inputs, setting.look.as_bytes()], Box::new(make))
-}
-
-/// Stands for what of the theme goes into handouts.
-fn theme_key(theme: &Theme) -> String {
-    files_key(theme, theme.below("paper/").chain(theme.below("fonts/")))
 }
 
 fn files_key<'p>(theme: &Theme, files: impl Iterator<Item = &'p str>) -> String {
@@ -373,20 +415,15 @@ fn files_key<'p>(theme: &Theme, files: impl Iterator<Item = &'p str>) -> String 
     key(&parts)
 }
 
-/// Every handout that is made: each kind in both unit systems on both papers, what the
+/// Every handout of a recipe: each kind in both unit systems on both papers, what the
 /// course names first coming first.
-fn handouts(plates: &Plates) -> Vec<HandoutLink> {
-    let course = &plates.course;
+fn handouts(recipe: &str, course: &CourseSheet) -> Vec<HandoutLink> {
     let units = ordered([Units::Metric, Units::Us], course.metric_first);
     let papers = ordered([Paper::A4, Paper::Letter], course.a4_first);
     let mut links = Vec::new();
-    for sheets in &plates.recipes {
-        for kind in HandoutKind::ALL {
-            for (units, paper) in
-                units.iter().flat_map(|u| papers.map(|paper| (*u, paper)))
-            {
-                links.push(link(&sheets.base.recipe, kind, units, paper));
-            }
+    for kind in HandoutKind::ALL {
+        for (units, paper) in units.iter().flat_map(|u| papers.map(|paper| (*u, paper))) {
+            links.push(link(recipe, kind, units, paper));
         }
     }
     links

@@ -21,7 +21,7 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
-use std::sync::{LazyLock, Mutex};
+use std::sync::{Arc, LazyLock, Mutex};
 use std::time::{Duration, Instant};
 
 use tourier::draw::figures;
@@ -29,7 +29,7 @@ use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::lists::class_sheet;
 use tourier::media::Medium;
-use tourier::product::{Plates, products};
+use tourier::product::{Shelf, Stock, Workshop};
 use tourier::read::{self, Source};
 use tourier::theme::Theme;
 use tourier::words::Words;
@@ -381,14 +381,36 @@ fn paint(edition: &Edition, path: &str) {
         let _ = class_sheet(class, edition.book());
     }
     let theme = Theme::built_in();
-    let Some(plates) = Plates::new(edition, &WORDS) else { return };
-    let all = products(&plates, &WORDS, &theme).expect("the templates are sound");
-    let stem = path.trim_end_matches(".md");
-    let handout = all.iter().find(|product| {
-        product.path.starts_with(stem) && product.path.ends_with("student-us-letter.pdf")
-    });
-    if let Some(handout) = handout {
-        let _ = (handout.make)();
+    let Some(stock) = Stock::new(edition, &WORDS, &theme) else { return };
+    let shop = Workshop::new(&stock).expect("the templates are sound");
+    let mut cards = Vec::new();
+    for recipe in stock.recipes() {
+        let Some(worked) = stock.worked(recipe).map(Arc::new) else { continue };
+        assert!(!shop.shown(&worked).expect("the templates are sound").is_empty());
+        cards.push(worked.card.clone());
+        let printed = shop.printed(&worked);
+        let handout = printed.iter().filter(|_| recipe.place.file.as_ref() == path);
+        let handout = handout.filter(|one| one.path.ends_with("student-us-letter.pdf"));
+        handout.for_each(|handout| drop((handout.make)(&Bare)));
+    }
+    shop.apart().expect("the templates are sound");
+    shop.across(&cards).expect("the templates are sound");
+}
+
+/// A shelf with nothing on it: handouts are made from no other file.
+struct Bare;
+
+impl Shelf for Bare {
+    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
+        Err(path.to_owned())
+    }
+
+    fn before(&self, _: &str) -> Option<Vec<u8>> {
+        None
+    }
+
+    fn stands(&self, _: &str) -> bool {
+        false
     }
 }
 

@@ -3,9 +3,11 @@
 #![allow(clippy::disallowed_methods, reason = "the course is read")]
 
 use std::path::Path;
+use std::sync::Arc;
 
 use tourier::edition::Edition;
-use tourier::product::{Memory, Plates};
+use tourier::model::Recipe;
+use tourier::product::{Memory, Stock, Worked, Workshop};
 use tourier::read::Source;
 use tourier::store;
 use tourier::theme::Theme;
@@ -16,8 +18,24 @@ fn words() -> Words {
     tourier::read::words("words/en.yaml", theme.text("words/en.yaml")).expect("words")
 }
 
-fn sheets(plates: &Plates) -> String {
-    serde_json::to_string(&plates.recipes).expect("sheets are plain data")
+/// Every recipe's key, and its sheets and drawings with what `work` makes of it.
+fn all(
+    edition: &Edition,
+    (words, theme): (&Words, &Theme),
+    work: &dyn Fn(&Workshop, &Recipe) -> Option<Arc<Worked>>,
+) -> Option<Vec<(String, String)>> {
+    let stock = Stock::new(edition, words, theme)?;
+    let shop = Workshop::new(&stock).expect("the templates are sound");
+    let recipes = stock.recipes().iter();
+    let worked =
+        recipes.filter_map(|recipe| Some((shop.key(recipe), work(&shop, recipe)?)));
+    let plain = worked.map(|(key, worked)| {
+        let sheets = serde_json::to_string(&worked.sheets).expect("plain data");
+        let page = shop.shown(&worked).expect("the templates are sound");
+        let keys: Vec<String> = page.into_iter().map(|file| file.key).collect();
+        (key, format!("{sheets} {:?} {keys:?}", worked.figures))
+    });
+    Some(plain.collect())
 }
 
 /// Edits of a text: another amount, another word, another time, nothing at its end.
@@ -36,24 +54,29 @@ fn edits(text: &str) -> Vec<String> {
 #[test]
 fn what_is_remembered_is_what_would_be_made() {
     let (files, _) = store::load(Path::new("content")).expect("the demonstration course");
-    let (words, memory) = (words(), Memory::default());
+    let (words, theme, memory) = (words(), Theme::built_in(), Memory::default());
+    let house = (&words, &theme);
     let (mut compared, mut differed) = (0, 0);
     let first = Edition::new(&files, Vec::new(), Vec::new());
-    let before = Plates::remembered(&first, &words, &memory).expect("a course");
-    let before = sheets(&before);
+    let recall = |shop: &Workshop, recipe: &Recipe| memory.worked(shop, recipe);
+    let before = all(&first, house, &recall).expect("a course");
     for at in 0..files.len() {
         for text in edits(&files[at].text) {
             let mut changed: Vec<Source> = files.clone();
             changed[at].text = text;
             let edition = Edition::new(&changed, Vec::new(), Vec::new());
-            let remembered = Plates::remembered(&edition, &words, &memory);
-            let anew = Plates::new(&edition, &words);
-            assert_eq!(remembered.is_some(), anew.is_some(), "{}", files[at].path);
-            let Some((remembered, anew)) = remembered.zip(anew) else { continue };
-            assert_eq!(sheets(&remembered), sheets(&anew), "{}", files[at].path);
-            assert!(remembered.figures == anew.figures, "{}", files[at].path);
+            let remembered = all(&edition, house, &recall);
+            let fresh = |shop: &Workshop, recipe: &Recipe| {
+                shop.stock().worked(recipe).map(Arc::new)
+            };
+            let anew = all(&edition, house, &fresh);
+            assert_eq!(remembered, anew, "{}", files[at].path);
+            let Some(anew) = anew else { continue };
             compared += 1;
-            differed += usize::from(sheets(&anew) != before);
+            differed += usize::from(anew != before);
+            // The same key means the same files.
+            let same = before.iter().zip(&anew).filter(|(old, new)| old.0 == new.0);
+            same.for_each(|(old, new)| assert_eq!(old.1, new.1, "{}", files[at].path));
         }
     }
     assert!(compared > 50 && differed > 25, "{compared} compared, {differed} differed");

@@ -8,12 +8,13 @@
 use std::path::Path;
 use std::time::Instant;
 
+use rayon::prelude::*;
 use tourier::draw::figures;
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::exact;
 use tourier::paper::{Job, Press};
-use tourier::product::{Memory, Plates, pages};
+use tourier::product::{Card, Memory, Stock, Workshop};
 use tourier::sheet::{HandoutKind, Paper, Units};
 use tourier::store;
 use tourier::theme::Theme;
@@ -99,15 +100,29 @@ fn a_saved_course_is_seen_soon() {
     };
     let editions = [open(""), open("One more word.\n")];
     let memory = Memory::default();
-    let work = |edition| Plates::remembered(edition, &words, &memory).expect("no fault");
-    let plates = work(&editions[0]);
+    let stocks =
+        editions.each_ref().map(|one| Stock::new(one, &words, &theme).expect("a course"));
+    let shops = stocks.each_ref().map(|one| Workshop::new(one).expect("sound templates"));
+    let work = |shop: &Workshop| {
+        let recipes = shop.stock().recipes().iter();
+        let worked = recipes.map(|one| memory.worked(shop, one).expect("no fault"));
+        worked.collect::<Vec<_>>()
+    };
+    let worked = work(&shops[0]);
     let saves = std::cell::Cell::new(0);
     let opening = timed(&|| drop(open("")));
     let working = timed(&|| {
         saves.set(saves.get() + 1);
-        drop(work(&editions[saves.get() % 2]));
+        drop(work(&shops[saves.get() % 2]));
     });
-    let painting = timed(&|| drop(pages(&plates, &words, &theme)));
+    let painting = timed(&|| {
+        let stock = Stock::new(&editions[0], &words, &theme).expect("a course");
+        let shop = Workshop::new(&stock).expect("sound templates");
+        let shown = worked.par_iter().map(|one| shop.shown(one).expect("a page").len());
+        let cards: Vec<Card> = worked.iter().map(|one| one.card.clone()).collect();
+        let across = shop.across(&cards).expect("pages").len();
+        assert!(shown.sum::<usize>() + across + shop.apart().expect("pages").len() > 0);
+    });
     let all = opening + working + painting;
     println!(
         "opening {opening:.1} ms, working out and drawing {working:.1} ms, \

@@ -15,9 +15,10 @@ use std::time::{Duration, Instant};
 
 use tourier::draw::figures;
 use tourier::edition::Edition;
+use tourier::formula::Scaling;
+use tourier::measure::exact;
 use tourier::paper::{Files, Job, Press, spread};
-use tourier::product::Plates;
-use tourier::sheet::{HandoutKind, Paper, Units};
+use tourier::sheet::{CourseSheet, HandoutKind, Paper, Sheet, Units};
 use tourier::store;
 use tourier::theme::Theme;
 use tourier::words::Words;
@@ -29,7 +30,9 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 /// The demonstration course, worked out.
 struct Course {
-    plates: Plates,
+    course: CourseSheet,
+    /// Every recipe as written.
+    sheets: Vec<Sheet>,
     words: Words,
     theme: Theme,
 }
@@ -42,15 +45,19 @@ impl Course {
         let theme = Theme::built_in();
         let words = tourier::read::words("words", theme.text("words/en.yaml"));
         let words = words.expect("the theme's words");
-        let plates = Plates::new(&edition, &words).expect("a course");
-        Self { plates, words, theme }
+        let course = edition.course().expect("a course");
+        let one = Scaling::Batches(exact(1, 1));
+        let recipes = edition.content.recipes.iter();
+        let sheets = recipes.map(|recipe| edition.sheet(recipe, &one, &words));
+        let sheets = sheets.collect::<Result<_, _>>().expect("one batch of each");
+        Self { course, sheets, words, theme }
     }
 
     /// The data of every student sheet: each recipe in both units on both papers.
     fn data(&self, press: &Press) -> Vec<Vec<u8>> {
         let mut data = Vec::new();
-        for sheets in &self.plates.recipes {
-            let figures = figures(&sheets.base, &self.words);
+        for sheet in &self.sheets {
+            let figures = figures(sheet, &self.words);
             for (units, paper) in [
                 (Units::Metric, Paper::A4),
                 (Units::Metric, Paper::Letter),
@@ -58,8 +65,8 @@ impl Course {
                 (Units::Us, Paper::Letter),
             ] {
                 data.push(press.data(&Job {
-                    sheet: &sheets.base,
-                    course: &self.plates.course,
+                    sheet,
+                    course: &self.course,
                     figures: &figures,
                     words: &self.words,
                     kind: HandoutKind::Student,

@@ -5,7 +5,8 @@ use std::path::Path;
 
 use indicatif::{ProgressBar, ProgressStyle};
 
-use crate::product::{Plates, class_products, products};
+use crate::product::{Stock, Workshop};
+use crate::site::TemplateFault;
 use crate::store::{self, Outcome, PublishError};
 
 use super::args::{Args, PublishArgs};
@@ -31,12 +32,8 @@ pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
     }
     store::apart(&options.to, &inputs)?;
     let words = words(&theme, &edition)?;
-    let Some(plates) = Plates::new(&edition, &words) else { return Err(Stop::Faults) };
-    let mut products = products(&plates, &words, &theme).map_err(|fault| {
-        Stop::Use(format!("{}:{}: {}", fault.template, fault.line, fault.message))
-    })?;
-    products.extend(class_products(&edition, &plates, &words, &theme));
-    products.sort_by(|one, other| one.path.cmp(&other.path));
+    let stock = Stock::new(&edition, &words, &theme).ok_or(Stop::Faults)?;
+    let workshop = Workshop::new(&stock).map_err(|fault| template(&fault))?;
     let bar = progress(args);
     let step = |done: usize, all: usize| {
         bar.set_length(all as u64);
@@ -46,7 +43,7 @@ pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
     // changed while it was read.
     let known = edition.faults.is_empty() && from == store::fingerprint(&inputs);
     let from = from.filter(|_| known).unwrap_or_default();
-    let outcome = store::publish(&options.to, (&products, &from), &step);
+    let outcome = store::publish(&options.to, (&workshop, &from), &step);
     bar.finish_and_clear();
     said(args, &outcome.map_err(stop)?, options)
 }
@@ -73,8 +70,13 @@ fn progress(args: &Args) -> ProgressBar {
     ProgressBar::new(0).with_style(style)
 }
 
+fn template(fault: &TemplateFault) -> Stop {
+    Stop::Use(format!("{}:{}: {}", fault.template, fault.line, fault.message))
+}
+
 fn stop(error: PublishError) -> Stop {
     match error {
+        PublishError::Template(fault) => template(&fault),
         PublishError::Store(error) => {
             Stop::Machine(format!("{error}; the last edition stands"))
         }

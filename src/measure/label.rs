@@ -1,10 +1,10 @@
 //! One value in both unit systems, ready to print.
 
 use schemars::JsonSchema;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// The same value in metric and in US customary units, as words.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct Label {
     /// In metric units.
     pub metric: String,

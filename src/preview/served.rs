@@ -7,7 +7,9 @@ use std::collections::BTreeMap;
 use std::sync::mpsc::{Receiver, Sender, channel};
 use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
-use crate::product::{Memory, Plates, Product, class_products, pages, papers};
+use rayon::prelude::*;
+
+use crate::product::{Card, Memory, Product, Shelf, Stock, Worked, Workshop};
 use crate::site::TemplateFault;
 
 use super::{Open, Opened};
@@ -73,21 +75,30 @@ fn live(
 ) -> Result<(), Vec<String>> {
     let opened = open().map_err(|reason| vec![reason])?;
     let Opened { edition, theme, words, faults } = opened;
-    let remembered = || Plates::remembered(&edition, &words, memory);
-    let plates = if edition.stops() { None } else { remembered() };
-    let mut plates = plates.ok_or(faults)?;
+    let stock = Stock::new(&edition, &words, &theme).filter(|_| !edition.stops());
+    let mut stock = stock.ok_or(faults)?;
     // A page that a browser keeps for later would not show what was saved since.
-    plates.course.offline = false;
-    let first = pages(&plates, &words, &theme).map_err(|fault| vec![template(&fault)])?;
-    let later = || {
-        let mut later =
-            papers(&plates, &words, &theme).map_err(|fault| template(&fault))?;
-        later.extend(class_products(&edition, &plates, &words, &theme));
-        Ok(by_path(later))
+    stock.course.offline = false;
+    let broken = |fault| vec![template(&fault)];
+    let workshop = Workshop::new(&stock).map_err(broken)?;
+    let recipes = stock.recipes().par_iter();
+    let worked: Vec<Arc<Worked>> =
+        recipes.filter_map(|recipe| memory.worked(&workshop, recipe)).collect();
+    let cards: Vec<Card> = worked.iter().map(|worked| worked.card.clone()).collect();
+    let first = shown(&workshop, &worked, &cards).map_err(broken)?;
+    let later = |first: &Products| {
+        let printed = worked.iter().flat_map(|worked| workshop.printed(worked));
+        let mut later: Vec<Product> = printed.chain(workshop.classes()).collect();
+        let files: Vec<(&str, &str)> = first
+            .values()
+            .map(|product| (product.path.as_str(), product.key.as_str()))
+            .collect();
+        later.extend(workshop.whole(&cards, &files));
+        by_path(later)
     };
     if ready.send(Ok(())).is_ok() {
-        let shelf = Shelf { first: by_path(first), later: OnceLock::new() };
-        work(&shelf, &later, kept, &Mutex::new(orders));
+        let shop = Shop { first, later: OnceLock::new(), kept };
+        work(&shop, &later, &Mutex::new(orders));
     }
     Ok(())
 }
@@ -103,28 +114,80 @@ fn by_path(products: Vec<Product>) -> Products {
     products.into_iter().map(|product| (product.path.clone(), product)).collect()
 }
 
+/// Every page, and what pages show.
+fn shown<'w>(
+    workshop: &'w Workshop,
+    worked: &[Arc<Worked>],
+    cards: &[Card],
+) -> Result<Products<'w>, TemplateFault> {
+    let shown = worked.par_iter().map(|worked| workshop.shown(worked));
+    let mut all = workshop.apart()?;
+    all.extend(shown.collect::<Result<Vec<_>, _>>()?.into_iter().flatten());
+    all.extend(workshop.across(cards)?);
+    Ok(by_path(all))
+}
+
 /// What can be made: pages, and what is worked out after them.
-struct Shelf<'a> {
+struct Shop<'a> {
     first: Products<'a>,
-    later: OnceLock<Result<Products<'a>, String>>,
+    later: OnceLock<Products<'a>>,
+    kept: &'a Kept,
+}
+
+impl Shop<'_> {
+    /// A file as it was kept, or made now and kept; none where there is no such file.
+    fn get(&self, path: &str) -> Made {
+        let later = || self.later.get()?.get(path);
+        self.first
+            .get(path)
+            .or_else(later)
+            .map_or(Ok(None), |one| self.make(one).map(Some))
+    }
+
+    fn make(&self, product: &Product) -> Result<Arc<Vec<u8>>, String> {
+        let all = || self.kept.lock().unwrap_or_else(PoisonError::into_inner);
+        let there = all().get(&product.path).cloned();
+        if let Some((key, bytes)) = there
+            && key == product.key
+        {
+            return Ok(bytes);
+        }
+        let bytes = Arc::new((product.make)(self)?);
+        all().insert(product.path.clone(), (product.key.clone(), bytes.clone()));
+        Ok(bytes)
+    }
+}
+
+/// Nothing of the edition before is taken over but what was kept.
+impl Shelf for Shop<'_> {
+    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
+        let made = self.get(path)?;
+        made.map(|bytes| bytes.to_vec()).ok_or_else(|| format!("there is no {path}"))
+    }
+
+    fn before(&self, _: &str) -> Option<Vec<u8>> {
+        None
+    }
+
+    fn stands(&self, _: &str) -> bool {
+        false
+    }
 }
 
 /// Works out `later`, and makes what is ordered, several at once, until no order can come
 /// any more.
 fn work<'a>(
-    shelf: &Shelf<'a>,
-    later: &(dyn Fn() -> Result<Products<'a>, String> + Sync),
-    kept: &Kept,
+    shop: &Shop<'a>,
+    later: &(dyn Fn(&Products<'a>) -> Products<'a> + Sync),
     orders: &Mutex<Receiver<Order>>,
 ) {
     let next = || orders.lock().unwrap_or_else(PoisonError::into_inner).recv();
-    let find = |path: &str| -> Made {
-        let made = |product: &Product| make(product, kept).map(Some);
-        if let Some(product) = shelf.first.get(path) {
-            return made(product);
+    let all = || shop.later.get_or_init(|| later(&shop.first));
+    let find = |path: &str| {
+        if !shop.first.contains_key(path) {
+            all();
         }
-        let later = shelf.later.get_or_init(later).as_ref().map_err(Clone::clone)?;
-        later.get(path).map_or(Ok(None), made)
+        shop.get(path)
     };
     let hand = || {
         while let Ok((path, give)) = next() {
@@ -134,20 +197,6 @@ fn work<'a>(
     };
     std::thread::scope(|scope| {
         (0..HANDS).for_each(|_| drop(scope.spawn(hand)));
-        shelf.later.get_or_init(later);
+        all();
     });
-}
-
-/// A file as it was kept, or made now and kept.
-fn make(product: &Product, kept: &Kept) -> Result<Arc<Vec<u8>>, String> {
-    let all = || kept.lock().unwrap_or_else(PoisonError::into_inner);
-    let there = all().get(&product.path).cloned();
-    if let Some((key, bytes)) = there
-        && key == product.key
-    {
-        return Ok(bytes);
-    }
-    let bytes = Arc::new((product.make)()?);
-    all().insert(product.path.clone(), (product.key.clone(), bytes.clone()));
-    Ok(bytes)
 }

@@ -2,78 +2,80 @@
 //! did not touch.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::sync::{Mutex, PoisonError};
+use std::sync::{Arc, Mutex, PoisonError};
 
-use crate::draw::Figure;
 use crate::edition::Edition;
 use crate::model::Recipe;
-use crate::sheet::RecipeSheets;
+use crate::theme::Theme;
 use crate::words::Words;
 
-use super::key;
-
-/// A recipe worked out at every batch size, and its drawings by batch.
-#[derive(Clone)]
-pub(super) struct Worked {
-    pub(super) sheets: RecipeSheets,
-    pub(super) figures: Vec<(String, Vec<Figure>)>,
-}
+use super::{Key, Worked, Workshop, files_key, key};
 
 /// The last worked out state of each recipe, with the key of all that it depends on.
 #[derive(Default)]
 pub struct Memory {
-    recipes: Mutex<BTreeMap<String, (String, Worked)>>,
+    recipes: Mutex<BTreeMap<String, (String, Arc<Worked>)>>,
 }
 
 impl Memory {
-    /// What is known for `key`, else what `make` makes, which is known from then on.
-    pub(super) fn recall(
-        &self,
-        recipe: &str,
-        key: String,
-        make: impl FnOnce() -> Option<Worked>,
-    ) -> Option<Worked> {
+    /// A recipe worked out, as it is known, or anew; it is known from then on. `None`
+    /// where it cannot be worked out.
+    pub fn worked(&self, workshop: &Workshop, recipe: &Recipe) -> Option<Arc<Worked>> {
         let lock = || self.recipes.lock().unwrap_or_else(PoisonError::into_inner);
-        let known = lock().get(recipe).filter(|(known, _)| *known == key).cloned();
+        let key = workshop.key(recipe);
+        let known = lock().get(&recipe.name).filter(|(known, _)| *known == key).cloned();
         if let Some((_, worked)) = known {
             return Some(worked);
         }
-        let worked = make()?;
-        lock().insert(recipe.to_owned(), (key, worked.clone()));
+        let worked = Arc::new(workshop.stock().worked(recipe)?);
+        lock().insert(recipe.name.clone(), (key, worked.clone()));
         Some(worked)
     }
 }
 
-/// Keys of recipes: the same key means the same sheets. A recipe depends on its own text,
-/// on every recipe that its text or theirs names, and on all that is no recipe; the words
-/// and the names of the faults found in it go into its sheets too.
+/// Keys of recipes: the same key means the same files. A recipe depends on its own text,
+/// on every recipe that its text or theirs names, and on all that is no recipe: the other
+/// texts, the pictures, the theme, the words, the edition before. The names of the faults
+/// found in it go into its sheets too.
 pub(super) struct Keys<'a> {
     edition: &'a Edition,
+    /// The recipes by name.
+    recipes: BTreeMap<&'a str, &'a Recipe>,
     /// Stands for what every recipe depends on.
     common: String,
 }
 
 impl<'a> Keys<'a> {
-    pub(super) fn new(edition: &'a Edition, words: &Words) -> Self {
-        let mut parts: Vec<&[u8]> = Vec::new();
+    pub(super) fn new(edition: &'a Edition, words: &Words, theme: &Theme) -> Self {
+        let mut common = Key::default();
         for (key, word) in &words.entries {
-            parts.extend([key.as_bytes(), word.as_bytes()]);
+            common.add(key.as_bytes());
+            common.add(word.as_bytes());
         }
-        let recipes = &edition.content.recipes;
-        parts.extend(recipes.iter().map(|recipe| recipe.name.as_bytes()));
+        common.add(files_key(theme, theme.files.keys().map(String::as_str)).as_bytes());
+        for medium in &edition.content.media {
+            common.add(medium.name.as_bytes());
+            common.add(medium.hash.as_bytes());
+        }
+        let recipes: BTreeMap<&str, &Recipe> =
+            edition.content.recipes.iter().map(|one| (one.name.as_str(), one)).collect();
+        recipes.keys().for_each(|name| common.add(name.as_bytes()));
         let own: BTreeSet<&str> =
-            recipes.iter().map(|recipe| &*recipe.place.file).collect();
-        for (file, text) in edition.texts.all().filter(|(file, _)| !own.contains(file)) {
-            parts.extend([file.as_bytes(), text.as_bytes()]);
+            recipes.values().map(|recipe| &*recipe.place.file).collect();
+        let past = edition.past.iter().flat_map(|past| past.texts.all());
+        let others = edition.texts.all().filter(|(file, _)| !own.contains(file));
+        for (file, text) in others.chain(past) {
+            common.add(file.as_bytes());
+            common.add(text.as_bytes());
         }
-        Self { edition, common: key(&parts) }
+        Self { edition, recipes, common: common.end() }
     }
 
     /// The key of one recipe.
     pub(super) fn of(&self, recipe: &Recipe) -> String {
         let names = self.edition.fault_names(recipe).join(" ");
         let mut parts = vec![self.common.as_bytes(), names.as_bytes()];
-        for named in self.named(recipe) {
+        for named in self.named(&recipe.name) {
             let text = self.edition.texts.text(&named.place.file);
             parts.extend([named.name.as_bytes(), text.as_bytes()]);
         }
@@ -81,17 +83,23 @@ impl<'a> Keys<'a> {
     }
 
     /// The recipe and every recipe that its text names, and so on.
-    fn named(&self, recipe: &'a Recipe) -> Vec<&'a Recipe> {
-        let mut found = vec![recipe];
+    fn named(&self, recipe: &str) -> Vec<&'a Recipe> {
+        let mut found: Vec<&Recipe> =
+            self.recipes.get(recipe).copied().into_iter().collect();
+        let mut seen: BTreeSet<&str> = [recipe].into();
         let mut at = 0;
         while let Some(here) = found.get(at) {
             let text = self.edition.texts.text(&here.place.file);
-            let named = self.edition.content.recipes.iter().filter(|other| {
-                found.iter().all(|known| known.name != other.name)
-                    && text.contains(other.name.as_str())
-            });
-            let named: Vec<&Recipe> = named.collect();
-            found.extend(named);
+            // Names of files have no other signs in them.
+            let outside =
+                |sign: char| !sign.is_ascii_alphanumeric() && !"-_".contains(sign);
+            for word in text.split(outside) {
+                if let Some((name, named)) = self.recipes.get_key_value(word)
+                    && seen.insert(name)
+                {
+                    found.push(named);
+                }
+            }
             at += 1;
         }
         found

@@ -169,6 +169,18 @@ pub enum Demo {
     Growth(Box<GrowthFact>),
 }
 
+/// A recipe by its name and its steps alone: what other recipes say of one that has to be
+/// made first.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Outline {
+    /// The recipe's file name.
+    pub recipe: String,
+    /// Its title.
+    pub title: String,
+    /// Each step's name in addresses and its title, in order.
+    pub steps: Vec<[String; 2]>,
+}
+
 /// One handout that is made, for linking to it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct HandoutLink {

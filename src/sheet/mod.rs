@@ -14,7 +14,7 @@ mod time;
 
 pub use course::{
     Batch, ClassLink, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look,
-    NewsSheet, Paper, RecipeSheets, TechniqueSheet, TradeWord, Units,
+    NewsSheet, Outline, Paper, RecipeSheets, TechniqueSheet, TradeWord, Units,
 };
 pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
 pub use handwork::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};

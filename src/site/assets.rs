@@ -8,12 +8,12 @@ use super::find::PATH;
 use super::html::escape;
 use super::shell::page_address;
 use super::trade::PAGE;
-use super::{Input, Page};
+use super::{Card, Input, Page};
 
-/// The theme's files for the site, and the style rules for this course's batch sizes.
+/// The theme's files for the site.
 pub(super) fn files(input: &Input) -> Vec<Page> {
     let theme = input.theme;
-    let mut files = vec![Page::text("assets/tourier.css", style(input))];
+    let mut files = Vec::new();
     for name in ["tourier.js", "icon.svg"] {
         let text = theme.text(&format!("site/{name}")).to_owned();
         files.push(Page::text(format!("assets/{name}"), text));
@@ -29,26 +29,25 @@ pub(super) fn files(input: &Input) -> Vec<Page> {
 /// The style sheet: the drawings' inks, which the theme may change; the theme's own; and a
 /// rule for each batch size that any recipe has: the chosen one hides what belongs to the
 /// others.
-fn style(input: &Input) -> String {
-    let batches = input.recipes.iter().flat_map(|recipe| &recipe.batches);
-    let keys: BTreeSet<&str> = batches.map(|batch| batch.key.as_str()).collect();
+pub(super) fn style(input: &Input, cards: &[Card]) -> Page {
+    let keys: BTreeSet<&str> =
+        cards.iter().flat_map(|card| &card.batches).map(String::as_str).collect();
     let rules = keys.iter().map(|key| {
         format!("body:has(#{key}:checked) .b:not(.b-{key}) {{ display: none; }}\n")
     });
     let mut style = style_rules();
     style.push_str(input.theme.text("site/style.css"));
     style.extend(rules);
-    style
+    Page::text("assets/tourier.css", style)
 }
 
 /// The list of all pages for search engines, where the site's address is known.
-pub(super) fn sitemap(input: &Input) -> Option<Page> {
+pub(super) fn sitemap(input: &Input, cards: &[Card]) -> Option<Page> {
     let site = input.course.address.as_deref()?;
     let date = input.course.date.as_ref();
     let date =
         date.map_or(String::new(), |date| format!("<lastmod>{}</lastmod>", escape(date)));
-    let recipes =
-        input.recipes.iter().map(|recipe| format!("recipes/{}/", recipe.base.recipe));
+    let recipes = cards.iter().map(|card| format!("recipes/{}/", card.recipe));
     let techniques =
         input.techniques.iter().map(|one| format!("techniques/{}/", one.technique));
     let words = (!input.course.glossary.is_empty()).then_some(PAGE);

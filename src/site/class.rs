@@ -21,12 +21,12 @@ struct View<'a> {
     files: [[&'static str; 3]; 6],
 }
 
-/// The page of one class, to be written when its plan has been worked out.
-///
-/// # Errors
-/// The first template that cannot be read or filled in, with its line.
-pub fn class_page(input: &Input, sheet: &ClassSheet) -> Result<Page, TemplateFault> {
-    let engine = Engine::new(input.theme, input.words)?;
+/// The page of one class.
+pub(super) fn page(
+    input: &Input,
+    sheet: &ClassSheet,
+    engine: &Engine,
+) -> Result<Page, TemplateFault> {
     let path = format!("classes/{}/index.html", sheet.class);
     let days: Vec<&str> =
         sheet.sessions.iter().map(|session| session.day.as_str()).collect();

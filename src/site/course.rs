@@ -1,16 +1,17 @@
 //! The course's own page, and the page for an address that is none.
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 
-use crate::measure::Label;
-use crate::sheet::{CourseSheet, LessonSheet, Sheet};
+use crate::sheet::{CourseSheet, LessonSheet};
 
 use super::engine::{Engine, TemplateFault};
 use super::html::Html;
 use super::prose::Writer;
 use super::shell::{Head, MISSING, Stop, context};
 use super::vary::varied;
-use super::{Input, Page, linked};
+use super::{Card, Input, Page, linked};
 
 /// One lesson as the template sees it.
 #[derive(Serialize)]
@@ -40,19 +41,25 @@ struct Entry<'a> {
 }
 
 /// The course's page.
-pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault> {
+pub(super) fn page(
+    input: &Input,
+    cards: &[Card],
+    engine: &Engine,
+) -> Result<Page, TemplateFault> {
     let head = Head {
         path: "index.html",
         title: &input.course.title,
         summary: &input.course.summary,
-        linked: Some(linked::course(input)),
+        linked: Some(linked::course(input.course, cards)),
         picture: None,
         trail: Vec::new(),
     };
     let mut context = context(input, head);
     let lessons = input.course.lessons.iter().enumerate();
-    let lessons: Vec<Lesson> =
-        lessons.map(|(index, lesson)| self::lesson(input, index + 1, lesson)).collect();
+    let by_name: BTreeMap<&str, &Card> =
+        cards.iter().map(|card| (card.recipe.as_str(), card)).collect();
+    let lesson = |(at, one)| self::lesson(input, &by_name, (at + 1, one));
+    let lessons: Vec<Lesson> = lessons.map(lesson).collect();
     let entries = lessons.iter().flat_map(|lesson| &lesson.recipes);
     context.insert("units", &entries.into_iter().any(|one| one.makes.0.contains('<')));
     context.insert("lessons", &lessons);
@@ -110,11 +117,13 @@ fn news<'a>(input: &Input<'a>) -> Vec<New<'a>> {
         .collect()
 }
 
-fn lesson<'a>(input: &Input<'a>, number: usize, lesson: &'a LessonSheet) -> Lesson<'a> {
-    let recipes = lesson.recipes.iter().filter_map(|name| {
-        let found = input.recipes.iter().find(|recipe| recipe.base.recipe == *name)?;
-        Some(recipe(&found.base))
-    });
+fn lesson<'a>(
+    input: &Input<'a>,
+    cards: &BTreeMap<&str, &'a Card>,
+    (number, lesson): (usize, &'a LessonSheet),
+) -> Lesson<'a> {
+    let known = lesson.recipes.iter().filter_map(|name| cards.get(name.as_str()));
+    let recipes = known.map(|card| recipe(card));
     let techniques = lesson.techniques.iter().filter_map(|name| technique(input, name));
     Lesson {
         number,
@@ -125,17 +134,16 @@ fn lesson<'a>(input: &Input<'a>, number: usize, lesson: &'a LessonSheet) -> Less
     }
 }
 
-fn recipe(sheet: &Sheet) -> Entry<'_> {
-    let makes: &Label = &sheet.scale.makes;
+fn recipe(card: &Card) -> Entry<'_> {
     Entry {
-        page: format!("recipes/{}/index.html", sheet.recipe),
-        title: &sheet.title,
-        summary: &sheet.summary,
-        family: sheet.family.as_deref(),
-        makes: varied(&["x1"], std::slice::from_ref(makes)),
-        hands: &sheet.time.hands,
-        elapsed: &sheet.time.elapsed,
-        layers: sheet.lamination.as_ref().map(|lamination| lamination.fat_layers),
+        page: card.page(),
+        title: &card.title,
+        summary: &card.summary,
+        family: card.family.as_deref(),
+        makes: varied(&["x1"], std::slice::from_ref(&card.makes)),
+        hands: &card.hands,
+        elapsed: &card.elapsed,
+        layers: card.fat_layers,
     }
 }
 

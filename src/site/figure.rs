@@ -12,8 +12,8 @@ use super::html::Html;
 use super::overlay::{Sheet, overlaid};
 use super::vary::{Batches, varied};
 
-/// Drawings by recipe and batch key, or by technique and an empty key.
-pub type FigureMap = BTreeMap<(String, String), Vec<Figure>>;
+/// Drawings by technique.
+pub type FigureMap = BTreeMap<String, Vec<Figure>>;
 
 /// A drawing, ready to stand in a page.
 #[derive(Clone, Debug, Serialize)]
@@ -34,21 +34,20 @@ pub(super) struct Drawing {
     words: Html,
 }
 
-/// The drawings of a recipe, in the order of its first batch.
+/// The drawings of a recipe, given by batch key, in the order of its first batch.
 pub(super) fn of_recipe(
-    figures: &FigureMap,
-    recipe: &str,
+    figures: &[(String, Vec<Figure>)],
     batches: &Batches,
 ) -> Vec<Drawing> {
-    let at = |key: &str| figures.get(&(recipe.to_owned(), key.to_owned()));
-    let sets: Vec<&[Figure]> =
-        batches.keys.iter().map(|key| at(key).map_or(&[][..], Vec::as_slice)).collect();
+    let at = |key: &str| figures.iter().find(|(batch, _)| batch == key);
+    let own = |key: &&str| at(key).map_or(&[][..], |(_, drawn)| drawn);
+    let sets: Vec<&[Figure]> = batches.keys.iter().map(own).collect();
     drawings(&batches.keys, &sets)
 }
 
 /// The drawings of a technique.
 pub(super) fn of_technique(figures: &FigureMap, technique: &str) -> Vec<Drawing> {
-    let set = figures.get(&(technique.to_owned(), String::new()));
+    let set = figures.get(technique);
     drawings(&[""], &[set.map_or(&[][..], Vec::as_slice)])
 }
 

@@ -4,13 +4,13 @@
 use serde_json::{Map, Value, json};
 
 use crate::sheet::{
-    CourseSheet, Line, Nutrition, Part, Sheet, StepSheet, TechniqueSheet,
+    CourseSheet, Line, Nutrition, Outline, Part, Sheet, StepSheet, TechniqueSheet,
 };
 
-use super::Input;
 use super::html::Html;
 use super::prose::plain;
 use super::shell::page_address;
+use super::{Card, Input};
 
 /// The data as the content of a script tag that is never run.
 pub(super) fn script(data: &Value) -> Html {
@@ -20,14 +20,12 @@ pub(super) fn script(data: &Value) -> Html {
 }
 
 /// The course, with its recipes.
-pub(super) fn course(input: &Input) -> Value {
-    let course = input.course;
-    let parts = input.recipes.iter().map(|recipe| {
-        let sheet = &recipe.base;
+pub(super) fn course(course: &CourseSheet, cards: &[Card]) -> Value {
+    let parts = cards.iter().map(|card| {
         let mut part = Map::new();
         part.insert("@type".into(), "Recipe".into());
-        part.insert("name".into(), sheet.title.clone().into());
-        add(&mut part, "url", page(course, &format!("recipes/{}/", sheet.recipe)));
+        part.insert("name".into(), card.title.clone().into());
+        add(&mut part, "url", page(course, &format!("recipes/{}/", card.recipe)));
         Value::Object(part)
     });
     let mut data = begin("Course", &course.title, &course.summary, course);
@@ -155,38 +153,39 @@ fn instructions(input: &Input, sheet: &Sheet) -> Value {
             first.push(&step.recipe);
         }
     }
-    let found = first.iter().filter_map(|name| {
-        input.recipes.iter().map(|one| &one.base).find(|one| one.recipe == *name)
-    });
-    // The page says of those no more than their steps' names.
-    let named = found.map(|one| section(input.course, one, named));
-    let sections: Vec<Value> =
-        named.chain([section(input.course, sheet, instruction)]).collect();
+    let found = first.iter().filter_map(|name| input.outlines.get(*name));
+    let above = found.map(|one| outlined(input.course, one));
+    let sections: Vec<Value> = above.chain([own(input.course, sheet)]).collect();
     match sections.as_slice() {
         [only] => only["itemListElement"].clone(),
         _ => sections.into(),
     }
 }
 
-/// The steps of one recipe, each as `say` puts it.
-fn section(
-    course: &CourseSheet,
-    sheet: &Sheet,
-    say: fn(&StepSheet, Option<&str>) -> Value,
-) -> Value {
+/// The steps of a recipe that has to be made first: the page says no more of those than
+/// their names.
+fn outlined(course: &CourseSheet, outline: &Outline) -> Value {
+    let address = page(course, &format!("recipes/{}/", outline.recipe));
+    let address = address.as_ref().and_then(Value::as_str);
+    let steps = outline.steps.iter().enumerate();
+    let steps = steps
+        .map(|(at, [step, title])| told((at + 1, step, title), address, title.clone()));
+    section(&outline.title, steps.collect())
+}
+
+/// The steps of the page's own recipe.
+fn own(course: &CourseSheet, sheet: &Sheet) -> Value {
     let address = page(course, &format!("recipes/{}/", sheet.recipe));
     let steps = sheet.parts.iter().filter_map(|part| match part {
         Part::Step(step) => Some(step),
         Part::Prose { .. } => None,
     });
-    let steps: Vec<Value> =
-        steps.map(|step| say(step, address.as_ref().and_then(Value::as_str))).collect();
-    json!({ "@type": "HowToSection", "name": sheet.title, "itemListElement": steps })
+    let address = address.as_ref().and_then(Value::as_str);
+    section(&sheet.title, steps.map(|step| instruction(step, address)).collect())
 }
 
-/// A step by its name alone.
-fn named(step: &StepSheet, address: Option<&str>) -> Value {
-    told(step, address, step.title.clone())
+fn section(title: &str, steps: Vec<Value>) -> Value {
+    json!({ "@type": "HowToSection", "name": title, "itemListElement": steps })
 }
 
 fn instruction(step: &StepSheet, address: Option<&str>) -> Value {
@@ -196,20 +195,22 @@ fn instruction(step: &StepSheet, address: Option<&str>) -> Value {
         || step.ticket.iter().map(|row| format!("{}: {}", row.term, row.value.metric));
     let text =
         if prose.is_empty() { rows().collect::<Vec<_>>().join("; ") } else { prose };
-    told(step, address, if text.is_empty() { step.title.clone() } else { text })
+    let text = if text.is_empty() { step.title.clone() } else { text };
+    told((step.number, &step.step, &step.title), address, text)
 }
 
-fn told(step: &StepSheet, address: Option<&str>, text: String) -> Value {
+/// A step by its number, its name in addresses and its title.
+fn told(
+    (number, step, title): (usize, &str, &str),
+    address: Option<&str>,
+    text: String,
+) -> Value {
     let mut data = Map::new();
     data.insert("@type".into(), "HowToStep".into());
-    data.insert("position".into(), step.number.into());
-    data.insert("name".into(), step.title.clone().into());
+    data.insert("position".into(), number.into());
+    data.insert("name".into(), title.into());
     data.insert("text".into(), text.into());
-    add(
-        &mut data,
-        "url",
-        address.map(|page| format!("{page}#step-{}", step.step).into()),
-    );
+    add(&mut data, "url", address.map(|page| format!("{page}#step-{step}").into()));
     Value::Object(data)
 }
 

@@ -4,6 +4,7 @@
 //! unit system is in the page at every size and in both systems; style rules show one.
 
 mod assets;
+mod card;
 mod cartridge;
 mod class;
 mod course;
@@ -28,36 +29,40 @@ mod words;
 #[cfg(test)]
 mod sample;
 
-pub use cartridge::Cartridge;
-pub use class::class_page;
+pub use card::Card;
+pub use cartridge::{Cartridge, PACKAGE};
 pub use engine::TemplateFault;
 pub use figure::FigureMap;
-pub use offline::ICONS;
+pub use offline::{ICONS, WORKER};
+
+use std::collections::BTreeMap;
 
 use rayon::prelude::*;
 
+use crate::draw::Figure;
+use crate::lists::ClassSheet;
 use crate::media::Medium;
-use crate::sheet::{CourseSheet, HandoutLink, RecipeSheets, TechniqueSheet};
+use crate::sheet::{CourseSheet, HandoutLink, Outline, RecipeSheets, TechniqueSheet};
 use crate::theme::Theme;
 use crate::words::Words;
 
 use engine::Engine;
 
-/// Everything that the site is made from.
+/// Everything that the site is made from but the recipes.
 #[derive(Clone, Copy)]
 pub struct Input<'a> {
     /// The course.
     pub course: &'a CourseSheet,
-    /// Every recipe at every batch size.
-    pub recipes: &'a [RecipeSheets],
+    /// Every recipe's name and steps, by its file name.
+    pub outlines: &'a BTreeMap<String, Outline>,
     /// Every technique.
     pub techniques: &'a [TechniqueSheet],
-    /// The drawings by recipe and batch key, or by technique and an empty key.
+    /// The techniques' drawings.
     pub figures: &'a FigureMap,
     /// The pictures.
     pub media: &'a [Medium],
-    /// Every handout that is made.
-    pub handouts: &'a [HandoutLink],
+    /// Every handout that is made, by recipe.
+    pub handouts: &'a BTreeMap<String, Vec<HandoutLink>>,
     /// The fixed words.
     pub words: &'a Words,
     /// The theme: its templates, style sheet, script and typefaces.
@@ -79,34 +84,121 @@ impl Page {
     }
 }
 
-/// Every file of the site, by path. The same input gives the same bytes.
-///
-/// # Errors
-/// The first template that cannot be read or filled in, with its line.
-pub fn pages(input: &Input) -> Result<Vec<Page>, TemplateFault> {
-    let engine = Engine::new(input.theme, input.words)?;
-    let recipes =
-        input.recipes.par_iter().map(|sheets| recipe::page(input, sheets, &engine));
-    let techniques =
-        input.techniques.par_iter().map(|one| technique::page(input, one, &engine));
-    let mut pages = recipes.chain(techniques).collect::<Result<Vec<_>, _>>()?;
-    pages.push(course::page(input, &engine)?);
-    pages.push(print::page(input, &engine)?);
-    pages.push(course::missing(input, &engine)?);
-    pages.push(find::page(input, &engine)?);
-    pages.push(find::index(input));
-    pages.extend(words::page(input, &engine)?);
-    pages.extend(assets::sitemap(input));
-    pages.extend(feed::feed(input));
-    pages.extend(assets::files(input));
-    pages.extend(offline::files(input, &pages));
-    pages.sort_by(|one, other| one.path.cmp(&other.path));
-    Ok(pages)
+/// Files of an edition, for those that are made from other files.
+pub trait Shelf: Sync {
+    /// The bytes of a file of this edition.
+    ///
+    /// # Errors
+    /// The reason, where there is none or it cannot be read.
+    fn file(&self, path: &str) -> Result<Vec<u8>, String>;
+
+    /// The bytes of a file of the edition before; `None` where there is none.
+    fn before(&self, path: &str) -> Option<Vec<u8>>;
+
+    /// Whether a file is the same as in the edition before.
+    fn stands(&self, path: &str) -> bool;
+}
+
+/// The site of a course: what it is made from, and its templates. The same input gives the
+/// same bytes. Each function fails with the first template that cannot be filled in.
+pub struct Site<'a> {
+    input: Input<'a>,
+    engine: Engine,
+}
+
+impl<'a> Site<'a> {
+    /// The site with the templates of the theme.
+    ///
+    /// # Errors
+    /// The first template that cannot be read, with its line.
+    pub fn new(input: Input<'a>) -> Result<Self, TemplateFault> {
+        Ok(Self { input, engine: Engine::new(input.theme, input.words)? })
+    }
+
+    /// The page of one recipe, with its drawings by batch key.
+    ///
+    /// # Errors
+    /// The template that cannot be filled in, with its line.
+    pub fn recipe(
+        &self,
+        sheets: &RecipeSheets,
+        figures: &[(String, Vec<Figure>)],
+    ) -> Result<Page, TemplateFault> {
+        recipe::page(&self.input, sheets, figures, &self.engine)
+    }
+
+    /// The page of one class.
+    ///
+    /// # Errors
+    /// The template that cannot be filled in, with its line.
+    pub fn class(&self, sheet: &ClassSheet) -> Result<Page, TemplateFault> {
+        class::page(&self.input, sheet, &self.engine)
+    }
+
+    /// Every page and file that says nothing of the recipes.
+    ///
+    /// # Errors
+    /// The first template that cannot be filled in, with its line.
+    pub fn apart(&self) -> Result<Vec<Page>, TemplateFault> {
+        let (input, engine) = (&self.input, &self.engine);
+        let techniques = input.techniques.par_iter();
+        let mut pages = techniques
+            .map(|one| technique::page(input, one, engine))
+            .collect::<Result<Vec<_>, _>>()?;
+        pages.push(course::missing(input, engine)?);
+        pages.extend(words::page(input, engine)?);
+        pages.extend(feed::feed(input));
+        pages.extend(assets::files(input));
+        pages.extend(input.course.offline.then(|| offline::card(input)));
+        Ok(pages)
+    }
+
+    /// Every page and file that tells of all recipes.
+    ///
+    /// # Errors
+    /// The first template that cannot be filled in, with its line.
+    pub fn across(&self, cards: &[Card]) -> Result<Vec<Page>, TemplateFault> {
+        let (input, engine) = (&self.input, &self.engine);
+        let mut pages = vec![
+            course::page(input, cards, engine)?,
+            print::page(input, cards, engine)?,
+            find::page(input, cards, engine)?,
+            find::index(input, cards),
+            assets::style(input, cards),
+        ];
+        pages.extend(assets::sitemap(input, cards));
+        Ok(pages)
+    }
+
+    /// Of these files of the site, those that a phone keeps before anybody asks for them;
+    /// none where the course has not asked for that.
+    pub fn kept(&self, paths: &[&str]) -> Vec<String> {
+        let kept = paths.iter().filter(|path| offline::is_kept(path));
+        let kept = kept.filter(|_| self.input.course.offline);
+        kept.map(|path| (*path).to_owned()).collect()
+    }
+
+    /// The worker that keeps these files.
+    ///
+    /// # Errors
+    /// The reason, where one of them is not there.
+    pub fn worker(&self, paths: &[String], shelf: &dyn Shelf) -> Result<Vec<u8>, String> {
+        offline::worker(&self.input, paths, shelf)
+    }
+
+    /// The package for learning platforms of a site that has these files, in order.
+    pub fn cartridge(&self, cards: &[Card], paths: &[&str]) -> Cartridge {
+        Cartridge::new(&self.input, cards, paths)
+    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::sample::Sample;
+    use std::io::{Cursor, Read};
+
+    use zip::ZipArchive;
+
     use super::*;
 
     #[test]
@@ -186,12 +278,13 @@ mod tests {
     #[test]
     fn the_package_holds_the_pages_in_order_and_always_the_same() {
         let sample = Sample::new();
-        let inputs = || {
-            let words = sample::words();
-            let cartridge = Cartridge::new(&sample.input(&words));
-            cartridge.map(|one| one.inputs().concat()).unwrap_or_default()
-        };
-        let text = String::from_utf8_lossy(&inputs()).into_owned();
+        let packed = || sample.package().unwrap_or_default();
+        let mut zip = ZipArchive::new(Cursor::new(packed())).expect("a package");
+        let mut text = String::new();
+        for at in 0..zip.len() {
+            let mut file = zip.by_index(at).expect("a file");
+            let _ = file.read_to_string(&mut text);
+        }
         for part in [
             "<schemaversion>1.3.0</schemaversion>",
             "<title>Butter between sheets</title>",
@@ -200,8 +293,8 @@ mod tests {
         ] {
             assert!(text.contains(part), "{part}");
         }
-        assert!(!text.contains("data-offline"));
-        assert_eq!(inputs(), inputs());
+        assert!(!text.contains("data-offline=") && !text.contains(".pdf\""));
+        assert_eq!(packed(), packed());
     }
 
     #[test]
@@ -239,7 +332,7 @@ mod tests {
         let sample = Sample::new();
         let pages = sample.pages().unwrap_or_default();
         let made = pages.iter().map(|page| page.path.clone());
-        let handouts = sample.handouts.iter().map(|one| one.path.clone());
+        let handouts = sample.handouts.values().flatten().map(|one| one.path.clone());
         let pictures = sample
             .media
             .iter()

@@ -6,30 +6,35 @@ use std::collections::BTreeMap;
 use serde_json::json;
 use sha2::{Digest, Sha256};
 
-use super::{Input, Page};
+use super::{Input, Page, Shelf};
 
 /// The worker; at the root, since it may only keep what stands beside and below it.
-pub(super) const WORKER: &str = "offline.js";
+pub const WORKER: &str = "offline.js";
 /// The card for the home screen.
 pub(super) const CARD: &str = "assets/course.webmanifest";
 /// Sizes of the icon in pixels, as home screens want them.
 pub const ICONS: [u32; 2] = [192, 512];
 
-/// The worker for exactly these pages, and the card; nothing where the course has not
-/// asked for them.
-pub(super) fn files(input: &Input, pages: &[Page]) -> Vec<Page> {
-    if !input.course.offline {
-        return Vec::new();
-    }
-    vec![worker(input, pages), card(input)]
+/// Whether a file of the site is kept before anybody asks for it: every page and asset.
+pub(super) fn is_kept(path: &str) -> bool {
+    path != CARD && !path.ends_with(".xml")
 }
 
-/// The worker: the exact hash of every page and asset, then the theme's script. Pictures
-/// are kept when they are first seen, known by the picture that they are made from.
-fn worker(input: &Input, pages: &[Page]) -> Page {
-    let kept = pages.iter().filter(|page| !page.path.ends_with(".xml"));
-    let files: BTreeMap<&str, String> =
-        kept.map(|page| (page.path.as_str(), hash(&page.bytes))).collect();
+/// The worker for exactly these pages and assets: the hash of each, then the theme's
+/// script. Pictures are kept when they are first seen, known by the picture that they are
+/// made from.
+///
+/// # Errors
+/// The reason, where one of the files is not there.
+pub(super) fn worker(
+    input: &Input,
+    paths: &[String],
+    shelf: &dyn Shelf,
+) -> Result<Vec<u8>, String> {
+    let mut files: BTreeMap<&str, String> = BTreeMap::new();
+    for path in paths {
+        files.insert(path, hash(&shelf.file(path)?));
+    }
     let seen: BTreeMap<String, &str> = input
         .media
         .iter()
@@ -43,10 +48,11 @@ fn worker(input: &Input, pages: &[Page]) -> Page {
     let head = format!(
         "const edition = \"{edition}\";\nconst files = {files};\nconst seen = {seen};\n"
     );
-    Page::text(WORKER, head + script)
+    Ok((head + script).into_bytes())
 }
 
-fn card(input: &Input) -> Page {
+/// The card for a home screen.
+pub(super) fn card(input: &Input) -> Page {
     let icon = |size: u32| {
         json!({
             "src": format!("icon-{size}.png"),

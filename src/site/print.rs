@@ -4,12 +4,12 @@ use std::collections::BTreeSet;
 
 use serde::Serialize;
 
-use crate::sheet::{HandoutKind, HandoutLink, Paper, Units};
+use crate::sheet::{HandoutKind, HandoutLink, Paper, Sheet, Units};
 
 use super::cartridge::PACKAGE;
 use super::engine::{Engine, TemplateFault};
 use super::shell::{Head, context};
-use super::{Input, Page};
+use super::{Card, Input, Page};
 
 /// One unit system on one paper: a column.
 #[derive(Serialize)]
@@ -45,7 +45,11 @@ struct Link {
 }
 
 /// The print room.
-pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault> {
+pub(super) fn page(
+    input: &Input,
+    cards: &[Card],
+    engine: &Engine,
+) -> Result<Page, TemplateFault> {
     let head = Head {
         path: "print/index.html",
         title: input.words.get("page-print-room"),
@@ -55,14 +59,16 @@ pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault
         trail: Vec::new(),
     };
     let mut context = context(input, head);
-    let kinds = columns(input.handouts.iter());
+    let own = |card: &Card| input.handouts.get(&card.recipe);
+    let kinds = columns(cards.iter().filter_map(own).flatten());
     let columns: Vec<Column> = kinds
         .iter()
         .map(|(units, paper)| Column { units: units.word(), paper: paper.word() })
         .collect();
-    let recipes = input.recipes.iter();
-    let rows: Vec<Row> =
-        recipes.flat_map(|one| rows(input, &one.base.recipe, &kinds)).collect();
+    let all = cards.iter().filter_map(|card| Some((card, own(card)?)));
+    let rows: Vec<Row> = all
+        .flat_map(|(card, own)| rows((&card.recipe, &card.title), own, &kinds))
+        .collect();
     context.insert("columns", &columns);
     context.insert("rows", &rows);
     context.insert("cartridge", PACKAGE);
@@ -70,9 +76,9 @@ pub(super) fn page(input: &Input, engine: &Engine) -> Result<Page, TemplateFault
 }
 
 /// The rows of one recipe: one a kind of handout that it has.
-pub(super) fn of_recipe(input: &Input, recipe: &str) -> Vec<Row> {
-    let own = input.handouts.iter().filter(|one| one.recipe == recipe);
-    rows(input, recipe, &columns(own))
+pub(super) fn of_recipe(input: &Input, sheet: &Sheet) -> Vec<Row> {
+    let own = input.handouts.get(&sheet.recipe).map_or(&[][..], Vec::as_slice);
+    rows((&sheet.recipe, &sheet.title), own, &columns(own.iter()))
 }
 
 fn columns<'a>(
@@ -81,24 +87,24 @@ fn columns<'a>(
     handouts.map(|one| (one.units, one.paper)).collect()
 }
 
-fn rows(input: &Input, recipe: &str, columns: &BTreeSet<(Units, Paper)>) -> Vec<Row> {
-    let own: Vec<&HandoutLink> =
-        input.handouts.iter().filter(|one| one.recipe == recipe).collect();
+fn rows(
+    (recipe, title): (&str, &str),
+    own: &[HandoutLink],
+    columns: &BTreeSet<(Units, Paper)>,
+) -> Vec<Row> {
     let has = |kind: &&HandoutKind| own.iter().any(|one| one.kind == **kind);
-    let kinds: Vec<&HandoutKind> = HandoutKind::ALL.iter().filter(has).collect();
-    let title = input.recipes.iter().find(|one| one.base.recipe == recipe);
-    let title = title.map_or(recipe, |one| one.base.title.as_str());
-    let row = |(index, kind): (usize, &&HandoutKind)| Row {
+    let kinds = HandoutKind::ALL.iter().filter(has);
+    let row = |(index, kind): (usize, &HandoutKind)| Row {
         recipe: title.to_owned(),
         page: format!("recipes/{recipe}/index.html"),
         kind: kind.word(),
         first: index == 0,
-        links: columns.iter().map(|column| link(&own, **kind, *column)).collect(),
+        links: columns.iter().map(|column| link(own, *kind, *column)).collect(),
     };
-    kinds.iter().enumerate().map(row).collect()
+    kinds.enumerate().map(row).collect()
 }
 
-fn link(own: &[&HandoutLink], kind: HandoutKind, column: (Units, Paper)) -> Link {
+fn link(own: &[HandoutLink], kind: HandoutKind, column: (Units, Paper)) -> Link {
     let (units, paper) = column;
     let found =
         own.iter().find(|one| one.kind == kind && (one.units, one.paper) == column);

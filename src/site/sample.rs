@@ -1,5 +1,7 @@
 //! A small invented course for the tests of this room.
 
+use std::collections::BTreeMap;
+
 use crate::draw::Figure;
 use crate::measure::Label;
 use crate::media::Medium;
@@ -8,7 +10,7 @@ use crate::sheet::*;
 use crate::theme::Theme;
 use crate::words::Words;
 
-use super::{FigureMap, Input, Page, TemplateFault, pages};
+use super::{Card, FigureMap, Input, Page, Shelf, Site, TemplateFault};
 
 /// The words of the default theme.
 pub(super) fn words() -> Words {
@@ -23,8 +25,10 @@ pub(super) struct Sample {
     pub(super) course: CourseSheet,
     pub(super) recipes: Vec<RecipeSheets>,
     pub(super) techniques: Vec<TechniqueSheet>,
+    pub(super) drawn: Vec<(String, Vec<Figure>)>,
+    pub(super) outlines: BTreeMap<String, Outline>,
     pub(super) figures: FigureMap,
-    pub(super) handouts: Vec<HandoutLink>,
+    pub(super) handouts: BTreeMap<String, Vec<HandoutLink>>,
     pub(super) media: Vec<Medium>,
     pub(super) theme: Theme,
 }
@@ -43,8 +47,10 @@ impl Sample {
             course: course(),
             recipes: vec![RecipeSheets { base: batches[0].sheet.clone(), batches }],
             techniques: vec![technique()],
-            figures: figures(),
-            handouts: handouts(),
+            drawn: ["x1", "x2"].map(|key| (key.to_owned(), vec![figure()])).into(),
+            outlines: [("crescents".to_owned(), outline())].into(),
+            figures: [("letter-turn".to_owned(), vec![shown()])].into(),
+            handouts: [("crescents".to_owned(), handouts())].into(),
             media: vec![loaf()],
             theme: Theme::built_in(),
         }
@@ -52,14 +58,39 @@ impl Sample {
 
     /// The site.
     pub(super) fn pages(&self) -> Result<Vec<Page>, TemplateFault> {
-        pages(&self.input(&words()))
+        let words = words();
+        let site = Site::new(self.input(&words))?;
+        let mut pages = site.apart()?;
+        for sheets in &self.recipes {
+            pages.push(site.recipe(sheets, &self.drawn)?);
+        }
+        pages.extend(site.across(&self.cards())?);
+        pages.sort_by(|one, other| one.path.cmp(&other.path));
+        let paths: Vec<&str> = pages.iter().map(|page| page.path.as_str()).collect();
+        let kept = site.kept(&paths);
+        let worker = site.worker(&kept, &On(&pages)).unwrap_or_default();
+        pages.push(Page { path: super::WORKER.to_owned(), bytes: worker });
+        Ok(pages)
+    }
+
+    /// The package, without its picture, of which there is only the size.
+    pub(super) fn package(&self) -> Result<Vec<u8>, String> {
+        let (words, pages) = (words(), self.pages().unwrap_or_default());
+        let input = Input { media: &[], ..self.input(&words) };
+        let site = Site::new(input).map_err(|fault| fault.message)?;
+        let paths: Vec<&str> = pages.iter().map(|page| page.path.as_str()).collect();
+        site.cartridge(&self.cards(), &paths).pack(&On(&pages))
+    }
+
+    fn cards(&self) -> Vec<Card> {
+        self.recipes.iter().map(Card::new).collect()
     }
 
     /// All of it, as the room takes it.
     pub(super) fn input<'a>(&'a self, words: &'a Words) -> Input<'a> {
         Input {
             course: &self.course,
-            recipes: &self.recipes,
+            outlines: &self.outlines,
             techniques: &self.techniques,
             figures: &self.figures,
             handouts: &self.handouts,
@@ -405,7 +436,7 @@ fn parts(times: u64) -> Vec<Part> {
     ]
 }
 
-fn figures() -> FigureMap {
+fn figure() -> Figure {
     let svg = |system: &str| {
         format!(
             "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 120\" role=\"img\" \
@@ -413,7 +444,7 @@ fn figures() -> FigureMap {
              <rect x=\"20\" y=\"20\" width=\"600\" height=\"80\" fill=\"#f3e3c3\"/></svg>"
         )
     };
-    let figure = Figure {
+    Figure {
         name: "mix".into(),
         step: Some("mix".into()),
         kind: "turn".into(),
@@ -421,13 +452,35 @@ fn figures() -> FigureMap {
         alt: Label::new("60 by 25 cm", "23½ by 9¾ in"),
         svg: Label::new(svg("metric"), svg("us")),
         wide: None,
-    };
-    let technique = Figure { step: None, ..figure.clone() };
-    ["x1", "x2"]
-        .map(|key| (("crescents".to_owned(), key.to_owned()), vec![figure.clone()]))
-        .into_iter()
-        .chain([(("letter-turn".to_owned(), String::new()), vec![technique])])
-        .collect()
+    }
+}
+
+/// The same of a technique.
+fn shown() -> Figure {
+    Figure { step: None, ..figure() }
+}
+
+fn outline() -> Outline {
+    let steps = [["mix", "Mix"], ["bake", "Bake"]].map(|step| step.map(str::to_owned));
+    Outline { recipe: "crescents".into(), title: "Crescents".into(), steps: steps.into() }
+}
+
+/// Pages as files that others are made from.
+struct On<'a>(&'a [Page]);
+
+impl Shelf for On<'_> {
+    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
+        let found = self.0.iter().find(|page| page.path == path);
+        found.map(|page| page.bytes.clone()).ok_or_else(|| path.to_owned())
+    }
+
+    fn before(&self, _: &str) -> Option<Vec<u8>> {
+        None
+    }
+
+    fn stands(&self, _: &str) -> bool {
+        false
+    }
 }
 
 fn handouts() -> Vec<HandoutLink> {

@@ -6,6 +6,8 @@ use std::path::Path;
 
 use serde::{Deserialize, Serialize};
 
+use crate::product::Card;
+
 /// The manifest's name in the output folder.
 pub(super) const NAME: &str = ".tourier.json";
 
@@ -17,8 +19,22 @@ pub(super) struct Manifest {
     /// where there is something to say of it.
     #[serde(default)]
     pub(super) from: String,
+    /// What is known of each recipe, by name.
+    #[serde(default)]
+    pub(super) recipes: BTreeMap<String, Known>,
     /// Path to key.
     pub(super) made: BTreeMap<String, String>,
+}
+
+/// What is known of a recipe: while its key is the same, so is all the rest.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub(super) struct Known {
+    /// Stands for all that its files can depend on.
+    pub(super) key: String,
+    /// What other pages say of it.
+    pub(super) card: Card,
+    /// Its files.
+    pub(super) files: Vec<String>,
 }
 
 impl Manifest {

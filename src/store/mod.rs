@@ -2,6 +2,7 @@
 
 mod faces;
 mod fingerprint;
+mod floor;
 mod load;
 mod lock;
 mod manifest;

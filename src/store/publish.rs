@@ -3,21 +3,16 @@
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
-use std::sync::OnceLock;
-use std::sync::atomic::{AtomicUsize, Ordering};
 
-use crate::paper::spread;
-use crate::product::Product;
+use crate::product::{Card, Product, Workshop};
+use crate::site::TemplateFault;
 
+use super::floor::{Floor, NOT_OURS};
 use super::lock::Lock;
-use super::manifest::{self, Manifest};
-use super::stage::{Stage, beside, files, recover};
+use super::manifest::{self, Known, Manifest};
+use super::stage::{Stage, Tree, beside, recover};
 use super::write::save;
 use super::{StoreError, doing};
-
-/// Why a file is not made in the place of another.
-const NOT_OURS: &str = "the output folder has something there that was not published \
-                        before: move it away, or publish to another folder";
 
 /// What publishing did.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -37,6 +32,14 @@ pub enum PublishError {
     Store(StoreError),
     /// A file could not be made: its path and the reason.
     Make(String, String),
+    /// A page template cannot be filled in.
+    Template(TemplateFault),
+}
+
+impl From<TemplateFault> for PublishError {
+    fn from(fault: TemplateFault) -> Self {
+        Self::Template(fault)
+    }
 }
 
 impl From<StoreError> for PublishError {
@@ -89,42 +92,56 @@ pub fn stands(output: &Path, from: &str) -> Result<Option<usize>, StoreError> {
     if from.is_empty() || old.from != from || !is_settled(output) {
         return Ok(None);
     }
-    let found = files(output)?;
-    let there = |path: &String| {
-        let at = found.binary_search_by(|one| one.path.as_str().cmp(path));
-        at.is_ok_and(|at| found[at].plain)
-    };
-    Ok(old.made.keys().all(there).then_some(old.made.len()))
+    let tree = Tree::below(output)?;
+    Ok(old.made.keys().all(|path| tree.has(path)).then_some(old.made.len()))
 }
 
-/// Publishes `products`, read from what has the fingerprint `from`, to `output`. `step` is told after each file made. Files in the
-/// folder that the program did not make are taken over untouched.
+/// Publishes what `workshop` makes, read from what has the fingerprint `from`, to `output`.
+/// `step` is told after each file made. Files in the folder that the program did not make
+/// are taken over untouched.
 ///
 /// # Errors
 /// Where the machine refuses or a file cannot be made, or another publish is under way;
 /// the old edition stands then.
 pub fn publish(
     output: &Path,
-    (products, from): (&[Product], &str),
+    (workshop, from): (&Workshop, &str),
     step: &(dyn Fn(usize, usize) + Sync),
 ) -> Result<Outcome, PublishError> {
     let output = &resolved(output)?;
-    let task = Task::new(output, (products, from))?;
-    if task.is_idle() && task.old.from == from && is_settled(output) {
-        return Ok(task.outcome());
+    let survey = Survey::new(output)?;
+    if survey.old.from == from && is_settled(output) {
+        let idle = survey.idle(workshop)?;
+        if let Some(kept) = idle {
+            return Ok(Outcome { kept, ..Outcome::default() });
+        }
     }
     let _lock = Lock::take(output)?;
-    recover(output)?;
+    let cleared = recover(output)?;
     // Another publish may have ended in between.
-    let task = Task::new(output, (products, from))?;
-    if !task.is_idle() {
-        let stage = Stage::open(output)?;
-        task.carry_out(&stage, step)?;
+    let same = !cleared && Manifest::read(output) == survey.old;
+    let survey = if same { survey } else { Survey::new(output)? };
+    let stage = Stage::open(output)?;
+    let floor = Floor::new(workshop, &survey, &stage, step);
+    floor.make()?;
+    let (new, mut made) = floor.end(from);
+    made.sort_unstable();
+    let removed: Vec<String> = survey
+        .old
+        .made
+        .keys()
+        .filter(|path| !new.made.contains_key(*path))
+        .cloned()
+        .collect();
+    let outcome = Outcome { kept: new.made.len() - made.len(), made, removed };
+    if !outcome.made.is_empty() || !outcome.removed.is_empty() {
+        survey.keep(&new, &outcome.made, &stage)?;
+        stage.write(manifest::NAME, new.text().as_bytes())?;
         stage.swap()?;
-    } else if task.old.from != from {
-        save(&output.join(manifest::NAME), task.new.text().as_bytes())?;
+    } else if survey.old != new {
+        save(&output.join(manifest::NAME), new.text().as_bytes())?;
     }
-    Ok(task.outcome())
+    Ok(outcome)
 }
 
 /// Whether nothing of ours lies beside the output folder: no publish is under way, and none
@@ -133,139 +150,98 @@ fn is_settled(output: &Path) -> bool {
     ["next", "old", "lock"].iter().all(|what| !beside(output, what).exists())
 }
 
-/// What is to be done.
-struct Task<'p> {
+/// What there is in the output folder.
+pub(super) struct Survey {
     /// What the program made last time.
-    old: Manifest,
-    /// What it will have made.
-    new: Manifest,
-    /// Products that are up to date.
-    kept: Vec<&'p Product<'p>>,
-    /// Products to be made.
-    out_of_date: Vec<&'p Product<'p>>,
-    /// Files of others, taken over.
-    foreign: Vec<String>,
+    pub(super) old: Manifest,
+    tree: Tree,
+    /// The files among it.
+    there: BTreeSet<String>,
 }
 
-impl<'p> Task<'p> {
-    fn new(
-        output: &Path,
-        (products, from): (&'p [Product<'p>], &str),
-    ) -> Result<Self, PublishError> {
-        apart_from_each_other(products)?;
-        let old = Manifest::read(output);
-        let found = files(output)?;
-        let there: BTreeSet<&str> =
-            found.iter().filter(|one| one.plain).map(|one| one.path.as_str()).collect();
-        let (kept, out_of_date) = products.iter().partition(|product| {
-            old.made.get(&product.path) == Some(&product.key)
-                && there.contains(product.path.as_str())
-        });
-        let made = products.iter().map(|p| (p.path.clone(), p.key.clone())).collect();
-        let new = Manifest { from: from.to_owned(), made };
-        let ours = |path: &String| {
-            old.made.contains_key(path)
+impl Survey {
+    fn new(output: &Path) -> Result<Self, StoreError> {
+        let tree = Tree::below(output)?;
+        let plain = tree.files.iter().filter(|one| one.plain);
+        let there = plain.map(|one| one.path.clone()).collect();
+        Ok(Self { old: Manifest::read(output), there, tree })
+    }
+
+    /// Whether a file is there and was made from what has this key.
+    pub(super) fn has(&self, path: &str, key: &str) -> bool {
+        self.old.made.get(path).is_some_and(|old| old == key) && self.there.contains(path)
+    }
+
+    /// What is known of a recipe that has this key, and whose files are all there.
+    pub(super) fn known(&self, recipe: &str, key: &str) -> Option<&Known> {
+        let known = self.old.recipes.get(recipe).filter(|known| known.key == key)?;
+        let there =
+            |path: &String| self.old.made.contains_key(path) && self.there.contains(path);
+        known.files.iter().all(there).then_some(known)
+    }
+
+    /// How many files there are, where there is nothing to do.
+    fn idle(&self, workshop: &Workshop) -> Result<Option<usize>, PublishError> {
+        let recipes = workshop.stock().recipes();
+        let known: Option<Vec<&Known>> = recipes
+            .iter()
+            .map(|recipe| self.known(&recipe.name, &workshop.key(recipe)))
+            .collect();
+        let Some(known) = known.filter(|known| known.len() == self.old.recipes.len())
+        else {
+            return Ok(None);
+        };
+        let cards: Vec<Card> = known.iter().map(|known| known.card.clone()).collect();
+        let mut products = workshop.apart()?;
+        products.extend(workshop.classes());
+        products.extend(workshop.across(&cards)?);
+        let own = |path| (path, self.old.made.get(path).map_or("", String::as_str));
+        let mut files: Vec<(&str, &str)> = known
+            .iter()
+            .flat_map(|known| known.files.iter().map(|path| own(path.as_str())))
+            .chain(products.iter().map(|one| (one.path.as_str(), one.key.as_str())))
+            .collect();
+        files.sort_unstable();
+        let whole = workshop.whole(&cards, &files);
+        let stands = |one: &Product| self.has(&one.path, &one.key);
+        let all = files.len() + whole.len();
+        let idle =
+            products.iter().chain(&whole).all(stands) && self.old.made.len() == all;
+        Ok(idle.then_some(all))
+    }
+
+    /// Takes over what stays: what is up to date, and files of others.
+    fn keep(
+        &self,
+        new: &Manifest,
+        made: &[String],
+        stage: &Stage,
+    ) -> Result<(), PublishError> {
+        let ours = |path: &str| {
+            self.old.made.contains_key(path)
                 || new.made.contains_key(path)
                 || path == manifest::NAME
         };
-        let foreign: Vec<String> =
-            found.into_iter().map(|one| one.path).filter(|path| !ours(path)).collect();
-        in_the_way(&foreign, products)?;
-        Ok(Self { old, new, kept, out_of_date, foreign })
+        let found = self.tree.files.iter().map(|one| one.path.as_str());
+        let foreign: Vec<&str> = found.filter(|path| !ours(path)).collect();
+        in_the_way(&foreign, new)?;
+        let made: BTreeSet<&str> = made.iter().map(String::as_str).collect();
+        let kept =
+            new.made.keys().map(String::as_str).filter(|path| !made.contains(path));
+        let files: Vec<&str> = foreign.iter().copied().chain(kept).collect();
+        Ok(stage.keep(&files, &self.tree.hollows)?)
     }
-
-    fn removed(&self) -> Vec<String> {
-        let gone = self.old.made.keys().filter(|path| !self.new.made.contains_key(*path));
-        gone.cloned().collect()
-    }
-
-    fn is_idle(&self) -> bool {
-        self.out_of_date.is_empty() && self.removed().is_empty()
-    }
-
-    fn outcome(&self) -> Outcome {
-        Outcome {
-            made: self.out_of_date.iter().map(|product| product.path.clone()).collect(),
-            kept: self.kept.len(),
-            removed: self.removed(),
-        }
-    }
-
-    /// Puts the new edition together.
-    fn carry_out(
-        &self,
-        stage: &Stage,
-        step: &(dyn Fn(usize, usize) + Sync),
-    ) -> Result<(), PublishError> {
-        for path in &self.foreign {
-            stage.keep(path)?;
-        }
-        for product in &self.kept {
-            stage.keep(&product.path)?;
-        }
-        make_all(&self.out_of_date, &step, &|product| {
-            let ours = self.old.made.contains_key(&product.path);
-            make(product, stage, ours)
-        })?;
-        Ok(stage.write(manifest::NAME, self.new.text().as_bytes())?)
-    }
-}
-
-/// Each product has a path of its own, also where names differ in case only, and none
-/// leads out of the folder.
-fn apart_from_each_other(products: &[Product]) -> Result<(), PublishError> {
-    let mut seen = BTreeSet::new();
-    for Product { path, .. } in products {
-        let inside = path.split('/').all(|part| !["", ".", ".."].contains(&part));
-        if !inside || path.contains('\\') || !seen.insert(path.to_lowercase()) {
-            let why = "two files would be put in this place, or it is none";
-            return Err(PublishError::Make(path.clone(), why.to_owned()));
-        }
-    }
-    Ok(())
 }
 
 /// A file of others, or a link, that stands where a folder must be.
-fn in_the_way(foreign: &[String], products: &[Product]) -> Result<(), PublishError> {
-    let foreign: BTreeSet<&str> = foreign.iter().map(String::as_str).collect();
-    let above = products.iter().flat_map(|product| {
-        product.path.match_indices('/').map(|(at, _)| &product.path[..at])
-    });
+fn in_the_way(foreign: &[&str], new: &Manifest) -> Result<(), PublishError> {
+    let foreign: BTreeSet<&str> = foreign.iter().copied().collect();
+    let above = new
+        .made
+        .keys()
+        .flat_map(|path| path.match_indices('/').map(|(at, _)| &path[..at]));
     match above.into_iter().find(|folder| foreign.contains(folder)) {
         Some(folder) => Err(PublishError::Make(folder.to_owned(), NOT_OURS.to_owned())),
         None => Ok(()),
     }
-}
-
-/// Makes files on every core. After the first that cannot be made no other is begun.
-fn make_all(
-    products: &[&Product],
-    step: &(dyn Fn(usize, usize) + Sync),
-    make: &(dyn Fn(&Product) -> Result<(), PublishError> + Sync),
-) -> Result<(), PublishError> {
-    let cores = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
-    let done = AtomicUsize::new(0);
-    let failed = OnceLock::new();
-    spread(products.len(), cores, &|at| {
-        if failed.get().is_some() {
-            return;
-        }
-        if let Err(error) = make(products[at]) {
-            let _ = failed.set(error);
-        }
-        step(1 + done.fetch_add(1, Ordering::Relaxed), products.len());
-    });
-    failed.into_inner().map_or(Ok(()), Err)
-}
-
-/// Makes one file. Where another one that the program did not make stands in its place,
-/// that one stays.
-fn make(product: &Product, stage: &Stage, ours: bool) -> Result<(), PublishError> {
-    let bytes = (product.make)()
-        .map_err(|reason| PublishError::Make(product.path.clone(), reason))?;
-    let other = if ours { None } else { stage.old(&product.path) };
-    if other.is_some_and(|other| other != bytes) {
-        return Err(PublishError::Make(product.path.clone(), NOT_OURS.to_owned()));
-    }
-    Ok(stage.write(&product.path, &bytes)?)
 }

@@ -1,9 +1,11 @@
 //! The folder in which the new edition is put together beside the old one, and the swap.
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use rayon::prelude::*;
 use walkdir::{DirEntry, WalkDir};
 
 use super::{StoreError, doing};
@@ -34,26 +36,20 @@ pub(super) fn recover(output: &Path) -> Result<bool, StoreError> {
     }
     let mut any = false;
     for folder in [next, old].iter().filter(|folder| folder.exists()) {
-        doing(fs::remove_dir_all(folder), "clear", folder)?;
+        doing(clear(folder), "clear", folder)?;
         any = true;
     }
     Ok(any)
 }
 
 impl Stage {
-    /// An empty stage beside `output`, with the folders in it that hold nothing: who made
-    /// them may want them.
+    /// An empty stage beside `output`.
     pub(super) fn open(output: &Path) -> Result<Self, StoreError> {
         recover(output)?;
         writable(output)?;
         let folder = beside(output, "next");
         doing(fs::create_dir_all(&folder), "make", &folder)?;
-        let stage = Self { output: output.to_owned(), folder };
-        for hollow in hollows(output) {
-            let hollow = stage.folder.join(hollow);
-            doing(fs::create_dir_all(&hollow), "make", &hollow)?;
-        }
-        Ok(stage)
+        Ok(Self { output: output.to_owned(), folder })
     }
 
     /// Writes one file.
@@ -62,13 +58,31 @@ impl Stage {
         doing(fs::write(&to, bytes), "write", &to)
     }
 
-    /// Takes one file over from the old edition as it is.
-    pub(super) fn keep(&self, path: &str) -> Result<(), StoreError> {
-        let (from, to) = (self.output.join(path), self.place(path)?);
-        if fs::hard_link(&from, &to).is_ok() {
-            return Ok(());
+    /// Takes files over from the old edition as they are, and makes folders that hold
+    /// nothing: who made them may want them.
+    pub(super) fn keep(
+        &self,
+        files: &[&str],
+        hollows: &[String],
+    ) -> Result<(), StoreError> {
+        let above = files.iter().filter_map(|path| path.rsplit_once('/'));
+        let folders: BTreeSet<&str> = above.map(|(folder, _)| folder).collect();
+        for folder in folders.into_iter().chain(hollows.iter().map(String::as_str)) {
+            let folder = self.folder.join(folder);
+            doing(fs::create_dir_all(&folder), "make", &folder)?;
         }
-        doing(fs::copy(&from, &to).map(|_| ()), "copy", &from)
+        files.par_iter().try_for_each(|path| {
+            let (from, to) = (self.output.join(path), self.folder.join(path));
+            if fs::hard_link(&from, &to).is_ok() {
+                return Ok(());
+            }
+            doing(fs::copy(&from, &to).map(|_| ()), "copy", &from)
+        })
+    }
+
+    /// The bytes that stand at `path` in the new edition, where it is a file.
+    pub(super) fn staged(&self, path: &str) -> Option<Vec<u8>> {
+        fs::read(self.folder.join(path)).ok()
     }
 
     /// The bytes that stand at `path` in the old edition, where it is a file.
@@ -99,7 +113,7 @@ impl Stage {
             doing(fs::rename(&self.output, &old), "move", &self.output)?;
             doing(fs::rename(&self.folder, &self.output), "move", &self.folder)?;
             // The new edition stands: what cannot be cleared now is cleared next time.
-            let _ = fs::remove_dir_all(&old);
+            let _ = clear(&old);
         }
         Ok(())
     }
@@ -108,8 +122,20 @@ impl Stage {
 impl Drop for Stage {
     /// What is left over: the old edition after a swap, else one that will not be.
     fn drop(&mut self) {
-        let _ = fs::remove_dir_all(&self.folder);
+        let _ = clear(&self.folder);
     }
+}
+
+/// Takes a folder away, what lies in its folders side by side.
+fn clear(folder: &Path) -> std::io::Result<()> {
+    let inner = WalkDir::new(folder).min_depth(2).max_depth(2).into_iter();
+    let inner: Vec<PathBuf> = inner
+        .filter_map(Result::ok)
+        .filter(|entry| entry.file_type().is_dir())
+        .map(DirEntry::into_path)
+        .collect();
+    inner.par_iter().try_for_each(fs::remove_dir_all)?;
+    fs::remove_dir_all(folder)
 }
 
 /// A folder that nobody may write to is left as it is, though it could be swapped.
@@ -147,7 +173,7 @@ fn settle(folder: &Path) -> std::io::Result<()> {
 /// find empty files in the new edition.
 #[cfg(not(target_os = "linux"))]
 fn settle(folder: &Path) -> std::io::Result<()> {
-    let found = files(folder).map_err(|error| error.source)?;
+    let found = Tree::below(folder).map_err(|error| error.source)?.files;
     found.iter().filter(|found| found.plain).try_for_each(|found| {
         fs::File::options().append(true).open(folder.join(&found.path))?.sync_all()
     })
@@ -161,35 +187,50 @@ pub(super) struct Found {
     pub(super) plain: bool,
 }
 
-/// Everything below a folder that is no folder itself, in order; nothing where there is no
-/// such folder.
-///
-/// # Errors
-/// Where a part of it cannot be looked at: what lies there would be lost.
-pub(super) fn files(folder: &Path) -> Result<Vec<Found>, StoreError> {
-    if !folder.exists() {
-        return Ok(Vec::new());
-    }
-    let mut found = Vec::new();
-    for entry in WalkDir::new(folder).sort_by_file_name() {
-        let entry = entry.map_err(|error| StoreError::walking(folder, error))?;
-        if let Some(path) = below(folder, &entry).filter(|_| !entry.file_type().is_dir())
-        {
-            found.push(Found { path, plain: entry.file_type().is_file() });
-        }
-    }
-    Ok(found)
+/// What lies below a folder.
+#[derive(Default)]
+pub(super) struct Tree {
+    /// Everything that is no folder itself, in order.
+    pub(super) files: Vec<Found>,
+    /// The folders that hold nothing.
+    pub(super) hollows: Vec<String>,
 }
 
-/// The folders below a folder that hold nothing.
-fn hollows(folder: &Path) -> Vec<String> {
-    let walk = WalkDir::new(folder).min_depth(1).into_iter().filter_map(Result::ok);
-    walk.filter(|entry| entry.file_type().is_dir())
-        .filter(|entry| {
-            fs::read_dir(entry.path()).is_ok_and(|mut inside| inside.next().is_none())
-        })
-        .filter_map(|entry| below(folder, &entry))
-        .collect()
+impl Tree {
+    /// Looks at a folder; nothing lies below it where it is not there.
+    ///
+    /// # Errors
+    /// Where a part of it cannot be looked at: what lies there would be lost.
+    pub(super) fn below(folder: &Path) -> Result<Self, StoreError> {
+        let mut tree = Self::default();
+        if !folder.exists() {
+            return Ok(tree);
+        }
+        // The last folder met; it holds nothing where what comes next is not in it.
+        let mut last: Option<(String, usize)> = None;
+        for entry in WalkDir::new(folder).min_depth(1).sort_by_file_name() {
+            let entry = entry.map_err(|error| StoreError::walking(folder, error))?;
+            let hollow = last.take().filter(|(_, depth)| entry.depth() <= *depth);
+            tree.hollows.extend(hollow.map(|(path, _)| path));
+            let Some(path) = below(folder, &entry) else { continue };
+            if entry.file_type().is_dir() {
+                last = Some((path, entry.depth()));
+            } else {
+                tree.files.push(Found { path, plain: entry.file_type().is_file() });
+            }
+        }
+        tree.hollows.extend(last.map(|(path, _)| path));
+        Ok(tree)
+    }
+
+    /// Whether a file stands at `path`.
+    pub(super) fn has(&self, path: &str) -> bool {
+        // In order folder by folder, which is not quite the order of the paths.
+        let parts = |path: &str| path.split('/').map(str::to_owned).collect::<Vec<_>>();
+        let wanted = parts(path);
+        let at = self.files.binary_search_by(|found| parts(&found.path).cmp(&wanted));
+        at.is_ok_and(|at| self.files[at].plain)
+    }
 }
 
 fn below(folder: &Path, entry: &DirEntry) -> Option<String> {

@@ -18,12 +18,12 @@ pub use technique::technique;
 
 use crate::formula::Book;
 use crate::measure::{Exact, Label, exact, float, round_to, show};
-use crate::model::Makes;
+use crate::model::{Makes, Recipe};
 use crate::pantry::Kind;
 use crate::words::Words;
 use crate::work::Work;
 
-use super::{Scale, Sheet};
+use super::{Outline, Scale, Sheet};
 
 /// What the sheet is put into words with.
 #[derive(Clone, Copy)]
@@ -38,6 +38,16 @@ impl Context<'_> {
     /// Whether the course has a scale that shows 0.1 g.
     fn fine(&self) -> bool {
         self.book.content.course.as_ref().is_none_or(|course| course.fine_scale)
+    }
+}
+
+/// A recipe by its name and steps alone: nothing of it is worked out.
+pub fn outline(recipe: &Recipe) -> Outline {
+    let step = |step: &crate::model::Step| [step.name.clone(), step.title.value.clone()];
+    Outline {
+        recipe: recipe.name.clone(),
+        title: recipe.title.value.clone(),
+        steps: recipe.steps().map(step).collect(),
     }
 }
 

@@ -1,8 +1,10 @@
 //! The package's table of contents, and the links in it.
 
+use std::collections::BTreeMap;
+
 use crate::sheet::LessonSheet;
 use crate::site::html::escape;
-use crate::site::{Input, Page, find, trade};
+use crate::site::{Card, Input, Page, find, trade};
 
 /// The namespaces of version 1.3.
 const SPACES: &str = "xmlns=\"http://www.imsglobal.org/xsd/imsccv1p3/imscp_v1p1\" \
@@ -24,22 +26,35 @@ struct Link {
 /// The table of contents of one package.
 pub(super) struct Manifest<'a> {
     input: &'a Input<'a>,
-    pages: Vec<&'a str>,
+    cards: BTreeMap<&'a str, &'a Card>,
+    /// Each page's number.
+    pages: BTreeMap<&'a str, usize>,
     assets: Vec<String>,
     links: Vec<Link>,
+    /// Each link's number by its recipe.
+    numbers: BTreeMap<String, usize>,
 }
 
 impl<'a> Manifest<'a> {
-    /// The table of contents for `files` of the site.
-    pub(super) fn new(input: &'a Input<'a>, files: &'a [Page]) -> Self {
-        let paths = || files.iter().map(|file| file.path.as_str());
+    /// The table of contents for files of the site.
+    pub(super) fn new(
+        input: &'a Input<'a>,
+        cards: &'a [Card],
+        paths: &'a [String],
+    ) -> Self {
+        let paths = || paths.iter().map(String::as_str);
         let pictures = input.media.iter().flat_map(|medium| {
             medium.widths().into_iter().map(|width| medium.address(width))
         });
-        let pages = paths().filter(|path| path.ends_with(".html")).collect();
+        let pages = paths().filter(|path| path.ends_with(".html"));
+        let pages = pages.enumerate().map(|(at, path)| (path, at)).collect();
         let others = paths().filter(|path| !path.ends_with(".html"));
         let assets = others.map(str::to_owned).chain(pictures).collect();
-        Self { input, pages, assets, links: links(input) }
+        let by_name = cards.iter().map(|card| (card.recipe.as_str(), card)).collect();
+        let links = links(input, cards);
+        let number = |(at, link): (usize, &Link)| (link.recipe.clone(), at);
+        let numbers = links.iter().enumerate().map(number).collect();
+        Self { input, cards: by_name, pages, assets, links, numbers }
     }
 
     /// The manifest, first, and the links.
@@ -111,11 +126,10 @@ impl<'a> Manifest<'a> {
 
     /// A recipe's page and the link to its handouts.
     fn recipe(&self, at: usize, name: &str) -> String {
-        let found = self.input.recipes.iter().find(|one| one.base.recipe == name);
-        let Some(found) = found else { return String::new() };
+        let Some(card) = self.cards.get(name) else { return String::new() };
         let path = format!("recipes/{name}/index.html");
-        let page = self.taught(at, &path, &found.base.title);
-        let link = self.links.iter().position(|link| link.recipe == name);
+        let page = self.taught(at, &path, &card.title);
+        let link = self.numbers.get(name).copied();
         let link = link.map(|number| {
             let title = escape(&self.links[number].title);
             format!(
@@ -138,11 +152,14 @@ impl<'a> Manifest<'a> {
     }
 
     fn page(&self, path: &str) -> Option<usize> {
-        self.pages.iter().position(|page| *page == path)
+        self.pages.get(path).copied()
     }
 
     fn resources(&self) -> String {
-        let pages = self.pages.iter().enumerate().map(|(at, path)| {
+        let mut pages: Vec<(usize, &str)> =
+            self.pages.iter().map(|(path, at)| (*at, *path)).collect();
+        pages.sort_unstable();
+        let pages = pages.into_iter().map(|(at, path)| {
             let path = escape(path);
             format!(
                 "<resource identifier=\"page-{at}\" type=\"webcontent\" href=\"{path}\">\
@@ -177,16 +194,16 @@ fn link_file(recipe: &str) -> String {
 }
 
 /// A link to the handouts of each recipe that has some, where the site has an address.
-fn links(input: &Input) -> Vec<Link> {
+fn links(input: &Input, cards: &[Card]) -> Vec<Link> {
     let Some(site) = &input.course.address else { return Vec::new() };
-    let has = |recipe: &str| input.handouts.iter().any(|one| one.recipe == recipe);
-    let sheets = input.recipes.iter().map(|one| &one.base);
-    sheets
-        .filter(|sheet| has(&sheet.recipe))
-        .map(|sheet| Link {
-            recipe: sheet.recipe.clone(),
-            title: format!("{}: {}", sheet.title, input.words.get("page-handouts")),
-            address: format!("{site}recipes/{}/#handouts", sheet.recipe),
+    let has = |card: &&Card| input.handouts.contains_key(&card.recipe);
+    cards
+        .iter()
+        .filter(has)
+        .map(|card| Link {
+            recipe: card.recipe.clone(),
+            title: format!("{}: {}", card.title, input.words.get("page-handouts")),
+            address: format!("{site}recipes/{}/#handouts", card.recipe),
         })
         .collect()
 }

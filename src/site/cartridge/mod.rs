@@ -10,63 +10,71 @@ mod manifest;
 use std::io::{Cursor, Write};
 
 use zip::write::SimpleFileOptions;
-use zip::{CompressionMethod, DateTime, ZipWriter};
+use zip::{CompressionMethod, DateTime, ZipArchive, ZipWriter};
 
 use crate::media::{Medium, resized};
-use crate::sheet::CourseSheet;
 
-use super::{Input, Page, TemplateFault, feed, pages, shell};
+use super::{Card, Input, Page, Shelf, feed, offline, shell};
 
 /// Where the package stands, from the site's root.
-pub(super) const PACKAGE: &str = "print/course.imscc";
+pub const PACKAGE: &str = "print/course.imscc";
+
+/// What stands between these in a page means nothing away from the site: what a phone keeps,
+/// the way to handouts, which are many and large, and to classes, which have dates.
+const APART: [&str; 2] = ["<!--site-->", "<!--/site-->"];
 
 /// What goes into the package, before it is packed.
 pub struct Cartridge {
-    files: Vec<Page>,
+    /// The table of contents, and the links.
+    own: Vec<Page>,
+    /// Files of the site.
+    paths: Vec<String>,
     media: Vec<Medium>,
 }
 
 impl Cartridge {
-    /// Gathers the package of a course.
-    ///
-    /// # Errors
-    /// The first page template that cannot be filled in.
-    pub fn new(input: &Input) -> Result<Self, TemplateFault> {
-        // A page that a platform shows is kept there, not on a phone; handouts are many
-        // and large, and classes have dates: both stay on the site.
-        let course =
-            CourseSheet { offline: false, classes: Vec::new(), ..input.course.clone() };
-        let own = Input { course: &course, handouts: &[], ..*input };
-        let mut files = pages(&own)?;
-        files.retain(|page| !is_apart(&page.path));
-        let manifest = manifest::Manifest::new(input, &files);
-        files.splice(0..0, manifest.files());
-        Ok(Self { files, media: input.media.to_vec() })
+    /// Gathers the package of a course whose site has these files, in order.
+    pub(super) fn new(input: &Input, cards: &[Card], paths: &[&str]) -> Self {
+        let paths = paths.iter().filter(|path| !is_apart(path));
+        let paths: Vec<String> = paths.map(|path| (*path).to_owned()).collect();
+        let own = manifest::Manifest::new(input, cards, &paths).files();
+        Self { own, paths, media: input.media.to_vec() }
     }
 
-    /// Where it stands, from the site's root.
-    pub fn path(&self) -> &'static str {
-        PACKAGE
+    /// The files of the site that are in it.
+    pub fn paths(&self) -> &[String] {
+        &self.paths
     }
 
-    /// Stands for its bytes.
+    /// Stands for its bytes, but for those of [`Cartridge::paths`].
     pub fn inputs(&self) -> Vec<&[u8]> {
-        let files =
-            self.files.iter().flat_map(|file| [file.path.as_bytes(), &file.bytes]);
+        let own = self.own.iter().flat_map(|file| [file.path.as_bytes(), &file.bytes]);
         let media = self.media.iter();
         let media =
             media.flat_map(|medium| [medium.name.as_bytes(), medium.hash.as_bytes()]);
-        files.chain(media).collect()
+        own.chain(media).collect()
     }
 
-    /// Packs it. The same content gives the same bytes.
+    /// Packs it. The same content gives the same bytes. What stands as it was is taken over
+    /// from the package before, packed as it is.
     ///
     /// # Errors
-    /// The reason, where a picture cannot be read to its end.
-    pub fn pack(&self) -> Result<Vec<u8>, String> {
+    /// The reason, where a file is not there or a picture cannot be read to its end.
+    pub fn pack(&self, shelf: &dyn Shelf) -> Result<Vec<u8>, String> {
+        let before = shelf.before(PACKAGE).map(Cursor::new);
+        let mut before = before.and_then(|bytes| ZipArchive::new(bytes).ok());
         let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
-        for file in &self.files {
+        for file in &self.own {
             add(&mut zip, &file.path, &file.bytes)?;
+        }
+        for path in &self.paths {
+            let stands = shelf.stands(path);
+            let kept = before.as_mut().filter(|_| stands);
+            if let Some(kept) = kept.and_then(|before| before.by_name(path).ok()) {
+                zip.raw_copy_file(kept).map_err(|error| error.to_string())?;
+            } else {
+                add(&mut zip, path, &packed(path, shelf.file(path)?))?;
+            }
         }
         for medium in &self.media {
             for width in medium.widths() {
@@ -76,6 +84,23 @@ impl Cartridge {
         let packed = zip.finish().map_err(|error| error.to_string())?;
         Ok(packed.into_inner())
     }
+}
+
+/// A file as it is in the package: a page without what means nothing there.
+fn packed(path: &str, bytes: Vec<u8>) -> Vec<u8> {
+    match String::from_utf8(bytes) {
+        Ok(text) if path.ends_with(".html") => without(&text).into_bytes(),
+        Ok(text) => text.into_bytes(),
+        Err(bytes) => bytes.into_bytes(),
+    }
+}
+
+/// A page without what stands [`APART`].
+fn without(page: &str) -> String {
+    let mut parts = page.split(APART[0]);
+    let first = parts.next().unwrap_or_default();
+    let rest = parts.map(|part| part.split_once(APART[1]).map_or("", |(_, rest)| rest));
+    std::iter::once(first).chain(rest).collect()
 }
 
 fn add(
@@ -94,5 +119,19 @@ fn add(
 
 /// Files that mean nothing away from the site.
 fn is_apart(path: &str) -> bool {
-    [shell::MISSING, feed::PATH, "sitemap.xml", "print/index.html"].contains(&path)
+    let apart = [shell::MISSING, feed::PATH, "sitemap.xml", "print/index.html"];
+    apart.contains(&path) || path == offline::CARD
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_stands_apart_is_left_out() {
+        let page = "<p>a</p><!--site--><p>b</p><!--/site-->c<!--site-->d<!--/site-->";
+        assert_eq!(without(page), "<p>a</p>c");
+        assert_eq!(without("a<!--site-->b"), "a");
+        assert_eq!(packed("a.css", page.into()), page.as_bytes());
+    }
 }

@@ -220,8 +220,7 @@ fn time_class(at: &str) -> String {
 }
 
 fn other<'a>(input: &Input<'a>, recipe: &str) -> Option<&'a str> {
-    let found = input.recipes.iter().find(|one| one.base.recipe == recipe)?;
-    Some(&found.base.title)
+    Some(&input.outlines.get(recipe)?.title)
 }
 
 fn shown(minutes: u64, text: Html) -> Html {

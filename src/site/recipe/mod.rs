@@ -6,6 +6,7 @@ mod method;
 
 use serde::Serialize;
 
+use crate::draw::Figure;
 use crate::media::Medium;
 use crate::sheet::{Allergen, Part, RecipeSheets, Sheet, Watch};
 
@@ -103,6 +104,7 @@ fn video<'a>(watch: &'a Watch, media: &[Medium], root: &str) -> Video<'a> {
 pub(super) fn page(
     input: &Input,
     recipe: &RecipeSheets,
+    figures: &[(String, Vec<Figure>)],
     engine: &Engine,
 ) -> Result<Page, TemplateFault> {
     let sheet = &recipe.base;
@@ -117,7 +119,7 @@ pub(super) fn page(
     };
     let mut context = context(input, head);
     context.insert("sizes", &sizes(recipe));
-    context.insert("recipe", &view(input, recipe, &root(&path)));
+    context.insert("recipe", &view(input, recipe, figures, &root(&path)));
     let text = engine.fill("recipe.html", &context)?;
     Ok(Page::text(path, text))
 }
@@ -139,7 +141,12 @@ fn sizes(recipe: &RecipeSheets) -> Vec<Size<'_>> {
     recipe.batches.iter().enumerate().map(size).collect()
 }
 
-fn view<'a>(input: &Input<'a>, recipe: &'a RecipeSheets, root: &str) -> View<'a> {
+fn view<'a>(
+    input: &Input<'a>,
+    recipe: &'a RecipeSheets,
+    figures: &[(String, Vec<Figure>)],
+    root: &str,
+) -> View<'a> {
     let sheet = &recipe.base;
     let batches = Batches::new(recipe);
     let trade = Trade::new(&input.course.glossary);
@@ -151,7 +158,7 @@ fn view<'a>(input: &Input<'a>, recipe: &'a RecipeSheets, root: &str) -> View<'a>
         media: input.media,
         trade: Some(&trade),
     };
-    let drawings = of_recipe(input.figures, &sheet.recipe, &batches);
+    let drawings = of_recipe(figures, &batches);
     let openings: Vec<_> =
         batches.sheets.iter().map(|at| at.opening.as_slice()).collect();
     // The words of the trade are linked in reading order.
@@ -184,7 +191,7 @@ fn view<'a>(input: &Input<'a>, recipe: &'a RecipeSheets, root: &str) -> View<'a>
         nutrition_basis: facts::basis(sheet, input.words),
         videos: sheet.videos.iter().map(|one| video(one, input.media, root)).collect(),
         steps: sheet.parts.iter().filter(|part| matches!(part, Part::Step(_))).count(),
-        handouts: print::of_recipe(input, &sheet.recipe),
+        handouts: print::of_recipe(input, sheet),
     }
 }
 

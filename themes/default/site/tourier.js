@@ -221,7 +221,7 @@
   }
 
   // Kept on the device where the course offers it and the page comes from a server.
-  const { offline, card: homeCard } = document.documentElement.dataset;
+  const { offline, card: homeCard } = one("template[data-offline]")?.dataset ?? {};
   if (offline && location.protocol.startsWith("http")) {
     const screen = document.createElement("link");
     [screen.rel, screen.href] = ["manifest", homeCard];
