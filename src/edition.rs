@@ -3,6 +3,8 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
+use rayon::prelude::*;
+
 use crate::check::{self, Case};
 use crate::fault::{self, Fault, Severity, Texts};
 use crate::formula::{Book, Scaling, cycles};
@@ -60,13 +62,12 @@ impl Edition {
         let book = Book { content: &content, pantry: &pantry };
         // A recipe that needs itself cannot be worked out, nor can one that needs it.
         if rings.is_empty() {
-            let recipes = content.recipes.iter();
-            faults.extend(
-                recipes
-                    .filter_map(|recipe| as_written(recipe, book))
-                    .flat_map(|work| check::recipe(Case { work: &work, book }))
-                    .filter(sure),
-            );
+            let recipes = content.recipes.par_iter();
+            let found: Vec<Vec<Fault>> = recipes
+                .filter_map(|recipe| as_written(recipe, book))
+                .map(|work| check::recipe(Case { work: &work, book }))
+                .collect();
+            faults.extend(found.into_iter().flatten().filter(sure));
         }
         faults.extend(rings);
         without_pantry(&mut faults);

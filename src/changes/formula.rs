@@ -1,7 +1,5 @@
 //! What differs in a formula: its lines by section and ingredient, in exact amounts.
 
-use num_traits::Zero;
-
 use crate::formula::{Formula, Weighed};
 use crate::measure::{Label, Mass, exact, show};
 use crate::model::Amount;

@@ -1,7 +1,5 @@
 //! `225 g (1 cup)` must agree with itself; what a recipe says it makes must be there.
 
-use num_traits::Signed;
-
 use crate::fault::Fault;
 use crate::formula::{Weighed, weigh_unit};
 use crate::measure::{Mass, exact, show};

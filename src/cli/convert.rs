@@ -1,7 +1,5 @@
 //! `tourier convert`: one quick answer, with the density it used.
 
-use num_traits::Zero;
-
 use crate::measure::{CupSet, Exact, Mass, Temperature, Unit, exact, show};
 use crate::model::Quantity;
 use crate::pantry::{Item, Pantry};

@@ -1,5 +1,7 @@
 //! Square roots to a tenth of a millimetre, by whole numbers.
 
+use dashu_int::ops::SquareRoot;
+
 use crate::measure::{Area, Exact, Length, exact};
 
 /// Tenths of a millimetre in a centimetre: finer than any rolling pin.
@@ -11,7 +13,7 @@ pub(super) fn side_down(area: &Area) -> Length {
         return Length::zero();
     }
     let whole = squared_steps(area.amount()).to_integer();
-    length(Exact::from_integer(whole.sqrt()))
+    length(Exact::from_integer(whole.sqrt().into()))
 }
 
 /// The side of a square of `area`, to the nearest 0.1 mm; nought for no area.
@@ -22,7 +24,7 @@ pub(super) fn side_near(area: &Area) -> Length {
         return Length::zero();
     }
     let twice = (squared_steps(area.amount()) * exact(4, 1)).to_integer().sqrt();
-    length(((Exact::from_integer(twice) + exact(1, 1)) / exact(2, 1)).floor())
+    length(((Exact::from_integer(twice.into()) + exact(1, 1)) / exact(2, 1)).floor())
 }
 
 fn squared_steps(area: &Exact) -> Exact {

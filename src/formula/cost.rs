@@ -1,6 +1,6 @@
 //! What the ingredients cost, by the weight used; whole packs are the order list's matter.
 
-use num_traits::{ToPrimitive, Zero};
+use num_traits::ToPrimitive;
 
 use crate::measure::{Exact, exact};
 

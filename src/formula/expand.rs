@@ -3,8 +3,6 @@
 
 use std::collections::BTreeMap;
 
-use num_traits::Zero;
-
 use crate::fault::Fault;
 use crate::measure::{Exact, Mass, exact};
 use crate::model::{Content, Ingredient, Makes, Recipe};

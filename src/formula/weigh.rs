@@ -1,7 +1,5 @@
 //! A formula in grams: every line looked up and weighed.
 
-use num_traits::Zero;
-
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Exact, Mass, Unit, exact};
 use crate::model::{Amount, AmountLine, Ingredient, Makes, Quantity, Recipe};

@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use num_traits::{ToPrimitive, Zero};
+use num_traits::ToPrimitive;
 use serde::Serialize;
 
 use crate::formula::{Book, Scaling, expand};

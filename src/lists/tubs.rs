@@ -1,6 +1,5 @@
 //! The weigh-out: what goes into the tubs of one batch, in the order of use.
 
-use num_traits::Zero;
 use serde::Serialize;
 
 use crate::formula::{Book, Scaling, Source};

@@ -1,10 +1,9 @@
 //! Exact fractions: how an amount is kept from the text to the moment it is shown.
 
-use num_bigint::BigInt;
-use num_traits::{Signed, ToPrimitive, Zero};
+use dashu_int::IBig;
+use num_traits::ToPrimitive;
 
-/// An exact fraction of whole numbers of any size.
-pub type Exact = num_rational::BigRational;
+use super::Exact;
 
 /// More digits than this in one number are refused: no kitchen needs them.
 const MOST_DIGITS: usize = 12;
@@ -16,7 +15,7 @@ pub fn exact(over: i64, under: i64) -> Exact {
 
 /// The nearest float, for showing and drawing only.
 pub fn float(value: &Exact) -> f64 {
-    value.to_f64().unwrap_or(0.0)
+    value.to_f64()
 }
 
 /// `value` to the nearest multiple of `step` (which must be above nought), halves away
@@ -30,8 +29,8 @@ pub fn round_to(value: &Exact, step: &Exact) -> Exact {
     let over = value.numer() * step.denom() * 2;
     let under = value.denom() * step.numer();
     let half = if value.is_negative() { -&under } else { under.clone() };
-    let steps: BigInt = (over + half) / (under * 2);
-    Exact::new(steps * step.numer(), step.denom().clone())
+    let steps: IBig = (over + half) / (under * 2);
+    Exact::new(steps * step.numer(), step.denom())
 }
 
 /// The smallest whole number not below `value`, at least nought.
@@ -50,7 +49,7 @@ pub fn parse(text: &str, comma: bool) -> Option<Exact> {
     if let Some((left, under)) = text.split_once(['/', '⁄']) {
         let (whole, over) = left.trim().rsplit_once(' ').unwrap_or(("", left));
         let under = digits(under.trim())?;
-        let part = (!under.is_zero())
+        let part = (under != IBig::ZERO)
             .then(|| Exact::new(digits(over).unwrap_or_default(), under));
         digits(over.trim())?;
         return Some(parse_whole(whole)? + part?);
@@ -86,11 +85,11 @@ fn parse_decimal(text: &str, comma: bool) -> Option<Exact> {
     if whole.len() + part.len() > MOST_DIGITS || text.ends_with(point) {
         return None;
     }
-    let under = BigInt::from(10).pow(u32::try_from(part.len()).ok()?);
+    let under = IBig::from(10).pow(part.len());
     Some(Exact::new(digits(&format!("{whole}{part}"))?, under))
 }
 
-fn digits(text: &str) -> Option<BigInt> {
+fn digits(text: &str) -> Option<IBig> {
     let plain = !text.is_empty()
         && text.len() <= MOST_DIGITS
         && text.bytes().all(|b| b.is_ascii_digit());

@@ -7,6 +7,7 @@
 mod area;
 mod duration;
 mod exact;
+mod fraction;
 mod label;
 mod length;
 mod mass;
@@ -18,7 +19,8 @@ pub mod show;
 
 pub use area::{Area, Size};
 pub use duration::Duration;
-pub use exact::{Exact, ceil, exact, float, parse, round_to};
+pub use exact::{ceil, exact, float, parse, round_to};
+pub use fraction::Exact;
 pub use label::Label;
 pub use length::Length;
 pub use mass::Mass;
@@ -53,7 +55,7 @@ macro_rules! quantity {
 
             /// Whether there is more than nothing.
             pub fn is_positive(&self) -> bool {
-                num_traits::Signed::is_positive(&self.0)
+                self.0.is_positive()
             }
         }
 
@@ -87,7 +89,7 @@ macro_rules! quantity {
         impl $name {
             /// How many times `other` goes into this; `None` where `other` is nothing.
             pub fn over(&self, other: &Self) -> Option<$crate::measure::Exact> {
-                (!num_traits::Zero::is_zero(&other.0)).then(|| &self.0 / &other.0)
+                (!other.0.is_zero()).then(|| &self.0 / &other.0)
             }
         }
     };

@@ -192,7 +192,7 @@ mod tests {
         let mut counts = Vec::new();
         for unit in [Unit::Gallon, Unit::Quart, Unit::Pint, Unit::Cup, Unit::Tablespoon] {
             let whole = (&rest / millilitres(unit)).floor();
-            rest -= &whole * millilitres(unit);
+            rest = rest - &whole * millilitres(unit);
             counts.push(whole);
         }
         let spoons =

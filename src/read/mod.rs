@@ -17,6 +17,8 @@ mod technique;
 mod ticket;
 mod yaml;
 
+use rayon::prelude::*;
+
 use crate::fault::{Fault, Place, Texts};
 use crate::model::Content;
 use crate::words::Words;
@@ -51,7 +53,11 @@ pub fn content(files: &[Source]) -> (Content, Texts, Vec<Fault>) {
             .help("Make one with at least `title: …` and `summary: …`."),
         ),
     }
-    files.iter().for_each(|file| reader.file(file));
+    let (recipes, others): (Vec<&Source>, _) = files
+        .iter()
+        .partition(|file| matches!(parts_of(&file.path), ("recipes", _, "md")));
+    others.into_iter().for_each(|file| reader.file(file));
+    reader.recipes(&recipes);
     (reader.content, reader.texts, reader.faults)
 }
 
@@ -92,22 +98,35 @@ impl Reader {
         self.content.course = course::read(&name, &file.text, &mut self.faults);
     }
 
+    /// Recipes are many and know nothing of each other: they are read side by side.
+    fn recipes(&mut self, files: &[&Source]) {
+        let comma = self.content.course.as_ref().is_some_and(|course| course.comma);
+        let insert = |file: &&Source| self.texts.insert(&file.path, &file.text);
+        let names: Vec<_> = files.iter().map(insert).collect();
+        let all = names.par_iter().zip(files).map(|(name, file)| {
+            let (_, stem, _) = parts_of(&file.path);
+            let mut faults = Vec::new();
+            (recipe::read(name, &file.text, stem, comma, &mut faults), stem, faults)
+        });
+        let all: Vec<_> = all.collect();
+        for (recipe, stem, faults) in all {
+            self.faults.extend(faults);
+            match recipe {
+                Some(recipe) => self.content.recipes.push(recipe),
+                None => self.content.unread.push(stem.to_owned()),
+            }
+        }
+    }
+
     fn file(&mut self, file: &Source) {
         let name = self.texts.insert(&file.path, &file.text);
         let faults = &mut self.faults;
-        let comma = self.content.course.as_ref().is_some_and(|course| course.comma);
         match parts_of(&file.path) {
             ("", "pantry", "yaml") => {
                 self.content.pantry = pantry::read(&name, &file.text, faults);
             }
             ("", "glossary", "yaml") => {
                 self.content.glossary = glossary::read(&name, &file.text, faults);
-            }
-            ("recipes", stem, "md") => {
-                match recipe::read(&name, &file.text, stem, comma, faults) {
-                    Some(recipe) => self.content.recipes.push(recipe),
-                    None => self.content.unread.push(stem.to_owned()),
-                }
             }
             ("media", _, "svg") => {
                 self.content.drawings.insert(file.path.clone(), file.text.clone());

@@ -2,8 +2,6 @@
 
 use std::sync::Arc;
 
-use num_traits::ToPrimitive;
-
 use crate::fault::{Fault, Placed};
 use crate::model::PantryEntry;
 

@@ -1,7 +1,5 @@
 //! Lengths: to ½ cm and ¼ in (⅛ below 3 in); thickness to ½ mm and 1/16 in.
 
-use num_traits::Zero;
-
 use crate::measure::{Exact, Label, Length, Size, exact, round_to};
 
 use super::decimal;

@@ -1,8 +1,6 @@
 //! Weights: grams and kilograms, pounds and ounces, each to the roundest figure that stays
 //! within the tolerance.
 
-use num_traits::{Signed, Zero};
-
 use crate::measure::{Exact, Mass, exact, round_to};
 
 use super::number::{decimal, vulgar};

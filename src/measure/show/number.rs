@@ -1,6 +1,7 @@
 //! Numbers in words.
 
-use num_traits::{Signed, ToPrimitive, Zero};
+use dashu_int::ops::Abs;
+use num_traits::ToPrimitive;
 
 use crate::measure::{Exact, exact, round_to};
 

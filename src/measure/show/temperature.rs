@@ -1,8 +1,6 @@
 //! Temperatures: ovens to 5 °C and to 25 °F where that is near enough, else 5 °F; doughs
 //! and rooms to the degree.
 
-use num_traits::Signed;
-
 use crate::measure::{Exact, Label, Temperature, exact, round_to};
 
 use super::decimal;

@@ -1,7 +1,5 @@
 //! The formula's lines and sums in words.
 
-use num_traits::Signed;
-
 use crate::formula::{
     Contents, Counting, Formula, LineRef, Source, Weighed, expand, in_the_dough,
     is_roll_in, of_kind,
