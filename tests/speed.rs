@@ -9,12 +9,13 @@ use std::path::Path;
 use std::time::Instant;
 
 use rayon::prelude::*;
+use sha2::Digest;
 use tourier::draw::figures;
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::exact;
 use tourier::paper::{Job, Press};
-use tourier::product::{Card, Memory, Stock, Workshop};
+use tourier::product::{Card, Memory, Shelf, Stock, Workshop};
 use tourier::sheet::{HandoutKind, Paper, Units};
 use tourier::store;
 use tourier::theme::Theme;
@@ -128,4 +129,101 @@ fn a_saved_course_is_seen_soon() {
         "opening {opening:.1} ms, working out and drawing {working:.1} ms, \
          painting {painting:.1} ms: {all:.1} ms"
     );
+}
+
+/// Every page of the demonstration course from its texts, drawings and all, beside a loop
+/// that only hands the same texts and pages to the same libraries: each text's head to the
+/// YAML parser and its body to the Markdown parser, each page's words to the template
+/// engine between tags that stand in the template, each page to the hash. One core.
+#[test]
+#[ignore = "measures time: run alone on a quiet machine"]
+fn pages_beside_a_bare_loop() {
+    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("content");
+    let theme = Theme::built_in();
+    let words = tourier::read::words("words/en.yaml", theme.text("words/en.yaml"))
+        .expect("the words");
+    let (sources, _) = store::load(&content).expect("the demonstration course");
+    let (media, _) = store::media(&content).expect("its pictures");
+    let build = || {
+        let edition = Edition::new(&sources, media.clone(), Vec::new());
+        let stock = Stock::new(&edition, &words, &theme).expect("a course");
+        let shop = Workshop::new(&stock).expect("sound templates");
+        let mut pages = shop.apart().expect("pages");
+        let mut cards = Vec::new();
+        for recipe in stock.recipes() {
+            let worked = stock.worked(recipe).expect("no fault");
+            pages.extend(shop.shown(&worked).expect("a page"));
+            cards.push(worked.card);
+        }
+        pages.extend(shop.across(&cards).expect("pages"));
+        let html = pages.iter().filter(|one| one.path.ends_with(".html"));
+        html.map(|one| (one.make)(&Bare).expect("it is there")).collect::<Vec<_>>()
+    };
+    let pages: Vec<String> =
+        build().into_iter().map(|page| String::from_utf8(page).expect("text")).collect();
+    let (tera, filled) = bare_templates(&pages);
+    let bare = || {
+        for source in &sources {
+            let head = source.text.strip_prefix("---\n");
+            let (head, body) = head
+                .and_then(|text| text.split_once("\n---\n"))
+                .unwrap_or((&source.text, ""));
+            let head: serde_json::Value =
+                serde_yaml::from_str(head).expect("a sound head");
+            let mut html = String::new();
+            let options = pulldown_cmark::Options::all();
+            let events = pulldown_cmark::Parser::new_ext(body, options);
+            pulldown_cmark::html::push_html(&mut html, events);
+            std::hint::black_box((head, html));
+        }
+        for (at, said) in filled.iter().enumerate() {
+            let mut context = tera::Context::new();
+            context.insert("said", said);
+            let page = tera.render(&format!("{at}.html"), &context).expect("a page");
+            std::hint::black_box(sha2::Sha256::digest(page.as_bytes()));
+        }
+    };
+    let alone = rayon::ThreadPoolBuilder::new().num_threads(1).build().expect("a pool");
+    let (ours, theirs) = alone.install(|| (timed(&|| drop(build())), timed(&bare)));
+    println!("pages {ours:.1} ms, bare {theirs:.1} ms: {:.2}", ours / theirs);
+}
+
+/// Each page as a template with its tags, and the words that stand between them.
+fn bare_templates(pages: &[String]) -> (tera::Tera, Vec<Vec<String>>) {
+    let mut tera = tera::Tera::default();
+    tera.autoescape_on([".html"]);
+    let mut filled = Vec::new();
+    for (at, page) in pages.iter().enumerate() {
+        let (mut template, mut said) = (String::new(), Vec::new());
+        for part in page.split_inclusive('>') {
+            let (words, tag) = part.split_at(part.find('<').unwrap_or(part.len()));
+            if !words.trim().is_empty() {
+                template.push_str(&format!("{{{{ said[{}] }}}}", said.len()));
+                said.push(words.to_owned());
+            }
+            template.push_str("{% raw %}");
+            template.push_str(tag);
+            template.push_str("{% endraw %}");
+        }
+        tera.add_raw_template(&format!("{at}.html"), &template).expect("a template");
+        filled.push(said);
+    }
+    (tera, filled)
+}
+
+/// A shelf with nothing on it: pages are made from no other file.
+struct Bare;
+
+impl Shelf for Bare {
+    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
+        Err(path.to_owned())
+    }
+
+    fn before(&self, _: &str) -> Option<Vec<u8>> {
+        None
+    }
+
+    fn stands(&self, _: &str) -> bool {
+        false
+    }
 }

@@ -9,7 +9,7 @@ use crate::model::{Content, Ingredient, Makes, Recipe};
 use crate::pantry::{Item, Kind};
 
 use super::Book;
-use super::weigh::{Formula, Source, weigh};
+use super::weigh::{Formula, Source, Weighed, weigh};
 
 /// Levels of included recipes beyond this are refused with the cycles.
 const DEEPEST: usize = 16;
@@ -20,18 +20,28 @@ pub type Contents<'a> = BTreeMap<&'a str, (&'a Item, Mass)>;
 /// Every ingredient in `formula`, `factor` times.
 pub fn expand<'a>(formula: &Formula<'a>, factor: &Exact, book: Book<'a>) -> Contents<'a> {
     let mut contents = Contents::new();
-    add(formula, factor, book, &mut contents, 0);
+    add(formula.lines.iter(), factor, book, &mut contents, 0);
     contents
 }
 
-fn add<'a>(
-    formula: &Formula<'a>,
+/// Every ingredient in some lines of a formula.
+pub(super) fn expand_lines<'l, 'a: 'l>(
+    lines: impl Iterator<Item = &'l Weighed<'a>>,
+    book: Book<'a>,
+) -> Contents<'a> {
+    let mut contents = Contents::new();
+    add(lines, &exact(1, 1), book, &mut contents, 0);
+    contents
+}
+
+fn add<'l, 'a: 'l>(
+    lines: impl Iterator<Item = &'l Weighed<'a>>,
     factor: &Exact,
     book: Book<'a>,
     contents: &mut Contents<'a>,
     depth: usize,
 ) {
-    for line in &formula.lines {
+    for line in lines {
         let mass = &line.mass() * factor;
         match line.source {
             Source::Item(item) => {
@@ -42,7 +52,8 @@ fn add<'a>(
             Source::Recipe(recipe) if depth < DEEPEST => {
                 let inner = weigh(recipe, book).0;
                 let share = mass.over(&batch(&inner, recipe)).unwrap_or_else(Exact::zero);
-                add(&inner, &share, book, contents, depth + 1);
+                let lines: &mut dyn Iterator<Item = &Weighed> = &mut inner.lines.iter();
+                add(lines, &share, book, contents, depth + 1);
             }
             Source::Recipe(_) => {}
         }

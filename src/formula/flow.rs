@@ -7,7 +7,7 @@ use crate::model::{Recipe, Step, Use};
 use crate::pantry::Kind;
 
 use super::Book;
-use super::expand::{expand, of_kind};
+use super::expand::{expand_lines, of_kind};
 use super::weigh::{Formula, LineRef, Source, Weighed};
 
 /// A section with at least this share of flour is dough, not filling. Common practice, no
@@ -153,18 +153,14 @@ pub fn is_dough(section: &str, formula: &Formula, book: Book) -> bool {
     if is_roll_in(section, formula) {
         return false;
     }
-    let lines: Vec<Weighed> =
-        formula.lines.iter().filter(|line| line.section == section).cloned().collect();
-    let part = Formula { lines };
-    let contents = expand(&part, &exact(1, 1), book);
-    let flour = of_kind(&contents, Kind::Flour);
-    flour
-        .over(&part.total())
-        .is_some_and(|share| share >= exact(DOUGH_FLOUR.0, DOUGH_FLOUR.1))
+    let lines = || formula.lines.iter().filter(|line| line.section == section);
+    let flour = of_kind(&expand_lines(lines(), book), Kind::Flour);
+    let total: Mass = lines().filter_map(|line| line.mass.clone()).sum();
+    flour.over(&total).is_some_and(|share| share >= exact(DOUGH_FLOUR.0, DOUGH_FLOUR.1))
 }
 
 /// The sections that are dough, each once: to ask of every line would cost as often as much.
-pub(super) fn dough_sections<'a>(formula: &Formula<'a>, book: Book) -> Vec<&'a str> {
+pub fn dough_sections<'a>(formula: &Formula<'a>, book: Book) -> Vec<&'a str> {
     let mut sections: Vec<&str> = Vec::new();
     for line in &formula.lines {
         if !sections.contains(&line.section) {

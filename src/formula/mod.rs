@@ -23,7 +23,7 @@ pub use altitude::boiling;
 pub use cost::cost;
 pub use expand::{Contents, batch, cycles, expand, flour, included, of_kind};
 pub use filling::{Filling, filling};
-pub use flow::{Flow, is_dough, is_roll_in, lines_of};
+pub use flow::{Flow, dough_sections, is_dough, is_roll_in, lines_of};
 pub use hydration::{Counting, dry_unknown, hydration, in_the_dough};
 pub use nutrients::nutrients;
 pub use percent::{Percentages, percentages};

@@ -1,7 +1,7 @@
 //! Sheets, lock-in and turns of one dough, with what an included dough brings along.
 
 use crate::dough::{Action, Batch, Laminated, Layers, grow, laminate, laminate_on};
-use crate::formula::{Book, Flow, Formula, Source, is_dough, is_roll_in, weigh};
+use crate::formula::{Book, Flow, Formula, Source, dough_sections, is_roll_in, weigh};
 use crate::measure::{Exact, Mass, Size, exact};
 use crate::model::{Recipe, Step, Turn};
 use crate::pantry::Kind;
@@ -36,7 +36,8 @@ pub(super) fn layering(
 ) -> Layering {
     let steps: Vec<&Step> = recipe.steps().collect();
     let own = steps.iter().any(|step| step.lock_in.is_some());
-    let bench = Bench { steps: &steps, formula, flow, book };
+    let sections = dough_sections(formula, book);
+    let bench = Bench { steps: &steps, formula, flow, sections: &sections };
     let block = own.then(|| bench.block_step()).flatten();
     let batch = batch(&steps, formula, flow, each, book);
     let actions: Vec<Action> = steps
@@ -109,7 +110,8 @@ struct Bench<'a> {
     steps: &'a [&'a Step],
     formula: &'a Formula<'a>,
     flow: &'a Flow,
-    book: Book<'a>,
+    /// The sections that are dough.
+    sections: &'a [&'a str],
 }
 
 impl Bench<'_> {
@@ -137,7 +139,7 @@ impl Bench<'_> {
             self.flow.uses[at].iter().map(|(line, _)| self.formula.lines[*line].section)
         };
         uses().any(|section| is_roll_in(section, self.formula))
-            && !uses().any(|section| is_dough(section, self.formula, self.book))
+            && !uses().any(|section| self.sections.contains(&section))
     }
 }
 

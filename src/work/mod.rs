@@ -16,8 +16,8 @@ use num_traits::ToPrimitive;
 
 use crate::dough::cutting::Refusal;
 use crate::formula::{
-    Book, Counting, Flow, Formula, Percentages, Scaling, depth_assumed, doughs, factor,
-    hydration, is_dough, is_roll_in, percentages, weigh,
+    Book, Counting, Flow, Formula, Percentages, Scaling, depth_assumed, dough_sections,
+    doughs, factor, hydration, is_roll_in, percentages, weigh,
 };
 use crate::measure::{Exact, Mass, Size, exact};
 use crate::model::{Kit, Makes, Recipe, Step};
@@ -131,8 +131,8 @@ pub fn kit(book: Book) -> Kit {
 
 /// The dough and roll-in fat of one batch.
 fn dough_mass(formula: &Formula, book: Book) -> Mass {
-    let counts =
-        |section: &str| is_dough(section, formula, book) || is_roll_in(section, formula);
+    let dough = dough_sections(formula, book);
+    let counts = |section: &str| dough.contains(&section) || is_roll_in(section, formula);
     formula.lines.iter().filter(|line| counts(line.section)).map(|line| line.mass()).sum()
 }
 
