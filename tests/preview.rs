@@ -216,6 +216,13 @@ fn a_save_is_told_and_a_fault_leaves_the_last_good_page() {
     event(&mut line);
     let page = preview.get(PAGE).text();
     assert!(page.contains("175 °C") && !page.contains("preview-faults\" open"));
+
+    // A caution stops nothing, and is said all the same.
+    preview.edit("recipes/small-block.md", "250 g butter, cold", "120 g butter, cold");
+    event(&mut line);
+    let page = preview.get(PAGE).text();
+    let panel = page.split("<details class=\"preview-faults mild\">").nth(1);
+    assert!(panel.is_some_and(|panel| panel.contains("fat-share-unusual")), "{page}");
 }
 
 #[test]

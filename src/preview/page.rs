@@ -17,16 +17,37 @@ pub(super) fn own(name: &str) -> Option<&'static str> {
     }
 }
 
+/// What is said over a page.
+#[derive(Clone, Copy)]
+pub(super) enum Said<'a> {
+    /// Nothing.
+    Nothing,
+    /// Faults that keep a newer edition from being shown.
+    Faults(&'a [String]),
+    /// Cautions of the edition that is shown.
+    Cautions(&'a [String]),
+}
+
 /// A page with what the preview adds. Script and style come from the same place as the
 /// page, as its Content-Security-Policy wants.
-pub(super) fn shown(page: &str, mark: &str, faults: &[String]) -> String {
+pub(super) fn shown(page: &str, mark: &str, said: Said) -> String {
     let head = format!(
         "<link rel=\"stylesheet\" href=\"/{OWN}preview.css\">\n\
          <script src=\"/{OWN}preview.js\" data-mark=\"{mark}\" defer></script>\n"
     );
     let page = insert(page, "</head>", &head);
-    let panel = panel(faults, "the last good edition is shown");
-    if faults.is_empty() { page } else { insert(&page, "</body>", &panel) }
+    let panel = match said {
+        Said::Nothing => return page,
+        Said::Faults(faults) => {
+            panel(faults, ["open", "Not published: the last good edition is shown"])
+        }
+        Said::Cautions(cautions) => {
+            let count = cautions.len();
+            let plural = if count == 1 { "" } else { "s" };
+            panel(cautions, ["", &format!("{count} caution{plural} in this edition")])
+        }
+    };
+    insert(&page, "</body>", &panel)
 }
 
 /// A page of faults alone, where there is no edition to show.
@@ -34,14 +55,14 @@ pub(super) fn alone(mark: &str, faults: &[String]) -> String {
     let (title, body) = if faults.is_empty() {
         ("Being made", "<p>The course is being made.</p>".to_owned())
     } else {
-        ("Faults", panel(faults, "there is nothing to show yet"))
+        ("Faults", panel(faults, ["open", "Not published: there is nothing to show yet"]))
     };
     let page = format!(
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
          <link rel=\"icon\" href=\"data:,\">\n<title>{title}</title>\n</head>\n<body>\n{body}\n</body>\n</html>\n"
     );
-    shown(&page, mark, &[])
+    shown(&page, mark, Said::Nothing)
 }
 
 /// `page` with `more` before the last `mark`; behind everything where there is none.
@@ -50,12 +71,15 @@ fn insert(page: &str, mark: &str, more: &str) -> String {
     format!("{before}{more}{after}")
 }
 
-fn panel(faults: &[String], standing: &str) -> String {
+/// The panel, open or closed at first, under its heading.
+fn panel(faults: &[String], [open, heading]: [&str; 2]) -> String {
+    let class = if open.is_empty() { "preview-faults mild" } else { "preview-faults" };
+    let space = if open.is_empty() { "" } else { " " };
     let texts: String =
         faults.iter().map(|fault| format!("<pre>{}</pre>\n", escaped(fault))).collect();
     format!(
-        "<details class=\"preview-faults\" open>\n\
-         <summary>Not published: {standing}</summary>\n{texts}</details>\n"
+        "<details class=\"{class}\"{space}{open}>\n\
+         <summary>{heading}</summary>\n{texts}</details>\n"
     )
 }
 
@@ -73,7 +97,7 @@ mod tests {
 
     #[test]
     fn a_page_is_watched_and_otherwise_as_published() {
-        let page = shown(PAGE, "a1", &[]);
+        let page = shown(PAGE, "a1", Said::Nothing);
         assert!(
             page.contains("<script src=\"/.preview/preview.js\" data-mark=\"a1\" defer>")
         );
@@ -83,9 +107,17 @@ mod tests {
 
     #[test]
     fn faults_lie_over_the_page_as_typed() {
-        let page = shown(PAGE, "a1", &["`<b>` & more".to_owned()]);
+        let page = shown(PAGE, "a1", Said::Faults(&["`<b>` & more".to_owned()]));
         assert!(page.contains("<p>Rolls</p><details"), "{page}");
         assert!(page.contains("<pre>`&lt;b&gt;` &amp; more</pre>"), "{page}");
+    }
+
+    #[test]
+    fn cautions_lie_folded_up() {
+        let page = shown(PAGE, "a1", Said::Cautions(&["a < b".to_owned()]));
+        let panel = "<details class=\"preview-faults mild\">\n\
+                     <summary>1 caution in this edition</summary>\n<pre>a &lt; b</pre>";
+        assert!(page.contains(panel), "{page}");
     }
 
     #[test]

@@ -29,6 +29,7 @@ type Order = (String, Sender<Made>);
 /// An edition that files can be ordered from.
 pub(super) struct Served {
     orders: Mutex<Sender<Order>>,
+    cautions: Vec<String>,
 }
 
 impl Served {
@@ -52,8 +53,13 @@ impl Served {
             }
         });
         let lost = |_| vec!["the preview broke while it made this edition".to_owned()];
-        wait.recv().map_err(lost)??;
-        Ok(Self { orders: Mutex::new(orders) })
+        let cautions = wait.recv().map_err(lost)??;
+        Ok(Self { orders: Mutex::new(orders), cautions })
+    }
+
+    /// What is worth saying of the edition, as text; nothing of it stops it.
+    pub(super) fn cautions(&self) -> &[String] {
+        &self.cautions
     }
 
     /// Orders a file and waits for it.
@@ -70,13 +76,13 @@ impl Served {
 fn live(
     open: &Open,
     (kept, memory): (&Kept, &Memory),
-    ready: &Sender<Result<(), Vec<String>>>,
+    ready: &Sender<Result<Vec<String>, Vec<String>>>,
     orders: Receiver<Order>,
 ) -> Result<(), Vec<String>> {
     let opened = open().map_err(|reason| vec![reason])?;
     let Opened { edition, theme, words, faults } = opened;
     let stock = Stock::new(&edition, &words, &theme).filter(|_| !edition.stops());
-    let mut stock = stock.ok_or(faults)?;
+    let Some(mut stock) = stock else { return Err(faults) };
     // A page that a browser keeps for later would not show what was saved since.
     stock.course.offline = false;
     let broken = |fault| vec![template(&fault)];
@@ -96,7 +102,7 @@ fn live(
         later.extend(workshop.whole(&cards, &files));
         by_path(later)
     };
-    if ready.send(Ok(())).is_ok() {
+    if ready.send(Ok(faults)).is_ok() {
         let shop = Shop { first, later: OnceLock::new(), kept };
         work(&shop, &later, &Mutex::new(orders));
     }

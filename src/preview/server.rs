@@ -8,7 +8,7 @@ use std::time::Duration;
 
 use super::Preview;
 use super::answer::{Answer, start};
-use super::page::{self, OWN};
+use super::page::{self, OWN, Said};
 use super::request::{self, LARGEST, Refusal, Request};
 use super::served::Served;
 
@@ -105,13 +105,20 @@ fn answer(preview: &Preview, path: &str) -> Answer {
         (show.served.clone(), show.mark.clone(), show.faults.clone());
     drop(show);
     match served {
-        Some(served) => file(&served, path, (&mark, &faults)),
+        Some(served) => {
+            let said = match (faults.as_slice(), served.cautions()) {
+                ([], []) => Said::Nothing,
+                ([], cautions) => Said::Cautions(cautions),
+                (faults, _) => Said::Faults(faults),
+            };
+            file(&served, path, (&mark, said))
+        }
         None => Answer::page("503 Service Unavailable", page::alone(&mark, &faults)),
     }
 }
 
 /// A file of the edition. A folder stands for the page in it.
-fn file(served: &Served, path: &str, over: (&str, &[String])) -> Answer {
+fn file(served: &Served, path: &str, over: (&str, Said)) -> Answer {
     let name = if path.is_empty() || path.ends_with('/') {
         format!("{path}index.html")
     } else {
@@ -127,12 +134,7 @@ fn file(served: &Served, path: &str, over: (&str, &[String])) -> Answer {
     }
 }
 
-fn found(
-    path: &str,
-    status: &'static str,
-    bytes: &[u8],
-    over: (&str, &[String]),
-) -> Answer {
+fn found(path: &str, status: &'static str, bytes: &[u8], over: (&str, Said)) -> Answer {
     if !path.ends_with(".html") {
         return Answer::file(path, bytes.to_vec());
     }
@@ -141,7 +143,7 @@ fn found(
 }
 
 /// Where there is no such file: the folder of that name, or the page that says so.
-fn missing(served: &Served, path: &str, over: (&str, &[String])) -> Answer {
+fn missing(served: &Served, path: &str, over: (&str, Said)) -> Answer {
     let status = "404 Not Found";
     let folder = format!("{path}/");
     if !path.ends_with('/')
