@@ -260,6 +260,11 @@ impl<'s> Workshop<'s> {
         Ok(all)
     }
 
+    /// How many files a recipe has at least: its page, its picture and its handouts.
+    pub fn least(&self, recipe: &Recipe) -> usize {
+        2 + self.stock.handouts.get(&recipe.name).map_or(0, Vec::len)
+    }
+
     /// A recipe's handouts.
     pub fn printed(&self, worked: &Arc<Worked>) -> Vec<Product<'_>> {
         let own = self.stock.handouts.get(&worked.card.recipe);

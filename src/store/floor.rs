@@ -42,6 +42,9 @@ struct Done {
     made: Vec<String>,
     /// How many files were found out of date so far.
     due: usize,
+    /// How many may at least come from recipes that are not opened yet, so that whoever
+    /// waits sees how far it is.
+    ahead: usize,
     /// Why no more is made.
     failed: Option<PublishError>,
 }
@@ -82,6 +85,8 @@ impl<'w> Floor<'w> {
             }
         }
         unknown.reverse();
+        self.done().ahead =
+            unknown.iter().map(|recipe| self.workshop.least(recipe)).sum();
         self.queue().recipes = unknown;
         self.work()?;
         let cards = self.cards();
@@ -185,7 +190,10 @@ impl<'w> Floor<'w> {
             card: worked.card.clone(),
             files: files.iter().map(|file| file.path.clone()).collect(),
         };
-        self.done().recipes.insert(recipe.name.clone(), known);
+        let mut done = self.done();
+        done.recipes.insert(recipe.name.clone(), known);
+        done.ahead -= self.workshop.least(recipe);
+        drop(done);
         self.take(files)
     }
 
@@ -203,7 +211,7 @@ impl<'w> Floor<'w> {
         self.stage.write(path, &bytes)?;
         let mut done = self.done();
         done.made.push(path.clone());
-        (self.step)(done.made.len(), done.due);
+        (self.step)(done.made.len(), done.due + done.ahead);
         Ok(())
     }
 

@@ -226,9 +226,8 @@ impl Tree {
     /// Whether a file stands at `path`.
     pub(super) fn has(&self, path: &str) -> bool {
         // In order folder by folder, which is not quite the order of the paths.
-        let parts = |path: &str| path.split('/').map(str::to_owned).collect::<Vec<_>>();
-        let wanted = parts(path);
-        let at = self.files.binary_search_by(|found| parts(&found.path).cmp(&wanted));
+        let order = |found: &Found| found.path.split('/').cmp(path.split('/'));
+        let at = self.files.binary_search_by(order);
         at.is_ok_and(|at| self.files[at].plain)
     }
 }
@@ -238,4 +237,31 @@ fn below(folder: &Path, entry: &DirEntry) -> Option<String> {
     let parts: Vec<_> =
         path.components().map(|part| part.as_os_str().to_string_lossy()).collect();
     Some(parts.join("/"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_tree_knows_its_files_and_its_hollow_folders() {
+        let folder = std::env::temp_dir().join("tourier-tree-test");
+        let _ = fs::remove_dir_all(&folder);
+        for inner in ["a/none", "a-b", "b/deep/none", "c"] {
+            fs::create_dir_all(folder.join(inner)).expect("a folder can be made");
+        }
+        for file in ["a/x", "a.txt", "a-b/y", "b/deep/z", "d"] {
+            fs::write(folder.join(file), "text").expect("a file can be written");
+        }
+        let tree = Tree::below(&folder).expect("it can be looked at");
+        assert_eq!(tree.hollows, ["a/none", "b/deep/none", "c"]);
+        for file in ["a/x", "a.txt", "a-b/y", "b/deep/z", "d"] {
+            assert!(tree.has(file), "{file}");
+        }
+        for none in ["a", "a/none", "x", "", "d/x"] {
+            assert!(!tree.has(none), "{none}");
+        }
+        assert!(clear(&folder).is_ok() && !folder.exists());
+        assert!(Tree::below(&folder).is_ok_and(|tree| tree.files.is_empty()));
+    }
 }
