@@ -36,7 +36,11 @@ const WORDS: &[Words] = &[
     (BLOCK, "after: mix\n", &["after: mix-well\n"]),
     (BLOCK, "turn: letter", &["turn: book"]),
     (CRESCENTS, "Twelve crescents with no scrap at all.", &["Twelve crescents."]),
-    (CRESCENTS, "190 °C, 20 min", &["185 °C, 20 min", "190 °C, 25 min"]),
+    (
+        CRESCENTS,
+        "190 °C, 20 min",
+        &["185 °C, 20 min", "190 °C, 25 min", "375 °F, 20 min"],
+    ),
     (CRESCENTS, "Bake at {190 °C}.", &["![a loaf](../media/loaf.png)"]),
     (CRESCENTS, "1 large egg", &["1 large eg", "2 large eggs"]),
     (CRESCENTS, "the sides are brown", &["they are dark"]),
@@ -256,6 +260,20 @@ fn a_picture_is_renamed() {
     state.edit(slot("spare.png"), 0);
     state.edit(slot("other.png"), 1);
     assert!(state.compare());
+}
+
+/// What the lists of a class say of a step is in its key, though its plan stays the same.
+#[test]
+fn a_class_says_what_its_recipes_say() {
+    let mut state = State::new("incremental-class");
+    let class = FILES.iter().position(|(file, _)| file.ends_with("evening.yaml"));
+    state.edit(WORDS.len() + class.expect("the class is there"), 1);
+    assert!(state.publish("site"));
+    for (from, choice) in [("the sides are brown", 1), ("190 °C, 20 min", 3)] {
+        let slot = WORDS.iter().position(|(_, words, _)| *words == from);
+        state.edit(slot.expect("the words are there"), choice);
+        assert!(state.compare(), "{from}");
+    }
 }
 
 /// A few edits of every kind, one after another, compared at the end.

@@ -4,6 +4,7 @@
 use std::sync::{Arc, OnceLock};
 
 use crate::lists::{ClassSheet, class_sheet, order};
+use crate::measure::{Label, show};
 use crate::model::Class;
 use crate::paper::ClassPaper;
 use crate::plan;
@@ -55,7 +56,7 @@ fn files<'w>(class: &'w Class, workshop: &'w Workshop<'_>) -> Vec<Product<'w>> {
 }
 
 /// Stands for everything that a class's files are made from: the question and the order
-/// say all that the plan and the lists depend on.
+/// say all that the plan and the lists depend on, and the steps what is said beside them.
 fn inputs(class: &Class, workshop: &Workshop) -> String {
     let stock = workshop.stock;
     let book = stock.edition.book();
@@ -64,7 +65,24 @@ fn inputs(class: &Class, workshop: &Workshop) -> String {
     let (theme, course, words) = (stock.theme, &stock.course, stock.words);
     let parts = ["site/", "paper/", "fonts/"];
     let look = files_key(theme, parts.iter().flat_map(|part| theme.below(part)));
-    format!("{question:?} {order:?} {class:?} {course:?} {words:?} {look}")
+    let said = said(class, workshop);
+    format!("{question:?} {order:?} {said:?} {class:?} {course:?} {words:?} {look}")
+}
+
+/// What the files say of the steps of every recipe that the class needs, though no plan
+/// depends on it: what to look for, and the oven in both unit systems.
+fn said<'w>(
+    class: &'w Class,
+    workshop: &'w Workshop<'_>,
+) -> Vec<(&'w str, &'w Option<String>, Option<Label>)> {
+    let recipes =
+        class.makes.iter().flat_map(|made| workshop.keys.named(&made.recipe.value));
+    let steps = recipes.flat_map(|recipe| recipe.steps());
+    let said = steps.map(|step| {
+        let oven = step.bake.as_ref().map(|bake| show::oven(&bake.value.oven));
+        (step.title.value.as_str(), &step.until, oven)
+    });
+    said.collect()
 }
 
 fn page(sheet: &ClassSheet, workshop: &Workshop) -> Result<Vec<u8>, String> {

@@ -83,7 +83,7 @@ impl<'a> Keys<'a> {
     }
 
     /// The recipe and every recipe that its text names, and so on.
-    fn named(&self, recipe: &str) -> Vec<&'a Recipe> {
+    pub(super) fn named(&self, recipe: &str) -> Vec<&'a Recipe> {
         let mut found: Vec<&Recipe> =
             self.recipes.get(recipe).copied().into_iter().collect();
         let mut seen: BTreeSet<&str> = [recipe].into();
