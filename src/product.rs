@@ -241,7 +241,7 @@ impl<'s> Workshop<'s> {
     }
 
     /// Stands for all that a recipe's files can depend on.
-    pub fn key(&self, recipe: &Recipe) -> String {
+    pub fn key(&self, recipe: &Recipe) -> &str {
         self.keys.of(recipe)
     }
 
@@ -301,16 +301,19 @@ impl<'s> Workshop<'s> {
         Ok(self.site.across(cards)?.into_iter().map(Product::page).collect())
     }
 
-    /// The files that are made from others, given those with their keys in order: the
+    /// The files that are made from others, given the keys of those by their paths: the
     /// package for learning platforms, and the worker that keeps the site on a phone.
-    pub fn whole(&self, cards: &[Card], files: &[(&str, &str)]) -> Vec<Product<'_>> {
-        let keys: BTreeMap<&str, &str> = files.iter().copied().collect();
+    pub fn whole(
+        &self,
+        cards: &[Card],
+        keys: &BTreeMap<String, String>,
+    ) -> Vec<Product<'_>> {
         let paths: Vec<&str> =
-            files.iter().map(|(path, _)| *path).filter(|path| is_of_site(path)).collect();
+            keys.keys().map(String::as_str).filter(|path| is_of_site(path)).collect();
         let of = |paths: &[String]| {
             let parts = paths.iter().flat_map(|path| {
-                let key = keys.get(path.as_str()).copied().unwrap_or_default();
-                [path.as_bytes().to_vec(), key.as_bytes().to_vec()]
+                let key = keys.get(path).cloned().unwrap_or_default();
+                [path.clone().into_bytes(), key.into_bytes()]
             });
             parts.collect::<Vec<_>>()
         };

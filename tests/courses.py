@@ -2,7 +2,8 @@
 
     python3 tests/courses.py target/release/tourier FOLDER [RECIPES ...]
 
-Makes courses of so many recipes (10, 100, 1000 where none is named; 5000 takes ten minutes and 11 GB) from
+Makes courses of so many recipes (10, 100, 1000 where none is named; 5000 takes ten minutes
+and 11 GB) from
 the demonstration course's, each with its own title, summary and words, in FOLDER. Handouts
 are set with a template of one line, so that typesetting, which has its own figures
 (`typesetting.rs`), does not hide the rest. For each course:

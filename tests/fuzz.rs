@@ -17,6 +17,8 @@
     reason = "files, clock and environment are used; a campaign says how far it came"
 )]
 
+mod common;
+
 use std::collections::BTreeMap;
 use std::fs;
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -29,7 +31,7 @@ use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::lists::class_sheet;
 use tourier::media::Medium;
-use tourier::product::{Shelf, Stock, Workshop};
+use tourier::product::{Stock, Workshop};
 use tourier::read::{self, Source};
 use tourier::theme::Theme;
 use tourier::words::Words;
@@ -383,35 +385,20 @@ fn paint(edition: &Edition, path: &str) {
     let theme = Theme::built_in();
     let Some(stock) = Stock::new(edition, &WORDS, &theme) else { return };
     let shop = Workshop::new(&stock).expect("the templates are sound");
-    let mut cards = Vec::new();
+    let (mut cards, mut files) = (Vec::new(), Vec::new());
     for recipe in stock.recipes() {
         let Some(worked) = stock.worked(recipe).map(Arc::new) else { continue };
-        assert!(!shop.shown(&worked).expect("the templates are sound").is_empty());
+        files.extend(shop.shown(&worked).expect("the templates are sound"));
         cards.push(worked.card.clone());
         let printed = shop.printed(&worked);
         let handout = printed.iter().filter(|_| recipe.place.file.as_ref() == path);
         let handout = handout.filter(|one| one.path.ends_with("student-us-letter.pdf"));
-        handout.for_each(|handout| drop((handout.make)(&Bare)));
+        handout.for_each(|handout| drop((handout.make)(&common::Bare)));
     }
-    shop.apart().expect("the templates are sound");
-    shop.across(&cards).expect("the templates are sound");
-}
-
-/// A shelf with nothing on it: handouts are made from no other file.
-struct Bare;
-
-impl Shelf for Bare {
-    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
-        Err(path.to_owned())
-    }
-
-    fn before(&self, _: &str) -> Option<Vec<u8>> {
-        None
-    }
-
-    fn stands(&self, _: &str) -> bool {
-        false
-    }
+    files.extend(shop.apart().expect("the templates are sound"));
+    files.extend(shop.across(&cards).expect("the templates are sound"));
+    let keys = files.into_iter().map(|file| (file.path, file.key)).collect();
+    assert!(!shop.whole(&cards, &keys).is_empty());
 }
 
 fn amount_recipe(line: &str) -> String {

@@ -27,8 +27,8 @@ fn all(
     let stock = Stock::new(edition, words, theme)?;
     let shop = Workshop::new(&stock).expect("the templates are sound");
     let recipes = stock.recipes().iter();
-    let worked =
-        recipes.filter_map(|recipe| Some((shop.key(recipe), work(&shop, recipe)?)));
+    let worked = recipes
+        .filter_map(|recipe| Some((shop.key(recipe).to_owned(), work(&shop, recipe)?)));
     let plain = worked.map(|(key, worked)| {
         let sheets = serde_json::to_string(&worked.sheets).expect("plain data");
         let page = shop.shown(&worked).expect("the templates are sound");

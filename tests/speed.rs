@@ -5,6 +5,8 @@
     reason = "a measurement reads the clock and the course"
 )]
 
+mod common;
+
 use std::path::Path;
 use std::time::Instant;
 
@@ -15,7 +17,7 @@ use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::exact;
 use tourier::paper::{Job, Press};
-use tourier::product::{Card, Memory, Shelf, Stock, Workshop};
+use tourier::product::{Card, Memory, Stock, Workshop};
 use tourier::sheet::{HandoutKind, Paper, Units};
 use tourier::store;
 use tourier::theme::Theme;
@@ -157,7 +159,8 @@ fn pages_beside_a_bare_loop() {
         }
         pages.extend(shop.across(&cards).expect("pages"));
         let html = pages.iter().filter(|one| one.path.ends_with(".html"));
-        html.map(|one| (one.make)(&Bare).expect("it is there")).collect::<Vec<_>>()
+        html.map(|one| (one.make)(&common::Bare).expect("it is there"))
+            .collect::<Vec<_>>()
     };
     let pages: Vec<String> =
         build().into_iter().map(|page| String::from_utf8(page).expect("text")).collect();
@@ -209,21 +212,4 @@ fn bare_templates(pages: &[String]) -> (tera::Tera, Vec<Vec<String>>) {
         filled.push(said);
     }
     (tera, filled)
-}
-
-/// A shelf with nothing on it: pages are made from no other file.
-struct Bare;
-
-impl Shelf for Bare {
-    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
-        Err(path.to_owned())
-    }
-
-    fn before(&self, _: &str) -> Option<Vec<u8>> {
-        None
-    }
-
-    fn stands(&self, _: &str) -> bool {
-        false
-    }
 }

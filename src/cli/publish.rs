@@ -6,7 +6,6 @@ use std::path::Path;
 use indicatif::{ProgressBar, ProgressStyle};
 
 use crate::product::{Stock, Workshop};
-use crate::site::TemplateFault;
 use crate::store::{self, Outcome, PublishError};
 
 use super::args::{Args, PublishArgs};
@@ -33,7 +32,7 @@ pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
     store::apart(&options.to, &inputs)?;
     let words = words(&theme, &edition)?;
     let stock = Stock::new(&edition, &words, &theme).ok_or(Stop::Faults)?;
-    let workshop = Workshop::new(&stock).map_err(|fault| template(&fault))?;
+    let workshop = Workshop::new(&stock).map_err(|fault| stop(fault.into()))?;
     let bar = progress(args);
     let step = |done: usize, all: usize| {
         bar.set_length(all as u64);
@@ -70,13 +69,9 @@ fn progress(args: &Args) -> ProgressBar {
     ProgressBar::new(0).with_style(style)
 }
 
-fn template(fault: &TemplateFault) -> Stop {
-    Stop::Use(format!("{}:{}: {}", fault.template, fault.line, fault.message))
-}
-
 fn stop(error: PublishError) -> Stop {
     match error {
-        PublishError::Template(fault) => template(&fault),
+        PublishError::Template(fault) => Stop::Use(fault.to_string()),
         PublishError::Store(error) => {
             Stop::Machine(format!("{error}; the last edition stands"))
         }

@@ -20,22 +20,22 @@ pub type Contents<'a> = BTreeMap<&'a str, (&'a Item, Mass)>;
 /// Every ingredient in `formula`, `factor` times.
 pub fn expand<'a>(formula: &Formula<'a>, factor: &Exact, book: Book<'a>) -> Contents<'a> {
     let mut contents = Contents::new();
-    add(formula.lines.iter(), factor, book, &mut contents, 0);
+    add(&mut formula.lines.iter(), factor, book, &mut contents, 0);
     contents
 }
 
 /// Every ingredient in some lines of a formula.
 pub(super) fn expand_lines<'l, 'a: 'l>(
-    lines: impl Iterator<Item = &'l Weighed<'a>>,
+    mut lines: impl Iterator<Item = &'l Weighed<'a>>,
     book: Book<'a>,
 ) -> Contents<'a> {
     let mut contents = Contents::new();
-    add(lines, &exact(1, 1), book, &mut contents, 0);
+    add(&mut lines, &exact(1, 1), book, &mut contents, 0);
     contents
 }
 
 fn add<'l, 'a: 'l>(
-    lines: impl Iterator<Item = &'l Weighed<'a>>,
+    lines: &mut dyn Iterator<Item = &'l Weighed<'a>>,
     factor: &Exact,
     book: Book<'a>,
     contents: &mut Contents<'a>,
@@ -52,8 +52,7 @@ fn add<'l, 'a: 'l>(
             Source::Recipe(recipe) if depth < DEEPEST => {
                 let inner = weigh(recipe, book).0;
                 let share = mass.over(&batch(&inner, recipe)).unwrap_or_else(Exact::zero);
-                let lines: &mut dyn Iterator<Item = &Weighed> = &mut inner.lines.iter();
-                add(lines, &share, book, contents, depth + 1);
+                add(&mut inner.lines.iter(), &share, book, contents, depth + 1);
             }
             Source::Recipe(_) => {}
         }

@@ -76,7 +76,11 @@ fn vulgar(text: &str) -> Option<(&str, i64, i64)> {
 
 fn parse_whole(text: &str) -> Option<Exact> {
     let text = text.trim();
-    if text.is_empty() { Some(exact(0, 1)) } else { digits(text).map(Exact::from) }
+    if text.is_empty() {
+        Some(exact(0, 1))
+    } else {
+        digits(text).map(Exact::from_integer)
+    }
 }
 
 fn parse_decimal(text: &str, comma: bool) -> Option<Exact> {

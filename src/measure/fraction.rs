@@ -91,9 +91,7 @@ impl Exact {
     /// The nearest whole number, halves away from nought.
     #[must_use]
     pub fn round(&self) -> Self {
-        let half = if self.is_negative() { -self.denom() } else { self.denom() };
-        let whole: IBig = (self.numer() * 2 + half) / (self.denom() * 2);
-        Self(whole.into())
+        Self(self.0.round().into())
     }
 
     /// The nearest float.
@@ -104,12 +102,6 @@ impl Exact {
     /// Its whole part where that is no larger than an `i64`.
     pub fn to_i64(&self) -> Option<i64> {
         self.to_integer().to_i64()
-    }
-}
-
-impl From<IBig> for Exact {
-    fn from(whole: IBig) -> Self {
-        Self::from_integer(whole)
     }
 }
 

@@ -85,7 +85,7 @@ fn live(
     let Some(mut stock) = stock else { return Err(faults) };
     // A page that a browser keeps for later would not show what was saved since.
     stock.course.offline = false;
-    let broken = |fault| vec![template(&fault)];
+    let broken = |fault: TemplateFault| vec![fault.to_string()];
     let workshop = Workshop::new(&stock).map_err(broken)?;
     let recipes = stock.recipes().par_iter();
     let worked: Vec<Arc<Worked>> =
@@ -95,11 +95,8 @@ fn live(
     let later = |first: &Products| {
         let printed = worked.iter().flat_map(|worked| workshop.printed(worked));
         let mut later: Vec<Product> = printed.chain(workshop.classes()).collect();
-        let files: Vec<(&str, &str)> = first
-            .values()
-            .map(|product| (product.path.as_str(), product.key.as_str()))
-            .collect();
-        later.extend(workshop.whole(&cards, &files));
+        let keys = first.iter().map(|(path, file)| (path.clone(), file.key.clone()));
+        later.extend(workshop.whole(&cards, &keys.collect()));
         by_path(later)
     };
     if ready.send(Ok(faults)).is_ok() {
@@ -107,11 +104,6 @@ fn live(
         work(&shop, &later, &Mutex::new(orders));
     }
     Ok(())
-}
-
-/// A fault in a page template, as text.
-fn template(fault: &TemplateFault) -> String {
-    format!("{}:{}: {}", fault.template, fault.line, fault.message)
 }
 
 type Products<'a> = BTreeMap<String, Product<'a>>;
@@ -169,14 +161,6 @@ impl Shelf for Shop<'_> {
     fn file(&self, path: &str) -> Result<Vec<u8>, String> {
         let made = self.get(path)?;
         made.map(|bytes| bytes.to_vec()).ok_or_else(|| format!("there is no {path}"))
-    }
-
-    fn before(&self, _: &str) -> Option<Vec<u8>> {
-        None
-    }
-
-    fn stands(&self, _: &str) -> bool {
-        false
     }
 }
 

@@ -86,9 +86,7 @@ fn said<'w>(
 }
 
 fn page(sheet: &ClassSheet, workshop: &Workshop) -> Result<Vec<u8>, String> {
-    let page = workshop.site.class(sheet).map_err(|fault| {
-        format!("{}:{}: {}", fault.template, fault.line, fault.message)
-    })?;
+    let page = workshop.site.class(sheet).map_err(|fault| fault.to_string())?;
     Ok(page.bytes)
 }
 

@@ -23,12 +23,12 @@ impl Memory {
     pub fn worked(&self, workshop: &Workshop, recipe: &Recipe) -> Option<Arc<Worked>> {
         let lock = || self.recipes.lock().unwrap_or_else(PoisonError::into_inner);
         let key = workshop.key(recipe);
-        let known = lock().get(&recipe.name).filter(|(known, _)| *known == key).cloned();
+        let known = lock().get(&recipe.name).filter(|(known, _)| known == key).cloned();
         if let Some((_, worked)) = known {
             return Some(worked);
         }
         let worked = Arc::new(workshop.stock().worked(recipe)?);
-        lock().insert(recipe.name.clone(), (key, worked.clone()));
+        lock().insert(recipe.name.clone(), (key.to_owned(), worked.clone()));
         Some(worked)
     }
 }
@@ -41,8 +41,8 @@ pub(super) struct Keys<'a> {
     edition: &'a Edition,
     /// The recipes by name.
     recipes: BTreeMap<&'a str, &'a Recipe>,
-    /// Stands for what every recipe depends on.
-    common: String,
+    /// Their keys.
+    keys: BTreeMap<&'a str, String>,
 }
 
 impl<'a> Keys<'a> {
@@ -68,13 +68,23 @@ impl<'a> Keys<'a> {
             common.add(file.as_bytes());
             common.add(text.as_bytes());
         }
-        Self { edition, recipes, common: common.end() }
+        let (common, keys) = (common.end(), BTreeMap::new());
+        let all = Self { edition, recipes, keys };
+        let own =
+            |(name, recipe): (&&'a str, &&Recipe)| (*name, all.made(recipe, &common));
+        let keys = all.recipes.iter().map(own).collect();
+        Self { keys, ..all }
     }
 
-    /// The key of one recipe.
-    pub(super) fn of(&self, recipe: &Recipe) -> String {
+    /// The key of one recipe; empty where there is no such recipe.
+    pub(super) fn of(&self, recipe: &Recipe) -> &str {
+        self.keys.get(recipe.name.as_str()).map_or("", String::as_str)
+    }
+
+    /// The key of one recipe; `common` stands for what every recipe depends on.
+    fn made(&self, recipe: &Recipe, common: &str) -> String {
         let names = self.edition.fault_names(recipe).join(" ");
-        let mut parts = vec![self.common.as_bytes(), names.as_bytes()];
+        let mut parts = vec![common.as_bytes(), names.as_bytes()];
         for named in self.named(&recipe.name) {
             let text = self.edition.texts.text(&named.place.file);
             parts.extend([named.name.as_bytes(), text.as_bytes()]);

@@ -23,6 +23,12 @@ pub struct TemplateFault {
     pub message: String,
 }
 
+impl std::fmt::Display for TemplateFault {
+    fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(to, "{}:{}: {}", self.template, self.line, self.message)
+    }
+}
+
 /// The templates, ready to be filled in.
 pub(super) struct Engine {
     tera: Tera,

@@ -92,11 +92,16 @@ pub trait Shelf: Sync {
     /// The reason, where there is none or it cannot be read.
     fn file(&self, path: &str) -> Result<Vec<u8>, String>;
 
-    /// The bytes of a file of the edition before; `None` where there is none.
-    fn before(&self, path: &str) -> Option<Vec<u8>>;
+    /// The bytes of a file of the edition before; `None` where there is none, or no such
+    /// edition.
+    fn before(&self, _path: &str) -> Option<Vec<u8>> {
+        None
+    }
 
     /// Whether a file is the same as in the edition before.
-    fn stands(&self, path: &str) -> bool;
+    fn stands(&self, _path: &str) -> bool {
+        false
+    }
 }
 
 /// The site of a course: what it is made from, and its templates. The same input gives the

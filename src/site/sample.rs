@@ -473,14 +473,6 @@ impl Shelf for On<'_> {
         let found = self.0.iter().find(|page| page.path == path);
         found.map(|page| page.bytes.clone()).ok_or_else(|| path.to_owned())
     }
-
-    fn before(&self, _: &str) -> Option<Vec<u8>> {
-        None
-    }
-
-    fn stands(&self, _: &str) -> bool {
-        false
-    }
 }
 
 fn handouts() -> Vec<HandoutLink> {

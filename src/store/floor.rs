@@ -53,7 +53,8 @@ struct Done {
 pub(super) struct Floor<'w> {
     workshop: &'w Workshop<'w>,
     survey: &'w Survey,
-    stage: &'w Stage,
+    /// Where files are put; without it nothing is made.
+    stage: Option<&'w Stage>,
     step: &'w (dyn Fn(usize, usize) + Sync),
     queue: Mutex<Queue<'w>>,
     wake: Condvar,
@@ -64,22 +65,19 @@ impl<'w> Floor<'w> {
     pub(super) fn new(
         workshop: &'w Workshop<'w>,
         survey: &'w Survey,
-        stage: &'w Stage,
+        stage: Option<&'w Stage>,
         step: &'w (dyn Fn(usize, usize) + Sync),
     ) -> Self {
         let (queue, done) = (Mutex::default(), Mutex::default());
         Self { workshop, survey, stage, step, queue, wake: Condvar::new(), done }
     }
 
-    /// Makes every file that is out of date.
-    pub(super) fn make(&self) -> Result<(), PublishError> {
-        let mut first = self.workshop.classes();
-        first.extend(self.workshop.apart()?);
-        self.take(first)?;
+    /// Makes every file that is out of date. False as soon as one is and there is no
+    /// stage to put it on.
+    pub(super) fn make(&self) -> Result<bool, PublishError> {
         let mut unknown = Vec::new();
         for recipe in self.workshop.stock().recipes() {
-            let key = self.workshop.key(recipe);
-            match self.survey.known(&recipe.name, &key) {
+            match self.survey.known(&recipe.name, self.workshop.key(recipe)) {
                 Some(known) => self.recall(&recipe.name, known)?,
                 None => unknown.push(recipe),
             }
@@ -88,15 +86,20 @@ impl<'w> Floor<'w> {
         self.done().ahead =
             unknown.iter().map(|recipe| self.workshop.least(recipe)).sum();
         self.queue().recipes = unknown;
+        if self.is_stuck() {
+            return Ok(false);
+        }
+        let mut first = self.workshop.classes();
+        first.extend(self.workshop.apart()?);
+        self.take(first)?;
         self.work()?;
         let cards = self.cards();
         self.take(self.workshop.across(&cards)?)?;
         self.work()?;
         let keys = self.done().keys.clone();
-        let files: Vec<(&str, &str)> =
-            keys.iter().map(|(path, key)| (path.as_str(), key.as_str())).collect();
-        self.take(self.workshop.whole(&cards, &files))?;
-        self.work()
+        self.take(self.workshop.whole(&cards, &keys))?;
+        self.work()?;
+        Ok(!self.is_stuck())
     }
 
     /// What was made from what, read from what has the fingerprint `from`; and the files
@@ -143,9 +146,18 @@ impl<'w> Floor<'w> {
         Ok(())
     }
 
-    /// Does all that is to be done, on every core. After the first thing that cannot be
-    /// done no other is begun.
+    /// Whether something is to be done that there is no stage for.
+    fn is_stuck(&self) -> bool {
+        let queue = self.queue();
+        self.stage.is_none() && !(queue.files.is_empty() && queue.recipes.is_empty())
+    }
+
+    /// Does all that is to be done, on every core, where there is a stage for it. After the
+    /// first thing that cannot be done no other is begun.
     fn work(&self) -> Result<(), PublishError> {
+        if self.stage.is_none() {
+            return Ok(());
+        }
         let cores =
             std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
         spread(cores, cores, &|_| self.lend_a_hand());
@@ -186,7 +198,7 @@ impl<'w> Floor<'w> {
         let mut files = self.workshop.shown(&worked)?;
         files.extend(self.workshop.printed(&worked));
         let known = Known {
-            key: self.workshop.key(recipe),
+            key: self.workshop.key(recipe).to_owned(),
             card: worked.card.clone(),
             files: files.iter().map(|file| file.path.clone()).collect(),
         };
@@ -204,11 +216,12 @@ impl<'w> Floor<'w> {
         let bytes = (product.make)(self)
             .map_err(|reason| PublishError::Make(path.clone(), reason))?;
         let ours = self.survey.old.made.contains_key(path);
-        let other = if ours { None } else { self.stage.old(path) };
+        let Some(stage) = self.stage else { return Ok(()) };
+        let other = if ours { None } else { stage.old(path) };
         if other.is_some_and(|other| other != bytes) {
             return Err(PublishError::Make(path.clone(), NOT_OURS.to_owned()));
         }
-        self.stage.write(path, &bytes)?;
+        stage.write(path, &bytes)?;
         let mut done = self.done();
         done.made.push(path.clone());
         (self.step)(done.made.len(), done.due + done.ahead);
@@ -252,14 +265,16 @@ impl Done {
 
 impl Shelf for Floor<'_> {
     fn file(&self, path: &str) -> Result<Vec<u8>, String> {
-        let stands = || self.stands(path).then(|| self.stage.old(path)).flatten();
-        let found = self.stage.staged(path).or_else(stands);
+        let found = self.stage.and_then(|stage| {
+            let stands = || self.stands(path).then(|| stage.old(path)).flatten();
+            stage.staged(path).or_else(stands)
+        });
         found.ok_or_else(|| format!("it needs {path}, which cannot be read"))
     }
 
     fn before(&self, path: &str) -> Option<Vec<u8>> {
         let ours = self.survey.old.made.contains_key(path);
-        if ours { self.stage.old(path) } else { None }
+        self.stage.filter(|_| ours)?.old(path)
     }
 
     fn stands(&self, path: &str) -> bool {

@@ -4,7 +4,7 @@
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
-use crate::product::{Card, Product, Workshop};
+use crate::product::Workshop;
 use crate::site::TemplateFault;
 
 use super::floor::{Floor, NOT_OURS};
@@ -111,8 +111,9 @@ pub fn publish(
     let output = &resolved(output)?;
     let survey = Survey::new(output)?;
     if survey.old.from == from && is_settled(output) {
-        let idle = survey.idle(workshop)?;
-        if let Some(kept) = idle {
+        let floor = Floor::new(workshop, &survey, None, step);
+        if floor.make()? && floor.end(from).0 == survey.old {
+            let kept = survey.old.made.len();
             return Ok(Outcome { kept, ..Outcome::default() });
         }
     }
@@ -122,7 +123,7 @@ pub fn publish(
     let same = !cleared && Manifest::read(output) == survey.old;
     let survey = if same { survey } else { Survey::new(output)? };
     let stage = Stage::open(output)?;
-    let floor = Floor::new(workshop, &survey, &stage, step);
+    let floor = Floor::new(workshop, &survey, Some(&stage), step);
     floor.make()?;
     let (new, mut made) = floor.end(from);
     made.sort_unstable();
@@ -155,59 +156,24 @@ pub(super) struct Survey {
     /// What the program made last time.
     pub(super) old: Manifest,
     tree: Tree,
-    /// The files among it.
-    there: BTreeSet<String>,
 }
 
 impl Survey {
     fn new(output: &Path) -> Result<Self, StoreError> {
-        let tree = Tree::below(output)?;
-        let plain = tree.files.iter().filter(|one| one.plain);
-        let there = plain.map(|one| one.path.clone()).collect();
-        Ok(Self { old: Manifest::read(output), there, tree })
+        Ok(Self { old: Manifest::read(output), tree: Tree::below(output)? })
     }
 
     /// Whether a file is there and was made from what has this key.
     pub(super) fn has(&self, path: &str, key: &str) -> bool {
-        self.old.made.get(path).is_some_and(|old| old == key) && self.there.contains(path)
+        self.old.made.get(path).is_some_and(|old| old == key) && self.tree.has(path)
     }
 
     /// What is known of a recipe that has this key, and whose files are all there.
     pub(super) fn known(&self, recipe: &str, key: &str) -> Option<&Known> {
         let known = self.old.recipes.get(recipe).filter(|known| known.key == key)?;
         let there =
-            |path: &String| self.old.made.contains_key(path) && self.there.contains(path);
+            |path: &String| self.old.made.contains_key(path) && self.tree.has(path);
         known.files.iter().all(there).then_some(known)
-    }
-
-    /// How many files there are, where there is nothing to do.
-    fn idle(&self, workshop: &Workshop) -> Result<Option<usize>, PublishError> {
-        let recipes = workshop.stock().recipes();
-        let known: Option<Vec<&Known>> = recipes
-            .iter()
-            .map(|recipe| self.known(&recipe.name, &workshop.key(recipe)))
-            .collect();
-        let Some(known) = known.filter(|known| known.len() == self.old.recipes.len())
-        else {
-            return Ok(None);
-        };
-        let cards: Vec<Card> = known.iter().map(|known| known.card.clone()).collect();
-        let mut products = workshop.apart()?;
-        products.extend(workshop.classes());
-        products.extend(workshop.across(&cards)?);
-        let own = |path| (path, self.old.made.get(path).map_or("", String::as_str));
-        let mut files: Vec<(&str, &str)> = known
-            .iter()
-            .flat_map(|known| known.files.iter().map(|path| own(path.as_str())))
-            .chain(products.iter().map(|one| (one.path.as_str(), one.key.as_str())))
-            .collect();
-        files.sort_unstable();
-        let whole = workshop.whole(&cards, &files);
-        let stands = |one: &Product| self.has(&one.path, &one.key);
-        let all = files.len() + whole.len();
-        let idle =
-            products.iter().chain(&whole).all(stands) && self.old.made.len() == all;
-        Ok(idle.then_some(all))
     }
 
     /// Takes over what stays: what is up to date, and files of others.

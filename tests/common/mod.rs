@@ -112,3 +112,12 @@ fn difference(expected: &str, actual: &str) -> Option<(usize, (String, String))>
     }
     None
 }
+
+/// A shelf with nothing on it: pages and handouts are made from no other file.
+pub(crate) struct Bare;
+
+impl tourier::product::Shelf for Bare {
+    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
+        Err(path.to_owned())
+    }
+}
