@@ -96,6 +96,7 @@ const TOKENS: &[&str] = &[
     "## ",
     "# ",
     "> ",
+    "> Caution: ",
     "> [!CAUTION]\n",
     "- ",
     "1. ",

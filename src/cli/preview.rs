@@ -4,8 +4,6 @@ use std::io::{ErrorKind, Write};
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use annotate_snippets::Renderer;
-
 use crate::edition::Edition;
 use crate::preview::{Open, Opened, Preview};
 use crate::store;
@@ -52,9 +50,8 @@ fn open(args: &Args) -> Open {
 
 /// Every fault as plain text.
 fn texts(edition: &Edition) -> Vec<String> {
-    let renderer = Renderer::plain();
-    let faults = edition.faults.iter();
-    faults.map(|fault| show::render(fault, &edition.texts, &renderer)).collect()
+    let layout = show::Layout::plain();
+    edition.faults.iter().map(|fault| layout.render(fault, &edition.texts)).collect()
 }
 
 /// Why the content could not be opened, in words.

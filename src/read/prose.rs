@@ -1,11 +1,12 @@
 //! Markdown to prose: the parser's events become our small tree; braces become live
 //! values; raw HTML is kept as the text it is.
 
+mod caution;
 mod live;
 
 use std::ops::Range;
 
-use pulldown_cmark::{BlockQuoteKind, Event, Options, Parser, Tag, TagEnd};
+use pulldown_cmark::{Event, Options, Parser, Tag, TagEnd};
 
 use crate::fault::{Fault, Place, Placed};
 use crate::model::{Block, Brace, Inline, Shown};
@@ -17,10 +18,9 @@ const DEEPEST: usize = 12;
 /// The name of that fault.
 const TOO_DEEP: &str = "too-deep";
 
-/// The extensions that are read: tables, typographic quotes and dashes, and quotations
-/// marked as cautions.
+/// The extensions that are read: tables, typographic quotes and dashes.
 pub(super) fn options() -> Options {
-    Options::ENABLE_TABLES | Options::ENABLE_SMART_PUNCTUATION | Options::ENABLE_GFM
+    Options::ENABLE_TABLES | Options::ENABLE_SMART_PUNCTUATION
 }
 
 /// Reads `text`, which is the Markdown at `place`.
@@ -90,7 +90,7 @@ impl Builder<'_> {
     fn structure(&mut self, event: Event, range: Range<usize>) {
         match event {
             Event::Start(tag) => self.start(&tag, range),
-            Event::End(end) => self.end(end),
+            Event::End(end) => self.end(end, range),
             Event::Code(text) => self.inline(Inline::Code { text: text.into_string() }),
             Event::HardBreak => self.inline(Inline::Break),
             Event::Rule => self.block(Block::Rule),
@@ -144,7 +144,7 @@ impl Builder<'_> {
         );
     }
 
-    fn end(&mut self, end: TagEnd) {
+    fn end(&mut self, end: TagEnd, range: Range<usize>) {
         if self.beyond > 0 {
             self.beyond -= 1;
             return;
@@ -156,7 +156,7 @@ impl Builder<'_> {
             Some(Frame::Line(content)) => self.end_line(end, content),
             Some(Frame::Link(to, content)) => self.inline(Inline::Link { to, content }),
             Some(Frame::Picture(to, content)) => self.end_picture(&to, &content),
-            Some(Frame::Blocks(content)) => self.end_blocks(end, content),
+            Some(Frame::Blocks(content)) => self.end_blocks(end, content, range),
             Some(Frame::Items(start, items)) => self.block(Block::List { start, items }),
             Some(Frame::Rows(rows)) => self.block(Block::Table { rows }),
             Some(Frame::Code(text)) => {
@@ -193,19 +193,24 @@ impl Builder<'_> {
         }
     }
 
-    fn end_blocks(&mut self, end: TagEnd, content: Vec<Block<Brace>>) {
+    fn end_blocks(
+        &mut self,
+        end: TagEnd,
+        content: Vec<Block<Brace>>,
+        range: Range<usize>,
+    ) {
         match end {
             TagEnd::Item => {
                 if let Some(Frame::Items(_, items)) = self.stack.last_mut() {
                     items.push(content);
                 }
             }
-            TagEnd::BlockQuote(Some(
-                BlockQuoteKind::Caution | BlockQuoteKind::Warning,
-            )) => {
-                self.block(Block::Caution { content });
+            TagEnd::BlockQuote(_) => {
+                let first = self.text[range.clone()].find('\n').unwrap_or(range.len());
+                let place = self.place.part(range.start, range.start + first);
+                let quotation = caution::quotation(content, &place, self.faults);
+                self.block(quotation);
             }
-            TagEnd::BlockQuote(_) => self.block(Block::Quote { content }),
             _ => content.into_iter().for_each(|block| self.block(block)),
         }
     }

@@ -134,8 +134,7 @@ until: {texts.field("until")}
 
 ![{texts.field("alt") if not texts.hostile else markdown(texts.field("alt"))}](../media/loaf.png)
 
-> [!CAUTION]
-> {prose("caution")}
+> Caution: {prose("caution")}
 
 ## Bake
 ~~~ticket
