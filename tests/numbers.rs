@@ -231,7 +231,7 @@ fn rounds_strips_and_half_triangles() {
     let strips = cut("7 strips", "30 x 21 cm", "strips 3 cm");
     assert_eq!((strips.cuts[0].shape.as_str(), strips.cuts[0].pieces), ("strip", 7));
     let marks: Vec<&str> =
-        strips.cuts[0].marks_side.iter().map(|mark| mark.at.metric.as_str()).collect();
+        strips.cuts[0].marks_left.iter().map(|mark| mark.at.metric.as_str()).collect();
     assert_eq!(marks, ["3 cm", "6 cm", "9 cm", "12 cm", "15 cm", "18 cm"]);
     let triangles =
         cut("22 triangles", "54 x 48 cm", "triangles, base 9 cm, height 24 cm");
@@ -256,5 +256,5 @@ fn marks_of_a_sheet_in_inches() {
         marks.iter().map(|m| format!("{} / {}", m.at.metric, m.at.us)).collect()
     };
     assert_eq!(words(&plan.marks_near), ["25.4 cm / 10 in"]);
-    assert_eq!(words(&plan.marks_side), ["10.2 cm / 4 in", "20.3 cm / 8 in"]);
+    assert_eq!(words(&plan.marks_left), ["10.2 cm / 4 in", "20.3 cm / 8 in"]);
 }

@@ -5,11 +5,10 @@ use serde::Serialize;
 
 use crate::plan::{Activity, Row, Timetable, together};
 
-use super::hatch::Slant;
-use super::ink::{self, Ink};
+use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::panels::WIDE;
-use super::plate::{MARGIN, Plate, Text, WIDTH, corners};
+use super::plate::{MARGIN, Plate, Text, WIDTH};
 use super::svg;
 
 /// The height of a bar.
@@ -136,17 +135,11 @@ fn key(plate: &mut Plate, left: f64, top: f64) -> f64 {
 }
 
 fn bar(plate: &mut Plate, kind: &str, [from, to]: [[f64; 2]; 2]) {
-    let paint = |kind: &str| -> (Ink, Option<(Ink, f64, f64)>) {
-        match kind {
-            "bake" => (ink::FAT, Some((ink::FAT_HATCH, -45.0, 6.0))),
-            "rest" => (ink::WAIT, Some((ink::WAIT_HATCH, 60.0, 7.0))),
-            _ => (ink::HAND, None),
-        }
-    };
-    let (fill, hatch) = paint(kind);
+    let fill = if matches!(kind, "bake" | "rest") { ink::WAIT } else { ink::HAND };
     plate.rectangle(from, to, fill);
-    if let Some((lines, degrees, gap)) = hatch {
-        plate.hatch(&corners(from, to), Slant::degrees(degrees), gap, lines);
+    if kind == "bake" {
+        let y = f64::midpoint(from[1], to[1]);
+        plate.line(&[[from[0], y], [to[0], y]], ink::CORE);
     }
 }
 

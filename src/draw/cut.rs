@@ -4,7 +4,6 @@
 use crate::sheet::{Cut, Mark};
 
 use super::dimension::{Side, Tick, ruler_depth, widest};
-use super::hatch::Slant;
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::plate::{MARGIN, Plate, Point, RING, Text, WIDTH, ring_frame};
@@ -38,37 +37,70 @@ pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> Plate {
     let [right, top] = bench.at([cut.sheet_length_cm, cut.sheet_width_cm]);
     let [left, bottom] = bench.corner;
     pieces(&mut plate, cut, &bench);
-    let far = ticks(&cut.marks_far, voice, |x| bench.at([x, 0.0])[0]);
-    let mut near = ticks(&cut.marks_near, voice, |x| bench.at([x, 0.0])[0]);
-    if near.first().is_some_and(|tick| tick.at > left) {
-        near.insert(0, Tick { at: left, text: "0".to_owned() });
-    }
-    let side = ticks(&cut.marks_side, voice, |y| bench.at([0.0, y])[1]);
-    let _ = plate.ruler(&far, top, Side::Above);
-    let depth = plate.ruler(&near, bottom, Side::Below);
-    plate.side_ruler(&side, left);
-    if [&far, &near, &side].into_iter().any(|ticks| !ticks.is_empty()) {
-        let at = [left - 14.0, bottom + 14.0 + LABEL * RISE];
-        plate.text(Text::new(voice.unit(), at).end());
-    }
+    let depth = rulers(&mut plate, cut, &bench, voice);
+    let middle = f64::midpoint(left, right);
+    let far = Text::new(voice.word("far-edge"), [middle, 4.0 + LABEL * RISE]).middle();
+    plate.text(far);
     let across = bottom + depth.max(LABEL) + 24.0;
-    plate.dimension_across([left, right], across, &voice.length(cut.sheet_length_cm));
-    plate.dimension_up(right + 16.0, [top, bottom], &voice.length(cut.sheet_width_cm));
+    let near = voice.fill("near-edge", &[("length", &voice.length(cut.sheet_length_cm))]);
+    plate.dimension_across([left, right], across, &near);
+    plate.dimension_up(
+        right + 16.0 + right_depth(cut, voice),
+        [top, bottom],
+        &voice.length(cut.sheet_width_cm),
+    );
     number_cuts(&mut plate, cut, &bench);
     plate.height = caption(&mut plate, cut, across + 34.0, voice) + 4.0;
     plate
 }
 
+/// The marks along every edge that has any; gives the depth of the nearest ruler.
+fn rulers(plate: &mut Plate, cut: &Cut, bench: &Bench, voice: Voice<'_>) -> f64 {
+    let [right, top] = bench.at([cut.sheet_length_cm, cut.sheet_width_cm]);
+    let [left, bottom] = bench.corner;
+    let far = ticks(&cut.marks_far, voice, |x| bench.at([x, 0.0])[0]);
+    let mut near = ticks(&cut.marks_near, voice, |x| bench.at([x, 0.0])[0]);
+    if near.first().is_some_and(|tick| tick.at > left) {
+        near.insert(0, Tick { at: left, text: "0".to_owned() });
+    }
+    let side = |marks: &[Mark]| ticks(marks, voice, |y| bench.at([0.0, y])[1]);
+    let _ = plate.ruler(&far, top, Side::Above);
+    let depth = plate.ruler(&near, bottom, Side::Below);
+    plate.side_ruler(&side(&cut.marks_left), left);
+    plate.right_ruler(&side(&cut.marks_right), (right, marked_alike(cut)));
+    let marks = [&cut.marks_far, &cut.marks_near, &cut.marks_left, &cut.marks_right];
+    if marks.into_iter().any(|marks| !marks.is_empty()) {
+        let at = [left - 14.0, bottom + 14.0 + LABEL * RISE];
+        plate.text(Text::new(voice.unit(), at).end());
+    }
+    depth
+}
+
+/// Whether both short sides have the same marks: then the left ones are labelled for both.
+fn marked_alike(cut: &Cut) -> bool {
+    super::speech::alike(&cut.marks_left, &cut.marks_right)
+}
+
+/// The room that the ruler on the right takes.
+fn right_depth(cut: &Cut, voice: Voice<'_>) -> f64 {
+    match (cut.marks_right.is_empty(), marked_alike(cut)) {
+        (true, _) => 0.0,
+        (false, true) => 12.0,
+        (false, false) => 16.0 + widest(&ticks(&cut.marks_right, voice, |y| y)),
+    }
+}
+
 /// Finds the sheet's place and scale from the room that its labels take.
 fn lay_out(cut: &Cut, voice: Voice<'_>) -> Bench {
-    let side = ticks(&cut.marks_side, voice, |y| y);
+    let side = ticks(&cut.marks_left, voice, |y| y);
     let left = (MARGIN + 10.0 + widest(&side)).max(46.0);
     let width = lettering::width(&voice.length(cut.sheet_width_cm), LABEL, false);
-    let room = WIDTH - left - width - 34.0;
+    let room = WIDTH - left - width - 34.0 - right_depth(cut, voice);
     let scale =
         (room / cut.sheet_length_cm.max(0.1)).min(TALLEST / cut.sheet_width_cm.max(0.1));
     let far = ruler_depth(&ticks(&cut.marks_far, voice, |x| left + x * scale));
-    Bench { corner: [left, 12.0 + far + cut.sheet_width_cm * scale], scale }
+    let top = 14.0 + LABEL * 1.2 + far;
+    Bench { corner: [left, top + cut.sheet_width_cm * scale], scale }
 }
 
 fn ticks(marks: &[Mark], voice: Voice<'_>, place: impl Fn(f64) -> f64) -> Vec<Tick> {
@@ -76,23 +108,23 @@ fn ticks(marks: &[Mark], voice: Voice<'_>, place: impl Fn(f64) -> f64) -> Vec<Ti
     marks.iter().map(tick).collect()
 }
 
-/// The sheet as scrap, and the pieces on it: every other one grained.
+/// The sheet as scrap, and the pieces on it: every other one darker.
 fn pieces(plate: &mut Plate, cut: &Cut, bench: &Bench) {
     let far = bench.at([cut.sheet_length_cm, cut.sheet_width_cm]);
     let sheet =
         super::plate::corners([bench.corner[0], far[1]], [far[0], bench.corner[1]]);
     plate.polygon(&sheet, ink::SCRAP);
     if cut.scrap_percent > NO_SCRAP {
-        plate.hatch(&sheet, Slant::degrees(45.0), 10.0, ink::SCRAP_HATCH);
-        plate.hatch(&sheet, Slant::degrees(-45.0), 10.0, ink::SCRAP_HATCH);
+        plate.dots(&sheet);
     }
     let outline = |polygon: &Vec<[f64; 2]>| -> Vec<Point> {
         polygon.iter().map(|corner| bench.at(*corner)).collect()
     };
     let outlines: Vec<Vec<Point>> = cut.polygons_cm.iter().map(outline).collect();
-    plate.polygons(&outlines, ink::PIECE);
-    let grained: Vec<&Vec<Point>> = outlines.iter().skip(1).step_by(2).collect();
-    plate.hatch_all(&grained, Slant::degrees(0.0), 8.0, ink::GRAIN);
+    for (first, tone) in [(0, ink::PIECE), (1, ink::OTHER)] {
+        let every: Vec<&Vec<Point>> = outlines.iter().skip(first).step_by(2).collect();
+        plate.polygons(&every, tone);
+    }
     for line in &cut.lines_cm {
         plate.line(&line.map(|point| bench.at(point)), ink::CUT);
     }

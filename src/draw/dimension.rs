@@ -102,6 +102,20 @@ impl Plate {
     }
 }
 
+impl Plate {
+    /// A ruler along an upright edge at `x`, its labels to the right of it, or none where
+    /// the other edge's labels stand for it.
+    pub(super) fn right_ruler(&mut self, ticks: &[Tick], (x, bare): (f64, bool)) {
+        for tick in ticks {
+            self.line(&[[x, tick.at], [x + TICK, tick.at]], ink::DIM);
+        }
+        for tick in thin_out(ticks, LABEL + 3.0).iter().filter(|_| !bare) {
+            let at = [x + TICK + 4.0, tick.at + 0.36 * LABEL];
+            self.text(Text::new(&tick.text, at));
+        }
+    }
+}
+
 /// The width of the widest label of a ruler.
 pub(super) fn widest(ticks: &[Tick]) -> f64 {
     ticks.iter().map(label_width).fold(0.0, f64::max)

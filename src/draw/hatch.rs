@@ -1,7 +1,7 @@
-//! Hatching as real lines, clipped to the outline that they fill. A pattern would need an
+//! Hatching, which means fat and nothing else, and dots: as real lines, clipped to the outline that they fill. A pattern would need an
 //! identifier, and identifiers clash where many drawings stand in one page.
 
-use super::ink::Ink;
+use super::ink::{self, Ink};
 use super::plate::{Plate, Point};
 use super::trace::Trace;
 
@@ -36,24 +36,16 @@ impl Slant {
 impl Plate {
     /// Fills `outline` with parallel lines, `gap` apart.
     pub(super) fn hatch(&mut self, outline: &[Point], slant: Slant, gap: f64, ink: Ink) {
-        self.hatch_all(&[outline], slant, gap, ink);
-    }
-
-    /// Fills every one of `outlines` with parallel lines, all as one shape.
-    pub(super) fn hatch_all<P: AsRef<[Point]>>(
-        &mut self,
-        outlines: &[P],
-        slant: Slant,
-        gap: f64,
-        ink: Ink,
-    ) {
         let mut all = Trace::default();
-        for outline in outlines {
-            lines(&mut all, outline.as_ref(), slant, gap);
-        }
+        lines(&mut all, outline, slant, gap);
         if !all.is_empty() {
             self.trace(all, ink);
         }
+    }
+
+    /// Fills `outline` with dots.
+    pub(super) fn dots(&mut self, outline: &[Point]) {
+        self.hatch(outline, Slant::degrees(0.0), 9.0, ink::DOTS);
     }
 }
 

@@ -1,6 +1,7 @@
 //! The inks of the drawings: a class name for a page's style sheet, and the same look as
 //! presentation attributes for paper and pictures. No colour stands alone: fat is hatched,
-//! scrap is cross-hatched, waiting is hatched, what moves is numbered.
+//! and nothing else is; scrap is dotted, waiting hollow, baking has a core, neighbours differ
+//! in tone, what moves is numbered.
 
 /// How a shape is painted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -78,8 +79,9 @@ inks! {
     /// A piece in a cutting plan.
     PIECE = "d-dough d-piece",
         r##"fill="#f3e3c3" stroke="#2b2622" stroke-width="2""##;
-    /// The grain that tells a piece from its neighbours.
-    GRAIN = "d-grain", r##"fill="none" stroke="#a58a5c" stroke-width="1""##;
+    /// Every other piece: a darker tone tells it from its neighbours, in grey too.
+    OTHER = "d-dough d-piece d-other",
+        r##"fill="#dfc596" stroke="#2b2622" stroke-width="2""##;
     /// Fat.
     FAT = "d-fat",
         r##"fill="#f2c230" stroke="#6e4f00" stroke-width="2""##;
@@ -89,8 +91,9 @@ inks! {
     FAT_HATCH = "d-fat-line", r##"fill="none" stroke="#6e4f00" stroke-width="1.5""##;
     /// The sheet beneath a cutting plan: what no piece covers is scrap.
     SCRAP = "d-scrap", r##"fill="#ffffff" stroke="#2b2622" stroke-width="2.5""##;
-    /// The cross-hatching of scrap.
-    SCRAP_HATCH = "d-scrap-line", r##"fill="none" stroke="#6a6058" stroke-width="1""##;
+    /// The dots of scrap, and of what lies over the bench's end.
+    DOTS = "d-dots",
+        r##"fill="none" stroke="#6a6058" stroke-width="2.5" stroke-dasharray="0.1 9" stroke-linecap="round""##;
     /// A cut.
     CUT = "d-line d-cut",
         r##"fill="none" stroke="#2b2622" stroke-width="2.5" stroke-linecap="round""##;
@@ -127,10 +130,10 @@ inks! {
     TAG = "d-paper d-tag", r##"fill="#ffffff" stroke="none""##;
     /// Attended time.
     HAND = "d-hand", r##"fill="#2f6b62" stroke="#1f4740" stroke-width="1.5""##;
-    /// Unattended time.
+    /// Unattended time: a hollow bar.
     WAIT = "d-wait", r##"fill="#ffffff" stroke="#2f6b62" stroke-width="1.5""##;
-    /// The hatching of unattended time.
-    WAIT_HATCH = "d-wait-line", r##"fill="none" stroke="#2f6b62" stroke-width="1.5""##;
+    /// The core of a bar of baking.
+    CORE = "d-line d-core", r##"fill="none" stroke="#2b2622" stroke-width="5""##;
     /// How much longer something may stay.
     HOLD = "d-hold",
         r##"fill="none" stroke="#2f6b62" stroke-width="2" stroke-dasharray="3 4""##;

@@ -3,7 +3,6 @@
 
 use crate::sheet::{RollFact, Slab};
 
-use super::hatch::Slant;
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::plate::{MARGIN, Plate, Point, Text, WIDTH, corners};
@@ -76,7 +75,7 @@ fn bench(plate: &mut Plate, fact: &RollFact, setting: &Setting, voice: Voice<'_>
     }
     let edge = left + bench_cm * setting.scale;
     let over = corners([edge, top], [left + length, bottom]);
-    plate.hatch(&over, Slant::degrees(60.0), 12.0, ink::SCRAP_HATCH);
+    plate.dots(&over);
     plate.line(&[[edge, top - 8.0], [edge, bottom + 16.0]], ink::SPINE);
     let text = voice.fill("bench-ends", &[("bench", voice.of(bench))]);
     let half = lettering::width(&text, LABEL, false) / 2.0;

@@ -110,7 +110,9 @@ fn plan(length: f64, width: f64) -> Cut {
         lines_cm: Vec::new(),
         marks_near: Vec::new(),
         marks_far: Vec::new(),
-        marks_side: Vec::new(),
+        marks_left: Vec::new(),
+        marks_right: Vec::new(),
+        strokes: Vec::new(),
         size: size(tenths(length), tenths(width)),
         piece: Label::default(),
         piece_weight: Label::new("58 g", "2 oz"),
@@ -147,7 +149,8 @@ pub(super) fn grid(
     }
     cut.marks_near = marks(&columns);
     cut.marks_far = marks(&columns);
-    cut.marks_side = marks(&rows);
+    cut.marks_left = marks(&rows);
+    cut.marks_right = marks(&rows);
     cut.piece = size((run * 10.0).round() as i64, (rise * 10.0).round() as i64);
     finish(cut)
 }
@@ -181,8 +184,9 @@ pub(super) fn triangles(length: f64, width: f64, base: f64, strips: u32) -> Cut 
     };
     cut.marks_near = marks(&every(base));
     cut.marks_far = marks(&every(base / 2.0));
-    cut.marks_side =
+    cut.marks_left =
         marks(&(1..strips).map(|n| f64::from(n) * height).collect::<Vec<_>>());
+    cut.marks_right = cut.marks_left.clone();
     cut.piece = size((base * 10.0).round() as i64, (height * 10.0).round() as i64);
     finish(cut)
 }

@@ -3,7 +3,6 @@
 
 use crate::sheet::{CourseSheet, Cut, Fold, Sheet};
 
-use super::hatch::Slant;
 use super::ink;
 use super::lettering;
 use super::plate::{Plate, Point, Text, corners};
@@ -88,10 +87,7 @@ fn pieces(plate: &mut Plate, cut: &Cut) {
     plate.polygon(&corners([left, far[1]], [far[0], bottom]), ink::SCRAP);
     for (index, polygon) in cut.polygons_cm.iter().enumerate() {
         let outline: Vec<Point> = polygon.iter().map(|corner| at(*corner)).collect();
-        plate.polygon(&outline, ink::PIECE);
-        if index % 2 == 1 {
-            plate.hatch(&outline, Slant::degrees(0.0), 10.0, ink::GRAIN);
-        }
+        plate.polygon(&outline, if index % 2 == 1 { ink::OTHER } else { ink::PIECE });
     }
 }
 
@@ -114,10 +110,7 @@ fn shares(plate: &mut Plate, sheet: &Sheet) {
     for (index, weight) in weights.iter().enumerate() {
         let bottom = top + room[1] * weight / sum;
         let band = corners([left, top], [left + room[0], bottom]);
-        plate.polygon(&band, ink::DOUGH);
-        if index % 2 == 1 {
-            plate.hatch(&band, Slant::degrees(45.0), 12.0, ink::GRAIN);
-        }
+        plate.polygon(&band, if index % 2 == 1 { ink::OTHER } else { ink::DOUGH });
         top = bottom;
     }
 }

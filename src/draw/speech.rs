@@ -1,6 +1,7 @@
 //! The drawings in words: what someone reads, or hears, who does not see them. Composed
 //! from the same numbers, and enough to do the fold by ear.
 
+use crate::dough::cutting::Way;
 use crate::sheet::{
     Cut, Fold, GrowthFact, LockInFact, Mark, RollFact, ShapeFact, Time, TrayFact,
 };
@@ -57,21 +58,10 @@ pub(super) fn lock_in(fact: &LockInFact, voice: Voice<'_>) -> String {
 pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> String {
     let size = voice.aloud(&cut.size);
     let mut said = vec![voice.fill("alt-sheet", &[("size", &size)])];
-    let edges = [
-        ("alt-marks-side", &cut.marks_side),
-        ("alt-marks-near", &cut.marks_near),
-        ("alt-marks-far", &cut.marks_far),
-    ];
-    for (key, marks) in edges.into_iter().filter(|(_, marks)| !marks.is_empty()) {
-        said.push(voice.fill(key, &[("marks", &distances(marks, voice))]));
-    }
-    let count = cut.lines_cm.len().to_string();
-    let key = match cut.lines_cm.len() {
-        0 => "alt-cut-out",
-        1 => "alt-cut-one",
-        _ => "alt-cuts",
-    };
-    said.push(voice.fill(key, &[("count", &count)]));
+    said.extend(marks(cut).into_iter().map(|(edge, marks)| {
+        voice.fill(&format!("marks-{edge}"), &[("marks", &distances(marks, voice))])
+    }));
+    said.extend(knife(cut, voice));
     let captions = pieces(cut, voice).into_iter().chain(scrap(cut, "alt-scrap", voice));
     said.extend(
         captions.map(|text| format!("{}.", text.replace('×', &voice.word("by")))),
@@ -79,9 +69,62 @@ pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> String {
     said.join(" ")
 }
 
+/// The edges that are marked, and their marks; edges that are marked alike are one.
+fn marks(cut: &Cut) -> Vec<(&'static str, &[Mark])> {
+    let sides = [&cut.marks_left, &cut.marks_right];
+    let long = [&cut.marks_near, &cut.marks_far];
+    let sides = edges(["both-sides", "left", "right"], sides);
+    let long = edges(["both-long", "near", "far"], long);
+    sides.into_iter().chain(long).filter(|(_, marks)| !marks.is_empty()).collect()
+}
+
+fn edges<'a>(
+    [both, one, other]: [&'static str; 3],
+    [first, second]: [&'a Vec<Mark>; 2],
+) -> Vec<(&'static str, &'a [Mark])> {
+    if alike(first, second) {
+        vec![(both, first)]
+    } else {
+        vec![(one, first), (other, second)]
+    }
+}
+
+/// Whether two edges are marked at the same places.
+pub(super) fn alike(one: &[Mark], other: &[Mark]) -> bool {
+    one.len() == other.len()
+        && one.iter().zip(other).all(|(one, other)| one.at == other.at)
+}
+
+/// The cuts in the order of the knife.
+fn knife(cut: &Cut, voice: Voice<'_>) -> Vec<String> {
+    if cut.strokes.is_empty() {
+        return vec![voice.word("cut-out")];
+    }
+    let said = cut.strokes.iter().map(|stroke| {
+        let way = match stroke.way {
+            Way::Along => "along",
+            Way::Across => "across",
+            Way::Rising => "rising",
+            Way::Falling => "falling",
+        };
+        let (first, last) = (stroke.first.to_string(), stroke.last.to_string());
+        let key = if stroke.first == stroke.last { "cut-one" } else { "cuts" };
+        let values =
+            [("first", first.as_str()), ("last", &last), ("way", &voice.word(way))];
+        voice.fill(key, &values)
+    });
+    said.collect()
+}
+
 /// What a cutting plan gives, as it stands beneath the drawing.
 pub(super) fn cut_captions(cut: &Cut, voice: Voice<'_>) -> Vec<String> {
-    pieces(cut, voice).into_iter().chain(scrap(cut, "cut-scrap", voice)).collect()
+    let edges = marks(cut).into_iter().map(|(edge, _)| edge);
+    let edges: Vec<String> =
+        edges.map(|edge| voice.word(&format!("edge-{edge}"))).collect();
+    let marked = voice.fill("marked-edges", &[("edges", &edges.join("; "))]);
+    let marked = (!edges.is_empty()).then_some(marked);
+    let given = pieces(cut, voice).into_iter().chain(scrap(cut, "cut-scrap", voice));
+    given.chain(marked).chain([knife(cut, voice).join(" ")]).collect()
 }
 
 /// How many pieces, how large and how heavy.

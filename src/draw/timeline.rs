@@ -4,7 +4,6 @@
 use crate::measure::show;
 use crate::sheet::{StepTime, Time};
 
-use super::hatch::Slant;
 use super::ink;
 use super::lettering::{self, HEADING, LABEL, RISE};
 use super::plate::{Anchor, MARGIN, Plate, Text};
@@ -71,11 +70,7 @@ impl Sign {
         let (from, to) = ([left, top], [right, top + BAR]);
         match self {
             Self::Hand => plate.rectangle(from, to, ink::HAND),
-            Self::Wait => {
-                plate.rectangle(from, to, ink::WAIT);
-                let outline = super::plate::corners(from, to);
-                plate.hatch(&outline, Slant::degrees(60.0), 7.0, ink::WAIT_HATCH);
-            }
+            Self::Wait => plate.rectangle(from, to, ink::WAIT),
             Self::Hold => {
                 let y = top + BAR / 2.0;
                 plate.line(&[[left, y], [right, y]], ink::HOLD);

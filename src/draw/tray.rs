@@ -4,7 +4,6 @@
 use crate::sheet::TrayFact;
 
 use super::dimension::{Side, Tick};
-use super::hatch::Slant;
 use super::ink;
 use super::lettering::{LABEL, RISE};
 use super::plate::{MARGIN, Plate, Point, Text, WIDTH, corners};
@@ -58,7 +57,6 @@ fn pieces(
     };
     let outlines: Vec<[Point; 4]> = fact.places_cm.iter().map(outline).collect();
     plate.polygons(&outlines, ink::PIECE);
-    plate.hatch_all(&outlines, Slant::degrees(0.0), 8.0, ink::GRAIN);
 }
 
 /// Where the middles of the pieces lie, from the near left corner; gives the depth that

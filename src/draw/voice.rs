@@ -88,7 +88,7 @@ mod tests {
         assert_eq!(metric.length(15.0), "15 cm");
         assert_eq!(us.length(50.8), "20 in");
         assert_eq!(us.bare_length(25.4), "10");
-        assert_eq!(us.length(50.8 / 3.0), "6¾ in");
+        assert_eq!(us.length(50.8 / 3.0), "6⅝ in");
         assert_eq!(metric.length(f64::NAN), "0 cm");
     }
 }

@@ -4,6 +4,7 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::dough::cutting::Stroke;
 use crate::measure::Label;
 
 /// The lamination.
@@ -167,8 +168,12 @@ pub struct Cut {
     pub marks_near: Vec<Mark>,
     /// Marks along the far long side, from the left corner.
     pub marks_far: Vec<Mark>,
-    /// Marks along the short sides, from the near corner.
-    pub marks_side: Vec<Mark>,
+    /// Marks along the left short side, from the near corner.
+    pub marks_left: Vec<Mark>,
+    /// Marks along the right short side, from the near corner.
+    pub marks_right: Vec<Mark>,
+    /// The order of the knife: cuts that follow one another the same way.
+    pub strokes: Vec<Stroke>,
     /// The sheet in words.
     pub size: Label,
     /// One piece in words: `9 × 24 cm`.

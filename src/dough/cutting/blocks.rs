@@ -68,7 +68,7 @@ impl Grid {
     }
 
     fn layout(&self, sheet: &Size, pieces: Vec<Polygon>, piece_area: Area) -> Layout {
-        let (side, near) = (self.row_marks(sheet), self.column_marks(sheet));
+        let (left, near) = (self.row_marks(sheet), self.column_marks(sheet));
         Layout {
             shape: "",
             lines: self.lines(sheet),
@@ -80,7 +80,8 @@ impl Grid {
             pieces,
             halves: Vec::new(),
             near,
-            side,
+            right: left.clone(),
+            left,
             piece_area,
         }
     }

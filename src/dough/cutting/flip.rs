@@ -4,21 +4,20 @@ use super::Layout;
 use crate::dough::turned;
 
 impl Layout {
-    /// The same layout with x and y exchanged. What was marked along the long sides is
-    /// now marked along the short ones: there, marks of both sides stand in one row.
+    /// The same layout with x and y exchanged: what was marked along the long sides is now
+    /// marked along the short ones.
     pub(super) fn flipped(self) -> Self {
-        let mut side = [self.near, self.far].concat();
-        side.sort();
-        side.dedup();
         let flip_line = |[from, to]: [super::Point; 2]| [from.flipped(), to.flipped()];
+        let lines: Vec<_> = self.lines.into_iter().map(flip_line).collect();
         Self {
             sheet: turned(&self.sheet),
             pieces: self.pieces.into_iter().map(super::Polygon::flipped).collect(),
             halves: self.halves.into_iter().map(super::Polygon::flipped).collect(),
-            lines: self.lines.into_iter().map(flip_line).collect(),
-            near: self.side.clone(),
-            far: self.side,
-            side,
+            lines,
+            near: self.left,
+            far: self.right,
+            left: self.near,
+            right: self.far,
             ..self
         }
     }

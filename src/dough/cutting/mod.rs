@@ -9,12 +9,14 @@ mod count;
 mod flip;
 mod point;
 mod rounds;
+mod stroke;
 mod triangles;
 
 #[cfg(test)]
 mod tests;
 
 pub use point::{Point, Polygon};
+pub use stroke::{Stroke, Way};
 
 use crate::measure::{Area, Exact, Length, Size, exact};
 use crate::model::{CutPlan, Shape};
@@ -48,15 +50,18 @@ pub struct Layout {
     pub pieces: Vec<Polygon>,
     /// Half triangles at both ends of every row; two pressed together make one.
     pub halves: Vec<Polygon>,
-    /// Every cut in the order to make it: along the sheet first, then across, then the
-    /// diagonals. None for rounds, which are cut out.
+    /// Every cut in the order of the knife: along the sheet first, then across, then the
+    /// slanting ones, those that lean alike after one another. None for rounds, which are
+    /// cut out.
     pub lines: Vec<[Point; 2]>,
     /// Marks along the near long side, running from the left corner.
     pub near: Vec<Length>,
     /// Marks along the far long side, running from the left corner.
     pub far: Vec<Length>,
-    /// Marks along both short sides, running from the near corners.
-    pub side: Vec<Length>,
+    /// Marks along the left short side, running from the near corner.
+    pub left: Vec<Length>,
+    /// Marks along the right short side, running from the near corner.
+    pub right: Vec<Length>,
     /// One piece's area.
     pub piece_area: Area,
     /// The part of the sheet that is no whole piece, 0 to 1.

@@ -85,15 +85,55 @@ fn marks_a_zigzag() -> Result<(), Refusal> {
     assert_eq!(layout.sheet, size(410, 320));
     assert_eq!(layout.pieces.len(), 10);
     assert_eq!(layout.near, [mm(200), mm(400)]);
-    assert_eq!(layout.side, [50, 100, 150, 200, 250, 300].map(mm));
+    // Two rows: both short sides are marked alike, and every slanting cut runs through both.
+    assert_eq!(layout.left, [100, 200, 300].map(mm));
+    assert_eq!(layout.right, layout.left);
     let along = cut(&triangles(100, 200), &size(410, 320), Orientation::AsWritten)?;
     assert_eq!(along.pieces.len(), 7);
     assert_eq!(along.near, [100, 200, 300, 400].map(mm));
-    assert_eq!(along.far, [50, 150, 250, 350].map(mm));
-    assert_eq!(along.side, [mm(200)]);
-    // One cut along, then eight across.
-    assert_eq!(along.lines.len(), 9);
+    // Half a base further on; the last mark is where the end comes off.
+    assert_eq!(along.far, [50, 150, 250, 350, 400].map(mm));
+    assert_eq!(along.left, [mm(200)]);
+    // One cut along, one across, four that lean to the right, four to the left.
+    let strokes = along.strokes();
+    let order: Vec<_> = strokes.iter().map(|it| (it.way, it.first, it.last)).collect();
+    let expected = [
+        (Way::Along, 1, 1),
+        (Way::Across, 2, 2),
+        (Way::Rising, 3, 6),
+        (Way::Falling, 7, 10),
+    ];
+    assert_eq!(order, expected);
     assert_eq!(along.lines[0][1].x, mm(410));
+    Ok(())
+}
+
+/// Derived: with rows set off by half a base, a cut that starts at a mark of the near edge
+/// ends, r rows on, r half bases to the right: at a mark of the far edge, unless the sheet
+/// ends before.
+#[test]
+fn offset_rows_take_straight_cuts_between_the_sheet_s_own_edges() -> Result<(), Refusal> {
+    let layout = best(&triangles(100, 200), &size(620, 610))?;
+    assert_eq!((layout.pieces.len(), layout.left.len()), (3 * 11, 3));
+    let end = mm(600);
+    for [from, to] in
+        layout.lines.iter().filter(|[from, to]| from.x != to.x && from.y != to.y)
+    {
+        for point in [from, to] {
+            let marked = match (point.y.is_positive(), point.y == mm(600)) {
+                (false, _) => layout.near.contains(&point.x),
+                (_, true) => layout.far.contains(&point.x),
+                _ => layout.left.contains(&point.y),
+            };
+            let corner = !point.x.is_positive() || point.x == end;
+            assert!(marked || corner, "{point:?}");
+        }
+    }
+    let alike = |one: &Length, other: &Length| one.clone() + mm(50) == *other;
+    // The last mark of both is where the end comes off.
+    let marks = layout.near[..5].iter().zip(&layout.far[1..]);
+    assert!(marks.into_iter().all(|(near, far)| alike(near, far)));
+    assert_eq!(layout.far[0], mm(50));
     Ok(())
 }
 
@@ -108,7 +148,8 @@ fn cuts_the_grid_as_written() -> Result<(), Refusal> {
     assert_eq!((layout.base, layout.height), (inches(4), inches(10)));
     assert_eq!(layout.scrap_share, exact(0, 1));
     assert_eq!(layout.near, [inches(10)]);
-    assert_eq!(layout.side, [inches(4), inches(8)]);
+    assert_eq!(layout.left, [inches(4), inches(8)]);
+    assert_eq!(layout.right, layout.left);
     assert_eq!(layout.lines.len(), 2 + 1 + 6);
     let plan = CutPlan::Grid { strips: 3, across: 2, diagonal: false };
     assert_eq!(count(&plan, &sheet), 6);

@@ -1,7 +1,9 @@
-//! Isosceles triangles, nested head to tail in strips.
+//! Isosceles triangles, nested head to tail in rows.
 //!
 //! N triangles of base b side by side, every other one upside down, take (N + 1) · b / 2
-//! of a strip, so a strip of length L gives ⌊2L/b⌋ − 1.
+//! of a row, so a row of length L gives ⌊2L/b⌋ − 1. Every other row is set off by half a
+//! base: then each slanting cut runs on straight through all rows, and its marks stand on
+//! the sheet's own edges.
 
 use crate::measure::{Exact, Length, Size, exact};
 
@@ -56,8 +58,9 @@ impl<'a> Nest<'a> {
             shape: "triangle",
             lines: self.lines(),
             near: self.edge_marks(0),
-            far: self.edge_marks(1),
-            side: self.strip_marks(),
+            far: self.edge_marks(self.strips),
+            left: self.strip_marks(),
+            right: self.strip_marks(),
             scrap_share: scrap(&self.sheet, pieces.len(), &piece_area),
             pieces,
             halves: self.halves().collect(),
@@ -68,42 +71,49 @@ impl<'a> Nest<'a> {
         })
     }
 
-    /// Every triangle: the even ones stand on the strip's near edge, the odd ones on its
-    /// far edge.
+    /// Every triangle, row by row, from left to right.
     fn pieces(&self) -> impl Iterator<Item = Polygon> + '_ {
         (0..self.strips).flat_map(move |strip| {
             (0..self.each).map(move |step| {
                 let [left, middle, right] =
                     [0, 1, 2].map(|next| self.corner(strip, step + next));
-                let upright = step % 2 == 0;
-                let second = if upright { [right, middle] } else { [middle, right] };
-                Polygon::new([vec![left], second.into()].concat())
+                anticlockwise([left, middle, right], self.upright(strip, step))
             })
         })
     }
 
-    /// The right triangles that are left at the two ends of every strip.
+    /// The right triangles that are left at the two ends of every row.
     fn halves(&self) -> impl Iterator<Item = Polygon> + '_ {
         (0..self.strips).flat_map(move |strip| {
-            let [near, apex] = [0, 1].map(|step| self.corner(strip, step));
-            let corner = Point { x: near.x.clone(), y: apex.y.clone() };
+            let [first, second] = [0, 1].map(|step| self.corner(strip, step));
+            let corner = Point { x: first.x.clone(), y: second.y.clone() };
             let [last, end] = [0, 1].map(|next| self.corner(strip, self.each + next));
-            let far = Point { x: end.x.clone(), y: last.y.clone() };
-            let right = if self.each.is_multiple_of(2) { [far, end] } else { [end, far] };
+            let beside = Point { x: end.x.clone(), y: last.y.clone() };
             [
-                Polygon::new(vec![near, apex, corner]),
-                Polygon::new([vec![last], right.into()].concat()),
+                anticlockwise([first, second, corner], !self.upright(strip, 0)),
+                anticlockwise([last, end, beside], self.upright(strip, self.each)),
             ]
         })
     }
 
-    /// The zigzag's corner after so many half bases: near, far, near, far.
-    fn corner(&self, strip: u64, step: u64) -> Point {
-        let y = along(&self.piece.width, strip + step % 2);
-        Point::new(along(&half(&self.piece.length), step), y)
+    /// Whether the triangle after so many half bases stands on its row's near edge.
+    fn upright(&self, strip: u64, step: u64) -> bool {
+        (strip + step).is_multiple_of(2)
     }
 
-    /// The strips apart first, then the zigzag through each from left to right.
+    /// The zigzag's corner after so many half bases.
+    fn corner(&self, strip: u64, step: u64) -> Point {
+        self.node(step, strip + (strip + step) % 2)
+    }
+
+    /// Where the cut after so many half bases meets the edge after so many rows.
+    fn node(&self, step: u64, row: u64) -> Point {
+        let x = along(&half(&self.piece.length), step);
+        Point::new(x, along(&self.piece.width, row))
+    }
+
+    /// The rows apart first, then the end off, then all cuts that lean one way from left to
+    /// right, then those that lean the other way.
     fn lines(&self) -> Vec<[Point; 2]> {
         let length = self.sheet.length.amount();
         let apart = self.strip_marks().into_iter().map(|mark| {
@@ -114,26 +124,67 @@ impl<'a> Nest<'a> {
                 mark.amount().clone(),
             )
         });
-        let zigzags = (0..self.strips).flat_map(|strip| {
-            (0..=self.each)
-                .map(move |step| [self.corner(strip, step), self.corner(strip, step + 1)])
-        });
-        apart.chain(zigzags).collect()
+        let end =
+            self.end().map(|_| [0, self.strips].map(|row| self.node(self.steps(), row)));
+        apart.chain(end).chain(self.rising()).chain(self.falling()).collect()
+    }
+
+    /// Half bases in a row.
+    fn steps(&self) -> u64 {
+        self.each + 1
+    }
+
+    /// Where the last triangle ends, where that is before the sheet's end.
+    fn end(&self) -> Option<Length> {
+        let end = Length::centimetres(along(&half(&self.piece.length), self.steps()));
+        (end < self.sheet.length).then_some(end)
+    }
+
+    /// Cuts from the near left to the far right: step − row is the same all along, and even.
+    fn rising(&self) -> impl Iterator<Item = [Point; 2]> + '_ {
+        let (steps, rows) = (self.steps(), self.strips);
+        let from_side = (1..rows).filter(|row| row.is_multiple_of(2)).rev();
+        let starts = from_side.map(|row| (0, row));
+        let starts =
+            starts.chain((0..steps).filter(|s| s.is_multiple_of(2)).map(|s| (s, 0)));
+        starts.map(move |(step, row)| {
+            let run = (steps - step).min(rows - row);
+            [self.node(step, row), self.node(step + run, row + run)]
+        })
+    }
+
+    /// Cuts from the far left to the near right: step + row is the same all along, and even.
+    fn falling(&self) -> impl Iterator<Item = [Point; 2]> + '_ {
+        let (steps, rows) = (self.steps(), self.strips);
+        let sums = (2..steps + rows).filter(|sum| sum.is_multiple_of(2));
+        sums.map(move |sum| {
+            let (row, end) = (sum.min(rows), sum.min(steps));
+            [self.node(sum - row, row), self.node(end, sum - end)]
+        })
     }
 
     fn strip_marks(&self) -> Vec<Length> {
         marks(&self.piece.width, self.strips, &self.sheet.width)
     }
 
-    /// Where the zigzag meets a strip's near (`first` 0) or far (1) edge, without the
-    /// sheet's corners.
-    fn edge_marks(&self, first: u64) -> Vec<Length> {
-        (0..=self.each + 1)
-            .filter(|step| step % 2 == first)
-            .map(|step| Length::centimetres(along(&half(&self.piece.length), step)))
+    /// Marks along the edge after so many rows, without the sheet's corners.
+    fn edge_marks(&self, row: u64) -> Vec<Length> {
+        let steps = (0..=self.steps()).filter(|step| (step + row).is_multiple_of(2));
+        let cuts = steps.map(|step| along(&half(&self.piece.length), step));
+        let mut marks: Vec<Length> = cuts
+            .map(Length::centimetres)
+            .chain(self.end())
             .filter(|mark| mark.is_positive() && *mark < self.sheet.length)
-            .collect()
+            .collect();
+        marks.dedup();
+        marks
     }
+}
+
+/// A triangle from its corners, of which the middle one lies above the others or below.
+fn anticlockwise([left, middle, right]: [Point; 3], above: bool) -> Polygon {
+    let second = if above { [right, middle] } else { [middle, right] };
+    Polygon::new([vec![left], second.into()].concat())
 }
 
 fn half(side: &Length) -> Length {

@@ -1,6 +1,7 @@
-//! Lengths: to ½ cm and ¼ in (⅛ below 3 in); thickness to ½ mm and 1/16 in.
+//! Lengths as a ruler reads them: to 1 mm and ⅛ in, sheets, pieces and marks alike, so that
+//! all that is said of one sheet agrees; thickness to ½ mm and 1/16 in.
 
-use crate::measure::{Exact, Label, Length, Size, exact, round_to};
+use crate::measure::{Label, Length, Size, exact, round_to};
 
 use super::decimal;
 use super::number::nearest_part;
@@ -10,7 +11,7 @@ pub fn length(length: &Length) -> Label {
     Label::new(format!("{} cm", centimetres(length)), format!("{} in", inches(length)))
 }
 
-/// A rectangle, in the order of its sides: `60 × 25 cm`, `23½ × 9¾ in`.
+/// A rectangle, in the order of its sides: `60 × 25 cm`, `23⅝ × 9⅞ in`.
 pub fn size(size: &Size) -> Label {
     let (length, width) = (&size.length, &size.width);
     Label::new(
@@ -34,25 +35,14 @@ pub fn thickness(thickness: &Length) -> Label {
     Label::new(format!("{metric} mm"), us)
 }
 
-/// A mark along an edge, as a hand with a ruler makes it: to 1 mm and ⅛ in, so that the
-/// pieces between the marks come out alike however the sheet was written. Ten inches are
-/// `25.4 cm`, not 25.5.
-pub fn mark(length: &Length) -> Label {
-    let millimetres = round_to(length.amount(), &exact(1, 10));
-    let metric = format!("{} cm", decimal(&millimetres, 1));
-    Label::new(metric, format!("{} in", nearest_part(&length.in_inches(), 8)))
-}
-
 /// A length in centimetres, without its unit: `28`.
 pub fn centimetres(length: &Length) -> String {
-    decimal(&round_to(length.amount(), &exact(1, 2)), 1)
+    decimal(&round_to(length.amount(), &exact(1, 10)), 1)
 }
 
 /// A length in inches, without its unit: `11`.
 pub fn inches(length: &Length) -> String {
-    let inches: Exact = length.in_inches();
-    let parts = if inches < exact(3, 1) { 8 } else { 4 };
-    nearest_part(&inches, parts)
+    nearest_part(&length.in_inches(), 8)
 }
 
 #[cfg(test)]
@@ -63,14 +53,14 @@ mod tests {
     fn lengths_read_as_on_a_ruler() {
         let cm = |n, d| Length::centimetres(exact(n, d));
         let sheet = Size::new(cm(60, 1), cm(25, 1));
-        assert_eq!(size(&sheet), Label::new("60 × 25 cm", "23½ × 9¾ in"));
+        assert_eq!(size(&sheet), Label::new("60 × 25 cm", "23⅝ × 9⅞ in"));
         assert_eq!(length(&cm(5, 1)), Label::new("5 cm", "2 in"));
-        assert_eq!(length(&cm(508, 10)), Label::new("51 cm", "20 in"));
+        assert_eq!(length(&cm(508, 10)), Label::new("50.8 cm", "20 in"));
         // Three strips of 4 in: 10.16 cm each.
-        let marks = [1, 2].map(|strip| mark(&Length::inches(&exact(4 * strip, 1))));
+        let marks = [1, 2].map(|strip| length(&Length::inches(&exact(4 * strip, 1))));
         assert_eq!(marks, [Label::new("10.2 cm", "4 in"), Label::new("20.3 cm", "8 in")]);
-        assert_eq!(mark(&cm(9, 1)), Label::new("9 cm", "3½ in"));
-        assert_eq!(mark(&cm(18, 1)), Label::new("18 cm", "7⅛ in"));
+        assert_eq!(length(&cm(9, 1)), Label::new("9 cm", "3½ in"));
+        assert_eq!(length(&cm(18, 1)), Label::new("18 cm", "7⅛ in"));
         assert_eq!(thickness(&cm(9, 20)), Label::new("4.5 mm", "3/16 in"));
         assert_eq!(thickness(&cm(1, 50)), Label::new("0.2 mm", "under 1/16 in"));
     }

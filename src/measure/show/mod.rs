@@ -8,7 +8,7 @@ mod temperature;
 mod time;
 
 pub use household::{Spoons, household};
-pub use length::{centimetres, inches, length, mark, size, thickness};
+pub use length::{centimetres, inches, length, size, thickness};
 pub use mass::{Shown, metric, us_weight};
 pub use number::{decimal, plain, vulgar};
 pub use temperature::{oven, temperature};

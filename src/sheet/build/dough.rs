@@ -148,7 +148,9 @@ pub(super) fn layout(layout: &Layout, piece: &Mass, context: Context) -> Cut {
             .collect(),
         marks_near: marks(&layout.near),
         marks_far: marks(&layout.far),
-        marks_side: marks(&layout.side),
+        marks_left: marks(&layout.left),
+        marks_right: marks(&layout.right),
+        strokes: layout.strokes(),
         size: show::size(&layout.sheet),
         piece: piece_size(layout),
         piece_weight: lines::weight(piece, Kind::Other, context),
@@ -167,7 +169,7 @@ fn piece_size(layout: &Layout) -> Label {
 }
 
 fn mark(at: &Length) -> Mark {
-    Mark { at_cm: cm(at), at: show::mark(at) }
+    Mark { at_cm: cm(at), at: show::length(at) }
 }
 
 fn point(point: &Point) -> [f64; 2] {
