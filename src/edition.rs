@@ -44,7 +44,6 @@ impl Edition {
         let (mut content, texts, mut faults) = read::content(files);
         content.media = media;
         heed(&found, &mut content, &mut faults);
-        let eggs = content.course.as_ref().map_or_else(Default::default, |c| c.eggs);
         // What a line that cannot be read would have said is not known: a caution that it is
         // missing would only follow from that.
         let unread: BTreeSet<Arc<str>> = faults
@@ -55,11 +54,12 @@ impl Edition {
         let sure = |fault: &Fault| {
             fault.severity == Severity::Error || !unread.contains(&fault.place.file)
         };
-        let (pantry, pantry_faults) = Pantry::sized(&content.pantry, eggs);
+        let (pantry, pantry_faults) = Pantry::of(&content);
         faults.extend(found.into_iter().chain(pantry_faults));
         faults.extend(check::content(&content));
         let rings = cycles(&content);
         let book = Book { content: &content, pantry: &pantry };
+        faults.extend(check::bare_names(book).into_iter().filter(sure));
         // A recipe that needs itself cannot be worked out, nor can one that needs it.
         if rings.is_empty() {
             let recipes = content.recipes.par_iter();

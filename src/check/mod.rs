@@ -103,6 +103,12 @@ fn is_whole(recipe: &Recipe, book: Book) -> bool {
         && included.into_iter().all(|inner| is_whole(inner, book))
 }
 
+/// Says once for the whole folder what a bare name is taken to mean where the course leaves
+/// it open.
+pub fn bare_names(book: Book) -> Vec<Fault> {
+    names::bare(book)
+}
+
 /// Checks what concerns the folder as a whole.
 pub fn content(content: &Content) -> Vec<Fault> {
     let mut faults = names::clashes(content);

@@ -3,7 +3,8 @@
 use std::collections::BTreeMap;
 
 use crate::fault::{Fault, Place, Placed, nearest};
-use crate::model::Content;
+use crate::formula::Book;
+use crate::model::{Content, Ingredient};
 
 /// Two files that would become one page, or whose drawings would lie in one folder: names
 /// that are the same or differ only in case.
@@ -44,6 +45,39 @@ pub(super) fn lessons(content: &Content) -> Vec<Fault> {
     }
     faults.retain(|(name, _)| !content.is_unread(name));
     faults.into_iter().map(|(_, fault)| fault).collect()
+}
+
+/// `flour`, `yeast`, `sugar` and `cream` leave open which: what they are taken to mean is
+/// said once, at the first line that writes them.
+pub(super) fn bare(book: Book) -> Vec<Fault> {
+    if book.content.course.is_none() {
+        return Vec::new();
+    }
+    let mut seen: Vec<&str> = Vec::new();
+    let mut faults = Vec::new();
+    let sections = book.content.recipes.iter().flat_map(|recipe| &recipe.formula);
+    for line in sections.flat_map(|section| &section.lines) {
+        let Ingredient::Pantry(name) = &line.ingredient.value else { continue };
+        let turned =
+            line.note.as_ref().and_then(|note| book.pantry.find_noted(name, note));
+        let Some((word, item)) =
+            book.pantry.by_default(name).filter(|_| turned.is_none())
+        else {
+            continue;
+        };
+        if !seen.contains(&word) {
+            seen.push(word);
+            faults.push(taken_as(word, &item.name, &line.ingredient.place));
+        }
+    }
+    faults
+}
+
+fn taken_as(word: &str, meant: &str, place: &Place) -> Fault {
+    let message = format!("`{word}` is taken as {meant}, in all recipes here");
+    Fault::caution("bare-name", place, message).help(format!(
+        "Say in `course.yaml` what it means in this course:\nmeans:\n  {word}: {meant}"
+    ))
 }
 
 /// Each form of a word of the trade is explained once.

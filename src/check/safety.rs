@@ -4,6 +4,7 @@
 use crate::fault::Fault;
 use crate::formula::{Counting, allergens as sum, dry_unknown, expand};
 use crate::measure::exact;
+use crate::pantry::yaml_key;
 
 use super::Case;
 
@@ -19,7 +20,8 @@ pub(super) fn allergens(case: Case) -> Vec<Fault> {
                 line.map_or(&work.recipe.title.place, |line| &line.line.ingredient.place);
             let message = format!("the allergens of `{name}` are not known");
             Fault::caution("allergens-unknown", place, message).help(format!(
-                "Read the pack, and add to `pantry.yaml`:\n{name}:\n  allergens: none"
+                "Read the pack, and say in `pantry.yaml` what it lists:\n{}:\n  allergens:",
+                yaml_key(name)
             ))
         })
         .collect()

@@ -50,7 +50,7 @@ fn check(head: &str, body: &str) -> (Vec<Fault>, Texts) {
         source("recipes/t.md", format!("---\ntitle: T\nsummary: s\n{head}---\n{body}")),
     ];
     let (content, texts, mut faults) = content(&files);
-    let (pantry, _) = Pantry::with(&content.pantry);
+    let (pantry, _) = Pantry::of(&content);
     let book = Book { content: &content, pantry: &pantry };
     let recipe = content.recipe("t").expect("the recipe under test");
     let work = work(recipe, &Scaling::Batches(exact(1, 1)), book).expect("one batch");

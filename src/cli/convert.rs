@@ -41,7 +41,8 @@ fn convert(
     };
     let item = found.as_ref().map(|(item, _)| *item);
     if item.is_none() && !name.is_empty() {
-        let near = pantry.nearest(name).map(|near| format!("; did you mean `{near}`?"));
+        let near = pantry.suggestions(name);
+        let near = near.first().map(|near| format!("; did you mean `{near}`?"));
         return Err(format!("`{name}` is not in the pantry{}", near.unwrap_or_default()));
     }
     let grams = weight(&quantity, found.as_ref(), cups);

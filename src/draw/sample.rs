@@ -345,6 +345,7 @@ pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) 
             us: Vec::new(),
             eu: Vec::new(),
             unknown: Vec::new(),
+            read_on_pack: Vec::new(),
             us_detail: Vec::new(),
             eu_detail: Vec::new(),
         },

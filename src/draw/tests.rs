@@ -61,7 +61,7 @@ fn documents(sheets: &[Sheet]) -> Vec<(String, String)> {
 fn technique_documents() -> Vec<(String, String)> {
     let sources = course_sources(Path::new(env!("CARGO_MANIFEST_DIR")));
     let (content, _, _) = crate::read::content(&sources);
-    let (pantry, _) = Pantry::with(&content.pantry);
+    let (pantry, _) = Pantry::of(&content);
     let words = sample::words();
     let context =
         Context { book: Book { content: &content, pantry: &pantry }, words: &words };
@@ -82,7 +82,7 @@ fn technique_documents() -> Vec<(String, String)> {
 pub(super) fn course_sheets() -> Vec<Sheet> {
     let sources = course_sources(Path::new(env!("CARGO_MANIFEST_DIR")));
     let (content, _, _) = crate::read::content(&sources);
-    let (pantry, _) = Pantry::with(&content.pantry);
+    let (pantry, _) = Pantry::of(&content);
     let book = Book { content: &content, pantry: &pantry };
     let words = sample::words();
     let context = Context { book, words: &words };

@@ -47,6 +47,8 @@ pub struct AllergenSum {
     pub eu: Vec<Found>,
     /// Ingredients whose allergens are not known in one list or the other.
     pub unknown: Vec<String>,
+    /// Ingredients whose allergens stand on the instructor's word.
+    pub read_on_pack: Vec<String>,
 }
 
 /// One allergen that is in the product.
@@ -64,10 +66,12 @@ pub struct Found {
 pub fn allergens(contents: &Contents) -> AllergenSum {
     let items: Vec<&Item> = contents.values().map(|(item, _)| *item).collect();
     let unknown = items.iter().filter(|item| item.us.is_none() || item.eu.is_none());
+    let read = items.iter().filter(|item| item.read_on_pack);
     AllergenSum {
         us: found(&US, &items, |item| item.us.as_deref()),
         eu: found(&EU, &items, |item| item.eu.as_deref()),
         unknown: unknown.map(|item| item.name.clone()).collect(),
+        read_on_pack: read.map(|item| item.name.clone()).collect(),
     }
 }
 

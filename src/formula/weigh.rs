@@ -3,7 +3,8 @@
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Exact, Mass, Unit, exact};
 use crate::model::{Amount, AmountLine, Ingredient, Makes, Quantity, Recipe};
-use crate::pantry::{Item, Kind};
+use crate::pantry::{Item, Kind, yaml_key};
+use crate::read::{bad_amount, is_amount};
 
 use super::Book;
 
@@ -109,28 +110,43 @@ fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Option
             return source.ok_or_else(|| (!unread).then(unknown));
         }
     };
-    let named = Placed::new(name.clone(), line.ingredient.place.clone());
-    let unknown = || Some(book.pantry.unknown(&named));
-    let counted = matches!(&line.amount, Amount::Of(of) if matches!(of.value, Quantity::Pieces(..)));
-    if !counted {
-        return book
-            .pantry
-            .find(name)
-            .map(|item| (Source::Item(item), None))
-            .ok_or_else(unknown);
+    let unknown = || Some(unknown_name(name, line, book));
+    let noted = line.note.as_deref().and_then(|note| book.pantry.find_noted(name, note));
+    if !is_counted(line) {
+        let found = noted.or_else(|| book.pantry.find(name));
+        return found.map(|item| (Source::Item(item), None)).ok_or_else(unknown);
     }
-    let (item, piece) = book.pantry.find_pieces(name).ok_or_else(unknown)?;
-    let word = piece.unwrap_or_else(|| "each".into());
+    let found = book.pantry.find_pieces(name);
+    let piece = found.as_ref().and_then(|(_, piece)| piece.clone());
+    let item = noted.or(found.map(|(item, _)| item)).ok_or_else(unknown)?;
+    let word = piece.filter(|piece| item.piece(piece).is_some());
+    let word = word.unwrap_or_else(|| "each".into());
     let grams = item.piece(&word).ok_or_else(|| Some(uncounted(item, &line.place)))?;
     Ok((Source::Item(item), Some((word, grams.clone()))))
+}
+
+fn is_counted(line: &AmountLine) -> bool {
+    matches!(&line.amount, Amount::Of(of) if matches!(of.value, Quantity::Pieces(..)))
+}
+
+/// The fault of a name that is not known: where it begins with a number, a sign or a unit,
+/// the amount before it was not read to its end.
+fn unknown_name(name: &str, line: &AmountLine, book: Book) -> Fault {
+    if is_amount(name) {
+        return bad_amount(&line.place);
+    }
+    book.pantry.unknown(&Placed::new(name.to_owned(), line.ingredient.place.clone()))
 }
 
 /// The fault of counting what has no known pieces.
 fn uncounted(item: &Item, place: &Place) -> Fault {
     let name = &item.name;
     let message = format!("`{name}` is not counted in pieces: its weight is not known");
-    Fault::error("no-unit", place, message)
-        .help(format!("Write a weight, such as `100 g {name}`."))
+    Fault::error("no-unit", place, message).help(format!(
+        "Write its weight; or weigh one, and fill that in in `pantry.yaml`:\n{}:\n  \
+         density: 1 each =",
+        yaml_key(name)
+    ))
 }
 
 /// The fault of naming a recipe that is not there.
@@ -190,7 +206,11 @@ pub fn weigh_unit(count: &Exact, unit: Unit, source: Source, book: Book) -> Opti
 fn no_density(title: &str, unit: Unit, place: &Place) -> Fault {
     let message = format!("it is not known what a {} of `{title}` weighs", unit.word());
     Fault::error("no-density", place, message).help(format!(
-        "Write a weight, or add to `pantry.yaml`:\n{title}:\n  density: 1 tbsp = 10 g"
+        "Write a weight; or weigh a level {} of it, and fill that in in `pantry.yaml`:\n{}:\n  \
+         density: 1 {} =",
+        unit.word(),
+        yaml_key(title),
+        unit.word()
     ))
 }
 

@@ -40,6 +40,8 @@ pub struct Course {
     pub cups: CupSet,
     /// Which sizes `small`, `medium` and `large` eggs have.
     pub eggs: EggClasses,
+    /// What bare names mean: `flour` by `all-purpose flour`.
+    pub means: Vec<(Placed<String>, Placed<String>)>,
     /// How high the classroom lies above the sea.
     pub altitude: Option<Length>,
     /// Whether hydration counts the water in milk, eggs and butter.
@@ -154,8 +156,10 @@ pub struct PantryEntry {
     pub kind: Option<Placed<String>>,
     /// Grams a millilitre, or a measured portion: `0.46 g/ml`, `1 tbsp = 6.8 g`.
     pub portions: Vec<Placed<String>>,
-    /// `none`, or the allergens; `None` where nothing was said.
+    /// Its allergens, an empty list for `none`; `None` where nothing was said.
     pub allergens: Option<Vec<Placed<String>>>,
+    /// Whether they were read on the pack, whatever its name says.
+    pub read_on_pack: bool,
     /// Weight of one pack.
     pub pack: Option<Mass>,
     /// Price of one pack, in the currency's smallest unit.

@@ -59,6 +59,8 @@ pub struct Item {
     pub pack: Option<Mass>,
     /// Price of one pack in the smallest unit of money.
     pub price_minor: Option<i64>,
+    /// Whether its allergens stand on the instructor's word, who read them on the pack.
+    pub read_on_pack: bool,
 }
 
 /// A measured portion: how many grams one cup, spoon or piece holds.
@@ -88,6 +90,18 @@ impl Allergen {
             }
             None => Self { name: text.trim().into(), kind: None },
         }
+    }
+}
+
+impl Allergen {
+    /// Whether this one says the other: the same of the law's names, and the same kind, be
+    /// it `pecans` or `pecan nuts`.
+    pub(super) fn covers(&self, other: &Self) -> bool {
+        let stem = |kind: &Option<String>| {
+            let word = kind.as_ref().and_then(|kind| kind.split(' ').next());
+            word.map(|word| word.trim_end_matches('s').to_lowercase())
+        };
+        self.name == other.name && stem(&self.kind) == stem(&other.kind)
     }
 }
 
@@ -178,6 +192,7 @@ impl Item {
         }
         if let Some(allergens) = &entry.allergens {
             self.learn_allergens(allergens, faults);
+            self.read_on_pack = entry.read_on_pack;
         }
         self.pack = entry.pack.clone().or(self.pack.take());
         self.price_minor = entry.price_minor.or(self.price_minor);
@@ -198,18 +213,18 @@ impl Item {
     fn learn_allergens(&mut self, said: &[Placed<String>], faults: &mut Vec<Fault>) {
         let (mut us, mut eu) = (Vec::new(), Vec::new());
         for name in said {
-            if name.value == "none" {
-                continue;
-            }
             match super::table::allergen(&name.value) {
                 Some((in_us, in_eu)) => {
                     us.extend(in_us);
                     eu.extend(in_eu);
                 }
-                None => faults.push(bad(
-                    name,
-                    "none, or milk, eggs, wheat, rye, almond, soybeans, sesame …",
-                )),
+                None => {
+                    let words = super::table::words().join(", ");
+                    faults.push(bad(
+                        name,
+                        &format!("what its pack lists, by these words: {words}"),
+                    ));
+                }
             }
         }
         (self.us, self.eu) = (Some(us), Some(eu));

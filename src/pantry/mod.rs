@@ -5,13 +5,19 @@
 //! own ingredients or changes what the built-in one says.
 
 mod eggs;
+mod guard;
 mod item;
+mod names;
+mod suggest;
 mod table;
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use crate::fault::{Fault, clip, nearest};
-use crate::model::{EggClasses, PantryEntry};
+use crate::fault::{Fault, Placed};
+use crate::model::{Content, EggClasses, PantryEntry};
+use crate::read::BARE;
+
+pub use suggest::key as yaml_key;
 
 pub use item::{Allergen, Item, Kind, NUTRIENTS, Nutrients, Portion};
 
@@ -20,6 +26,8 @@ pub use item::{Allergen, Item, Kind, NUTRIENTS, Nutrients, Portion};
 pub struct Pantry {
     items: Vec<Item>,
     names: BTreeMap<String, usize>,
+    /// Names of which the course itself says what they mean.
+    said: BTreeSet<String>,
 }
 
 impl Pantry {
@@ -27,26 +35,44 @@ impl Pantry {
     pub fn built_in() -> Self {
         let mut pantry = Self::default();
         table::items().into_iter().for_each(|(item, also)| pantry.insert(item, &also));
+        for (word, name) in BARE {
+            if let Some(at) = pantry.names.get(name).copied() {
+                pantry.names.insert(word.to_owned(), at);
+            }
+        }
         pantry
     }
 
-    /// The built-in pantry with a course's own ingredients, and the faults in them.
-    pub fn with(entries: &[PantryEntry]) -> (Self, Vec<Fault>) {
-        Self::sized(entries, EggClasses::Us)
-    }
-
-    /// As [`Pantry::with`], with the sizes of egg that the course means.
-    pub fn sized(entries: &[PantryEntry], eggs: EggClasses) -> (Self, Vec<Fault>) {
+    /// The built-in pantry with a course's own ingredients, the sizes of egg and the bare
+    /// names that it means; and the faults in them.
+    pub fn of(content: &Content) -> (Self, Vec<Fault>) {
         let mut pantry = Self::built_in();
-        if eggs == EggClasses::Eu {
+        let course = content.course.as_ref();
+        if course.is_some_and(|course| course.eggs == EggClasses::Eu) {
             eggs::eu(&mut pantry.items);
         }
         let mut faults = Vec::new();
-        for entry in entries {
+        for entry in &content.pantry {
             let item = pantry.own(entry, &mut faults);
+            pantry.said.insert(item.name.clone());
             pantry.insert(item, &entry.also);
         }
+        for (word, name) in course.iter().flat_map(|course| &course.means) {
+            faults.extend(pantry.mean(&word.value, name));
+        }
         (pantry, faults)
+    }
+
+    /// Takes a bare name to mean an ingredient.
+    fn mean(&mut self, word: &str, name: &Placed<String>) -> Option<Fault> {
+        let Some(item) = self.find(&name.value) else { return Some(self.unknown(name)) };
+        if let Some(fault) = guard::meaning(word, item, name) {
+            return Some(fault);
+        }
+        let at = self.names.get(&item.name).copied()?;
+        self.names.insert(word.to_owned(), at);
+        self.said.insert(word.to_owned());
+        None
     }
 
     fn insert(&mut self, item: Item, also: &[String]) {
@@ -66,35 +92,7 @@ impl Pantry {
         }
     }
 
-    /// The ingredient of this name, singular or plural, in any case.
-    pub fn find(&self, name: &str) -> Option<&Item> {
-        let name = name.trim().to_lowercase();
-        singulars(&name)
-            .iter()
-            .find_map(|name| self.names.get(name.as_str()))
-            .map(|at| &self.items[*at])
-    }
-
-    /// The ingredient that a counted line names, with the word for its piece if there is
-    /// one: `large eggs` is the ingredient `egg` in pieces called `large`.
-    pub fn find_pieces(&self, text: &str) -> Option<(&Item, Option<String>)> {
-        if let Some(item) = self.find(text) {
-            return Some((item, None));
-        }
-        let text = text.trim().to_lowercase();
-        text.match_indices(' ').find_map(|(at, _)| {
-            let item = self.find(&text[at..])?;
-            let piece =
-                singulars(&text[..at]).into_iter().find(|p| item.piece(p).is_some())?;
-            Some((item, Some(piece)))
-        })
-    }
-
-    /// The known name nearest to one that is not known.
-    pub fn nearest(&self, name: &str) -> Option<&str> {
-        nearest(name, self.names.keys().map(String::as_str))
-    }
-
+    /// What a course says of one ingredient, over what is known of it or of its like.
     fn own(&self, entry: &PantryEntry, faults: &mut Vec<Fault>) -> Item {
         let name = entry.name.value.to_lowercase();
         let base = match &entry.like {
@@ -105,59 +103,20 @@ impl Pantry {
                 }
                 found
             }
-            None => self.find(&name).filter(|item| item.name == name),
+            None => self.exact(&name),
         };
-        let mut item = base.cloned().unwrap_or_default();
+        let base = base.cloned().unwrap_or_default();
+        let mut item = base.clone();
         item.name = name;
         item.learn(entry, faults);
+        faults.extend(guard::check(&item, entry, &base));
         item
     }
-
-    /// The fault of naming an ingredient that is not there.
-    pub fn unknown(&self, name: &crate::fault::Placed<String>) -> Fault {
-        let message = format!("`{}` is not in the pantry", clip(&name.value));
-        let lines = format!(
-            "add to `pantry.yaml`:\n{}:\n  density: 0.5 g/ml\n  allergens: none",
-            name.value
-        );
-        let help = self.nearest(&name.value).map_or_else(
-            || format!("If the name is right, {lines}"),
-            |near| format!("Did you mean `{near}`? If not, {lines}"),
-        );
-        Fault::error("unknown-ingredient", &name.place, message).help(help)
-    }
-}
-
-/// The name itself and what it may be the plural of.
-fn singulars(name: &str) -> Vec<String> {
-    let mut forms = vec![name.to_owned()];
-    let endings = [("ies", "y"), ("ves", "f"), ("oes", "o"), ("es", ""), ("s", "")];
-    for (plural, singular) in endings {
-        if let Some(stem) = name.strip_suffix(plural) {
-            forms.push(format!("{stem}{singular}"));
-        }
-    }
-    forms
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn names_plurals_and_aliases_are_found() {
-        let pantry = Pantry::built_in();
-        for name in ["egg", "eggs", "Raisins", "unsalted butter", "almonds", "egg yolks"]
-        {
-            assert!(pantry.find(name).is_some(), "{name}");
-        }
-        assert!(pantry.find("bread flower").is_none());
-        assert_eq!(pantry.nearest("bread flower"), Some("bread flour"));
-        let (item, piece) = pantry.find_pieces("large eggs").expect("eggs");
-        assert_eq!((item.name.as_str(), piece.as_deref()), ("egg", Some("large")));
-        assert!(pantry.find_pieces("stick butter").is_some());
-        assert!(pantry.find_pieces("gigantic eggs").is_none());
-    }
 
     #[test]
     fn no_name_stands_for_two() {

@@ -48,6 +48,24 @@ pub(super) fn allergen(word: &str) -> Option<(Option<Allergen>, Option<Allergen>
     Some((row.1.map(Allergen::parse), row.2.map(Allergen::parse)))
 }
 
+/// The plain words for allergens.
+pub(super) fn words() -> Vec<&'static str> {
+    ALLERGENS.iter().map(|(word, ..)| *word).collect()
+}
+
+/// What an item's allergens are called in plain words.
+pub(super) fn plain_words(item: &Item) -> Vec<&'static str> {
+    let holds = |said: &Option<Vec<Allergen>>, word: Option<&str>| {
+        word.is_none_or(|word| {
+            let want = Allergen::parse(word);
+            said.as_ref().is_some_and(|said| said.iter().any(|said| said.covers(&want)))
+        })
+    };
+    let rows = ALLERGENS.iter();
+    let rows = rows.filter(|(_, us, eu)| holds(&item.us, *us) && holds(&item.eu, *eu));
+    rows.map(|(word, ..)| *word).collect()
+}
+
 /// Every row, with its other names.
 pub(super) fn items() -> Vec<(Item, Vec<String>)> {
     csv::Reader::from_reader(DATA).records().flatten().map(|row| item(&row)).collect()
@@ -69,6 +87,7 @@ fn item(row: &csv::StringRecord) -> (Item, Vec<String>) {
         nutrients,
         pack: None,
         price_minor: None,
+        read_on_pack: false,
     };
     (item, list(1).map(str::to_lowercase).collect())
 }

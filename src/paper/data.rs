@@ -75,6 +75,7 @@ struct Contains {
     /// The list's name and its allergens with kinds and sources.
     lists: Vec<(String, Vec<Source>)>,
     unknown: Vec<String>,
+    read_on_pack: Vec<String>,
 }
 
 #[derive(Serialize)]
@@ -248,7 +249,8 @@ fn contains(job: &Job) -> Contains {
         Units::Metric => vec![eu, us],
         Units::Us => vec![us, eu],
     };
-    Contains { lists, unknown: found.unknown.clone() }
+    let (unknown, read_on_pack) = (found.unknown.clone(), found.read_on_pack.clone());
+    Contains { lists, unknown, read_on_pack }
 }
 
 /// `Since Autumn 2026: 2 g less instant yeast; bake 190 °C, was 200 °C.`

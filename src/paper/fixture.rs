@@ -265,6 +265,7 @@ fn allergens() -> Allergens {
         us: vec!["milk".into(), "wheat".into()],
         eu: vec!["cereals containing gluten".into(), "milk".into()],
         unknown: vec!["chocolate batons".into()],
+        read_on_pack: Vec::new(),
         us_detail: vec![milk.clone(), one("wheat", &[], &["bread flour"])],
         eu_detail: vec![
             one("cereals containing gluten", &["wheat"], &["bread flour"]),

@@ -1,6 +1,6 @@
 //! Amount lines: `225 g (1 cup) butter, cold`.
 
-use crate::fault::{Fault, Placed};
+use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Exact, Temperature, Unit, exact};
 use crate::model::{Amount, AmountLine, Ingredient, Quantity, Share};
 
@@ -196,11 +196,22 @@ fn ingredient(name: &str, line: &Placed<String>) -> Result<Ingredient, Fault> {
     Ok(Ingredient::Recipe { title, recipe })
 }
 
-fn unreadable(line: &Placed<String>) -> Fault {
-    Fault::error("bad-amount", &line.place, "no amount can be read here").help(
+/// The fault of a line whose amount cannot be read to its end.
+pub(crate) fn bad_amount(place: &Place) -> Fault {
+    Fault::error("bad-amount", place, "no amount can be read here").help(
         "Write `AMOUNT UNIT INGREDIENT, NOTE`, such as `250 g butter, cold`, `2 large eggs` \
          or `fine salt, to taste`.",
     )
+}
+
+fn unreadable(line: &Placed<String>) -> Fault {
+    bad_amount(&line.place)
+}
+
+/// Whether what should be a name goes on with an amount: a number, a sign or a unit.
+pub(crate) fn is_amount(name: &str) -> bool {
+    let first = name.split_whitespace().next().unwrap_or_default();
+    !name.starts_with(char::is_alphabetic) || Unit::parse(first).is_some()
 }
 
 fn end_of_words(text: &str, words: usize) -> usize {
@@ -223,7 +234,6 @@ fn offset(whole: &str, part: &str) -> usize {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::fault::Place;
 
     fn read(text: &str) -> Result<AmountLine, Fault> {
         let place = Place::new(&"a.md".into(), 0, text.len());

@@ -8,6 +8,7 @@ use crate::model::{Course, EggClasses, Kit, Lesson, Look, News, Room};
 
 use super::class::clock;
 use super::fields::Fields;
+use super::lexicon::BARE;
 use super::yaml::Node;
 use super::{prose, quantity, recipe, yaml};
 
@@ -49,6 +50,7 @@ pub(super) fn read(
             [choice(&mut fields, "cup", &["us", "metric", "australian"])],
         eggs: [EggClasses::Us, EggClasses::Eu]
             [choice(&mut fields, "eggs", &["us", "eu"])],
+        means: means(&mut fields),
         altitude: fields
             .parsed("altitude", "1600 m", altitude)
             .map(|metres| metres.value),
@@ -82,6 +84,19 @@ pub(super) fn read(
 fn choice(fields: &mut Fields, key: &'static str, words: &[&str]) -> usize {
     let find = |text: &str| words.iter().position(|word| word.eq_ignore_ascii_case(text));
     fields.parsed(key, words[0], find).map_or(0, |at| at.value)
+}
+
+/// `means: { flour: bread flour, yeast: fresh yeast }`.
+fn means(fields: &mut Fields) -> Vec<(Placed<String>, Placed<String>)> {
+    let Some(node) = fields.take("means") else { return Vec::new() };
+    let mut said = Fields::new(node, fields.faults());
+    let meant = |(word, _): &(&'static str, &str)| {
+        said.text(word)
+            .map(|name| (Placed::new((*word).to_owned(), name.place.clone()), name))
+    };
+    let all = BARE.iter().filter_map(meant).collect();
+    said.finish();
+    all
 }
 
 /// A height above the sea, up to 5000 m: `1600 m`, `5280 ft`.

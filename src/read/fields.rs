@@ -68,6 +68,24 @@ impl<'a> Fields<'a> {
         (value.value != Node::Empty).then_some(value)
     }
 
+    /// A fault where `key` of the entry `name` stands there with nothing behind it.
+    pub(super) fn filled_in(&mut self, key: &str, name: &str) {
+        let mut entries = self.entries.iter();
+        let is_blank = |node: &Node| match node {
+            Node::Empty => true,
+            Node::Text(text) => text.trim().is_empty(),
+            Node::List(items) => items.is_empty(),
+            Node::Map(entries) => entries.is_empty(),
+        };
+        let left = entries.find(|(of, value)| of.value == key && is_blank(&value.value));
+        if let Some((of, _)) = left {
+            let message = format!("`{key}` of `{}` is not filled in yet", clip(name));
+            let help = format!("Write behind `{key}:` what its pack or your scale says.");
+            self.faults
+                .push(Fault::error("not-filled-in", &of.place, message).help(help));
+        }
+    }
+
     /// Takes the text of `key`.
     pub(super) fn text(&mut self, key: &'static str) -> Option<Placed<String>> {
         let node = self.take(key)?;

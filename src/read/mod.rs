@@ -7,6 +7,7 @@ mod course;
 mod cut;
 mod fields;
 mod glossary;
+mod lexicon;
 mod pantry;
 mod picture;
 mod prose;
@@ -23,8 +24,9 @@ use crate::fault::{Fault, Place, Texts};
 use crate::model::Content;
 use crate::words::Words;
 
-pub(crate) use amount::quantity as amount_of;
+pub(crate) use amount::{bad_amount, is_amount, quantity as amount_of};
 pub(crate) use class::{clock, moment};
+pub(crate) use lexicon::{BARE, Lexicon};
 pub(crate) use quantity::{size as size_of, temperature, tin};
 pub(crate) use recipe::density;
 pub use schema::{Shape, schema};

@@ -3,7 +3,8 @@
 use std::sync::Arc;
 
 use crate::fault::{Fault, Placed};
-use crate::model::PantryEntry;
+use crate::measure::Unit;
+use crate::model::{PantryEntry, Quantity};
 
 use super::fields::Fields;
 use super::yaml::Node;
@@ -24,19 +25,66 @@ fn entry(
     node: Placed<Node>,
     faults: &mut Vec<Fault>,
 ) -> PantryEntry {
+    if is_weighed(&name.value) {
+        let message = "this begins with an amount, which no ingredient's name does";
+        let help = "Name the ingredient alone here, and write the amount in the recipe: \
+                    `1 lb 4 oz butter`.";
+        faults.push(Fault::error("bad-amount", &name.place, message).help(help));
+    }
     let mut fields = Fields::new(node, faults);
+    for key in ["like", "density", "allergens"] {
+        fields.filled_in(key, &name.value);
+    }
+    let (allergens, read_on_pack) = allergens(&mut fields);
     let entry = PantryEntry {
         name,
         like: fields.text("like"),
         also: fields.list_of_texts("also"),
         kind: fields.text("kind"),
         portions: portions(&mut fields),
-        allergens: fields.list("allergens"),
+        allergens,
+        read_on_pack,
         pack: fields.parsed("pack", "250 g", course::mass).map(|pack| pack.value),
         price_minor: fields.parsed("price", "3.20", price).map(|price| price.value),
     };
     fields.finish();
     entry
+}
+
+/// Whether a name begins with a weight or a measure; `00 flour` and `2 % milk` do not.
+fn is_weighed(name: &str) -> bool {
+    let amount = super::amount_of(name, false).map(|(quantity, _)| quantity);
+    matches!(amount, Some(Quantity::Unit(_, unit)) if unit != Unit::Percent)
+}
+
+/// What is written where the pack lists no allergen.
+const NONE: &str = "none";
+/// What is written behind the allergens of a pack that lists fewer than the name says.
+const READ: &str = "read on the pack";
+
+/// `allergens: milk, wheat`, `allergens: none`, `allergens: none, read on the pack`.
+fn allergens(fields: &mut Fields) -> (Option<Vec<Placed<String>>>, bool) {
+    let said = fields.list("allergens").filter(|said| !said.is_empty());
+    let Some(said) = said else { return (None, false) };
+    let (read, said): (Vec<_>, Vec<_>) =
+        said.into_iter().partition(|word| word.value == READ);
+    let (none, said): (Vec<_>, Vec<_>) =
+        said.into_iter().partition(|word| word.value == NONE);
+    let odd = if said.is_empty() == none.is_empty() {
+        none.first().or(read.first())
+    } else {
+        None
+    };
+    if let Some(word) = odd {
+        let message = "what the pack lists is not said here";
+        fields.faults().push(
+            Fault::error("bad-value", &word.place, message).help(
+                "Write each allergen that the pack lists; nothing else beside them.",
+            ),
+        );
+        return (None, false);
+    }
+    (Some(said), !read.is_empty())
 }
 
 /// `density: 0.46 g/ml` or `density: 1 tbsp = 6.8 g`, and `portions:` a list of the

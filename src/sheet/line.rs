@@ -148,6 +148,8 @@ pub struct Allergens {
     pub eu: Vec<String>,
     /// Ingredients whose allergens are not known.
     pub unknown: Vec<String>,
+    /// Ingredients whose allergens stand on the instructor's word, who read them on the pack.
+    pub read_on_pack: Vec<String>,
     /// The US nine with the kinds and the ingredients they come from.
     pub us_detail: Vec<Allergen>,
     /// The EU fourteen with the kinds and the ingredients they come from.

@@ -346,6 +346,7 @@ fn allergens() -> Allergens {
         us: vec!["wheat".into(), "milk".into()],
         eu: vec!["cereals containing gluten".into(), "milk".into()],
         unknown: Vec::new(),
+        read_on_pack: Vec::new(),
         us_detail: vec![one("wheat", "bread flour"), one("milk", "whole milk")],
         eu_detail: vec![
             one("cereals containing gluten", "bread flour"),

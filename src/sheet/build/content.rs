@@ -56,6 +56,7 @@ pub(super) fn allergens(contents: &Contents) -> Allergens {
         us: names(&sum.us),
         eu: names(&sum.eu),
         unknown: sum.unknown,
+        read_on_pack: sum.read_on_pack,
         us_detail: detail(sum.us),
         eu_detail: detail(sum.eu),
     }

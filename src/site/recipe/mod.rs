@@ -65,6 +65,8 @@ struct Allergens<'a> {
     lists: [AllergenList<'a>; 2],
     /// Ingredients whose allergens are not known.
     unknown: &'a [String],
+    /// Ingredients whose allergens stand on the instructor's word.
+    read_on_pack: &'a [String],
     /// Whether there are none at all, and none unknown.
     none: bool,
 }
@@ -210,6 +212,7 @@ fn allergens<'a>(input: &Input, sheet: &'a Sheet) -> Allergens<'a> {
     Allergens {
         none: found.eu.is_empty() && found.us.is_empty() && found.unknown.is_empty(),
         unknown: &found.unknown,
+        read_on_pack: &found.read_on_pack,
         lists: if input.course.metric_first { [eu, us] } else { [us, eu] },
     }
 }

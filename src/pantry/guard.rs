@@ -1,0 +1,263 @@
+//! What an ingredient's name and its like say of allergens, against what its author says:
+//! a `hazelnut praline` without hazelnut is asked about before it reaches a sheet.
+
+use std::sync::OnceLock;
+
+use crate::fault::{Fault, Place, Placed, clip};
+use crate::model::PantryEntry;
+
+use super::item::{Allergen, Item};
+use super::table;
+
+/// Words that mean an allergen, by language: whole words where a language keeps them apart,
+/// parts of words where it compounds, and the phrases in which they mean none. The
+/// allergens are those of Regulation (EU) 1169/2011 Annex II and 21 USC 321(qq); coconut is
+/// in neither list (FDA, Q&A on Food Allergens, Edition 5). The words are ordinary
+/// dictionary words, from memory.
+const WORDS: &[u8] = include_bytes!("allergen_words.csv");
+
+/// The row for names that say nut and not which.
+const ANY_NUT: &str = "any nut";
+/// What the laws call nuts of any kind.
+const NUTS: [&str; 3] = ["tree nuts", "nuts", "peanuts"];
+
+/// How a row's words stand in a name.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum How {
+    /// As whole words, singular or plural.
+    Word,
+    /// Also as parts of longer words.
+    Part,
+    /// As phrases in which the allergen's word does not mean it.
+    Not,
+}
+
+struct Row {
+    how: How,
+    allergen: String,
+    words: Vec<String>,
+}
+
+fn rows() -> &'static [Row] {
+    static ROWS: OnceLock<Vec<Row>> = OnceLock::new();
+    ROWS.get_or_init(|| {
+        csv::Reader::from_reader(WORDS)
+            .records()
+            .flatten()
+            .map(|row| read(&row))
+            .collect()
+    })
+}
+
+fn read(row: &csv::StringRecord) -> Row {
+    let field = |at: usize| row.get(at).unwrap_or("").trim();
+    let how = match field(1) {
+        "part" => How::Part,
+        "not" => How::Not,
+        _ => How::Word,
+    };
+    let words = field(3).split(';').map(|word| word.trim().to_lowercase()).collect();
+    Row { how, allergen: field(2).to_owned(), words }
+}
+
+/// The allergens whose words stand in a name, in plain words.
+pub(super) fn named(name: &str) -> Vec<&'static str> {
+    let name = name.to_lowercase();
+    let mut found: Vec<&str> = Vec::new();
+    for row in rows().iter().filter(|row| row.how != How::Not) {
+        let holds = |word: &String| {
+            places(&name, word, row.how == How::Word)
+                .any(|at| !is_excepted(&name, at, &row.allergen))
+        };
+        if !found.contains(&row.allergen.as_str()) && row.words.iter().any(holds) {
+            found.push(&row.allergen);
+        }
+    }
+    found
+}
+
+type Span = (usize, usize);
+
+/// Where `word` stands in `name`.
+fn places<'a>(
+    name: &'a str,
+    word: &'a str,
+    whole: bool,
+) -> impl Iterator<Item = Span> + 'a {
+    let is_letter = |sign: Option<char>| sign.is_some_and(char::is_alphabetic);
+    name.match_indices(word).filter_map(move |(start, _)| {
+        let end = start + word.len();
+        let rest = &name[end..];
+        let free = rest.strip_prefix("es").or_else(|| rest.strip_prefix('s'));
+        let ends = [Some(rest), free].into_iter().flatten();
+        let ends = ends.map(|rest| rest.chars().next());
+        let is_whole = !is_letter(name[..start].chars().next_back())
+            && ends.into_iter().any(|next| !is_letter(next))
+            && !rest.starts_with("-free");
+        (!whole || is_whole).then_some((start, end))
+    })
+}
+
+/// Whether a phrase stands around the word in which it means no such allergen.
+fn is_excepted(name: &str, (start, end): Span, allergen: &str) -> bool {
+    let rows = rows().iter();
+    let phrases = rows.filter(|row| row.how == How::Not && row.allergen == allergen);
+    phrases
+        .flat_map(|row| &row.words)
+        .flat_map(|phrase| places(name, phrase, false))
+        .any(|(from, to)| from <= start && end <= to)
+}
+
+/// The allergens, in plain words, that the item's names or its like hold and that are not
+/// among those its author gives. None where the author read the pack, or said nothing.
+pub(super) fn check(item: &Item, entry: &PantryEntry, base: &Item) -> Option<Fault> {
+    let (Some(us), Some(eu)) = (&item.us, &item.eu) else { return None };
+    if item.read_on_pack {
+        return None;
+    }
+    let names = std::iter::once(&entry.name.value).chain(&entry.also);
+    let mut missing: Vec<&str> = names.flat_map(|name| named(name)).collect();
+    missing.extend(table::plain_words(base));
+    missing.sort_unstable();
+    missing.dedup();
+    missing.retain(|word| !is_among(word, us, eu));
+    let place = entry.allergens.as_ref().and_then(|said| said.first());
+    let place = place.map_or(&entry.name.place, |said| &said.place);
+    (!missing.is_empty()).then(|| left_out(place, entry, &missing, item))
+}
+
+/// A bare name may mean nothing that leaves out an allergen that is in the name: who bakes
+/// with rice flour writes `rice flour`.
+pub(super) fn meaning(word: &str, item: &Item, name: &Placed<String>) -> Option<Fault> {
+    let (Some(us), Some(eu)) = (&item.us, &item.eu) else { return None };
+    let missing = named(word).into_iter().find(|allergen| !is_among(allergen, us, eu))?;
+    let message = format!("`{word}` would be taken to be without {missing}");
+    Some(Fault::error("allergen-left-out", &name.place, message).help(format!(
+        "Write `{}` in the recipes where it is meant, and leave `{word}` out here.",
+        item.name
+    )))
+}
+
+fn is_among(word: &str, us: &[Allergen], eu: &[Allergen]) -> bool {
+    if word == ANY_NUT {
+        return us.iter().chain(eu).any(|said| NUTS.contains(&said.name.as_str()));
+    }
+    let Some((in_us, in_eu)) = table::allergen(word) else { return true };
+    let fits = |want: Option<Allergen>, said: &[Allergen]| {
+        want.is_none_or(|want| said.iter().any(|said| said.covers(&want)))
+    };
+    fits(in_us, us) && fits(in_eu, eu)
+}
+
+fn left_out(place: &Place, entry: &PantryEntry, missing: &[&str], item: &Item) -> Fault {
+    let name = &entry.name.value;
+    let words = missing.join(", ");
+    let message = format!(
+        "`{}` should hold {words} by its name or its like, and its allergens leave it out",
+        clip(name)
+    );
+    let mut all = table::plain_words(item);
+    all.extend(missing.iter().map(|word| if *word == ANY_NUT { "" } else { word }));
+    all.retain(|word| !word.is_empty());
+    all.sort_unstable();
+    all.dedup();
+    let nut = if missing.contains(&ANY_NUT) { " Say which nut it is." } else { "" };
+    Fault::error("allergen-left-out", place, message).help(format!(
+        "Read its pack, and write all that it lists:\n{}:\n  allergens: {}\nWhere the pack \
+         itself lists less, write what it lists and then `, read on the pack`.{nut}",
+        super::suggest::key(name),
+        all.join(", "),
+    ))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::table;
+    use super::*;
+
+    #[test]
+    fn names_give_their_allergens_away() {
+        for (name, allergens) in [
+            ("hazelnut praline", &["hazelnut", "any nut"][..]),
+            ("1 lb 4 oz butter", &["milk"]),
+            ("cultured butter", &["milk"]),
+            ("dairy-free spread", &[]),
+            ("egg replacer", &["egg"]),
+            ("toasted almonds", &["almond"]),
+            ("Haselnussmus", &["hazelnut"]),
+            ("Vollmilch", &["milk"]),
+            ("noisettes grillées", &["hazelnut"]),
+            ("anchovies", &["fish"]),
+            ("flour mix", &["wheat"]),
+        ] {
+            assert_eq!(named(name), allergens, "{name}");
+        }
+    }
+
+    /// Coconut is in neither law's list, buckwheat is no wheat, nutmeg, butternut and
+    /// eggplant are what their names are not: Regulation (EU) 1169/2011 Annex II; FDA, Q&A on
+    /// Food Allergens, Edition 5, Table 1.
+    #[test]
+    fn names_that_only_sound_like_it() {
+        for name in [
+            "nutmeg",
+            "coconut",
+            "coconut milk",
+            "butternut squash",
+            "buckwheat",
+            "buckwheat flour",
+            "eggplant",
+            "cocoa butter",
+            "cream of tartar",
+            "rice flour",
+            "oyster mushroom",
+            "crab apple",
+            "Muskatnuss",
+            "Kokosmilch",
+            "Buchweizenmehl",
+            "noix de coco",
+            "lait de coco",
+            "burro di cacao",
+            "bovete",
+            "gluten-free starch",
+            "doughnut",
+            "ginger beer",
+            "tiger nut",
+            "bread spice",
+            "potato flour",
+        ] {
+            assert_eq!(named(name), [""; 0], "{name}");
+        }
+        assert_eq!(named("peanut butter"), ["peanut"]);
+        assert_eq!(named("almond milk"), ["almond"]);
+    }
+
+    /// The built-in pantry is held against the same words: a row whose name holds an
+    /// allergen's word lists it, or does not know its allergens. Highly refined oils are
+    /// exempt by both laws: 21 USC 321(qq)(2)(A), Regulation (EU) 1169/2011 Annex II 6(a).
+    #[test]
+    fn the_pantry_itself_leaves_none_out() {
+        let items = table::items().into_iter();
+        for (item, also) in items.filter(|(item, _)| !item.name.ends_with(" oil")) {
+            let (Some(us), Some(eu)) = (&item.us, &item.eu) else { continue };
+            for name in also.iter().chain([&item.name]) {
+                for word in named(name) {
+                    assert!(
+                        is_among(word, us, eu),
+                        "{}: `{name}` holds {word}",
+                        item.name
+                    );
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn every_word_leads_to_the_laws() {
+        for row in rows() {
+            let known =
+                row.allergen == ANY_NUT || table::allergen(&row.allergen).is_some();
+            assert!(known, "{}", row.allergen);
+        }
+    }
+}
