@@ -26,12 +26,12 @@ fn changed(name: &str, changes: &[(&str, &str, &str)]) -> std::path::PathBuf {
 
 #[test]
 fn the_differences_are_said_as_text_and_as_json() {
-    let changes = [("recipes/small-crescents.md", "bake: 190 °C", "bake: 180 °C")];
+    let changes = [("recipes/small-crescents.md", "bake: 205 °C", "bake: 195 °C")];
     let new = changed("changes-new", &changes).to_string_lossy().into_owned();
     let here = Path::new(common::COURSE);
     let text = tourier(here, &["changes", common::COURSE, &new]);
     assert_eq!(text.code, 0, "{}", text.err);
-    assert!(text.out.contains("  bake 180 °C, was 190 °C\n"), "{}", text.out);
+    assert!(text.out.contains("  bake 195 °C, was 205 °C\n"), "{}", text.out);
 
     let json = tourier(here, &["changes", common::COURSE, &new, "--as", "json"]);
     let json: serde_json::Value = serde_json::from_str(&json.out).expect("JSON");
@@ -52,7 +52,7 @@ fn with_past(name: &str, line: &str) -> std::path::PathBuf {
     let content =
         changed(name, &[("course.yaml", "title: One Evening of Layers\n", &head)]);
     let past = content.join("past/autumn");
-    let changes = [("recipes/small-crescents.md", "bake: 190 °C", "bake: 200 °C")];
+    let changes = [("recipes/small-crescents.md", "bake: 205 °C", "bake: 215 °C")];
     let old = changed(&format!("{name}-old"), &changes);
     fs::create_dir_all(content.join("past")).expect("made");
     fs::rename(old, past).expect("moved");
@@ -72,7 +72,7 @@ fn the_handout_says_what_changed_since_the_edition_before() {
     let recipe = edition.content.recipe("small-crescents").expect("the recipe");
     let since = since(&edition, recipe, &words).expect("something differs");
     assert_eq!(since.edition, "Trial");
-    assert_eq!(since.changes[0].metric, "bake 190 °C, was 200 °C");
+    assert_eq!(since.changes[0].metric, "bake 205 °C, was 215 °C");
 
     let to = content.with_extension("site");
     let print = ["handout", "small-crescents", "--to", &to.to_string_lossy()];

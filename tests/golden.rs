@@ -53,7 +53,7 @@ fn a_technique_page() {
 #[test]
 fn marks_typed_in_a_recipe_are_shown_as_typed() {
     let page = published("recipes/small-crescents/index.html");
-    assert!(page.contains("twelve pieces, &amp; nothing &lt;left&gt; over."));
+    assert!(page.contains("ten pieces, &amp; two halves &lt;left&gt; over."));
 }
 
 /// What the program did not make is left alone; what is no longer made is taken away.

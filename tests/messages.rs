@@ -58,13 +58,13 @@ fn unused_ingredient() {
 
 #[test]
 fn sheet_too_big_for_its_dough() {
-    let change = (CRESCENTS, "sheet: 20 x 12 in", "sheet: 60 x 40 in");
+    let change = (CRESCENTS, "sheet: 55 x 24 cm", "sheet: 150 x 100 cm");
     keep("sheet-too-big", &proof("sheet-too-big", change, &["proof"]));
 }
 
 #[test]
 fn temperature_without_its_degree() {
-    fault("brace-misspelt", (CRESCENTS, "{190 °C}", "{190 C}"));
+    fault("brace-misspelt", (CRESCENTS, "{205 °C}", "{205 C}"));
 }
 
 #[test]

@@ -198,21 +198,21 @@ fn a_save_is_told_and_a_fault_leaves_the_last_good_page() {
     let (mut line, first) = preview.listen();
     assert!(preview.get(PAGE).text().contains(&format!("data-mark=\"{first}\"")));
 
-    preview.edit(CRESCENTS, "bake: 190 °C", "bake: 180 °C");
+    preview.edit(CRESCENTS, "bake: 205 °C", "bake: 190 °C");
     let second = event(&mut line);
     assert_ne!(first, second);
     let page = preview.get(PAGE).text();
-    assert!(page.contains("180 °C") && page.contains(&format!("data-mark=\"{second}\"")));
+    assert!(page.contains("190 °C") && page.contains(&format!("data-mark=\"{second}\"")));
 
-    preview.edit(CRESCENTS, "bake: 180 °C", "bake: 180 elephants");
+    preview.edit(CRESCENTS, "bake: 190 °C", "bake: 190 elephants");
     let third = event(&mut line);
     let page = preview.get(PAGE).text();
-    assert!(page.contains("180 °C") && page.contains("data-mark"), "the last good page");
+    assert!(page.contains("190 °C") && page.contains("data-mark"), "the last good page");
     assert!(page.contains(&format!("data-mark=\"{third}\"")));
     let panel = page.split("<details class=\"preview-faults\" open>").nth(1);
-    assert!(panel.is_some_and(|panel| panel.contains("180 elephants")), "{page}");
+    assert!(panel.is_some_and(|panel| panel.contains("190 elephants")), "{page}");
 
-    preview.edit(CRESCENTS, "180 elephants", "175 °C");
+    preview.edit(CRESCENTS, "190 elephants", "175 °C");
     event(&mut line);
     let page = preview.get(PAGE).text();
     assert!(page.contains("175 °C") && !page.contains("preview-faults\" open"));
@@ -230,12 +230,12 @@ fn a_course_that_is_faulty_from_the_start_shows_its_faults() {
     let content = course("preview-faulty");
     let file = content.join(CRESCENTS);
     let text = fs::read_to_string(&file).expect("the file is there");
-    fs::write(&file, text.replace("190 °C, 20", "190 elephants, 20")).expect("written");
+    fs::write(&file, text.replace("205 °C, 17", "205 elephants, 17")).expect("written");
     let preview = Preview::on(content);
-    let page = preview.wait("/", |answer| answer.text().contains("190 elephants"));
+    let page = preview.wait("/", |answer| answer.text().contains("205 elephants"));
     assert_eq!(page.status(), "503");
     let (mut line, _) = preview.listen();
-    preview.edit(CRESCENTS, "190 elephants", "190 °C");
+    preview.edit(CRESCENTS, "205 elephants", "205 °C");
     event(&mut line);
     assert_eq!(preview.get("/").status(), "200");
 }

@@ -30,7 +30,7 @@ fn published(name: &str) -> (PathBuf, PathBuf) {
 fn edit(content: &Path) {
     let file = content.join("recipes/small-crescents.md");
     let text = fs::read_to_string(&file).expect("the file is there");
-    let text = text.replace("One sheet, twelve", "One good sheet, twelve");
+    let text = text.replace("One sheet, ten", "One good sheet, ten");
     fs::write(file, text).expect("the file can be written");
 }
 
