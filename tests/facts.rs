@@ -145,8 +145,7 @@ fn scaling_comes_home() {
         let answer = common::tourier(Path::new(COURSE), &all);
         serde_json::from_str::<Value>(&answer.out).expect("facts are JSON")
     };
-    let (plain, ten, one) =
-        (at(&[]), at(&["--pieces", "10"]), at(&["--batches", "1"]));
+    let (plain, ten, one) = (at(&[]), at(&["--pieces", "10"]), at(&["--batches", "1"]));
     assert_eq!(plain["formula"], ten["formula"]);
     assert_eq!(plain["formula"], one["formula"]);
     let double = at(&["--pieces", "20"]);
