@@ -24,9 +24,9 @@ use tourier::plan::{Effort, Link, Pool, Problem, Task, Use, solve};
 
 /// What one job shop may take: less than 30 s on a quiet machine. Steps are counted, not
 /// seconds, so that the verdict is the same on a busy one.
-const EFFORT_SHOP: Effort = Effort { work: 4_000_000_000 };
+const EFFORT_SHOP: Effort<'static> = Effort { work: 4_000_000_000, watch: None };
 /// What one project may take: less than 60 s on a quiet machine.
-const EFFORT_PROJECT: Effort = Effort { work: 8_000_000_000 };
+const EFFORT_PROJECT: Effort<'static> = Effort { work: 8_000_000_000, watch: None };
 
 type Outcome = Result<(), Box<dyn Error>>;
 

@@ -21,6 +21,7 @@ mod shell;
 mod show;
 mod start;
 mod timetable;
+mod waiting;
 
 use std::io::{ErrorKind, Write};
 use std::path::Path;

@@ -3,20 +3,23 @@
 use crate::edition::Edition;
 use crate::lists::{calendar, timetable_text};
 use crate::model::Class;
-use crate::plan::{self, Answer, ClassDraft, Effort, Timetable};
+use crate::plan::{self, Answer, ClassDraft, Effort, Timetable, Watch};
 use crate::read;
 use crate::work::work;
 
 use super::args::{Args, PlanForm, TimetableArgs};
+use super::waiting::Waiting;
 use super::{Done, Stop, json, recipe, say, sound};
 
 /// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
 pub(super) fn run(args: &Args, options: &TimetableArgs) -> Done {
     let edition = sound(args)?;
-    let plan = match class(&edition, &options.name) {
-        Some(class) => class_plan(&edition, class, options)?,
-        None => home_plan(&edition, options)?,
+    let waiting = Waiting::new()?;
+    let mut plan = match class(&edition, &options.name) {
+        Some(class) => class_plan(&edition, class, (options, &waiting))?,
+        None => home_plan(&edition, (options, &waiting))?,
     };
+    waiting.over(&mut plan);
     say(form(&plan, options.form)?.as_bytes())?;
     if plan.verdict == "fits" { Ok(()) } else { Err(Stop::Faults) }
 }
@@ -41,18 +44,19 @@ fn form(plan: &Timetable, form: PlanForm) -> Result<String, Stop> {
 fn class_plan(
     edition: &Edition,
     class: &Class,
-    options: &TimetableArgs,
+    (options, waiting): (&TimetableArgs, &Waiting),
 ) -> Result<Timetable, Stop> {
     let unclear =
         |reason: &str| Stop::Use(format!("`{}` cannot be planned: {reason}", class.name));
     let mut draft = plan::draft(class, edition.book()).map_err(unclear)?;
-    let effort = Effort::USUAL;
+    let effort = Effort::USUAL.watched(waiting);
     let answer = plan::solve(&draft.problem, effort);
     if let Some(now) = &options.now {
-        return today(&mut draft, class, &answer, (now, options.done.as_deref()));
+        let said = (now.as_str(), options.done.as_deref());
+        return today((&mut draft, effort), class, &answer, said);
     }
     let mut plan = draft.timetable(class, &answer);
-    if !matches!(answer, Answer::Fits(_)) {
+    if !matches!(answer, Answer::Fits(_)) && !waiting.stop() {
         let why = plan::explain(class, edition.book());
         (plan.reasons, plan.remedies) = (why.reasons, why.remedies);
     }
@@ -61,7 +65,7 @@ fn class_plan(
 
 /// Plans the rest of the day.
 fn today(
-    draft: &mut ClassDraft,
+    (draft, effort): (&mut ClassDraft, Effort),
     class: &Class,
     answer: &Answer,
     (now, done): (&str, Option<&str>),
@@ -77,7 +81,7 @@ fn today(
         .ok_or_else(|| wrong("--done; write --done \"pairs 1-3: second-turn\":"))?;
     let planned = draft.settle(&planned.layout);
     let notes = plan::adjust(draft, &planned, minute, &done).map_err(Stop::Use)?;
-    let answer = plan::solve(&draft.problem, Effort::USUAL);
+    let answer = plan::solve(&draft.problem, effort);
     let mut plan = draft.timetable(class, &answer);
     plan.notes = notes;
     Ok(plan)
@@ -96,7 +100,10 @@ fn minute(draft: &ClassDraft, class: &Class, now: &str) -> Option<i32> {
     })
 }
 
-fn home_plan(edition: &Edition, options: &TimetableArgs) -> Result<Timetable, Stop> {
+fn home_plan(
+    edition: &Edition,
+    (options, waiting): (&TimetableArgs, &Waiting),
+) -> Result<Timetable, Stop> {
     let recipe = recipe(edition, &options.name)?;
     let example = "write --ready \"2027-03-07 09:00\"";
     let ready = options.ready.as_deref().ok_or_else(|| {
@@ -109,5 +116,6 @@ fn home_plan(edition: &Edition, options: &TimetableArgs) -> Result<Timetable, St
     };
     let work =
         work(recipe, &options.scaling.scaling()?, edition.book()).map_err(cannot)?;
-    plan::home(&work, ready, edition.book(), Effort::USUAL).map_err(cannot)
+    let effort = Effort::HOME.watched(waiting);
+    plan::home(&work, ready, edition.book(), effort).map_err(cannot)
 }

@@ -11,6 +11,7 @@ pub fn timetable_text(plan: &Timetable) -> String {
     for objective in &plan.objective {
         let name = match objective.name {
             "waiting" => "waiting beyond the recipes' own times",
+            "away" => "away from the recipe's own times, all waits together",
             "end" => "from the first opening to the end",
             _ => "from the first step until it is ready",
         };
@@ -27,7 +28,7 @@ pub fn timetable_text(plan: &Timetable) -> String {
     }
     let mut day = String::new();
     let mut rows = plan.rows();
-    rows.extend(plan.rests().into_iter().filter(|_| plan.sessions.len() > 3));
+    rows.extend(plan.rests().into_iter().filter(|_| plan.home));
     rows.sort_by_key(|row| (row.start_min, row.end_min));
     for row in rows {
         let (date, from) = row.start.split_once('T').unwrap_or(("", &row.start));
@@ -50,7 +51,7 @@ pub fn timetable_text(plan: &Timetable) -> String {
     }
     for (at, span) in plan.sessions.iter().enumerate() {
         let over = plan.overnight(at);
-        if over.is_empty() || plan.sessions.len() > 3 {
+        if over.is_empty() || plan.home {
             continue;
         }
         text.push_str(&format!(

@@ -171,7 +171,7 @@ impl Drafting<'_> {
             .count("tray per oven")
             .or(course.and_then(|course| course.kit.trays_per_oven));
         let trays = trays.map_or(TRAYS, |trays| i32::try_from(trays).unwrap_or(TRAYS));
-        Room { trays_per_oven: trays.max(1), nights: false }
+        Room { trays_per_oven: trays.max(1), home: None }
     }
 
     fn batches(&mut self) -> Result<(), Unclear> {

@@ -5,26 +5,94 @@ use jiff::ToSpan;
 use jiff::civil::DateTime;
 
 use crate::formula::Book;
+use crate::measure::show;
 use crate::work::Work;
 
 use super::clock::Clock;
+use super::latest::{self, Way};
 use super::name::{name_strand, unnamed};
 use super::problem::{Bake, Goal, Ovens, Pool, Problem, Use};
-use super::solve::{Answer, Effort, solve};
-use super::strand::{Room, Strand, strand};
+use super::solve::{Answer, Effort};
+use super::strand::{Holds, Room, StepPlan, Strand, elsewhere, strand};
 use super::timetable::{Naming, Timetable, timetable};
 
-/// Steps of the search for each thing that is tried where nothing fits.
-const TRIAL: Effort = Effort::TRIAL;
 /// Other times are tried in steps of so many minutes, so many times.
 const STEP: i32 = 15;
 const TRIALS: i32 = 32;
 /// How many days a plan may reach back: few are tried first.
-const DAYS: [i32; 4] = [1, 2, 3, 6];
+const DAYS: [i32; 5] = [1, 2, 3, 6, 13];
+/// A recipe may hold what it makes at so many places elsewhere, each used or not; with more
+/// of them at most one is used.
+const MOST_HOLDS: u32 = 4;
+/// Where no first plan is found, the search looks at so many lengths of the way back.
+const MOST_SEARCHED: i32 = 2;
 /// Trays in a home oven where the course says nothing.
 const TRAYS: i32 = 1;
 
-/// Plans one batch at home so that it is ready at `ready`.
+/// One bake at home.
+#[derive(Clone, Copy)]
+struct Home<'a> {
+    work: &'a Work<'a>,
+    ready: DateTime,
+    book: Book<'a>,
+    awake: (i32, i32),
+}
+
+/// A question and how its minutes and tasks are to be read.
+struct Draft {
+    problem: Problem,
+    strand: Strand,
+    clock: Clock,
+}
+
+/// The questions of one way back, the one that was answered best, and the answer.
+struct Asked {
+    drafts: Vec<Draft>,
+    base: i32,
+    at: usize,
+    answer: Answer,
+}
+
+impl Draft {
+    fn ready(&self) -> i32 {
+        match self.problem.goal {
+            Goal::LatestStart(ready) => ready,
+            Goal::EarliestEnd => 0,
+        }
+    }
+}
+
+impl Asked {
+    /// Asks. Where no first plan is found only a few questions are searched.
+    fn new(drafts: Vec<Draft>, effort: Option<Effort>, searched: &mut i32) -> Self {
+        let ways = drafts.iter().map(|draft| Way::new(draft.problem.clone()));
+        let mut ways: Vec<Way> = ways.collect();
+        let base = drafts.first().map(|draft| latest::as_usual(&draft.problem));
+        let base = base.as_ref().map_or(0, latest::chain);
+        let found = latest::any(&ways);
+        if !found && latest::open(&ways) {
+            *searched += 1;
+        }
+        let idle = Effort { work: 0, watch: None };
+        let search = found || *searched <= MOST_SEARCHED;
+        let effort = effort.filter(|_| search).unwrap_or(idle);
+        let (at, answer) = latest::choose(&mut ways, base, effort);
+        Self { drafts, base, at, answer }
+    }
+
+    /// What its plan is worth: the least is best.
+    fn value(&self) -> i32 {
+        self.answer.plan().map_or(i32::MAX, |plan| plan.waiting.saturating_add(self.base))
+    }
+}
+
+/// Plans one batch at home so that it is ready at `ready`, as near to the recipe's own times
+/// as can be.
+///
+/// Every wait is within its range, and within its hold where that is used; whatever has to
+/// be done, moving things into a hold and out of it too, is done while the baker is up.
+/// A wait is shorter than its usual time only where that spares more waiting elsewhere,
+/// which is said.
 ///
 /// # Errors
 /// The reason, where the time is none or the steps wait for each other in a ring.
@@ -36,97 +104,137 @@ pub fn home(
 ) -> Result<Timetable, &'static str> {
     let course = book.content.course.as_ref();
     let awake = course.map_or((7 * 60, 22 * 60 + 30), |course| course.awake);
-    let mut plan = within(work, ready, (book, awake), effort)?;
-    if plan.verdict != "fits" {
-        explain(&mut plan, work, ready, (book, awake));
+    let home = Home { work, ready, book, awake };
+    let mut plan = home.plan(Some(effort))?;
+    if plan.verdict == "fits" {
+        plan.notes.extend(shortened(&plan));
+    } else if !effort.watch.is_some_and(|watch| watch.stop()) {
+        home.explain(&mut plan);
     }
     Ok(plan)
 }
 
-/// Says why there is no plan, and what would be possible, each tried.
-fn explain(
-    plan: &mut Timetable,
-    work: &Work,
-    ready: DateTime,
-    (book, awake): (Book, (i32, i32)),
-) {
-    let fits = |ready: DateTime, awake: (i32, i32)| {
-        within(work, ready, (book, awake), TRIAL).is_ok_and(|plan| plan.verdict == "fits")
-    };
-    let clock = |minute: i32| format!("{:02}:{:02}", minute / 60, minute % 60);
-    plan.reasons.push(format!(
-        "getting up at {} leaves too little time until {} for the steps that cannot be done \
-         the day before: what comes in the evening may not wait that long",
-        clock(awake.0),
-        ready.strftime("%H:%M"),
-    ));
-    let later = (1..=TRIALS).find_map(|step| {
-        let later = ready.checked_add((step * STEP).minutes()).ok()?;
-        fits(later, awake).then_some(later)
-    });
-    if let Some(later) = later {
-        plan.remedies.push(format!("ready at {} it fits", later.strftime("%H:%M")));
+impl Home<'_> {
+    /// Whether a plan is found at once.
+    fn fits(&self) -> bool {
+        self.plan(None).is_ok_and(|plan| plan.verdict == "fits")
     }
-    let earlier = (1..=TRIALS)
-        .map(|step| awake.0 - step * STEP)
-        .take_while(|from| *from >= 0)
-        .find(|from| fits(ready, (*from, awake.1)));
-    if let Some(from) = earlier {
-        plan.remedies.push(format!("getting up at {} it fits", clock(from)));
-    }
-}
 
-/// The plan that reaches back no further than it must: a longer way back can only save
-/// waiting, and is tried as long as there is any.
-fn within(
-    work: &Work,
-    ready: DateTime,
-    (book, awake): (Book, (i32, i32)),
-    effort: Effort,
-) -> Result<Timetable, &'static str> {
-    let mut best: Option<Timetable> = None;
-    for days in DAYS {
-        let plan = reaching(days, work, ready, (book, awake, effort))?;
-        let waiting = |plan: &Timetable| {
-            plan.objective.first().map_or(i32::MAX, |waiting| waiting.minutes)
+    /// Says why there is no plan, and what would be possible, each tried.
+    fn explain(&self, plan: &mut Timetable) {
+        let clock = |minute: i32| format!("{:02}:{:02}", minute / 60, minute % 60);
+        let night = Self { awake: (0, 24 * 60), ..*self }.fits();
+        plan.reasons.push(if night {
+            format!(
+                "up from {} to {} leaves no time until {} at which every step, and every move \
+                 into a hold and out of it, comes neither too early nor too late for its wait",
+                clock(self.awake.0),
+                clock(self.awake.1),
+                self.ready.strftime("%H:%M"),
+            )
+        } else {
+            "its steps do not follow each other within their waits, whatever the hours".into()
+        });
+        let later = (1..=TRIALS).find_map(|step| {
+            let ready = self.ready.checked_add((step * STEP).minutes()).ok()?;
+            Self { ready, ..*self }.fits().then_some(ready)
+        });
+        if let Some(later) = later {
+            plan.remedies.push(format!("ready at {} it fits", later.strftime("%H:%M")));
+        }
+        let earlier = (1..=TRIALS)
+            .map(|step| self.awake.0 - step * STEP)
+            .take_while(|from| *from >= 0)
+            .find(|from| Self { awake: (*from, self.awake.1), ..*self }.fits());
+        if let Some(from) = earlier {
+            plan.remedies.push(format!("getting up at {} it fits", clock(from)));
+        }
+        let longer = (1..=TRIALS)
+            .map(|step| self.awake.1 + step * STEP)
+            .take_while(|to| *to <= 24 * 60)
+            .find(|to| Self { awake: (self.awake.0, *to), ..*self }.fits());
+        if let Some(to) = longer {
+            plan.remedies.push(format!("staying up until {} it fits", clock(to)));
+        }
+    }
+
+    /// The plan nearest to the recipe's own times. Without an effort only first plans are
+    /// looked at.
+    fn plan(&self, effort: Option<Effort>) -> Result<Timetable, &'static str> {
+        let mut best: Option<Asked> = None;
+        let mut searched = 0;
+        for back in DAYS {
+            let drafts = self.drafts(back)?;
+            let ready = drafts.first().map_or(0, Draft::ready);
+            let asked = Asked::new(drafts, effort, &mut searched);
+            if best.as_ref().is_none_or(|best| asked.value() <= best.value()) {
+                best = Some(asked);
+            }
+            // A plan that needs a longer way back takes more than all of this one.
+            if best.as_ref().is_some_and(|best| best.value() <= ready) {
+                break;
+            }
+        }
+        let best = best.ok_or(NO_TIME)?;
+        let draft = best.drafts.get(best.at).ok_or(NO_TIME)?;
+        Ok(name(self.work, draft, &best.answer))
+    }
+
+    /// A question for each choice of the holds elsewhere, those with few of them first.
+    fn drafts(&self, back: i32) -> Result<Vec<Draft>, &'static str> {
+        let holds = elsewhere(self.work, self.book).min(u32::BITS - 1);
+        let most = if holds > MOST_HOLDS { 1 } else { holds };
+        let all = if holds > MOST_HOLDS {
+            std::iter::once(0).chain((0..holds).map(|at| 1 << at)).collect()
+        } else {
+            (0..1_u32 << holds).collect::<Vec<_>>()
         };
-        let none = waiting(&plan) == 0;
-        if best.as_ref().is_none_or(|best| waiting(&plan) < waiting(best)) {
-            best = Some(plan);
-        }
-        if none {
-            break;
-        }
+        let mut choices: Vec<u32> =
+            all.into_iter().filter(|choice: &u32| choice.count_ones() <= most).collect();
+        choices.sort_by_key(|choice| (choice.count_ones(), *choice));
+        choices.into_iter().map(|choice| self.draft(back, Holds(choice))).collect()
     }
-    best.ok_or(NO_TIME)
+
+    /// The question whose plan begins at most so many days before.
+    fn draft(&self, back: i32, holds: Holds) -> Result<Draft, &'static str> {
+        let course = self.book.content.course.as_ref();
+        let zone = course.and_then(|course| course.time_zone.as_deref());
+        let first = self.ready.date().checked_sub(back.days()).map_err(|_| NO_TIME)?;
+        let clock = Clock::new(first.at(0, 0, 0, 0), zone).ok_or(NO_TIME)?;
+        let end = clock.minute(self.ready).ok_or(NO_TIME)?;
+        let mut problem = Problem {
+            sessions: days((back, self.ready), self.awake, &clock).ok_or(NO_TIME)?,
+            goal: Goal::LatestStart(end),
+            ..Problem::default()
+        };
+        let trays = course.and_then(|course| course.kit.trays_per_oven);
+        let trays =
+            trays.map_or(TRAYS, |trays| i32::try_from(trays).unwrap_or(TRAYS)).max(1);
+        let room = Room { trays_per_oven: trays, home: Some(holds) };
+        let strand = strand(self.work, room, &mut problem, self.book)
+            .ok_or("its steps wait for each other in a ring")?;
+        problem.tasks[strand.finish].starts = vec![(end, end)];
+        share(&mut problem, &strand, trays);
+        Ok(Draft { problem, strand, clock })
+    }
 }
 
-/// The best plan that begins at most so many days before.
-fn reaching(
-    back: i32,
-    work: &Work,
-    ready: DateTime,
-    (book, awake, effort): (Book, (i32, i32), Effort),
-) -> Result<Timetable, &'static str> {
-    let course = book.content.course.as_ref();
-    let zone = course.and_then(|course| course.time_zone.as_deref());
-    let first = ready.date().checked_sub(back.days()).map_err(|_| NO_TIME)?;
-    let clock = Clock::new(first.at(0, 0, 0, 0), zone).ok_or(NO_TIME)?;
-    let end = clock.minute(ready).ok_or(NO_TIME)?;
-    let mut problem = Problem {
-        sessions: days((back, ready), awake, &clock).ok_or(NO_TIME)?,
-        goal: Goal::LatestStart(end),
-        ..Problem::default()
-    };
-    let trays = course.and_then(|course| course.kit.trays_per_oven);
-    let trays = trays.map_or(TRAYS, |trays| i32::try_from(trays).unwrap_or(TRAYS)).max(1);
-    let room = Room { trays_per_oven: trays, nights: true };
-    let strand = strand(work, room, &mut problem, book)
-        .ok_or("its steps wait for each other in a ring")?;
-    problem.tasks[strand.finish].starts = vec![(end, end)];
-    share(&mut problem, &strand, trays);
-    let answer = solve(&problem, effort);
-    Ok(name(work, &problem, &answer, (&strand, &clock)))
+/// The waits that are shorter than their usual time, in words.
+fn shortened(plan: &Timetable) -> Vec<String> {
+    let short = plan.waits.iter().filter_map(|wait| {
+        let lasts = wait.end_min? - wait.start_min?;
+        let usual = wait.range_min.1;
+        let minutes = |minutes: i32| show::minutes(u64::try_from(minutes).unwrap_or(0));
+        (lasts < usual).then(|| {
+            format!(
+                "“{}” has {} instead of {}, within its range: it would stand longer elsewhere",
+                wait.title,
+                minutes(lasts),
+                minutes(usual)
+            )
+        })
+    });
+    short.collect()
 }
 
 const NO_TIME: &str = "that is no time on a clock";
@@ -142,9 +250,8 @@ fn days(
     for back in (0..=back).rev() {
         let day = ready.date().checked_sub(back.days()).ok()?;
         let at = |minute: i32| {
-            let (hour, minute) =
-                (i8::try_from(minute / 60).ok()?, i8::try_from(minute % 60).ok()?);
-            clock.minute(day.at(hour, minute, 0, 0))
+            let midnight = day.at(0, 0, 0, 0);
+            clock.minute(midnight.checked_add(minute.minutes()).ok()?)
         };
         let (from, to) = (at(awake.0)?, at(awake.1)?.min(end));
         if from < to {
@@ -168,8 +275,8 @@ fn days(
 /// One pair of hands, one oven.
 fn share(problem: &mut Problem, strand: &Strand, trays: i32) {
     let one = |task: usize| Use { task, amount: 1, after: 0 };
-    let hands = strand.steps.iter().filter_map(|step| step.hands);
-    problem.pools = vec![Pool { capacity: 1, uses: hands.map(one).collect() }];
+    let busy = strand.steps.iter().flat_map(StepPlan::busy);
+    problem.pools = vec![Pool { capacity: 1, uses: busy.map(one).collect() }];
     let mut heats: Vec<&str> = Vec::new();
     let mut bakes = Vec::new();
     for step in &strand.steps {
@@ -189,23 +296,18 @@ fn share(problem: &mut Problem, strand: &Strand, trays: i32) {
     problem.units = vec![strand.tasks.clone()];
 }
 
-fn name(
-    work: &Work,
-    problem: &Problem,
-    answer: &Answer,
-    (strand, clock): (&Strand, &Clock),
-) -> Timetable {
-    let (mut tasks, mut waits) = (unnamed(problem), Vec::new());
-    name_strand(strand, "you", &mut tasks, &mut waits);
+fn name(work: &Work, draft: &Draft, answer: &Answer) -> Timetable {
+    let (mut tasks, mut waits) = (unnamed(&draft.problem), Vec::new());
+    name_strand(&draft.strand, "you", &mut tasks, &mut waits);
     let naming = Naming {
         name: &work.recipe.name,
         title: &work.recipe.title.value,
-        clock,
+        clock: &draft.clock,
         tasks,
         waits,
         pools: vec!["your hands".into()],
         stores: Vec::new(),
-        second: "lead",
+        home: true,
     };
-    timetable(problem, answer, naming)
+    timetable(&draft.problem, answer, naming)
 }

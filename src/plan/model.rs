@@ -33,7 +33,9 @@ use pumpkin_core::termination::TerminationCondition;
 use pumpkin_core::variables::{AffineView, DomainId, Literal, TransformableVariable};
 use pumpkin_propagators::disjunctive::ArgDisjunctiveTask;
 
+use super::latest::SHORT;
 use super::problem::{Goal, Layout, Load, Problem};
+use super::solve::{Effort, Watch, stopped};
 
 type View = AffineView<DomainId>;
 type Branch = DynamicBrancher;
@@ -57,6 +59,8 @@ pub(super) enum Aim {
     Waiting,
     /// The goal, with the waiting at most so much.
     Second(i32),
+    /// How far waits are from their recipes' own times, at home.
+    Nearest,
 }
 
 /// What came of a search.
@@ -74,17 +78,18 @@ pub(super) enum Found {
 
 /// Stops after so many steps of the search, or so many without a better plan: the same
 /// question always gets the same answer.
-struct Steps {
+struct Steps<'a> {
     left: u64,
     patience: u64,
     idle: Rc<Cell<u64>>,
+    watch: Option<&'a dyn Watch>,
 }
 
-impl TerminationCondition for Steps {
+impl TerminationCondition for Steps<'_> {
     fn should_stop(&mut self) -> bool {
         self.left = self.left.saturating_sub(1);
         self.idle.set(self.idle.get() + 1);
-        self.left == 0 || self.idle.get() > self.patience
+        self.left == 0 || self.idle.get() > self.patience || stopped(self.watch)
     }
 }
 
@@ -96,8 +101,8 @@ pub(super) struct Search<'a> {
     pub(super) bound: i32,
     /// A plan to begin from.
     pub(super) from: Option<&'a Layout>,
-    /// Steps of the search times the rules that each may touch.
-    pub(super) work: u64,
+    /// Steps of the search times the rules that each may touch, and who watches.
+    pub(super) effort: Effort<'a>,
 }
 
 /// Searches for a plan.
@@ -122,8 +127,9 @@ pub(super) fn search(problem: &Problem, search: &Search) -> Found {
         ControlFlow::<()>::Continue(())
     };
     let way = LinearSatUnsat::new(OptimisationDirection::Minimise, aim, found);
-    let left = (search.work / model.rules.max(LIGHTEST)).max(FEWEST);
-    let mut steps = Steps { left, patience: left / PATIENCE, idle };
+    let left = (search.effort.work / model.rules.max(LIGHTEST)).max(FEWEST);
+    let mut steps =
+        Steps { left, patience: left / PATIENCE, idle, watch: search.effort.watch };
     let mut resolver = Resolver::default();
     let result = model.solver.optimise(&mut brancher, &mut steps, &mut resolver, way);
     let bound = model.solver.lower_bound(&aim);
@@ -533,9 +539,9 @@ impl<'a> Model<'a> {
 
     /// What is made small.
     fn aim(&mut self, search: &Search) -> View {
-        let late = self.lateness();
         match search.aim {
             Aim::Waiting => {
+                let late = self.lateness();
                 let most = search
                     .from
                     .map_or(MOST_WAITING, |from| self.problem.waiting(&from.starts));
@@ -544,13 +550,40 @@ impl<'a> Model<'a> {
                 self.at_most(terms, 0);
                 all.scaled(1)
             }
+            Aim::Nearest => self.nearest(search),
             Aim::Second(waiting) => {
+                let late = self.lateness();
                 if !late.is_empty() {
                     self.at_most(late, waiting);
                 }
                 self.second(search)
             }
         }
+    }
+
+    /// The time from the first start, and the minutes by which waits are shorter.
+    fn nearest(&mut self, search: &Search) -> View {
+        let worth = |from: &Layout| {
+            self.problem.second(&from.starts) + SHORT * self.problem.short(&from.starts)
+        };
+        let most = search.from.map_or(MOST_WAITING, worth);
+        let lead = self.second(&Search { bound: 0, from: None, ..*search });
+        let mut terms = vec![lead];
+        for link in &self.problem.links {
+            let Some(usual) = link.usual.filter(|usual| *usual > link.least) else {
+                continue;
+            };
+            let minutes = self.problem.tasks[link.from].minutes;
+            let (from, to) = (self.starts[link.from], self.starts[link.to]);
+            let short = self.integer(0, usual - link.least);
+            let gap = vec![from.scaled(1), to.scaled(-1), short.scaled(-1)];
+            self.at_most(gap, -minutes - usual);
+            terms.push(short.scaled(SHORT));
+        }
+        let all = self.integer(search.bound.min(most), most);
+        terms.push(all.scaled(-1));
+        self.at_most(terms, 0);
+        all.scaled(1)
     }
 
     fn second(&mut self, search: &Search) -> View {

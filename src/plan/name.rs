@@ -5,7 +5,7 @@ use crate::model::Class;
 use super::class::{ClassDraft, PoolName, Who};
 use super::problem::Problem;
 use super::solve::Answer;
-use super::strand::Strand;
+use super::strand::{Lag, Moves, StepPlan, Strand};
 use super::timetable::{Naming, TaskName, Timetable, WaitName, timetable};
 
 impl ClassDraft {
@@ -39,7 +39,7 @@ impl ClassDraft {
             waits,
             pools: self.pools.iter().map(|pool| pool_name(class, pool)).collect(),
             stores: self.stores.clone(),
-            second: "end",
+            home: false,
         };
         timetable(&self.problem, &answer, naming)
     }
@@ -75,7 +75,16 @@ pub(super) fn name_strand(
             ..TaskName::default()
         };
         step.hands.iter().for_each(|task| tasks[*task] = name("hands"));
-        step.moment.iter().for_each(|task| tasks[*task] = name("moment"));
+        let begins = if strand.home { "move" } else { "moment" };
+        let to = |kind, place: &Option<String>| TaskName {
+            place: place.clone(),
+            ..name(kind)
+        };
+        step.moment.iter().for_each(|task| tasks[*task] = to(begins, &step.place));
+        if let Some(moves) = step.moves {
+            tasks[moves.into] = to("into", &step.hold_place);
+            tasks[moves.out] = to("out", &step.hold_place);
+        }
         for (bake, _) in &step.bakes {
             tasks[*bake] = TaskName { heat: step.oven.clone(), ..name("bake") };
         }
@@ -91,6 +100,7 @@ pub(super) fn name_strand(
                 stays: step.stays.clone(),
             });
         }
+        waits.extend(step.moves.map(|moves| held(group, step, moves)));
     }
     tasks[strand.finish] = TaskName {
         group: group.to_owned(),
@@ -98,6 +108,25 @@ pub(super) fn name_strand(
         recipe: strand.recipe.clone(),
         ..TaskName::default()
     };
+}
+
+/// The hold of a step as a wait of its own.
+fn held(group: &str, step: &StepPlan, moves: Moves) -> WaitName {
+    WaitName {
+        group: group.to_owned(),
+        recipe: step.recipe.clone(),
+        step: step.step.clone(),
+        title: step.title.clone(),
+        place: step.hold_place.clone(),
+        trays: step.trays,
+        lag: Lag {
+            most: Some(moves.up_to),
+            own_most: Some(0),
+            crosses: true,
+            ..Lag::default()
+        },
+        stays: vec![moves.stay],
+    }
 }
 
 /// What those who work together are called: `pair`.

@@ -107,7 +107,8 @@ pub struct Store {
     pub stays: Vec<(usize, i32)>,
 }
 
-/// What is wanted once the waiting is least.
+/// What is wanted: in a class once the waiting is least, at home once no wait can be nearer to
+/// its recipe.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Goal {
     /// The last task ends as early as can be.
@@ -191,6 +192,15 @@ impl Problem {
             Some((self.class_clock(starts[task]) - ready).max(0))
         };
         self.counted().iter().enumerate().filter_map(late).sum()
+    }
+
+    /// By how many minutes all waits together are shorter than their recipes have them.
+    pub fn short(&self, starts: &[i32]) -> i32 {
+        let gap = |link: &Link| starts[link.to] - self.end_of(link.from, starts);
+        self.links
+            .iter()
+            .map(|link| link.usual.map_or(0, |usual| (usual - gap(link)).max(0)))
+            .sum()
     }
 
     /// What the goal counts: the end of the last task, or the time from the first start.

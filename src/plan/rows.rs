@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::timetable::Timetable;
+use super::timetable::{Activity, Timetable};
 
 /// One line of a plan by the clock.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -15,7 +15,7 @@ pub struct Row {
     pub start: String,
     /// To, as a local time.
     pub end: String,
-    /// `hands`, `bake`, `demonstration`, `rest` or `finish`.
+    /// `hands`, `bake`, `demonstration`, `into`, `out`, `move`, `rest` or `finish`.
     pub kind: &'static str,
     /// Who does it.
     pub who: Vec<String>,
@@ -43,7 +43,6 @@ impl Timetable {
             if matches!(activity.kind, "moment") {
                 continue;
             }
-            let finish = activity.kind == "finish";
             let shown = activity.kind == "hands" && !activity.watching.is_empty();
             let row = Row {
                 start_min,
@@ -54,7 +53,7 @@ impl Timetable {
                 who: vec![activity.group.clone()],
                 watching: activity.watching.clone(),
                 recipe: activity.recipe.clone(),
-                title: if finish { "Done".into() } else { activity.title.clone() },
+                title: title(activity),
                 oven: activity.heat.clone(),
                 place: None,
             };
@@ -135,6 +134,17 @@ impl Timetable {
         let ovens: Vec<String> = each.collect();
         let parts = [heat, ovens.join(", ")].into_iter().filter(|part| !part.is_empty());
         Some(parts.collect::<Vec<_>>().join(": "))
+    }
+}
+
+/// What is done, in words.
+fn title(activity: &Activity) -> String {
+    let title = &activity.title;
+    match (activity.kind, &activity.place) {
+        ("finish", _) => "Done".into(),
+        ("into" | "move", Some(place)) => format!("{title}: move to the {place}"),
+        ("out", Some(place)) => format!("{title}: take from the {place}"),
+        _ => title.clone(),
     }
 }
 

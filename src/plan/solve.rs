@@ -6,17 +6,41 @@ use super::problem::{Goal, Layout, Problem};
 use super::{bounds, first};
 
 /// How much work may be spent on each of the two aims.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Effort {
+#[derive(Clone, Copy)]
+pub struct Effort<'a> {
     /// Steps of the search times the number of rules that each step may touch.
     pub work: u64,
+    /// Who may end it before.
+    pub watch: Option<&'a dyn Watch>,
 }
 
-impl Effort {
-    /// A few seconds for a class or a bake at home.
-    pub const USUAL: Self = Self { work: 250_000_000 };
+/// Someone who waits for a plan. It is asked at every step of a search, some ten thousand
+/// times a second.
+pub trait Watch {
+    /// Whether the best plan so far will do.
+    fn stop(&self) -> bool;
+}
+
+/// Whether whoever waits wants no more.
+pub(super) fn stopped(watch: Option<&dyn Watch>) -> bool {
+    watch.is_some_and(|watch| watch.stop())
+}
+
+impl Effort<'static> {
+    /// A few seconds for a class.
+    pub const USUAL: Self = Self { work: 250_000_000, watch: None };
+    /// A second or two for a bake at home.
+    pub const HOME: Self = Self { work: 40_000_000, watch: None };
     /// A look whether anything fits at all.
-    pub const TRIAL: Self = Self { work: 3_000_000 };
+    pub const TRIAL: Self = Self { work: 3_000_000, watch: None };
+}
+
+impl<'a> Effort<'a> {
+    /// The same with someone who may end it.
+    #[must_use]
+    pub fn watched(self, watch: &'a dyn Watch) -> Self {
+        Self { watch: Some(watch), ..self }
+    }
 }
 
 /// The answer.
@@ -123,12 +147,7 @@ fn plan_of(problem: &Problem, layout: Layout) -> Answer {
 
 /// A plan of any kind.
 fn try_any(problem: &Problem, effort: Effort) -> Result<Layout, Answer> {
-    let ask = Search {
-        aim: Aim::Second(i32::MAX / 4),
-        bound: 0,
-        from: None,
-        work: effort.work,
-    };
+    let ask = Search { aim: Aim::Second(i32::MAX / 4), bound: 0, from: None, effort };
     match search(problem, &ask) {
         Found::Best(layout) | Found::Some(layout, _) => Ok(layout),
         Found::Never => Err(Answer::Never),
@@ -152,8 +171,7 @@ fn least_waiting(
     {
         return Ok(Waiting { layout: layout.clone(), bound: 0 });
     }
-    let ask =
-        Search { aim: Aim::Waiting, bound: 0, from: begin.as_ref(), work: effort.work };
+    let ask = Search { aim: Aim::Waiting, bound: 0, from: begin.as_ref(), effort };
     let (layout, proven) = match (search(problem, &ask), begin) {
         (Found::Best(layout), _) => (layout, true),
         (Found::Some(layout, bound), _) => return Ok(Waiting { layout, bound }),
@@ -186,7 +204,7 @@ fn best_second(problem: &Problem, waiting: Waiting, effort: Effort) -> Plan {
             aim: Aim::Second(least),
             bound,
             from: Some(&waiting.layout),
-            work: effort.work,
+            effort,
         };
         match search(problem, &ask) {
             Found::Best(layout) => done(layout, true),

@@ -3,6 +3,9 @@
 //! A step's attended time is a task, each oven load of a bake is a task, and the batch's
 //! end is a moment. A step that only waits becomes the lag between its neighbours; where
 //! that cannot be said with one lag it begins with a moment of its own.
+//!
+//! At home nobody but the baker moves what is to be held elsewhere: a hold that is used has
+//! a task at either end, and so has a wait that begins where another ends.
 
 use crate::formula::Book;
 use crate::measure::Duration;
@@ -22,6 +25,8 @@ pub struct Strand {
     pub finish: usize,
     /// Its tasks, each after those it waits for.
     pub tasks: Vec<usize>,
+    /// Whether it is made at home.
+    pub home: bool,
 }
 
 /// One step and its tasks.
@@ -43,6 +48,8 @@ pub struct StepPlan {
     pub moment: Option<usize>,
     /// The tasks whose end lets the next step, or the wait, begin.
     pub exits: Vec<usize>,
+    /// The tasks that bring it into a hold elsewhere and out of it, where that is used.
+    pub moves: Option<Moves>,
     /// Its wait.
     pub lag: Lag,
     /// Whether it has a wait.
@@ -51,6 +58,8 @@ pub struct StepPlan {
     pub place: Option<String>,
     /// Where it is held, if elsewhere.
     pub hold_place: Option<String>,
+    /// Whether its hold is at another place than its wait.
+    pub elsewhere: bool,
     /// Trays it takes there.
     pub trays: i32,
     /// The links that are its wait.
@@ -78,13 +87,53 @@ pub struct Lag {
     pub crosses: bool,
 }
 
+/// A hold elsewhere that is used.
+#[derive(Clone, Copy, Debug)]
+pub struct Moves {
+    /// The task that brings it there.
+    pub into: usize,
+    /// The task that brings it back.
+    pub out: usize,
+    /// The link between the two: the hold.
+    pub stay: usize,
+    /// Its most minutes.
+    pub up_to: i32,
+}
+
 /// What a strand is laid into.
 #[derive(Clone, Copy, Debug)]
 pub struct Room {
     /// Trays that one oven takes.
     pub trays_per_oven: i32,
-    /// Whether waits go on over night without a hold, as at home.
-    pub nights: bool,
+    /// At home: waits go on over night without a hold, and somebody moves what is held
+    /// elsewhere.
+    pub home: Option<Holds>,
+}
+
+/// Which of a batch's holds elsewhere are used: a bit for each of its steps that has one,
+/// in the order of the steps.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Holds(pub u32);
+
+/// Minutes that it takes to cover something and bring it into a hold, or back: common
+/// practice, no source.
+const MOVE: i32 = 2;
+
+/// How many steps of a batch have a hold at another place than that of their wait.
+pub fn elsewhere(work: &Work, book: Book) -> u32 {
+    let jobs = work.timing.iter().flat_map(|timing| &timing.jobs);
+    let steps = jobs.filter_map(|job| {
+        let recipe = book.content.recipe(&job.recipe)?;
+        recipe.steps().find(|step| step.name == job.step)
+    });
+    steps.filter(|step| held_elsewhere(step).is_some()).count().try_into().unwrap_or(0)
+}
+
+/// The place of a hold that is not the place of the wait.
+fn held_elsewhere(step: &Step) -> Option<&str> {
+    let place = step.hold.as_ref()?.value.at_place.as_deref()?;
+    let same = step.at_place.as_ref().is_some_and(|own| own.value == place);
+    (!same).then_some(place)
 }
 
 /// Adds a batch to the problem: its tasks, and the lags between them. `None` where its
@@ -96,7 +145,7 @@ pub fn strand(
     book: Book,
 ) -> Option<Strand> {
     let timing = work.timing.as_ref().ok()?;
-    let mut laying = Laying { room, problem, steps: Vec::new() };
+    let mut laying = Laying { room, problem, steps: Vec::new(), moved: Vec::new() };
     for job in &timing.jobs {
         let recipe = book.content.recipe(&job.recipe)?;
         let step = recipe.steps().find(|step| step.name == job.step)?;
@@ -110,7 +159,7 @@ pub fn strand(
         work.recipe.makes.as_ref().map(|made| &made.value),
         Some(Makes::Weight(_))
     );
-    let finish = laying.finish(dough && !room.nights);
+    let finish = laying.finish(dough && room.home.is_none());
     laying.proofs();
     let tasks = order.iter().flat_map(|at| laying.steps[*at].tasks()).chain([finish]);
     Some(Strand {
@@ -118,6 +167,7 @@ pub fn strand(
         tasks: tasks.collect(),
         steps: laying.steps,
         finish,
+        home: room.home.is_some(),
     })
 }
 
@@ -125,7 +175,14 @@ impl StepPlan {
     /// Its tasks in order.
     pub fn tasks(&self) -> Vec<usize> {
         let bakes = self.bakes.iter().map(|(task, _)| *task);
-        self.moment.into_iter().chain(self.hands).chain(bakes).collect()
+        let moves = self.moves.into_iter().flat_map(|moves| [moves.into, moves.out]);
+        self.moment.into_iter().chain(self.hands).chain(bakes).chain(moves).collect()
+    }
+
+    /// The tasks in which somebody is busy: its work, and what it moves.
+    pub fn busy(&self) -> Vec<usize> {
+        let moves = self.moves.into_iter().flat_map(|moves| [moves.into, moves.out]);
+        self.moment.into_iter().chain(self.hands).chain(moves).collect()
     }
 
     /// The tasks with which it begins; none where it is only the wait after another.
@@ -164,6 +221,8 @@ struct Laying<'a> {
     room: Room,
     problem: &'a mut Problem,
     steps: Vec<StepPlan>,
+    /// For each step, the longest hold elsewhere that is used.
+    moved: Vec<Option<i32>>,
 }
 
 impl Laying<'_> {
@@ -194,6 +253,7 @@ impl Laying<'_> {
             (true, hands) => hands.into_iter().collect(),
         };
         let oven = step.bake.as_ref().map(|bake| bake.value.oven.clone());
+        let lag = self.lag(step);
         self.steps.push(StepPlan {
             recipe: job.recipe.clone(),
             step: job.step.clone(),
@@ -203,10 +263,12 @@ impl Laying<'_> {
             bakes,
             moment: None,
             exits,
-            lag: self.lag(step),
+            moves: None,
+            lag,
             waits: step.wait.is_some(),
             place: job.place.clone(),
             hold_place: step.hold.as_ref().and_then(|hold| hold.value.at_place.clone()),
+            elsewhere: held_elsewhere(step).is_some(),
             trays,
             stays: Vec::new(),
             kit: step.kit.clone(),
@@ -215,8 +277,15 @@ impl Laying<'_> {
         });
     }
 
-    fn lag(&self, step: &Step) -> Lag {
+    fn lag(&mut self, step: &Step) -> Lag {
         let hold = step.hold.as_ref().map(|hold| minutes(&hold.value.up_to));
+        let hold = match self.room.home {
+            Some(holds) if held_elsewhere(step).is_some() => {
+                return self.lag_elsewhere(step, holds);
+            }
+            _ => hold,
+        };
+        self.moved.push(None);
         let Some(wait) = step.wait.as_ref().map(|wait| &wait.value) else {
             return Lag {
                 most: hold,
@@ -231,7 +300,26 @@ impl Laying<'_> {
             usual: minutes(&wait.usual),
             most: Some(most + hold.unwrap_or(0)),
             own_most: Some(most),
-            crosses: hold.is_some() || self.room.nights,
+            crosses: hold.is_some() || self.room.home.is_some(),
+        }
+    }
+
+    /// At home: the wait alone, and behind it the hold if it is one of those used.
+    fn lag_elsewhere(&mut self, step: &Step, holds: Holds) -> Lag {
+        let known = self.steps.iter().filter(|step| step.elsewhere).count();
+        let used = holds.0.checked_shr(known.try_into().unwrap_or(32)).unwrap_or(0) & 1;
+        let up_to = step.hold.as_ref().map(|hold| minutes(&hold.value.up_to));
+        self.moved.push(up_to.filter(|_| used == 1));
+        let Some(wait) = step.wait.as_ref().map(|wait| &wait.value) else {
+            return Lag { most: Some(0), own_most: Some(0), ..Lag::default() };
+        };
+        let most = Some(minutes(&wait.most));
+        Lag {
+            least: minutes(&wait.least),
+            usual: minutes(&wait.usual),
+            most,
+            own_most: most,
+            crosses: true,
         }
     }
 
@@ -241,6 +329,7 @@ impl Laying<'_> {
             if self.steps[*at].entries().is_empty() {
                 self.fold(*at);
             }
+            self.moves(*at);
             for before in self.steps[*at].after.clone() {
                 self.join(before, *at);
             }
@@ -253,15 +342,29 @@ impl Laying<'_> {
         if let [before] = own.after.as_slice() {
             let before = &self.steps[*before];
             if !before.waits
+                && before.moves.is_none()
                 && before.lag == (Lag { own_most: Some(0), ..Lag::default() })
             {
                 self.steps[at].exits = before.exits.clone();
                 return;
             }
         }
-        let moment = self.task(0);
+        let moment = self.task(if self.room.home.is_some() { MOVE } else { 0 });
         self.steps[at].moment = Some(moment);
         self.steps[at].exits = vec![moment];
+    }
+
+    /// A hold elsewhere that is used: in when the wait is over, out when the next begins.
+    fn moves(&mut self, at: usize) {
+        let Some(up_to) = self.moved[at] else { return };
+        let (into, out) = (self.task(MOVE), self.task(MOVE));
+        for from in self.steps[at].exits.clone() {
+            let link = self.link(from, into, self.steps[at].lag, true);
+            self.steps[at].stays.push(link);
+        }
+        let hold = Lag { most: Some(up_to), crosses: true, ..Lag::default() };
+        let stay = self.link(into, out, hold, true);
+        self.steps[at].moves = Some(Moves { into, out, stay, up_to });
     }
 
     /// The first written of the steps that come after takes the material; its lag has an
@@ -274,6 +377,12 @@ impl Laying<'_> {
 
     fn join(&mut self, before: usize, at: usize) {
         let takes = self.takes(before, at);
+        if let (true, Some(moves)) = (takes, self.steps[before].moves) {
+            for to in self.steps[at].entries() {
+                self.link(moves.out, to, self.turn(at, to), true);
+            }
+            return self.inside(at);
+        }
         let lag = self.steps[before].lag;
         for from in self.steps[before].exits.clone() {
             for to in self.steps[at].entries() {
@@ -284,6 +393,18 @@ impl Laying<'_> {
             }
         }
         self.inside(at);
+    }
+
+    /// What comes out of a hold goes on at once; several oven loads wait their turn.
+    fn turn(&self, at: usize, to: usize) -> Lag {
+        let entries = self.steps[at].entries();
+        let others = entries.iter().filter(|other| **other != to);
+        let most = if entries.len() > 1 {
+            others.map(|of| self.problem.tasks[*of].minutes).sum()
+        } else {
+            0
+        };
+        Lag { most: Some(most), crosses: most > 0, ..Lag::default() }
     }
 
     fn link(&mut self, from: usize, to: usize, lag: Lag, takes: bool) -> usize {
@@ -323,6 +444,11 @@ impl Laying<'_> {
         for at in last {
             let own = if dough { Lag::default() } else { self.steps[at].lag };
             let lag = Lag { crosses: true, ..own };
+            if let Some(moves) = self.steps[at].moves {
+                let at_once = Lag { most: Some(0), crosses: true, ..Lag::default() };
+                self.link(moves.out, finish, at_once, true);
+                continue;
+            }
             for from in self.steps[at].exits.clone() {
                 let link = self.link(from, finish, lag, true);
                 self.steps[at].stays.push(link);
@@ -358,7 +484,8 @@ impl Laying<'_> {
     }
 
     fn held(&self, at: usize) -> bool {
-        self.steps[at].lag.most != self.steps[at].lag.own_most
+        let step = &self.steps[at];
+        step.moves.is_some() || step.lag.most != step.lag.own_most
     }
 
     /// The bake behind a wait with nothing but attended steps between, and their minutes.
@@ -372,7 +499,7 @@ impl Laying<'_> {
             if !step.bakes.is_empty() {
                 return Some((here, between));
             }
-            if step.waits {
+            if step.waits || self.held(here) {
                 return None;
             }
         }

@@ -20,6 +20,8 @@ pub struct Timetable {
     pub name: String,
     /// Its title.
     pub title: String,
+    /// Whether it is one bake at home rather than a class.
+    pub home: bool,
     /// The time zone by its IANA name; `null` where times are only local.
     pub zone: Option<String>,
     /// The local time of minute 0.
@@ -57,7 +59,8 @@ pub struct Timetable {
 /// One thing that is made small.
 #[derive(Clone, Debug, Serialize)]
 pub struct Objective {
-    /// `waiting`, `end` or `lead`.
+    /// `waiting` and `end`; at home `away` from the recipe's own times, and `lead`, from the
+    /// first start until it is ready.
     pub name: &'static str,
     /// The plan's value in minutes.
     pub minutes: i32,
@@ -87,8 +90,11 @@ pub struct Activity {
     pub group: String,
     /// Who must watch.
     pub watching: Vec<String>,
-    /// `hands`, `bake`, `moment`, `demonstration` or `finish`.
+    /// `hands`, `bake`, `moment`, `demonstration` or `finish`; at home `into` and `out` of
+    /// a hold, and `move` where a wait begins behind another.
     pub kind: &'static str,
+    /// Where something is moved to, or from.
+    pub place: Option<String>,
     /// The recipe.
     pub recipe: String,
     /// The step; empty for the finish.
@@ -207,6 +213,7 @@ pub(super) struct TaskName {
     pub(super) step: String,
     pub(super) title: String,
     pub(super) heat: Option<String>,
+    pub(super) place: Option<String>,
 }
 
 /// A wait by what it stands between.
@@ -231,8 +238,8 @@ pub(super) struct Naming<'a> {
     pub(super) waits: Vec<WaitName>,
     pub(super) pools: Vec<String>,
     pub(super) stores: Vec<String>,
-    /// What the second objective is called: `end` or `lead`.
-    pub(super) second: &'static str,
+    /// Whether it is a bake at home.
+    pub(super) home: bool,
 }
 
 /// Puts question and answer together.
@@ -243,6 +250,7 @@ pub(super) fn timetable(problem: &Problem, answer: &Answer, naming: Naming) -> T
         timetable: 1,
         name: naming.name.to_owned(),
         title: naming.title.to_owned(),
+        home: naming.home,
         zone: clock.zone().map(str::to_owned),
         start: clock.stamp(0),
         verdict: match answer {
@@ -251,8 +259,8 @@ pub(super) fn timetable(problem: &Problem, answer: &Answer, naming: Naming) -> T
             Answer::Unknown => "unknown",
         },
         best: answer.plan().is_some_and(super::Plan::is_best),
-        objective: objective(answer, naming.second),
-        standing: standing(answer),
+        objective: objective(answer, naming.home),
+        standing: standing(answer, naming.home),
         sessions: problem.sessions.iter().map(|span| stretch(*span, clock)).collect(),
         activities: activities(problem, layout, &naming),
         waits: naming
@@ -300,17 +308,30 @@ fn link_out(link: &Link) -> LinkOut {
     }
 }
 
-fn objective(answer: &Answer, second: &'static str) -> Vec<Objective> {
+fn objective(answer: &Answer, home: bool) -> Vec<Objective> {
     let Some(plan) = answer.plan() else { return Vec::new() };
+    let (minutes, bound) = (plan.second, plan.second_bound);
+    if home {
+        let away =
+            Objective { name: "away", minutes: plan.waiting, bound: plan.waiting_bound };
+        return vec![away, Objective { name: "lead", minutes, bound }];
+    }
     vec![
         Objective { name: "waiting", minutes: plan.waiting, bound: plan.waiting_bound },
-        Objective { name: second, minutes: plan.second, bound: plan.second_bound },
+        Objective { name: "end", minutes, bound },
     ]
 }
 
 /// How good the plan is known to be.
-fn standing(answer: &Answer) -> String {
+fn standing(answer: &Answer, home: bool) -> String {
     match answer {
+        Answer::Fits(plan) if home && plan.waiting > plan.waiting_bound => format!(
+            "a sound plan; another could be up to {} min nearer to the recipe's own times",
+            plan.waiting - plan.waiting_bound
+        ),
+        Answer::Fits(_) if home => {
+            "proven: no plan is nearer to the recipe's own times".into()
+        }
         Answer::Fits(plan) if plan.is_best() => "proven: no plan is better".into(),
         Answer::Fits(plan) if plan.waiting > plan.waiting_bound => format!(
             "a sound plan; another could have up to {} min less waiting",
@@ -379,6 +400,7 @@ fn activities(
                 uses: std::mem::take(&mut uses[id]),
                 oven: oven[id],
                 heat: name.heat.clone(),
+                place: name.place.clone(),
             }
         })
         .collect()

@@ -1,0 +1,68 @@
+//! Waiting for a plan: after two seconds the terminal says so, and from the start Ctrl-C
+//! ends the search with the best plan so far.
+
+use std::cell::OnceCell;
+use std::io::IsTerminal;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::time::{Duration, Instant};
+
+use indicatif::{ProgressBar, ProgressStyle};
+
+use crate::plan::{Timetable, Watch};
+
+use super::Stop;
+
+/// How long a plan may take before anything is said of it.
+const PATIENCE: Duration = Duration::from_secs(2);
+
+/// Someone who waits at a terminal.
+pub(super) struct Waiting {
+    since: Instant,
+    stop: Arc<AtomicBool>,
+    said: OnceCell<Option<ProgressBar>>,
+}
+
+impl Waiting {
+    /// Begins to wait, and takes Ctrl-C for "that will do".
+    pub(super) fn new() -> Result<Self, Stop> {
+        let stop = Arc::new(AtomicBool::new(false));
+        let pressed = stop.clone();
+        ctrlc::set_handler(move || pressed.store(true, Ordering::Relaxed)).map_err(
+            |error| Stop::Machine(format!("cannot listen for Ctrl-C: {error}")),
+        )?;
+        Ok(Self { since: Instant::now(), stop, said: OnceCell::new() })
+    }
+
+    /// Says in the plan that it was ended before its time.
+    pub(super) fn over(&self, plan: &mut Timetable) {
+        if let Some(Some(bar)) = self.said.get() {
+            bar.finish_and_clear();
+        }
+        if self.stop() {
+            plan.notes
+                .push("the search was stopped: this is the best of it so far".into());
+        }
+    }
+}
+
+impl Watch for Waiting {
+    fn stop(&self) -> bool {
+        if self.since.elapsed() > PATIENCE {
+            self.said.get_or_init(say);
+        }
+        self.stop.load(Ordering::Relaxed)
+    }
+}
+
+/// A line, and on a terminal the seconds that go by.
+fn say() -> Option<ProgressBar> {
+    anstream::eprintln!("planning; Ctrl-C stops with the best plan so far");
+    if !std::io::stderr().is_terminal() {
+        return None;
+    }
+    let style = ProgressStyle::with_template("  {elapsed}").ok()?;
+    let bar = ProgressBar::new_spinner().with_style(style).with_elapsed(PATIENCE);
+    bar.enable_steady_tick(Duration::from_millis(250));
+    Some(bar)
+}
