@@ -5,7 +5,7 @@ use crate::model::Recipe;
 
 /// Faults that concern safety or allergens, or without which nothing can be worked out:
 /// these cannot be accepted away.
-pub(super) const ACCEPTABLE: [&str; 15] = [
+pub(super) const ACCEPTABLE: [&str; 17] = [
     "amounts-disagree",
     "bench-too-short",
     "block-does-not-fit",
@@ -15,11 +15,13 @@ pub(super) const ACCEPTABLE: [&str; 15] = [
     "fat-share-unusual",
     "mixer-too-small",
     "part-too-short",
+    "piece-weight-unknown",
     "seams-not-turned",
     "sheet-too-thick",
     "sheet-too-thin",
     "unused-ingredient",
     "water-unknown",
+    "weight-open",
     "yield-off",
 ];
 

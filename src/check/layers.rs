@@ -2,8 +2,8 @@
 //! are rolled again.
 
 use crate::fault::Fault;
-use crate::formula::is_dough;
 use crate::measure::{Exact, Mass, exact, show};
+use crate::model::Purpose;
 use crate::pantry::Kind;
 
 use super::Case;
@@ -45,9 +45,9 @@ pub(super) fn fat_share(case: Case) -> Vec<Fault> {
 
 /// The flour in the dough, without what is in the roll-in fat.
 fn flour(case: Case) -> Mass {
-    let formula = &case.work.formula;
-    let lines = formula.lines.iter().filter(|line| line.is(Kind::Flour));
-    let lines = lines.filter(|line| is_dough(line.section, formula, case.book));
+    let lines = case.work.formula.lines.iter();
+    let lines =
+        lines.filter(|line| line.is(Kind::Flour) && line.purpose == Purpose::Mixed);
     &lines.map(|line| line.mass()).sum::<Mass>() * &case.work.each()
 }
 

@@ -17,6 +17,7 @@ mod names;
 mod ovens;
 mod perishable;
 mod pictures;
+mod pieces;
 mod prose;
 mod safety;
 mod steps;
@@ -67,6 +68,8 @@ const WHOLE_RULES: &[Rule] = &[
     cutting::counts,
     kit::mixer,
     kit::bench,
+    pieces::open_weights,
+    pieces::piece_weights,
     safety::allergens,
     safety::cold_water,
     safety::unknown_water,

@@ -144,7 +144,7 @@ fn uses(case: Case, wanted: &dyn Fn(Filling) -> bool) -> Vec<usize> {
     let formula = &case.work.formula;
     let is_wanted = |line: usize| {
         let section = formula.lines[line].section;
-        filling(section, formula, case.book).is_some_and(wanted)
+        filling(section, formula, &case.work.flow, case.book).is_some_and(wanted)
     };
     let uses = case.work.flow.uses.iter().enumerate();
     uses.filter(|(_, uses)| uses.iter().any(|(line, _)| is_wanted(*line)))
@@ -229,5 +229,121 @@ mod tests {
         assert_no_fault(&safe, &body(&glazed), "raw-egg-eaten");
         let low = body(CHILL).replace("76 °C", "60 °C");
         assert_fault(HEAD, &low, "core-too-low", "60 °C");
+    }
+
+    /// A head with these sections, and a step that uses each in turn, the last of which
+    /// bakes.
+    fn baked(sections: &[(&str, &str)], between: &str) -> [String; 2] {
+        let (mut head, mut body) =
+            ("makes: 1 of it\nformula:\n".to_owned(), String::new());
+        for (name, lines) in sections {
+            head.push_str(&format!("  {name}:\n"));
+            lines.split(", ").for_each(|line| head.push_str(&format!("    - {line}\n")));
+            body.push_str(&format!(
+                "## Make {name}\n~~~ticket\nuses: {name}\nhands: 5 min\n~~~\n{between}"
+            ));
+        }
+        body.push_str("## Bake\n~~~ticket\nbake: 170 °C, 40 min\n~~~\n");
+        [head, body]
+    }
+
+    const LINE_THE_TIN: &str = "## Line\n~~~ticket\nhands: 5 min\n~~~\n";
+
+    /// With a third of flour over milk, cream and egg a baked section is batter, with less
+    /// custard: common practice, no source. The proportions are those of the usual
+    /// formulas, from memory.
+    #[test]
+    fn batters_are_no_custards() {
+        let cake = "200 g all-purpose flour, 200 g sugar, 10 g baking powder";
+        let wet = "200 g whole milk, 100 g egg, 100 g butter";
+        let custard = "400 g whole milk, 150 g egg";
+        let pastry = "200 g all-purpose flour, 100 g butter, 40 g water";
+        let batters: [&[(&str, &str)]; 6] = [
+            &[("dry", cake), ("wet", wet)],
+            &[("wet", wet), ("dry", cake)],
+            &[(
+                "batter",
+                "200 g all-purpose flour, 200 g whole milk, 200 g egg, 300 g sugar",
+            )],
+            &[("pancake batter", "250 g all-purpose flour, 500 g whole milk, 150 g egg")],
+            &[
+                ("creamed", "200 g butter, 250 g sugar"),
+                ("eggs", "200 g egg, 50 g heavy cream"),
+                ("flour", "250 g all-purpose flour"),
+            ],
+            &[
+                ("paste", "200 g whole milk, 80 g butter, 130 g bread flour"),
+                ("eggs", "220 g egg"),
+            ],
+        ];
+        for sections in batters {
+            let [head, body] = baked(sections, "");
+            assert_no_fault(&head, &body, "cooling-missing");
+        }
+        let custards: [(&[(&str, &str)], &str, &str); 7] = [
+            (&[("flan", "500 g whole milk, 200 g egg, 100 g sugar")], "", "Make flan"),
+            (&[("pastry", pastry), ("filling", custard)], "", "Make filling"),
+            (
+                &[("pastry", pastry), ("milk and eggs", custard)],
+                LINE_THE_TIN,
+                "Make milk and eggs",
+            ),
+            (&[("pastry", pastry), ("milk and eggs", custard)], "", "Make milk and eggs"),
+            (
+                &[(
+                    "clafoutis",
+                    "80 g all-purpose flour, 300 g whole milk, 150 g egg, 100 g sugar",
+                )],
+                "",
+                "Make clafoutis",
+            ),
+            (
+                &[(
+                    "almond paste",
+                    "100 g almonds, 30 g all-purpose flour, 100 g egg, 60 g heavy cream",
+                )],
+                "",
+                "Make almond paste",
+            ),
+            (
+                &[(
+                    "cream",
+                    "500 g whole milk, 100 g egg yolk, 50 g all-purpose flour, 100 g sugar",
+                )],
+                "",
+                "Make cream",
+            ),
+        ];
+        for (sections, between, at) in custards {
+            let [head, body] = baked(sections, between);
+            assert_fault(&head, &body, "cooling-missing", at);
+        }
+        // With flour between a quarter of all and a third of the wet, the bake decides.
+        let [head, body] = baked(
+            &[(
+                "cream",
+                "100 g all-purpose flour, 200 g whole milk, 90 g egg, 120 g sugar",
+            )],
+            "",
+        );
+        assert_no_fault(&head, &body, "cooling-missing");
+        let raw = body.replace("bake: 170 °C, 40 min\n", "hands: 1 min\n");
+        assert_fault(&head, &raw, "cooling-missing", "Make cream");
+    }
+
+    /// Choux shells stand on the rack as bread does; a cream in them does not.
+    #[test]
+    fn eggs_beaten_into_a_paste_are_no_cream() {
+        let paste = ("paste", "200 g water, 80 g butter, 130 g bread flour");
+        let hold = "## Cool\n~~~ticket\nhold: up to 8 h on the rack\n~~~\n";
+        let [head, body] = baked(&[paste, ("eggs", "220 g egg")], "");
+        assert_no_fault(&head, &format!("{body}{hold}"), "held-warm");
+        let [head, body] = baked(&[paste, ("eggs", "220 g egg")], LINE_THE_TIN);
+        assert_fault(
+            &head,
+            &format!("{body}{hold}"),
+            "held-warm",
+            "up to 8 h on the rack",
+        );
     }
 }

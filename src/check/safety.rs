@@ -50,7 +50,7 @@ pub(super) fn unknown_water(case: Case) -> Vec<Fault> {
     if work.counting != Counting::Water || work.hydration.is_some() {
         return Vec::new();
     }
-    let unknown = dry_unknown(&work.formula, case.book);
+    let unknown = dry_unknown(&work.formula, &work.body, case.book);
     let lines = work.formula.lines.iter();
     let lines = lines.filter(|line| unknown.contains(&line.title()));
     lines

@@ -339,25 +339,24 @@ pub(super) struct CompletionsArgs {
 
 /// Scaling, wherever a recipe is named.
 #[derive(ClapArgs, Default)]
-#[group(multiple = false)]
 pub(super) struct ScalingArgs {
     /// So many pieces: `24`.
     #[arg(long, value_name = "NUMBER")]
     pub(super) pieces: Option<u64>,
-    /// Pieces of this weight: `60g`.
+    /// Pieces of this weight: `60g`; as many as written, or as `--pieces` says.
     #[arg(long, value_name = "WEIGHT")]
     pub(super) piece_weight: Option<String>,
     /// So many batches: `1.5`.
-    #[arg(long, value_name = "NUMBER")]
+    #[arg(long, value_name = "NUMBER", conflicts_with_all = ["pieces", "piece_weight", "flour", "total", "tin"])]
     pub(super) batches: Option<String>,
     /// This much flour in all: `1kg`.
-    #[arg(long, value_name = "WEIGHT")]
+    #[arg(long, value_name = "WEIGHT", conflicts_with_all = ["pieces", "piece_weight", "batches", "total", "tin"])]
     pub(super) flour: Option<String>,
     /// This much in all: `2kg`.
-    #[arg(long, value_name = "WEIGHT")]
+    #[arg(long, value_name = "WEIGHT", conflicts_with_all = ["pieces", "piece_weight", "batches", "flour", "tin"])]
     pub(super) total: Option<String>,
     /// For another tin: `23 cm round`.
-    #[arg(long, value_name = "SIZE")]
+    #[arg(long, value_name = "SIZE", conflicts_with_all = ["pieces", "piece_weight", "batches", "flour", "total"])]
     pub(super) tin: Option<String>,
 }
 
@@ -369,6 +368,10 @@ impl ScalingArgs {
                 "--{option} {text} does not read; write --{option} {example}"
             ))
         };
+        if let Some(text) = &self.piece_weight {
+            let weight = mass(text).ok_or_else(|| wrong("piece-weight", text, "60g"))?;
+            return Ok(Scaling::PieceWeight { pieces: self.pieces, weight });
+        }
         if let Some(pieces) = self.pieces {
             return Ok(Scaling::Pieces(pieces));
         }
@@ -383,14 +386,13 @@ impl ScalingArgs {
                 .ok_or_else(|| wrong("tin", text, "\"23 cm round\""));
         }
         type Weighed<'a> = (&'a str, &'a Option<String>, fn(Mass) -> Scaling);
-        let weights: [Weighed; 3] = [
-            ("piece-weight", &self.piece_weight, Scaling::PieceWeight),
+        let weights: [Weighed; 2] = [
             ("flour", &self.flour, Scaling::Flour),
             ("total", &self.total, Scaling::Total),
         ];
         for (option, text, scaling) in weights {
             if let Some(text) = text {
-                return mass(text).map(scaling).ok_or_else(|| wrong(option, text, "60g"));
+                return mass(text).map(scaling).ok_or_else(|| wrong(option, text, "1kg"));
             }
         }
         Ok(Scaling::Batches(Exact::from_integer(1.into())))

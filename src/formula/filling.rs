@@ -1,13 +1,14 @@
 //! Which sections of a formula spoil, and which are boiled with sugar: custards, creams and
 //! syrups, told by what is in them.
 
-use crate::measure::{Mass, exact};
+use crate::measure::{Exact, Mass, exact};
+use crate::model::Purpose;
 use crate::pantry::{Item, Kind};
 
 use super::Book;
-use super::expand::expand;
-use super::flow::{is_dough, is_roll_in};
-use super::weigh::Formula;
+use super::expand::{Contents, expand_lines};
+use super::flow::{Flow, is_floury};
+use super::weigh::{Formula, Weighed};
 
 /// From this share of milk, cream, fresh cheese and egg on, a filling spoils like them.
 /// Common practice, no source.
@@ -16,8 +17,13 @@ const SPOILS: (i64, i64) = (1, 4);
 /// From this share of sugar on, sugar and water are a syrup. Common practice, no source.
 const SYRUP: (i64, i64) = (3, 10);
 
-/// What is brushed on thinly and baked, by the trade's words for it.
-const BRUSHED: [&str; 3] = ["wash", "glaze", "brush"];
+/// What is baked with at least this much flour over its milk, cream and egg sets as batter,
+/// not as custard. Common practice, no source.
+const BATTER: (i64, i64) = (1, 3);
+
+/// Less water, milk and egg than this over its flour leaves flour dry: it must be mixed with
+/// something. Common practice, no source: the stiffest pastry takes a fifth.
+const DRY: (i64, i64) = (1, 10);
 
 /// What sort of filling a section is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -37,31 +43,90 @@ impl Filling {
     }
 }
 
-/// What sort of filling `section` is; `None` for dough, roll-in fat, washes and the rest.
-pub fn filling(section: &str, formula: &Formula, book: Book) -> Option<Filling> {
-    let brushed = BRUSHED.iter().any(|word| section.contains(word));
-    if brushed || is_roll_in(section, formula) || is_dough(section, formula, book) {
+/// What sort of filling `section` is; `None` for dough and batter, roll-in fat, washes and
+/// the rest.
+pub fn filling(
+    section: &str,
+    formula: &Formula,
+    flow: &Flow,
+    book: Book,
+) -> Option<Filling> {
+    let lines = || formula.lines.iter().filter(|line| line.section == section);
+    let apart = |line: &Weighed| matches!(line.purpose, Purpose::Wash | Purpose::RollIn);
+    if lines().any(apart) || is_floury(section, formula, book) {
         return None;
     }
-    let lines = formula.lines.iter().filter(|line| line.section == section);
-    let part = Formula { lines: lines.cloned().collect() };
-    let contents = expand(&part, &exact(1, 1), book);
-    let of = |test: &dyn Fn(&Item) -> bool| -> Mass {
-        let found = contents.values().filter(|(item, _)| test(item));
-        found.map(|(_, mass)| mass.clone()).sum()
-    };
-    let share = |mass: &Mass| mass.over(&part.total()).unwrap_or_else(|| exact(0, 1));
-    let (egg, milk) = (of(&|item| item.kind == Kind::Egg), of(&is_milky));
+    let contents = expand_lines(lines(), book);
+    let total: Mass = lines().map(Weighed::mass).sum();
+    let share = |mass: &Mass| mass.over(&total).unwrap_or_else(|| exact(0, 1));
+    let (egg, milk) = (sum(&contents, &is_egg), sum(&contents, &is_milky));
     let spoils = share(&(egg.clone() + milk.clone())) >= exact(SPOILS.0, SPOILS.1);
-    match (spoils, egg.is_positive() && milk.is_positive()) {
-        (true, true) => Some(Filling::Custard),
-        (true, false) => Some(Filling::Cream),
-        (false, _) => {
-            let sugar = share(&of(&|item| item.kind == Kind::Sugar));
-            let boiled = sugar >= exact(SYRUP.0, SYRUP.1) && has_water(&part);
-            boiled.then_some(Filling::Syrup)
-        }
+    if spoils {
+        let batter = is_batter(section, &milk, formula, flow, book);
+        let both = egg.is_positive() && milk.is_positive();
+        return (!batter).then_some(if both { Filling::Custard } else { Filling::Cream });
     }
+    let sugar = share(&sum(&contents, &|item| item.kind == Kind::Sugar));
+    let has_water = lines().any(|line| line.title() == "water" && line.mass.is_some());
+    (sugar >= exact(SYRUP.0, SYRUP.1) && has_water).then_some(Filling::Syrup)
+}
+
+/// Whether a section sets as batter: it is baked, and with what it meets in the bowl it has
+/// flour enough for its milk, cream and egg. Only flour that is dry by itself must meet
+/// something; a pastry may as well be lined with custard, so it counts only where egg alone
+/// is beaten into it at once, as into choux.
+fn is_batter(
+    section: &str,
+    milk: &Mass,
+    formula: &Formula,
+    flow: &Flow,
+    book: Book,
+) -> bool {
+    if is_put_on(section, formula) || !flow.is_heated(section, formula) {
+        return false;
+    }
+    let meets = |other: &str| {
+        if other == section {
+            return true;
+        }
+        if is_put_on(other, formula) {
+            return false;
+        }
+        if is_dry(section, formula, book) || is_dry(other, formula, book) {
+            return flow.meet(section, other, formula, false);
+        }
+        !milk.is_positive() && flow.meet(section, other, formula, true)
+    };
+    let lines = formula.lines.iter().filter(|line| meets(line.section));
+    let contents = expand_lines(lines, book);
+    let wet = sum(&contents, &|item| is_egg(item) || is_milky(item));
+    let flour = sum(&contents, &|item| item.kind == Kind::Flour);
+    flour.over(&wet).is_some_and(|share| share >= exact(BATTER.0, BATTER.1))
+}
+
+fn is_put_on(section: &str, formula: &Formula) -> bool {
+    let mut lines = formula.lines.iter().filter(|line| line.section == section);
+    lines.any(|line| line.purpose.is_put_on())
+}
+
+/// Whether a section is flour that nothing has made into a dough yet.
+fn is_dry(section: &str, formula: &Formula, book: Book) -> bool {
+    let contents =
+        expand_lines(formula.lines.iter().filter(|line| line.section == section), book);
+    let flour = sum(&contents, &|item| item.kind == Kind::Flour);
+    let wet = sum(&contents, &|item| is_egg(item) || item.kind == Kind::Liquid);
+    let share: Option<Exact> = wet.over(&flour);
+    share.is_some_and(|share| share < exact(DRY.0, DRY.1))
+}
+
+fn is_egg(item: &Item) -> bool {
+    item.kind == Kind::Egg
+}
+
+/// The weight of what passes a test.
+fn sum(contents: &Contents, test: &dyn Fn(&Item) -> bool) -> Mass {
+    let found = contents.values().filter(|(item, _)| test(item));
+    found.map(|(_, mass)| mass.clone()).sum()
 }
 
 /// Milk, cream and fresh cheese, but not butter, which keeps; nor dried milk.
@@ -69,10 +134,6 @@ fn is_milky(item: &Item) -> bool {
     let milk = item.us.iter().flatten().any(|allergen| allergen.name == "milk");
     let wet = item.water.as_ref().is_some_and(|water| *water >= exact(20, 1));
     milk && wet && matches!(item.kind, Kind::Liquid | Kind::Dairy)
-}
-
-fn has_water(part: &Formula) -> bool {
-    part.lines.iter().any(|line| line.title() == "water" && line.mass.is_some())
 }
 
 #[cfg(test)]
@@ -83,8 +144,9 @@ mod tests {
     #[test]
     fn told_by_what_is_in_them() {
         let formula = "formula:\n  dough:\n    - 500 g bread flour\n    - 300 g whole milk\n  custard:\n    - 300 g whole milk\n    - 2 egg yolks\n    - 60 g sugar\n  cheese:\n    - 200 g cream cheese\n    - 40 g sugar\n  syrup:\n    - 100 g sugar\n    - 100 g water\n  egg wash:\n    - 1 large egg\n    - 15 g whole milk\n  nuts:\n    - 100 g almonds\n    - 20 g butter\n";
-        testing::with_recipe(formula, |formula, book| {
-            let sort = |section| filling(section, formula, book);
+        testing::with_body(formula, "", |formula, recipe, book| {
+            let flow = Flow::new(recipe, formula);
+            let sort = |section| filling(section, formula, &flow, book);
             assert_eq!(sort("custard"), Some(Filling::Custard));
             assert_eq!(sort("cheese"), Some(Filling::Cream));
             assert_eq!(sort("syrup"), Some(Filling::Syrup));

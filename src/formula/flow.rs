@@ -2,30 +2,77 @@
 //! is dough that is rolled and cut.
 
 use crate::fault::Placed;
-use crate::measure::{Exact, Mass, exact};
-use crate::model::{Recipe, Step, Use};
+use crate::measure::{Duration, Exact, Mass, exact};
+use crate::model::{Pace, Purpose, Recipe, Step, Use};
 use crate::pantry::Kind;
 
 use super::Book;
 use super::expand::{expand_lines, of_kind};
 use super::weigh::{Formula, LineRef, Source, Weighed};
 
-/// A section with at least this share of flour is dough, not filling. Common practice, no
-/// source: creams hold under a tenth, the richest pastry over a third.
+/// A section with at least this share of flour is dough or batter, whatever is done with
+/// it. Common practice, no source: creams hold under a tenth, the richest pastry over a
+/// third.
 const DOUGH_FLOUR: (i64, i64) = (1, 4);
 
-/// The section that holds the fat to roll in, alone or with a little flour.
-const ROLL_IN: &str = "roll-in";
+/// A pause up to this leaves what is in the bowl as it is, in minutes; a pastry is chilled
+/// for longer. Common practice, no source.
+const SHORT_PAUSE: i64 = 20;
 
 /// Which lines each step uses, and which steps come before it.
 #[derive(Clone, Debug)]
 pub struct Flow {
-    /// For each step: whether it needs a mixer, and whether it rolls, folds or cuts.
-    work: Vec<(bool, bool)>,
+    /// What each step does.
+    work: Vec<Doing>,
     /// For each step: the lines used and the share of each.
     pub uses: Vec<Vec<(LineRef, Exact)>>,
     /// For each step: the steps it waits for.
     pub after: Vec<Vec<usize>>,
+}
+
+/// What a step does with what is on the bench.
+#[derive(Clone, Copy, Debug)]
+#[expect(clippy::struct_excessive_bools, reason = "each is one line of a ticket")]
+pub(super) struct Doing {
+    /// Cuts a sheet.
+    pub(super) cuts: bool,
+    /// Shapes pieces.
+    pub(super) shapes: bool,
+    /// Takes so long for each piece.
+    pub(super) by_piece: bool,
+    /// Lays so many on a tray.
+    pub(super) trays: bool,
+    /// Bakes.
+    pub(super) bakes: bool,
+    /// Bakes, or cooks to a core.
+    pub(super) heats: bool,
+    /// Rolls, folds or encloses fat.
+    pub(super) rolls: bool,
+    /// A short pause without work.
+    pub(super) short_pause: bool,
+}
+
+impl Doing {
+    fn of(step: &Step) -> Self {
+        let hands = step.hands.as_ref().map(|hands| &hands.value);
+        let short = Duration::minutes(exact(SHORT_PAUSE, 1));
+        let paused = step.wait.as_ref().is_some_and(|wait| wait.value.usual <= short);
+        Self {
+            cuts: step.cut.is_some(),
+            shapes: step.shape.is_some(),
+            by_piece: hands.is_some_and(|it| matches!(it.pace, Some(Pace::Piece(_)))),
+            trays: step.per_tray.is_some(),
+            bakes: step.bake.is_some(),
+            heats: step.bake.is_some() || step.core.is_some(),
+            rolls: step.sheet.is_some() || step.laminates(),
+            short_pause: paused && hands.is_none(),
+        }
+    }
+
+    /// Whether what was mixed before it is no longer a mass in the bowl after it.
+    fn ends_mixing(self) -> bool {
+        self.cuts || self.shapes || self.rolls || self.bakes
+    }
 }
 
 impl Flow {
@@ -44,20 +91,13 @@ impl Flow {
             Some(names) => names.iter().filter_map(|name| number(&name.value)).collect(),
             None => at.checked_sub(1).into_iter().collect(),
         });
-        let mixer = |step: &Step| step.kit.iter().any(|(_, kit)| kit.contains("mixer"));
-        let rolls =
-            |step: &Step| step.sheet.is_some() || step.laminates() || step.cut.is_some();
-        let work = steps.iter().map(|step| (mixer(step), rolls(step))).collect();
+        let work = steps.iter().map(|step| Doing::of(step)).collect();
         Self { after: after.collect(), uses, work }
     }
 
-    /// Whether a line is mixed into the dough: it goes in at a step with a mixer, or beside
-    /// a line of `dough` at a step that neither rolls nor folds nor cuts.
-    pub fn is_mixed(&self, line: LineRef, dough: &dyn Fn(LineRef) -> bool) -> bool {
-        self.uses.iter().zip(&self.work).any(|(uses, (mixer, rolls))| {
-            uses.iter().any(|(used, _)| *used == line)
-                && (*mixer || (!rolls && uses.iter().any(|(used, _)| dough(*used))))
-        })
+    /// What each step does, in order.
+    pub(super) fn doing(&self) -> &[Doing] {
+        &self.work
     }
 
     /// The steps that come after `step`, and itself, in order.
@@ -77,21 +117,88 @@ impl Flow {
         (0..seen.len()).filter(|at| seen[*at]).collect()
     }
 
+    /// The part of each line that has gone in by the end of `steps`: nought to one, however
+    /// often a line is named.
+    pub(super) fn gone_in(&self, steps: &[usize], lines: usize) -> Vec<Exact> {
+        let mut shares = vec![exact(0, 1); lines];
+        for (line, share) in steps.iter().flat_map(|at| &self.uses[*at]) {
+            shares[*line] = (&shares[*line] + share).min(exact(1, 1));
+        }
+        shares
+    }
+
+    /// The first step that uses a line of `section`.
+    fn goes_in_at(&self, section: &str, formula: &Formula) -> Option<usize> {
+        let of_it =
+            |(line, _): &(LineRef, Exact)| formula.lines[*line].section == section;
+        self.uses.iter().position(|uses| uses.iter().any(of_it))
+    }
+
+    /// Whether two sections meet in the bowl: used in one step, or in two of which one
+    /// leads to the other with nothing rolled, shaped or baked between. With `at_once` only
+    /// short pauses lie between.
+    pub(super) fn meet(
+        &self,
+        one: &str,
+        two: &str,
+        formula: &Formula,
+        at_once: bool,
+    ) -> bool {
+        let at = [one, two].map(|section| self.goes_in_at(section, formula));
+        let [Some(one), Some(two)] = at else { return false };
+        let (first, last) =
+            if self.before(two).contains(&one) { (one, two) } else { (two, one) };
+        let before = self.before(last);
+        if !before.contains(&first) {
+            // Two bowls that a later step brings together.
+            return !at_once && self.brought_together(one, two);
+        }
+        let between = before.into_iter().filter(|at| {
+            *at != first && *at != last && self.before(*at).contains(&first)
+        });
+        let ends = |at: usize| {
+            let doing = self.work[at];
+            doing.ends_mixing()
+                || (at_once && !doing.short_pause && self.uses[at].is_empty())
+        };
+        !self.work[first].ends_mixing() && !between.into_iter().any(ends)
+    }
+
+    /// Whether a step after both, with nothing rolled, shaped or baked before it, waits for
+    /// both.
+    fn brought_together(&self, one: usize, two: usize) -> bool {
+        (0..self.after.len()).any(|at| {
+            let before = self.before(at);
+            let ends = |at: &usize| self.work[*at].ends_mixing();
+            before.contains(&one)
+                && before.contains(&two)
+                && !before.iter().filter(|step| **step != at).any(ends)
+        })
+    }
+
+    /// Whether a line of `section` is baked, or cooked to a core, in the end.
+    pub(super) fn is_heated(&self, section: &str, formula: &Formula) -> bool {
+        let at = self.goes_in_at(section, formula);
+        at.is_some_and(|at| self.from(at).iter().any(|later| self.work[*later].heats))
+    }
+
     /// The dough on the bench at `step`: its weight without roll-in fat, and the fat.
     pub fn on_bench(&self, step: usize, formula: &Formula, book: Book) -> (Mass, Mass) {
         let (mut dough, mut fat) = (Mass::zero(), Mass::zero());
-        let sections = dough_sections(formula, book);
-        for at in self.before(step) {
-            for (line, share) in &self.uses[at] {
-                let line = &formula.lines[*line];
-                let mass = &line.mass() * share;
-                if is_roll_in(line.section, formula) {
-                    fat = fat + mass;
-                } else if sections.contains(&line.section) {
+        let gone_in = self.gone_in(&self.before(step), formula.lines.len());
+        for (line, share) in formula.lines.iter().zip(&gone_in) {
+            let mass = &line.mass() * share;
+            match line.purpose {
+                Purpose::RollIn => fat = fat + mass,
+                Purpose::Mixed => {
                     let within = roll_in_share(line, book);
                     fat = fat + &mass * &within;
                     dough = dough + &mass * &(exact(1, 1) - within);
                 }
+                Purpose::Wash
+                | Purpose::Dusting
+                | Purpose::Filling
+                | Purpose::Topping => {}
             }
         }
         (dough, fat)
@@ -147,27 +254,23 @@ fn singular(name: &str) -> String {
     name.strip_suffix('s').filter(|stem| !stem.ends_with('s')).unwrap_or(&name).to_owned()
 }
 
-/// Whether a section is dough that is rolled, shaped and weighed, rather than a filling,
-/// a wash or roll-in fat.
-pub fn is_dough(section: &str, formula: &Formula, book: Book) -> bool {
-    if is_roll_in(section, formula) {
-        return false;
-    }
+/// Whether a section holds so much flour that it is dough or batter by itself, rather than
+/// a filling, a wash or roll-in fat.
+pub(super) fn is_floury(section: &str, formula: &Formula, book: Book) -> bool {
     let lines = || formula.lines.iter().filter(|line| line.section == section);
     let flour = of_kind(&expand_lines(lines(), book), Kind::Flour);
     let total: Mass = lines().filter_map(|line| line.mass.clone()).sum();
     flour.over(&total).is_some_and(|share| share >= exact(DOUGH_FLOUR.0, DOUGH_FLOUR.1))
 }
 
-/// The sections that are dough, each once: to ask of every line would cost as often as much.
-pub fn dough_sections<'a>(formula: &Formula<'a>, book: Book) -> Vec<&'a str> {
+/// The sections of a formula in order, each once.
+pub fn sections<'a>(formula: &Formula<'a>) -> Vec<&'a str> {
     let mut sections: Vec<&str> = Vec::new();
     for line in &formula.lines {
         if !sections.contains(&line.section) {
             sections.push(line.section);
         }
     }
-    sections.retain(|section| is_dough(section, formula, book));
     sections
 }
 
@@ -179,7 +282,7 @@ fn roll_in_share(line: &Weighed, book: Book) -> Exact {
         .lines
         .iter()
         .map(|line| {
-            let whole = is_roll_in(line.section, &formula);
+            let whole = line.purpose == Purpose::RollIn;
             let share = if whole { exact(1, 1) } else { roll_in_share(line, book) };
             &line.mass() * &share
         })
@@ -187,13 +290,8 @@ fn roll_in_share(line: &Weighed, book: Book) -> Exact {
     fat.over(&formula.total()).unwrap_or_else(|| exact(0, 1))
 }
 
-/// Whether a section is roll-in fat: it is called so, as the trade does, or holds nothing
-/// but fat.
+/// Whether a section is roll-in fat.
 pub fn is_roll_in(section: &str, formula: &Formula) -> bool {
-    if section == ROLL_IN {
-        return true;
-    }
     let mut lines = formula.lines.iter().filter(|line| line.section == section);
-    let all_fat = lines.all(|line| line.mass.is_some() && line.is(Kind::Fat));
-    all_fat && formula.lines.iter().any(|line| line.section == section)
+    lines.any(|line| line.purpose == Purpose::RollIn)
 }

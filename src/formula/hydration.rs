@@ -6,11 +6,14 @@
 //! in neither, and roll-in fat is no part of the dough.
 
 use crate::measure::{Exact, Mass, exact};
+use crate::model::Purpose;
 use crate::pantry::{Item, Kind};
 
 use super::Book;
-use super::expand::{Contents, batch, expand};
-use super::flow::{Flow, dough_sections, is_roll_in};
+
+use super::body::Body;
+use super::expand::{Contents, batch};
+use super::flow::Flow;
 use super::weigh::{Formula, Source, weigh};
 
 /// Levels of included doughs that are opened.
@@ -25,33 +28,19 @@ pub enum Counting {
     Water,
 }
 
-/// What goes into the dough: the sections that are dough, and what is mixed in. Wash, filling and roll-in fat stay out.
-pub fn in_the_dough(section: &str, formula: &Formula, flow: &Flow, book: Book) -> bool {
-    goes_in(section, formula, flow, &dough_sections(formula, book))
-}
-
-/// The same, where the sections that are dough are known.
-fn goes_in(section: &str, formula: &Formula, flow: &Flow, sections: &[&str]) -> bool {
-    if is_roll_in(section, formula) {
-        return false;
-    }
-    let dough = |at: usize| sections.contains(&formula.lines[at].section);
-    sections.contains(&section)
-        || formula.lines.iter().enumerate().any(|(at, line)| {
-            line.section == section && line.mass.is_some() && flow.is_mixed(at, &dough)
-        })
-}
-
-/// The hydration of the dough in percent of its flour; `None` without flour, and where the
-/// water in an ingredient is asked for and not known.
+/// The hydration of the dough in percent of its flour; `None` without flour, where flour or
+/// liquid in it has no weight, and where the water in an ingredient is asked for and not
+/// known.
 pub fn hydration(
     formula: &Formula,
-    flow: &Flow,
+    body: &Body,
     counting: Counting,
     book: Book,
 ) -> Option<Exact> {
-    let mut contents = Contents::new();
-    gather(formula, flow, &exact(1, 1), book, &mut contents, 0);
+    if !body.open(formula).is_empty() {
+        return None;
+    }
+    let contents = in_dough(formula, body, book);
     let flour: Mass = contents
         .values()
         .filter(|(item, _)| item.kind == Kind::Flour)
@@ -61,7 +50,15 @@ pub fn hydration(
     for (item, mass) in contents.values() {
         water = water + mass * &share(item, counting)?;
     }
-    water.over(&flour).map(|share| share * exact(100, 1))
+    // Without a liquid there is no hydration to speak of.
+    water.over(&flour).filter(Exact::is_positive).map(|share| share * exact(100, 1))
+}
+
+/// What is in the dough, without any roll-in fat.
+fn in_dough<'a>(formula: &Formula<'a>, body: &Body, book: Book<'a>) -> Contents<'a> {
+    let mut contents = Contents::new();
+    gather(formula, body, &exact(1, 1), book, &mut contents, 0);
+    contents
 }
 
 /// The part of an ingredient that counts; `None` where it is not known.
@@ -74,42 +71,45 @@ fn share(item: &Item, counting: Counting) -> Option<Exact> {
     }
 }
 
-/// Collects what is in the dough, included doughs without their roll-in fat.
+/// Collects what is in the dough, included doughs without their roll-in fat and what is put
+/// on them.
 fn gather<'a>(
     formula: &Formula<'a>,
-    flow: &Flow,
+    body: &Body,
     factor: &Exact,
     book: Book<'a>,
     contents: &mut Contents<'a>,
     depth: usize,
 ) {
-    let dough = dough_sections(formula, book);
-    let sections = formula
-        .lines
-        .iter()
-        .filter(|line| depth <= DEEPEST && goes_in(line.section, formula, flow, &dough));
-    for line in sections {
-        let mass = &line.mass() * factor;
+    let lines = body.lines(formula).filter(|(line, _)| line.purpose != Purpose::RollIn);
+    for (line, part) in lines {
+        let mass = &line.mass() * &(part * factor);
         match line.source {
             Source::Item(item) => {
                 let entry =
                     contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
                 entry.1 = entry.1.clone() + mass;
             }
-            Source::Recipe(recipe) => {
+            Source::Recipe(recipe) if depth < DEEPEST => {
                 let inner = weigh(recipe, book).0;
                 let share = mass.over(&batch(&inner, recipe));
                 let share = share.unwrap_or_else(|| exact(0, 1));
                 let flow = Flow::new(recipe, &inner);
-                gather(&inner, &flow, &share, book, contents, depth + 1);
+                let body = Body::new(recipe, &inner, &flow, book);
+                gather(&inner, &body, &share, book, contents, depth + 1);
             }
+            Source::Recipe(_) => {}
         }
     }
 }
 
 /// The ingredients of the dough whose water is not known, where true hydration needs it.
-pub fn dry_unknown<'a>(formula: &Formula<'a>, book: Book<'a>) -> Vec<&'a str> {
-    let contents = expand(formula, &exact(1, 1), book);
+pub fn dry_unknown<'a>(
+    formula: &Formula<'a>,
+    body: &Body,
+    book: Book<'a>,
+) -> Vec<&'a str> {
+    let contents = in_dough(formula, body, book);
     let unknown = contents.values().filter(|(item, mass)| {
         mass.is_positive() && share(item, Counting::Water).is_none()
     });
@@ -125,8 +125,9 @@ mod tests {
         let mut found = [None, None];
         testing::with_body(formula, body, |formula, recipe, book| {
             let flow = Flow::new(recipe, formula);
+            let body = Body::new(recipe, formula, &flow, book);
             found = [Counting::Liquids, Counting::Water]
-                .map(|counting| hydration(formula, &flow, counting, book));
+                .map(|counting| hydration(formula, &body, counting, book));
         });
         found
     }

@@ -3,6 +3,7 @@
 
 mod allergens;
 mod altitude;
+mod body;
 mod cost;
 pub mod declare;
 mod expand;
@@ -20,14 +21,15 @@ mod yeast;
 
 pub use allergens::{AllergenSum, Found, allergens};
 pub use altitude::boiling;
+pub use body::Body;
 pub use cost::cost;
 pub use expand::{Contents, batch, cycles, expand, flour, included, of_kind};
 pub use filling::{Filling, filling};
-pub use flow::{Flow, dough_sections, is_dough, is_roll_in, lines_of};
-pub use hydration::{Counting, dry_unknown, hydration, in_the_dough};
+pub use flow::{Flow, is_roll_in, lines_of, sections};
+pub use hydration::{Counting, dry_unknown, hydration};
 pub use nutrients::nutrients;
 pub use percent::{Percentages, percentages};
-pub use scaling::{Goal, Scaling, depth_assumed, doughs, factor};
+pub use scaling::{Batch, Goal, Scaling, depth_assumed, doughs, factor, pieces};
 pub use water::{WaterPlan, ice, water};
 pub use weigh::{Formula, LineRef, Source, Weighed, weigh, weigh_unit};
 pub use yeast::yeast_instead;

@@ -6,34 +6,47 @@
 use crate::measure::{Exact, Mass, exact};
 
 use super::Book;
+use super::body::Body;
 use super::expand::{expand, flour};
 use super::weigh::Formula;
 
 /// The percentages of a formula.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Percentages {
-    /// All flour.
+    /// The flour of the dough, with the flour in its roll-in fat.
     pub flour: Mass,
-    /// Each line over all flour, in percent; `None` for lines without weight and for
-    /// formulas without flour.
+    /// Each line over that flour, in percent; `None` for lines without weight, for what is
+    /// put on the dough later, and for all where there is no flour or some of it has no
+    /// weight.
     pub lines: Vec<Option<Exact>>,
 }
 
-/// Works out the percentages of `formula`.
-pub fn percentages(formula: &Formula, book: Book) -> Percentages {
-    let contents = expand(formula, &exact(1, 1), book);
-    let flour = flour(&contents);
+/// Works out the percentages of `formula`, of which `body` is dough.
+pub fn percentages(formula: &Formula, body: &Body, book: Book) -> Percentages {
+    let lines = body.lines(formula).map(|(line, share)| {
+        let mass = line.mass.as_ref().map(|mass| mass * share);
+        super::Weighed { mass, ..line.clone() }
+    });
+    let dough = Formula { lines: lines.collect() };
+    let flour = flour(&expand(&dough, &exact(1, 1), book));
+    let open = body.flour_is_open(formula);
     let percent = |mass: &Mass| mass.over(&flour).map(|share| share * exact(100, 1));
-    Percentages {
-        lines: formula.lines.iter().map(|line| percent(line.mass.as_ref()?)).collect(),
-        flour,
-    }
+    let line = |at: usize| {
+        let mass = formula.lines[at].mass.as_ref()?;
+        (body.holds(at) && !open).then(|| percent(mass))?
+    };
+    Percentages { lines: (0..formula.lines.len()).map(line).collect(), flour }
 }
 
 #[cfg(test)]
 mod tests {
     use super::super::testing;
     use super::*;
+
+    /// All of a formula without steps is dough.
+    fn whole(formula: &Formula, book: Book) -> Body {
+        testing::body(formula, book)
+    }
 
     /// Flour, salt, sugar, instant yeast, water at 100 / 1.75 / 2 / 0.375 / 58 %: 40 lb of
     /// flour take 0.7 lb (11.2 oz) of salt, and all percentages add up to 162.125.
@@ -42,7 +55,7 @@ mod tests {
     fn percent_lines_stand_on_one_weight() {
         let formula = "formula:\n  - 40 lb bread flour\n  - 1.75 % fine salt\n  - 2 % sugar\n  - 0.375 % instant yeast\n  - 58 % water\n";
         testing::with_recipe(formula, |formula, book| {
-            let percentages = percentages(formula, book);
+            let percentages = percentages(formula, &whole(formula, book), book);
             let sum: Exact = percentages.lines.iter().flatten().sum();
             assert_eq!(sum, exact(162_125, 1000));
             assert_eq!(formula.lines[1].mass().in_ounces(), exact(112, 10));
@@ -65,7 +78,10 @@ mod tests {
             let text =
                 format!("formula:\n  - {flour} lb bread flour\n  - {water} lb water\n");
             testing::with_recipe(&text, |formula, book| {
-                assert_eq!(percentages(formula, book).lines[1], Some(percent));
+                assert_eq!(
+                    percentages(formula, &whole(formula, book), book).lines[1],
+                    Some(percent)
+                );
             });
         }
     }
@@ -77,7 +93,7 @@ mod tests {
     fn a_preferment_reconciles_to_the_gram() {
         let text = "formula:\n  poolish:\n    - 300 g bread flour\n    - 300 g water\n    - 0.3 g instant yeast\n  dough:\n    - 700 g bread flour\n    - 380 g water\n    - 20 g fine salt\n    - 4.7 g instant yeast\n";
         testing::with_recipe(text, |formula, book| {
-            let percentages = percentages(formula, book);
+            let percentages = percentages(formula, &whole(formula, book), book);
             assert_eq!(formula.total(), Mass::grams(exact(1705, 1)));
             assert_eq!(percentages.flour, Mass::grams(exact(1000, 1)));
             let water = [1, 4].map(|at: usize| percentages.lines[at].clone());

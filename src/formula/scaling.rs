@@ -1,12 +1,9 @@
 //! Scaling: how many times the recipe as written, and in how many equal doughs.
 
+use num_traits::ToPrimitive;
+
 use crate::measure::{Area, Exact, Length, Mass, Size, ceil, exact};
 use crate::model::{Kit, Makes, Recipe, Tin};
-
-use super::Book;
-use super::expand::batch;
-use super::percent::percentages;
-use super::weigh::Formula;
 
 /// What the baker wants.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -15,8 +12,13 @@ pub enum Scaling {
     Batches(Exact),
     /// So many pieces.
     Pieces(u64),
-    /// As many pieces as written, each of this weight.
-    PieceWeight(Mass),
+    /// Pieces of exactly this weight: so many, else as many as written.
+    PieceWeight {
+        /// How many, at least 1.
+        pieces: Option<u64>,
+        /// The weight of each, less the loss.
+        weight: Mass,
+    },
     /// This much flour in all.
     Flour(Mass),
     /// This much dough and everything else in all.
@@ -28,38 +30,36 @@ pub enum Scaling {
 /// Why a recipe cannot be scaled as wanted.
 pub type Goal = &'static str;
 
-/// How many times the recipe as written `scaling` is. `piece` is the weight of one piece
-/// as written.
+/// What one batch as written comes to.
+#[derive(Clone, Debug)]
+pub struct Batch {
+    /// The weight of one piece; `None` where that is not known.
+    pub piece: Option<Mass>,
+    /// The flour of its dough.
+    pub flour: Mass,
+    /// All of it, less the loss.
+    pub all: Mass,
+}
+
+/// How many times the recipe as written `scaling` is.
 ///
 /// # Errors
 /// The reason, where the recipe has no pieces, no flour or no tin to scale by, or where
 /// the factor is nought or above 10,000.
-pub fn factor(
-    scaling: &Scaling,
-    recipe: &Recipe,
-    formula: &Formula,
-    piece: Option<&Mass>,
-    book: Book,
-) -> Result<Exact, Goal> {
+pub fn factor(scaling: &Scaling, recipe: &Recipe, batch: &Batch) -> Result<Exact, Goal> {
     let factor = match scaling {
         Scaling::Batches(batches) => batches.clone(),
-        Scaling::Pieces(wanted) => {
-            match recipe.makes.as_ref().map(|makes| &makes.value) {
-                Some(Makes::Pieces { count, .. }) => {
-                    Exact::new((*wanted).into(), (*count).into())
-                }
-                _ => return Err("it is not made in pieces"),
-            }
+        Scaling::Pieces(wanted) => times(*wanted, recipe)?,
+        Scaling::PieceWeight { pieces, weight } => {
+            let times = pieces.map_or(Ok(exact(1, 1)), |wanted| times(wanted, recipe))?;
+            written_count(recipe)?;
+            let piece = batch.piece.as_ref().and_then(|piece| weight.over(piece));
+            piece.ok_or("it is not known what a piece weighs")? * times
         }
-        Scaling::PieceWeight(mass) => {
-            piece.and_then(|piece| mass.over(piece)).ok_or("it is not made in pieces")?
+        Scaling::Flour(mass) => {
+            mass.over(&batch.flour).ok_or("there is no flour in it")?
         }
-        Scaling::Flour(mass) => mass
-            .over(&percentages(formula, book).flour)
-            .ok_or("there is no flour in it")?,
-        Scaling::Total(mass) => {
-            mass.over(&batch(formula, recipe)).ok_or("it weighs nothing")?
-        }
+        Scaling::Total(mass) => mass.over(&batch.all).ok_or("it weighs nothing")?,
         Scaling::Tin(tin) => {
             let from = recipe.tin.as_ref().ok_or("it names no tin")?;
             tin_ratio(&from.value, tin)
@@ -70,6 +70,34 @@ pub fn factor(
     } else {
         Err("that is nothing, or more than 10,000 batches")
     }
+}
+
+/// So many pieces over those as written.
+fn times(wanted: u64, recipe: &Recipe) -> Result<Exact, Goal> {
+    Ok(Exact::new(wanted.into(), written_count(recipe)?.into()))
+}
+
+fn written_count(recipe: &Recipe) -> Result<u64, Goal> {
+    match recipe.makes.as_ref().map(|makes| &makes.value) {
+        Some(Makes::Pieces { count, .. }) => Ok(*count),
+        Some(Makes::Weight(_)) | None => Err("it is not made in pieces"),
+    }
+}
+
+/// How many pieces `scaling` asks for, `factor` times the recipe as written: the number
+/// asked for itself, else to the nearest whole one and at least one. `None` where it is
+/// not made in pieces.
+pub fn pieces(scaling: &Scaling, recipe: &Recipe, factor: &Exact) -> Option<u64> {
+    let written = written_count(recipe).ok()?;
+    let asked = match scaling {
+        Scaling::Pieces(wanted) => Some(*wanted),
+        Scaling::PieceWeight { pieces, .. } => Some(pieces.unwrap_or(written)),
+        Scaling::Batches(_) | Scaling::Flour(_) | Scaling::Total(_) | Scaling::Tin(_) => {
+            None
+        }
+    };
+    let near = || (Exact::from_integer(written.into()) * factor).round().to_integer();
+    asked.or_else(|| near().to_u64()).map(|pieces| pieces.max(1))
 }
 
 /// Whether two tins are compared by their bases alone, because the depth of one is not
@@ -160,8 +188,10 @@ mod tests {
     #[test]
     fn factors_by_portions_and_by_flour() {
         let text = "makes: 8 rolls\nformula:\n  - 30 lb bread flour\n  - 20 lb water\n";
-        super::super::testing::with_body(text, "", |formula, recipe, book| {
-            let factor = |scaling| super::factor(&scaling, recipe, formula, None, book);
+        super::super::testing::with_body(text, "", |formula, recipe, _| {
+            let flour = formula.lines[0].mass();
+            let batch = Batch { piece: None, flour, all: formula.total() };
+            let factor = |scaling| super::factor(&scaling, recipe, &batch);
             assert_eq!(factor(Scaling::Pieces(18)), Ok(exact(9, 4)));
             let flour = Mass::ounces(&exact(102 * 16, 1));
             assert_eq!(factor(Scaling::Flour(flour)), Ok(exact(34, 10)));

@@ -5,7 +5,7 @@ use crate::model::Recipe;
 use crate::pantry::Pantry;
 use crate::read::{Source, content};
 
-use super::{Book, Contents, Formula, expand, weigh};
+use super::{Body, Book, Contents, Flow, Formula, expand, weigh};
 
 /// Reads and weighs a recipe whose head holds `formula`.
 pub(super) fn with_recipe(formula: &str, test: impl FnOnce(&Formula, Book)) {
@@ -32,4 +32,10 @@ pub(super) fn with_body(
 /// Expands a recipe whose head holds `formula`.
 pub(super) fn with_contents(formula: &str, test: impl FnOnce(&Contents)) {
     with_recipe(formula, |formula, book| test(&expand(formula, &exact(1, 1), book)));
+}
+
+/// The body of the recipe under test.
+pub(super) fn body(formula: &Formula, book: Book) -> Body {
+    let recipe = &book.content.recipes[0];
+    Body::new(recipe, formula, &Flow::new(recipe, formula), book)
 }

@@ -2,11 +2,12 @@
 
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Exact, Mass, Unit, exact};
-use crate::model::{Amount, AmountLine, Ingredient, Makes, Quantity, Recipe};
+use crate::model::{Amount, AmountLine, Ingredient, Makes, Purpose, Quantity, Recipe};
 use crate::pantry::{Item, Kind, yaml_key};
 use crate::read::{bad_amount, is_amount};
 
 use super::Book;
+use super::expand::{batch, expand, flour};
 
 /// A formula, weighed as written.
 #[derive(Clone, Debug)]
@@ -22,6 +23,9 @@ pub struct Weighed<'a> {
     pub section: &'a str,
     /// The line.
     pub line: &'a AmountLine,
+    /// What it is for: as the words say, and roll-in fat where a section of nothing but fat
+    /// stands in a recipe that locks fat in.
+    pub purpose: Purpose,
     /// What it is.
     pub source: Source<'a>,
     /// Its weight; `None` where it carries none.
@@ -79,7 +83,15 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>
             match look_up(line, book) {
                 Ok((source, piece)) => {
                     let section = section.name.value.as_str();
-                    lines.push(Weighed { section, line, source, mass: None, piece });
+                    let purpose = line.purpose;
+                    lines.push(Weighed {
+                        section,
+                        line,
+                        purpose,
+                        source,
+                        mass: None,
+                        piece,
+                    });
                 }
                 Err(fault) => faults.extend(fault),
             }
@@ -91,8 +103,24 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>
             Err(fault) => faults.push(fault),
         }
     }
-    faults.extend(weigh_shares(&mut lines, recipe));
+    faults.extend(weigh_shares(&mut lines, recipe, book));
+    find_roll_in(&mut lines, recipe);
     (Formula { lines }, faults)
+}
+
+/// Sections that hold nothing but fat, in a recipe that locks fat in, are what it locks in.
+fn find_roll_in(lines: &mut [Weighed], recipe: &Recipe) {
+    if recipe.steps().all(|step| step.lock_in.is_none()) {
+        return;
+    }
+    for at in 0..lines.len() {
+        let section = lines[at].section;
+        let mut own = lines.iter().filter(|line| line.section == section);
+        let all_fat = own.all(|line| line.mass.is_some() && line.is(Kind::Fat));
+        if all_fat && lines[at].purpose == Purpose::Mixed {
+            lines[at].purpose = Purpose::RollIn;
+        }
+    }
 }
 
 type Found<'a> = (Source<'a>, Option<(String, Exact)>);
@@ -214,9 +242,10 @@ fn no_density(title: &str, unit: Unit, place: &Place) -> Fault {
     ))
 }
 
-/// Lines in percent of the flour. The flour is known where all flour lines have weights,
-/// or where one of several has, and the flours in percent make up the rest to 100.
-fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe) -> Option<Fault> {
+/// Lines in percent of the flour, with the flour of what is included, and without flour that
+/// is put on later. It is known where something with flour has a weight; flours in percent,
+/// and the flour of recipes in percent, make up the rest to 100.
+fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe, book: Book) -> Option<Fault> {
     let percent = |line: &Weighed| match &line.line.amount {
         Amount::Of(Placed { value: Quantity::Unit(percent, Unit::Percent), .. }) => {
             Some(percent.clone())
@@ -225,9 +254,15 @@ fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe) -> Option<Fault> {
     };
     let first = lines.iter().find(|line| percent(line).is_some())?;
     let place = first.line.place.clone();
-    let flour = |line: &&Weighed| line.is(Kind::Flour);
-    let weighed: Mass = lines.iter().filter(flour).map(Weighed::mass).sum();
-    let shares: Exact = lines.iter().filter(flour).filter_map(percent).sum();
+    let mixed = |line: &&Weighed| !line.purpose.is_put_on();
+    let floury: Vec<(&Weighed, Exact)> = lines
+        .iter()
+        .filter(mixed)
+        .filter_map(|line| Some((line, flour_share(line, book)?)))
+        .collect();
+    let weighed: Mass = floury.iter().map(|(line, share)| &line.mass() * share).sum();
+    let shares: Exact =
+        floury.iter().filter_map(|(line, share)| Some(percent(line)? * share)).sum();
     let rest = exact(100, 1) - shares;
     if weighed.amount().is_zero() || rest <= exact(0, 1) {
         let message = "percentages need one weight to stand on";
@@ -243,4 +278,17 @@ fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe) -> Option<Fault> {
         }
     }
     None
+}
+
+/// The part of a line that is flour; `None` where it is neither flour nor a recipe with
+/// flour.
+fn flour_share(line: &Weighed, book: Book) -> Option<Exact> {
+    match line.source {
+        Source::Item(item) => (item.kind == Kind::Flour).then(|| exact(1, 1)),
+        Source::Recipe(recipe) => {
+            let formula = weigh(recipe, book).0;
+            let flour = flour(&expand(&formula, &exact(1, 1), book));
+            flour.over(&batch(&formula, recipe)).filter(Exact::is_positive)
+        }
+    }
 }

@@ -16,8 +16,38 @@ pub struct AmountLine {
     pub note: Option<String>,
     /// The ingredient's own temperature (`water at 27 °C`).
     pub at: Option<Temperature>,
+    /// What it is for.
+    pub purpose: Purpose,
     /// The whole line.
     pub place: Place,
+}
+
+/// What a line of a formula is for, as far as the author's words say.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Purpose {
+    /// To be mixed: what is said of no other purpose.
+    #[default]
+    Mixed,
+    /// Fat to be rolled into the dough.
+    RollIn,
+    /// Brushed on.
+    Wash,
+    /// For the bench, the tin, or to be strewn on.
+    Dusting,
+    /// Put into or onto the pieces.
+    Filling,
+    /// Put on top.
+    Topping,
+}
+
+impl Purpose {
+    /// Whether it is put on what has been mixed or shaped, and no part of it.
+    pub fn is_put_on(self) -> bool {
+        match self {
+            Self::Mixed | Self::RollIn => false,
+            Self::Wash | Self::Dusting | Self::Filling | Self::Topping => true,
+        }
+    }
 }
 
 /// How much of an ingredient.

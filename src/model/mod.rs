@@ -18,7 +18,7 @@ mod technique;
 
 use crate::media::Medium;
 
-pub use amount::{Amount, AmountLine, Ingredient, Quantity, Share};
+pub use amount::{Amount, AmountLine, Ingredient, Purpose, Quantity, Share};
 pub use class::{Class, Each, Making, Much, Session};
 pub use course::{Course, EggClasses, Kit, Lesson, Look, News, PantryEntry, Room};
 pub use glossary::Entry;

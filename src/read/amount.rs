@@ -4,6 +4,7 @@ use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Exact, Temperature, Unit, exact};
 use crate::model::{Amount, AmountLine, Ingredient, Quantity, Share};
 
+use super::purpose;
 use super::quantity::{number, temperature};
 
 /// Reads one amount line.
@@ -33,6 +34,7 @@ pub(crate) fn line(text: &Placed<String>, comma: bool) -> Result<AmountLine, Fau
         ),
         note: note.map(str::to_owned),
         at,
+        purpose: purpose::of_note(note),
         place: text.place.clone(),
     })
 }
@@ -128,6 +130,7 @@ fn free(
         ),
         note: None,
         at: None,
+        purpose: purpose::of_free(words),
         place: text.place.clone(),
     })
 }

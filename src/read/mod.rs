@@ -11,6 +11,7 @@ mod lexicon;
 mod pantry;
 mod picture;
 mod prose;
+mod purpose;
 mod quantity;
 mod recipe;
 mod schema;

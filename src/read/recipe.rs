@@ -8,7 +8,7 @@ use crate::model::{Accept, Makes, Part, Recipe, Section, Step, Video};
 
 use super::fields::Fields;
 use super::yaml::Node;
-use super::{amount, body, picture, prose, quantity, ticket, yaml};
+use super::{amount, body, picture, prose, purpose, quantity, ticket, yaml};
 
 /// Reads the recipe `name` from the text of `file`. `comma` says whether `1,5` is written.
 pub(super) fn read(
@@ -142,7 +142,7 @@ fn section(
             _ => Placed::new(String::new(), item.place),
         };
         match amount::line(&text, comma) {
-            Ok(line) => lines.push(line),
+            Ok(line) => lines.push(purpose::within(&name.value, line)),
             Err(fault) => fields.faults().push(fault),
         }
     }

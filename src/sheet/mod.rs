@@ -102,7 +102,8 @@ pub struct Since {
 /// A remark on the numbers.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Note {
-    /// What it is about: `yeast`, `boiling`, `tin-depth`, `half-pieces`, `reroll`.
+    /// What it is about: `yeast`, `open-weight`, `boiling`, `tin-depth`, `half-pieces`,
+    /// `reroll`.
     pub name: String,
     /// The remark.
     pub text: Label,

@@ -1,9 +1,9 @@
 //! Sheets, lock-in and turns of one dough, with what an included dough brings along.
 
 use crate::dough::{Action, Batch, Laminated, Layers, grow, laminate, laminate_on};
-use crate::formula::{Book, Flow, Formula, Source, dough_sections, is_roll_in, weigh};
+use crate::formula::{Book, Flow, Formula, Source, is_roll_in, weigh};
 use crate::measure::{Exact, Mass, Size, exact};
-use crate::model::{Recipe, Step, Turn};
+use crate::model::{Purpose, Recipe, Step, Turn};
 use crate::pantry::Kind;
 
 /// Levels of included doughs that are followed back.
@@ -36,8 +36,7 @@ pub(super) fn layering(
 ) -> Layering {
     let steps: Vec<&Step> = recipe.steps().collect();
     let own = steps.iter().any(|step| step.lock_in.is_some());
-    let sections = dough_sections(formula, book);
-    let bench = Bench { steps: &steps, formula, flow, sections: &sections };
+    let bench = Bench { steps: &steps, formula, flow };
     let block = own.then(|| bench.block_step()).flatten();
     let batch = batch(&steps, formula, flow, each, book);
     let actions: Vec<Action> = steps
@@ -110,8 +109,6 @@ struct Bench<'a> {
     steps: &'a [&'a Step],
     formula: &'a Formula<'a>,
     flow: &'a Flow,
-    /// The sections that are dough.
-    sections: &'a [&'a str],
 }
 
 impl Bench<'_> {
@@ -135,11 +132,10 @@ impl Bench<'_> {
     }
 
     fn is_fat_alone(&self, at: usize) -> bool {
-        let uses = || {
-            self.flow.uses[at].iter().map(|(line, _)| self.formula.lines[*line].section)
-        };
-        uses().any(|section| is_roll_in(section, self.formula))
-            && !uses().any(|section| self.sections.contains(&section))
+        let used = self.flow.uses[at].iter();
+        let purposes = used.map(|(line, _)| self.formula.lines[*line].purpose);
+        let is = |wanted: Purpose| purposes.clone().any(|purpose| purpose == wanted);
+        is(Purpose::RollIn) && !is(Purpose::Mixed)
     }
 }
 

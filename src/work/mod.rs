@@ -12,15 +12,13 @@ pub use times::{Timing, WorkJob};
 pub(crate) use times::{loads, trays};
 pub use water::{mixed_water, wanted_water};
 
-use num_traits::ToPrimitive;
-
 use crate::dough::cutting::Refusal;
 use crate::formula::{
-    Book, Counting, Flow, Formula, Percentages, Scaling, depth_assumed, dough_sections,
-    doughs, factor, hydration, is_roll_in, percentages, weigh,
+    Batch, Body, Book, Counting, Flow, Formula, Percentages, Scaling, batch,
+    depth_assumed, doughs, factor, hydration, percentages, pieces, weigh,
 };
 use crate::measure::{Exact, Mass, Size, exact};
-use crate::model::{Kit, Makes, Recipe, Step};
+use crate::model::{Kit, Recipe, Step};
 
 /// A recipe worked out.
 #[derive(Clone, Debug)]
@@ -31,6 +29,8 @@ pub struct Work<'a> {
     pub formula: Formula<'a>,
     /// Which lines go where.
     pub flow: Flow,
+    /// What the pieces are made of.
+    pub body: Body,
     /// The percentages of the formula.
     pub percentages: Percentages,
     /// Liquid or water over the flour of the dough, in percent.
@@ -45,7 +45,8 @@ pub struct Work<'a> {
     pub doughs: u64,
     /// How many pieces; `None` for a base dough.
     pub pieces: Option<u64>,
-    /// The dough in one piece, less the loss.
+    /// The dough in one piece, less the loss; `None` for a base dough, and where it cannot
+    /// be known.
     pub piece: Option<Mass>,
     /// Sheets, lock-in and turns of one dough.
     pub layering: Layering,
@@ -66,9 +67,15 @@ pub fn work<'a>(
 ) -> Result<Work<'a>, &'static str> {
     let formula = weigh(recipe, book).0;
     let flow = Flow::new(recipe, &formula);
-    let dough = dough_mass(&formula, book);
-    let written = piece_as_written(recipe, &formula, &flow, &dough, book);
-    let factor = factor(scaling, recipe, &formula, written.as_ref(), book)?;
+    let body = Body::new(recipe, &formula, &flow, book);
+    let percentages = percentages(&formula, &body, book);
+    let dough = body.mass(&formula);
+    let written = Batch {
+        piece: piece_as_written(recipe, &formula, &flow, &body, book),
+        flour: percentages.flour.clone(),
+        all: batch(&formula, recipe),
+    };
+    let factor = factor(scaling, recipe, &written)?;
     let kit = kit(book);
     let sheets: Vec<&Size> = recipe
         .steps()
@@ -78,19 +85,27 @@ pub fn work<'a>(
     let each = &factor / Exact::from_integer(doughs.into());
     let layering = layering::layering(recipe, &formula, &flow, &each, book);
     let cuts = cuts::cuts(recipe, &layering, &each);
-    let pieces = pieces(recipe, &factor);
-    let piece = cut_piece(&cuts, doughs, pieces, &recipe.loss)
-        .or_else(|| even_piece(&dough, &factor, pieces, &recipe.loss));
+    let pieces = pieces(scaling, recipe, &factor);
+    let piece = match scaling {
+        Scaling::PieceWeight { weight, .. } => Some(weight.clone()),
+        Scaling::Batches(_)
+        | Scaling::Pieces(_)
+        | Scaling::Flour(_)
+        | Scaling::Total(_)
+        | Scaling::Tin(_) => cut_piece(&cuts, doughs, pieces, &recipe.loss)
+            .or_else(|| even_piece(&dough, &factor, pieces, &recipe.loss))
+            .filter(|_| body.open(&formula).is_empty()),
+    };
     let timing = times::timing(recipe, &factor, pieces, book);
-    let percentages = percentages(&formula, book);
     let counting = counting(recipe, book);
     Ok(Work {
-        hydration: hydration(&formula, &flow, counting, book),
+        hydration: hydration(&formula, &body, counting, book),
         counting,
         depth_assumed: depth_assumed(scaling, recipe),
         recipe,
         formula,
         flow,
+        body,
         percentages,
         factor,
         doughs,
@@ -129,13 +144,6 @@ pub fn kit(book: Book) -> Kit {
     book.content.course.as_ref().map(|course| course.kit.clone()).unwrap_or_default()
 }
 
-/// The dough and roll-in fat of one batch.
-fn dough_mass(formula: &Formula, book: Book) -> Mass {
-    let dough = dough_sections(formula, book);
-    let counts = |section: &str| dough.contains(&section) || is_roll_in(section, formula);
-    formula.lines.iter().filter(|line| counts(line.section)).map(|line| line.mass()).sum()
-}
-
 /// The dough that a mixer must hold: nothing where no step needs one.
 fn mixed(recipe: &Recipe, dough: &Mass) -> Mass {
     let mixes = recipe
@@ -144,31 +152,21 @@ fn mixed(recipe: &Recipe, dough: &Mass) -> Mass {
     if mixes { dough.clone() } else { Mass::zero() }
 }
 
-/// So many pieces, to the nearest whole one and at least one.
-fn pieces(recipe: &Recipe, factor: &Exact) -> Option<u64> {
-    match recipe.makes.as_ref().map(|makes| &makes.value) {
-        Some(Makes::Pieces { count, .. }) => {
-            let pieces = Exact::from_integer((*count).into()) * factor;
-            pieces.round().to_integer().to_u64().map(|pieces| pieces.max(1))
-        }
-        _ => None,
-    }
-}
-
 /// The weight of one piece as written, before any scaling.
 fn piece_as_written(
     recipe: &Recipe,
     formula: &Formula,
     flow: &Flow,
-    dough: &Mass,
+    body: &Body,
     book: Book,
 ) -> Option<Mass> {
     let one = exact(1, 1);
     let layering = layering::layering(recipe, formula, flow, &one, book);
     let cuts = cuts::cuts(recipe, &layering, &one);
-    let pieces = pieces(recipe, &one);
+    let pieces = pieces(&Scaling::Batches(one.clone()), recipe, &one);
     cut_piece(&cuts, 1, pieces, &recipe.loss)
-        .or_else(|| even_piece(dough, &one, pieces, &recipe.loss))
+        .or_else(|| even_piece(&body.mass(formula), &one, pieces, &recipe.loss))
+        .filter(|_| body.open(formula).is_empty())
 }
 
 /// The piece of the cut that gives the pieces promised.
@@ -181,7 +179,7 @@ fn cut_piece(
     let promised = pieces?;
     let mut made = cuts.iter().rev().filter_map(|(_, cut)| cut.as_ref().ok());
     let fitting = made.find(|cut| cut.layout.pieces.len() as u64 * doughs >= promised)?;
-    Some(&fitting.piece * &(exact(1, 1) - loss))
+    Some(&fitting.piece * &(exact(1, 1) - loss)).filter(Mass::is_positive)
 }
 
 /// The dough shared out evenly.
@@ -192,5 +190,5 @@ fn even_piece(
     loss: &Exact,
 ) -> Option<Mass> {
     let share = factor * (exact(1, 1) - loss) / Exact::from_integer(pieces?.into());
-    Some(dough * &share)
+    Some(dough * &share).filter(Mass::is_positive)
 }

@@ -1,6 +1,6 @@
 //! The steps as jobs, those of included recipes first.
 
-use crate::formula::{Book, Scaling, Source, factor, weigh};
+use crate::formula::{Book, Source, batch, weigh};
 use crate::measure::{Duration, Exact, ceil, exact};
 use crate::model::{Pace, Recipe, Step};
 use crate::time::{Job, Schedule, schedule};
@@ -89,10 +89,9 @@ fn includes<'a>(
     let formula = weigh(recipe, book).0;
     let lines = formula.lines.iter().filter_map(|line| {
         let Source::Recipe(inner) = line.source else { return None };
-        let wanted = Scaling::Total(&line.mass() * factor_here);
-        let inner_formula = weigh(inner, book).0;
-        let batches = factor(&wanted, inner, &inner_formula, None, book);
-        Some((line.title().to_owned(), inner, batches.unwrap_or_else(|_| exact(1, 1))))
+        let wanted = &line.mass() * factor_here;
+        let batches = wanted.over(&batch(&weigh(inner, book).0, inner));
+        Some((line.title().to_owned(), inner, batches.unwrap_or_else(|| exact(1, 1))))
     });
     lines.collect()
 }

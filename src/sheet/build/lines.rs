@@ -1,8 +1,7 @@
 //! The formula's lines and sums in words.
 
 use crate::formula::{
-    Contents, Counting, Formula, LineRef, Source, Weighed, expand, in_the_dough,
-    is_roll_in, of_kind,
+    Contents, Counting, Formula, LineRef, Source, Weighed, expand, of_kind,
 };
 use crate::measure::show::{self, Shown, Spoons};
 use crate::measure::{Exact, Label, Mass, Unit, exact, float};
@@ -57,10 +56,10 @@ fn line(work: &Work, at: LineRef, context: Context) -> Line {
 /// What of a line goes into each of several doughs.
 fn each_dough(work: &Work, at: LineRef, context: Context) -> Option<EachDough> {
     let weighed = &work.formula.lines[at];
-    if work.doughs < 2 || !goes_in(weighed.section, work, context) {
+    if work.doughs < 2 || !work.body.holds(at) {
         return None;
     }
-    let mass = weighed.mass.as_ref()? * &work.each();
+    let mass = weighed.mass.as_ref()? * &(work.each() * work.body.share(at));
     let amounts = amounts(&mass, weighed, context);
     Some(EachDough {
         grams: round(mass.amount(), 3),
@@ -71,17 +70,9 @@ fn each_dough(work: &Work, at: LineRef, context: Context) -> Option<EachDough> {
     })
 }
 
-/// Whether a section is divided among the doughs: what is mixed, and the roll-in fat.
-fn goes_in(section: &str, work: &Work, context: Context) -> bool {
-    is_roll_in(section, &work.formula)
-        || in_the_dough(section, &work.formula, &work.flow, context.book)
-}
-
 /// One of several doughs in all.
 fn one_dough(work: &Work, context: Context) -> Option<Label> {
-    let lines = work.formula.lines.iter();
-    let mixed = lines.filter(|line| goes_in(line.section, work, context));
-    let mass = &mixed.map(Weighed::mass).sum::<Mass>() * &work.each();
+    let mass = &work.body.mass(&work.formula) * &work.each();
     (work.doughs > 1).then(|| weight(&mass, Kind::Other, context))
 }
 
@@ -188,10 +179,13 @@ fn whole_and_rest(
     (whole, Some(rest))
 }
 
-/// A weight in both systems.
+/// A weight in both systems; empty where there is none.
 pub(super) fn weight(mass: &Mass, kind: Kind, context: Context) -> Label {
     let item = Item { kind, ..Item::default() };
     let tolerance = item.tolerance();
+    if !mass.is_positive() {
+        return Label::default();
+    }
     Label::new(
         show::metric(mass, &tolerance, context.fine()).words,
         show::us_weight(mass, &tolerance).words,
@@ -221,7 +215,10 @@ pub(super) fn share_of(
 /// The sums.
 pub(super) fn totals(work: &Work, context: Context) -> Totals {
     let total = &work.formula.total() * &work.factor;
-    let flour = &work.percentages.flour * &work.factor;
+    let flour = match work.body.flour_is_open(&work.formula) {
+        true => Mass::zero(),
+        false => &work.percentages.flour * &work.factor,
+    };
     let mut sections: Vec<SectionTotal> = Vec::new();
     for line in &work.formula.lines {
         if sections.iter().all(|section| section.section != line.section) {

@@ -15,6 +15,7 @@ const LOW: i64 = 150;
 /// Every remark that applies.
 pub(super) fn notes(work: &Work, context: Context) -> Vec<Note> {
     let mut notes = yeast(work, context);
+    notes.extend(open(work, context));
     notes.extend(boils(work, context));
     notes.extend(tin_depth(work, context));
     notes.extend(half_pieces(work, context));
@@ -65,10 +66,27 @@ fn yeast(work: &Work, context: Context) -> Vec<Note> {
     notes.collect()
 }
 
+/// What is mixed in without a weight, and what is left out for it.
+fn open(work: &Work, context: Context) -> Option<Note> {
+    let mut names: Vec<&str> = Vec::new();
+    for line in work.body.open(&work.formula) {
+        if !names.contains(&line.title()) {
+            names.push(line.title());
+        }
+    }
+    let key = if work.body.flour_is_open(&work.formula) {
+        "note-open-flour"
+    } else {
+        "note-open-weight"
+    };
+    let text = || context.words.fill(key, &[("names", &names.join(", "))]);
+    (!names.is_empty()).then(|| note("open-weight", Label::same(text())))
+}
+
 /// Where water boils, for custards and syrups in a high classroom.
 fn boils(work: &Work, context: Context) -> Option<Note> {
     let altitude = context.book.content.course.as_ref()?.altitude.as_ref()?;
-    let boiled = |section| filling(section, &work.formula, context.book);
+    let boiled = |section| filling(section, &work.formula, &work.flow, context.book);
     let sorts: Vec<Filling> =
         work.formula.lines.iter().filter_map(|line| boiled(line.section)).collect();
     let applies = sorts.iter().any(|sort| *sort != Filling::Cream);

@@ -1,0 +1,370 @@
+//! What a piece weighs, what the flour is and how wet the dough is, for recipes that are not
+//! one dough with one flour. Each has its worked values and the reasoning beside them; the
+//! weights of a cup, an egg and so on do not come in: all lines are in grams.
+//!
+//! That everything which is cut, dropped, filled or panned counts is common practice, no
+//! source; the numbers are by arithmetic.
+
+use tourier::edition::Edition;
+use tourier::formula::Scaling;
+use tourier::measure::exact;
+use tourier::read::{Source, words};
+use tourier::sheet::Sheet;
+
+const WORDS: &str = include_str!("../themes/default/words/en.yaml");
+
+/// The course and some recipes by file name, read and checked.
+fn edition(recipes: &[(&str, String)]) -> Edition {
+    let source = |path: String, text: String| Source { path: path.into(), text };
+    let mut files = vec![source("course.yaml".into(), "title: c\nsummary: s\n".into())];
+    files.extend(recipes.iter().map(|(name, text)| {
+        let text = format!("---\ntitle: T\nsummary: s\n{text}");
+        source(format!("recipes/{name}.md"), text)
+    }));
+    Edition::new(&files, Vec::new(), Vec::new())
+}
+
+fn sheet(recipes: &[(&str, String)]) -> Sheet {
+    let edition = edition(recipes);
+    assert!(!edition.stops(), "{:?}", edition.faults);
+    let words = words("words/en.yaml", WORDS).expect("the words read");
+    let recipe = edition.content.recipe(recipes[0].0).expect("the recipe is read");
+    let once = Scaling::Batches(exact(1, 1));
+    edition.sheet(recipe, &once, &words).expect("it can be worked out")
+}
+
+/// A head with sections, each a name and its lines.
+fn head(makes: &str, sections: &[(&str, &[&str])]) -> String {
+    let mut text = format!("makes: {makes}\nformula:\n");
+    for (name, lines) in sections {
+        text.push_str(&format!("  {name}:\n"));
+        lines.iter().for_each(|line| text.push_str(&format!("    - {line}\n")));
+    }
+    text + "---\n"
+}
+
+/// Steps, each a heading and the lines of its ticket.
+fn steps(steps: &[(&str, &str)]) -> String {
+    let step = |(title, ticket): &(&str, &str)| {
+        format!("## {title}\n~~~ticket\n{ticket}\n~~~\n")
+    };
+    steps.iter().map(step).collect()
+}
+
+/// A recipe with what its sheet must say.
+struct Case<'a> {
+    what: &'a str,
+    makes: &'a str,
+    sections: &'a [(&'a str, &'a [&'a str])],
+    steps: &'a [(&'a str, &'a str)],
+    /// Grams of a piece.
+    piece: Option<f64>,
+    /// Percent.
+    hydration: Option<f64>,
+    /// Percent of the flour of some lines, by their number.
+    percent: &'a [(usize, Option<f64>)],
+}
+
+const CASES: &[Case] = &[
+    // 12 cups share 250 + 150 + 15 + 240 + 100 + 85 = 840 g; the milk is 240 / 250 of the
+    // flour. The topping is put on.
+    Case {
+        what: "muffins in a dry and a wet section",
+        makes: "12 muffins",
+        sections: &[
+            ("dry", &["250 g all-purpose flour", "150 g sugar", "15 g baking powder"]),
+            ("wet", &["240 g whole milk", "100 g egg", "85 g butter"]),
+            ("topping", &["60 g sugar"]),
+        ],
+        steps: &[
+            ("Mix dry", "uses: dry\nhands: 2 min"),
+            ("Mix wet", "uses: wet\nhands: 2 min"),
+            ("Strew", "uses: topping\nhands: 1 min"),
+            ("Bake", "bake: 200 °C, 20 min\nper tray: 12"),
+        ],
+        piece: Some(70.0),
+        hydration: Some(96.0),
+        percent: &[(0, Some(100.0)), (3, Some(96.0)), (6, None)],
+    },
+    // Two bowls that a third step brings together: the same 840 g.
+    Case {
+        what: "the same in two bowls",
+        makes: "12 muffins",
+        sections: &[
+            ("dry", &["250 g all-purpose flour", "150 g sugar", "15 g baking powder"]),
+            ("wet", &["240 g whole milk", "100 g egg", "85 g butter"]),
+        ],
+        steps: &[
+            ("Mix dry", "uses: dry\nafter: []\nhands: 2 min"),
+            ("Mix wet", "uses: wet\nafter: []\nhands: 2 min"),
+            ("Combine", "after: [mix-dry, mix-wet]\nhands: 2 min"),
+            ("Bake", "bake: 200 °C, 20 min"),
+        ],
+        piece: Some(70.0),
+        hydration: Some(96.0),
+        percent: &[(1, Some(60.0))],
+    },
+    // Choux: 250 + 100 + 150 + 250 = 750 g in 25 puffs; the cream is filled in after the
+    // bake. Water over flour is 250 / 150; eggs are no plain liquid.
+    Case {
+        what: "choux paste with its eggs",
+        makes: "25 puffs",
+        sections: &[
+            ("paste", &["250 g water", "100 g butter", "150 g bread flour"]),
+            ("eggs", &["250 g egg"]),
+            ("pastry cream", &["500 g whole milk", "100 g egg yolk", "40 g cornstarch"]),
+        ],
+        steps: &[
+            ("Cook", "uses: paste\nhands: 10 min\ncore: 80 °C"),
+            ("Beat in the eggs", "uses: eggs\nhands: 8 min"),
+            ("Pipe", "hands: 10 s per piece"),
+            ("Bake", "bake: 200 °C, 30 min"),
+            ("Cook the cream", "uses: pastry cream\nhands: 10 min\ncool: custard"),
+        ],
+        piece: Some(30.0),
+        hydration: Some(166.67),
+        percent: &[(3, Some(166.667)), (4, None)],
+    },
+    // The same, its cream called something else and cooked first: with milk, egg and hardly
+    // any flour it is a custard and no part of the paste.
+    Case {
+        what: "a cream cooked before the paste",
+        makes: "25 puffs",
+        sections: &[
+            ("vanilla", &["500 g whole milk", "100 g egg yolk", "40 g cornstarch"]),
+            ("paste", &["250 g water", "100 g butter", "150 g bread flour"]),
+            ("eggs", &["250 g egg"]),
+        ],
+        steps: &[
+            ("Cook the cream", "uses: vanilla\nhands: 10 min\ncool: custard"),
+            ("Cook", "uses: paste\nhands: 10 min"),
+            ("Beat in the eggs", "uses: eggs\nhands: 8 min"),
+            ("Bake", "bake: 200 °C, 30 min"),
+        ],
+        piece: Some(30.0),
+        hydration: Some(166.67),
+        percent: &[(0, None), (6, Some(166.667))],
+    },
+    // Soaker 100 + 150, dough 500 + 300 + 10: 1060 g in 2 loaves; water 450 / 500.
+    Case {
+        what: "a soaker of seeds and water",
+        makes: "2 loaves",
+        sections: &[
+            ("soaker", &["100 g sunflower seeds", "150 g water"]),
+            ("dough", &["500 g bread flour", "300 g water", "10 g fine salt"]),
+        ],
+        steps: &[
+            ("Soak", "uses: soaker\nhands: 2 min\nwait: 8 h"),
+            ("Mix", "uses: dough\nhands: 10 min"),
+            ("Divide", "hands: 1 min per piece"),
+            ("Bake", "bake: 230 °C, 35 min"),
+        ],
+        piece: Some(530.0),
+        hydration: Some(90.0),
+        percent: &[(1, Some(30.0))],
+    },
+    // A liquid levain with a fifth of flour: 60 + 240; dough 540 + 200 + 12; 1052 g in 10.
+    // Flour 600, water 440: 73.33 %.
+    Case {
+        what: "rolls with a liquid levain",
+        makes: "10 rolls",
+        sections: &[
+            ("levain", &["60 g bread flour", "240 g water"]),
+            ("dough", &["540 g bread flour", "200 g water", "12 g fine salt"]),
+        ],
+        steps: &[
+            ("Feed", "uses: levain\nhands: 2 min\nwait: 12 h"),
+            ("Mix", "uses: dough\nhands: 10 min"),
+            ("Bake", "bake: 230 °C, 15 min"),
+        ],
+        piece: Some(105.2),
+        hydration: Some(73.33),
+        percent: &[(0, Some(10.0)), (1, Some(40.0)), (4, Some(2.0))],
+    },
+    // Milk and yeast first: 300 + 20 + 500 + 80 = 900 g in 18.
+    Case {
+        what: "a milk and yeast section",
+        makes: "18 buns",
+        sections: &[
+            ("milk and yeast", &["300 g whole milk", "20 g fresh yeast"]),
+            ("dough", &["500 g bread flour", "80 g butter"]),
+            ("wash", &["50 g egg"]),
+        ],
+        steps: &[
+            ("Dissolve", "uses: milk and yeast\nhands: 1 min"),
+            ("Mix", "uses: dough\nhands: 10 min"),
+            ("Brush", "uses: wash\nhands: 1 min"),
+            ("Bake", "bake: 200 °C, 15 min"),
+        ],
+        piece: Some(50.0),
+        hydration: Some(60.0),
+        percent: &[(0, Some(60.0)), (4, None)],
+    },
+    // Brownies: chocolate and butter 400, eggs and sugar 500, flour 100: 1000 g, 20 pieces
+    // cut from the slab after the bake; the frosting is put on.
+    Case {
+        what: "brownies in three bowls",
+        makes: "20 brownies",
+        sections: &[
+            ("chocolate", &["200 g dark chocolate", "200 g butter"]),
+            ("eggs", &["200 g egg", "300 g sugar"]),
+            ("flour", &["100 g all-purpose flour"]),
+            ("frosting", &["100 g icing sugar"]),
+        ],
+        steps: &[
+            ("Melt", "uses: chocolate\nhands: 5 min"),
+            ("Whisk", "uses: eggs\nhands: 5 min"),
+            ("Fold", "uses: flour\nhands: 2 min"),
+            ("Bake", "bake: 170 °C, 25 min"),
+            ("Spread", "uses: frosting\nhands: 3 min"),
+            ("Cut", "hands: 5 s per piece"),
+        ],
+        piece: Some(50.0),
+        hydration: None,
+        percent: &[(0, Some(200.0)), (5, None)],
+    },
+    // A custard tart without a cut: the pastry of 300 g is the piece, the custard is put in.
+    Case {
+        what: "a tart lined and filled",
+        makes: "1 tart",
+        sections: &[
+            ("pastry", &["180 g all-purpose flour", "90 g butter", "30 g water"]),
+            ("milk and eggs", &["300 g whole milk", "150 g egg"]),
+        ],
+        steps: &[
+            ("Rub in", "uses: pastry\nhands: 5 min"),
+            ("Chill and line", "wait: 1 h\nhands: 8 min"),
+            ("Stir", "uses: milk and eggs\nhands: 3 min"),
+            ("Bake", "bake: 150 °C, 40 min\ncool: custard"),
+        ],
+        piece: Some(300.0),
+        hydration: Some(16.67),
+        percent: &[(2, Some(16.667)), (3, None)],
+    },
+    // Meringues have no flour: 400 g in 20, no percentages, no hydration.
+    Case {
+        what: "meringues",
+        makes: "20 meringues",
+        sections: &[("meringue", &["130 g egg white", "270 g sugar"])],
+        steps: &[
+            ("Whip", "uses: meringue\nhands: 10 min"),
+            ("Bake", "bake: 100 °C, 2 h"),
+        ],
+        piece: Some(20.0),
+        hydration: None,
+        percent: &[(0, None), (1, None)],
+    },
+    // Half of the butter goes in, the other half is brushed on after shaping: 500 + 300 + 50.
+    Case {
+        what: "half of the butter later",
+        makes: "10 rolls",
+        sections: &[("dough", &["500 g bread flour", "300 g water", "100 g butter"])],
+        steps: &[
+            ("Mix", "uses: bread flour, water, half of the butter\nhands: 10 min"),
+            ("Round", "hands: 20 s per piece"),
+            ("Brush", "uses: half of the butter\nhands: 2 min"),
+            ("Bake", "bake: 200 °C, 15 min"),
+        ],
+        piece: Some(85.0),
+        hydration: Some(60.0),
+        percent: &[(2, Some(20.0))],
+    },
+    // A dough named in two steps is there once: 800 g in 10.
+    Case {
+        what: "a section named twice",
+        makes: "10 rolls",
+        sections: &[("dough", &["500 g bread flour", "300 g water"])],
+        steps: &[
+            ("Mix", "uses: dough\nhands: 10 min"),
+            ("Round", "uses: dough\nhands: 20 s per piece"),
+            ("Bake", "bake: 200 °C, 15 min"),
+        ],
+        piece: Some(80.0),
+        hydration: Some(60.0),
+        percent: &[],
+    },
+];
+
+#[test]
+fn pieces_weigh_what_is_mixed_or_shaped_together() {
+    for case in CASES {
+        let text = head(case.makes, case.sections) + &steps(case.steps);
+        let sheet = sheet(&[("t", text)]);
+        assert_eq!(sheet.scale.piece_g, case.piece, "{}", case.what);
+        assert_eq!(sheet.totals.hydration_percent, case.hydration, "{}", case.what);
+        for (line, percent) in case.percent {
+            assert_eq!(sheet.formula[*line].percent, *percent, "{}: {line}", case.what);
+        }
+    }
+}
+
+/// Rye in three stages, each a recipe that the next one takes in. The first sour: 50 g of
+/// flour, 75 g of water (125 g). The second takes all of it: 150 g of flour, 180 g of water
+/// (455 g). The dough takes all of that: 600 g of flour, 460 g of water, 16 g of salt. Flour
+/// 50 + 150 + 600 = 800, water 75 + 180 + 460 = 715: 89.375 %. By arithmetic.
+fn three_stages(makes: &str) -> Vec<(&'static str, String)> {
+    let mix = |uses: &str| steps(&[("Mix", &format!("uses: {uses}\nhands: 5 min"))]);
+    let first = head("125 g", &[("sour", &["50 g dark rye flour", "75 g water"])]);
+    let second = head(
+        "455 g",
+        &[("sour", &["125 g [first](first.md)", "150 g dark rye flour", "180 g water"])],
+    );
+    let dough = head(
+        makes,
+        &[
+            ("sour", &["455 g [second](second.md)"]),
+            ("dough", &["600 g dark rye flour", "460 g water", "16 g fine salt"]),
+        ],
+    );
+    let bake = steps(&[("Bake", "bake: 230 °C, 50 min")]);
+    vec![
+        ("bread", dough + &mix("sour, dough") + &bake),
+        ("second", second + &mix("sour")),
+        ("first", first + &mix("sour")),
+    ]
+}
+
+#[test]
+fn three_stages_of_rye_are_one_dough() {
+    let sheet = sheet(&three_stages("2 loaves"));
+    assert_eq!(sheet.totals.hydration_percent, Some(89.38));
+    assert_eq!(sheet.totals.flour_g, 800.0);
+    // 455 + 600 + 460 + 16 = 1531 g in two.
+    assert_eq!(sheet.scale.piece_g, Some(765.5));
+    // Salt: 16 / 800.
+    assert_eq!(sheet.formula[3].percent, Some(2.0));
+}
+
+/// A stage with so little flour that no share of it would tell: 20 g in 120 g. Flour 520,
+/// water 100 + 280: 73.08 %.
+#[test]
+fn a_thin_stage_counts_as_well() {
+    let thin = head("120 g", &[("culture", &["20 g bread flour", "100 g water"])])
+        + &steps(&[("Stir", "uses: culture\nhands: 1 min")]);
+    let dough = head(
+        "4 loaves",
+        &[("dough", &["120 g [thin](thin.md)", "500 g bread flour", "280 g water"])],
+    ) + &steps(&[("Mix", "uses: dough\nhands: 9 min")]);
+    let sheet = sheet(&[("t", dough), ("thin", thin)]);
+    assert_eq!(sheet.totals.hydration_percent, Some(73.08));
+    assert_eq!(sheet.scale.piece_g, Some(225.0));
+}
+
+/// `2 %` is of all flour, with the flour inside an included levain: 2 % of 540 + 60.
+#[test]
+fn percent_lines_count_the_flour_of_what_is_included() {
+    let levain = head("120 g", &[("levain", &["60 g bread flour", "60 g water"])])
+        + &steps(&[("Stir", "uses: levain\nhands: 1 min")]);
+    let dough = |levain: &str| {
+        head("4 loaves", &[("dough", &["540 g bread flour", levain, "2 % fine salt"])])
+            + &steps(&[("Mix", "uses: dough\nhands: 9 min")])
+    };
+    let weighed =
+        sheet(&[("t", dough("120 g [levain](levain.md)")), ("levain", levain.clone())]);
+    assert_eq!(weighed.formula[2].grams, Some(12.0));
+    // Written as a share of the flour it is a part of: 20 % of 600 g.
+    let shared = sheet(&[("t", dough("20 % [levain](levain.md)")), ("levain", levain)]);
+    assert_eq!(shared.formula[1].grams, Some(120.0));
+    assert_eq!(shared.formula[2].grams, Some(12.0));
+    assert_eq!(shared.formula[2].percent, Some(2.0));
+}
