@@ -7,7 +7,7 @@
 
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
-use tourier::measure::exact;
+use tourier::measure::{Mass, exact};
 use tourier::read::{Source, words};
 use tourier::sheet::Sheet;
 
@@ -15,8 +15,13 @@ const WORDS: &str = include_str!("../themes/default/words/en.yaml");
 
 /// The course and some recipes by file name, read and checked.
 fn edition(recipes: &[(&str, String)]) -> Edition {
-    let source = |path: String, text: String| Source { path: path.into(), text };
-    let mut files = vec![source("course.yaml".into(), "title: c\nsummary: s\n".into())];
+    in_course("", recipes)
+}
+
+fn in_course(course: &str, recipes: &[(&str, String)]) -> Edition {
+    let source = |path: String, text: String| Source { path, text };
+    let mut files =
+        vec![source("course.yaml".into(), format!("title: c\nsummary: s\n{course}"))];
     files.extend(recipes.iter().map(|(name, text)| {
         let text = format!("---\ntitle: T\nsummary: s\n{text}");
         source(format!("recipes/{name}.md"), text)
@@ -25,12 +30,19 @@ fn edition(recipes: &[(&str, String)]) -> Edition {
 }
 
 fn sheet(recipes: &[(&str, String)]) -> Sheet {
-    let edition = edition(recipes);
+    scaled(&edition(recipes), recipes[0].0, &Scaling::Batches(exact(1, 1)))
+}
+
+fn scaled(edition: &Edition, recipe: &str, scaling: &Scaling) -> Sheet {
     assert!(!edition.stops(), "{:?}", edition.faults);
     let words = words("words/en.yaml", WORDS).expect("the words read");
-    let recipe = edition.content.recipe(recipes[0].0).expect("the recipe is read");
-    let once = Scaling::Batches(exact(1, 1));
-    edition.sheet(recipe, &once, &words).expect("it can be worked out")
+    let recipe = edition.content.recipe(recipe).expect("the recipe is read");
+    edition.sheet(recipe, scaling, &words).expect("it can be worked out")
+}
+
+fn note<'a>(sheet: &'a Sheet, name: &str) -> Option<&'a str> {
+    let found = sheet.notes.iter().find(|note| note.name == name)?;
+    Some(&found.text.metric)
 }
 
 /// A head with sections, each a name and its lines.
@@ -367,4 +379,200 @@ fn percent_lines_count_the_flour_of_what_is_included() {
     assert_eq!(shared.formula[1].grams, Some(120.0));
     assert_eq!(shared.formula[2].grams, Some(12.0));
     assert_eq!(shared.formula[2].percent, Some(2.0));
+}
+
+fn rolls() -> Vec<(&'static str, String)> {
+    let head = head(
+        "12 rolls",
+        &[
+            ("dough", &["600 g bread flour", "360 g water", "12 g fine salt"]),
+            ("wash", &["50 g egg"]),
+        ],
+    );
+    let steps = steps(&[
+        ("Mix", "uses: dough\nhands: 10 min"),
+        ("Round", "hands: 20 s per piece"),
+        ("Brush", "uses: wash\nhands: 2 min"),
+        ("Bake", "bake: 220 °C, 15 min\nper tray: 8"),
+    ]);
+    vec![("rolls", head + &steps)]
+}
+
+/// 972 g of dough for 12 rolls of 81 g. Pieces of 2 oz (56.7 g): as many as written, or
+/// 50, each of exactly that; 50 take 2834.95 g of dough, 2.9166 times as written.
+#[test]
+fn pieces_of_a_weight_are_as_many_as_asked() {
+    let edition = edition(&rolls());
+    let two_ounces = || Mass::ounces(&exact(2, 1));
+    for (pieces, count) in [(None, 12), (Some(50), 50), (Some(13), 13)] {
+        let wanted = Scaling::PieceWeight { pieces, weight: two_ounces() };
+        let sheet = scaled(&edition, "rolls", &wanted);
+        assert_eq!(sheet.scale.pieces, Some(count));
+        assert_eq!(sheet.scale.makes.metric, format!("{count} rolls"));
+        assert_eq!(sheet.scale.piece_g, Some(56.7));
+        let piece = sheet.scale.piece.as_ref().map(|piece| piece.us.as_str());
+        assert_eq!(piece, Some("2 oz"));
+        let dough: f64 = sheet.formula.iter().take(3).filter_map(|line| line.grams).sum();
+        let needed = 56.699_046_25 * f64::from(u32::try_from(count).unwrap_or(0));
+        assert!((dough - needed).abs() < 0.01, "{dough} for {needed}");
+        let trays = sheet.bakes[0].trays;
+        assert_eq!(trays, count.div_ceil(8));
+    }
+}
+
+/// 12 rolls of 81 g are 972 g; 13 from the same dough are 74.77 g each, shown as 74 g, and
+/// 13 × 0.77 = 10 g are left over. By arithmetic.
+#[test]
+fn what_is_shown_times_the_pieces_is_there() {
+    let edition = edition(&rolls());
+    let once = scaled(&edition, "rolls", &Scaling::Batches(exact(1, 1)));
+    assert_eq!(
+        once.scale.piece.as_ref().map(|piece| piece.metric.as_str()),
+        Some("81 g")
+    );
+    let more = exact(13, 12);
+    let total = scaled(&edition, "rolls", &Scaling::Batches(more));
+    assert_eq!(total.scale.pieces, Some(13));
+    for factor in [(1, 1), (1, 2), (13, 10), (7, 3), (29, 10), (41, 8)] {
+        let factor = exact(factor.0, factor.1);
+        let sheet = scaled(&edition, "rolls", &Scaling::Batches(factor));
+        let piece = sheet.scale.piece.as_ref().expect("it has a weight");
+        let grams: f64 = piece.metric.trim_end_matches(" g").parse().expect("grams");
+        let pieces =
+            f64::from(u32::try_from(sheet.scale.pieces.unwrap_or(0)).unwrap_or(0));
+        let dough: f64 = sheet.formula.iter().take(3).filter_map(|line| line.grams).sum();
+        assert!(grams * pieces <= dough + 0.01, "{grams} × {pieces} of {dough}");
+        let left = dough - grams * pieces;
+        assert_eq!(
+            note(&sheet, "left-over").is_some(),
+            left >= 1.0 || us_left(&sheet, dough)
+        );
+    }
+}
+
+/// Whether the weight in ounces leaves a gram or more.
+fn us_left(sheet: &Sheet, dough: f64) -> bool {
+    let piece =
+        sheet.scale.piece.as_ref().map(|piece| piece.us.clone()).unwrap_or_default();
+    let (whole, part) = piece.trim_end_matches(" oz").split_at(1);
+    let part = match part {
+        "" => 0.0,
+        "⅛" => 0.125,
+        "¼" => 0.25,
+        "⅜" => 0.375,
+        "½" => 0.5,
+        "⅝" => 0.625,
+        "¾" => 0.75,
+        "⅞" => 0.875,
+        other => format!("0{other}").parse().expect("a decimal"),
+    };
+    let ounces: f64 = whole.parse::<f64>().expect("a digit") + part;
+    let pieces = f64::from(u32::try_from(sheet.scale.pieces.unwrap_or(0)).unwrap_or(0));
+    dough - ounces * 28.349_523_125 * pieces >= 1.0
+}
+
+/// 12 oz of water at 110 °F of 82 oz in all, flour and room 72 °F, friction 20 °F, dough
+/// 78 °F: 3 × 78 − 164 = 70 °F for all, so (82 × 70 − 12 × 110) / 70 = 63.14 °F for the
+/// rest. The line is shown with its temperature. By arithmetic.
+#[test]
+fn water_that_is_warm_already_is_shown_and_reckoned_with() {
+    let head = head(
+        "4 loaves",
+        &[(
+            "dough",
+            &[
+                "140 oz bread flour",
+                "12 oz water at 110 °F",
+                "70 oz water",
+                "2 oz instant yeast",
+            ],
+        )],
+    );
+    let head = head.replace("---\n", "dough temperature: 78 °F\n---\n");
+    let text = head + &steps(&[("Mix", "uses: dough\nhands: 10 min")]);
+    let room = "room: {temperature: 72 °F, flour: 72 °F, tap: 55 °F, friction: 20 °F}\n";
+    let edition = in_course(room, &[("t", text)]);
+    let sheet = scaled(&edition, "t", &Scaling::Batches(exact(1, 1)));
+    let water = sheet.water.as_ref().expect("there is water to find");
+    assert_eq!(water.water.us, "63 °F");
+    let at = sheet.formula[1].at.as_ref().expect("its own temperature");
+    assert_eq!((at.metric.as_str(), at.us.as_str()), ("at 43 °C", "at 110 °F"));
+    assert_eq!(sheet.formula[2].at, None);
+    let tourier::sheet::Part::Step(step) = &sheet.parts[0] else { panic!("a step") };
+    assert!(
+        step.ingredients[1].amount.us.ends_with("at 110 °F"),
+        "{:?}",
+        step.ingredients
+    );
+}
+
+/// A starter of 50 + 50 goes into a levain of 100 + 150, and a second preferment of
+/// 100 + 100 stands beside it; the dough adds 750 + 400. All flour: 1000. The levain with
+/// its starter: 150 of flour (15 %), 200 of water (133.33 %). By arithmetic.
+#[test]
+fn preferments_may_be_several_and_made_from_one_another() {
+    let head = head(
+        "4 loaves",
+        &[
+            ("starter", &["50 g bread flour", "50 g water"]),
+            ("levain", &["100 g bread flour", "150 g water"]),
+            ("sponge", &["100 g bread flour", "100 g water"]),
+            ("dough", &["750 g bread flour", "400 g water"]),
+        ],
+    );
+    let head =
+        head.replace("---\n", "preferment: starter, levain from starter, sponge\n---\n");
+    let text = head
+        + &steps(&[
+            ("Refresh", "uses: starter\nhands: 2 min"),
+            ("Build", "uses: levain\nhands: 2 min"),
+            ("Stir", "uses: sponge\nhands: 2 min"),
+            ("Mix", "uses: dough\nhands: 10 min"),
+        ]);
+    let sheet = sheet(&[("t", text)]);
+    let shown: Vec<(&str, f64, f64)> = sheet
+        .preferments
+        .iter()
+        .map(|it| (it.section.as_str(), it.flour_percent, it.hydration_percent))
+        .collect();
+    assert_eq!(
+        shown,
+        [("starter", 5.0, 100.0), ("levain", 15.0, 133.33), ("sponge", 10.0, 100.0)]
+    );
+    // Both ways they reconcile to the gram: 700 g of water in all.
+    for preferment in &sheet.preferments {
+        let water = preferment.overall.iter().find(|line| line.ingredient == "water");
+        let water = water.map(|line| line.preferment_g + line.dough_g);
+        assert_eq!(water, Some(700.0), "{}", preferment.section);
+    }
+    assert_eq!(sheet.totals.hydration_percent, Some(70.0));
+}
+
+/// A flour without a weight leaves no percentages, and the sheet says why.
+#[test]
+fn flour_without_a_weight_is_said() {
+    let head = head(
+        "2 loaves",
+        &[("dough", &["150 g dark rye flour", "bread flour, as needed", "500 g water"])],
+    );
+    let text = head + &steps(&[("Mix", "uses: dough\nhands: 10 min")]);
+    let edition = edition(&[("t", text)]);
+    assert!(edition.faults.iter().any(|fault| fault.name == "weight-open"));
+    let sheet = scaled(&edition, "t", &Scaling::Batches(exact(1, 1)));
+    assert!(sheet.formula.iter().all(|line| line.percent.is_none()));
+    assert_eq!(sheet.totals.hydration_percent, None);
+    assert_eq!((sheet.scale.piece_g, sheet.totals.flour_g), (None, 0.0));
+    let said = note(&sheet, "open-weight").expect("it is said");
+    assert!(said.contains("bread flour"), "{said}");
+}
+
+/// `1 batch` is what is shown as one, and nothing is called more.
+#[test]
+fn batches_are_counted_as_shown() {
+    let edition = edition(&rolls());
+    let said = |factor| scaled(&edition, "rolls", &Scaling::Batches(factor)).scale.batch;
+    assert_eq!(said(exact(1001, 1000)), "1 batch");
+    assert_eq!(said(exact(1, 1)), "1 batch");
+    assert_eq!(said(exact(101, 100)), "1.01 batches");
+    assert_eq!(said(exact(1, 2)), "½ batch");
 }

@@ -1,6 +1,6 @@
 //! Steps follow one another, videos and preferments exist, and something is made.
 
-use crate::fault::{Fault, nearest};
+use crate::fault::{Fault, Placed, nearest};
 
 use super::Case;
 
@@ -75,20 +75,40 @@ pub(super) fn makes(case: Case) -> Vec<Fault> {
         .collect()
 }
 
-/// A preferment is a section of the formula.
+/// A preferment is a section of the formula, and what it is made from a preferment above it.
 pub(super) fn preferment(case: Case) -> Vec<Fault> {
     let recipe = case.work.recipe;
-    let Some(name) = &recipe.preferment else { return Vec::new() };
-    let sections = || recipe.formula.iter().map(|section| section.name.value.as_str());
-    if sections().any(|section| section == name.value) {
-        return Vec::new();
+    let sections: Vec<&str> =
+        recipe.formula.iter().map(|section| section.name.value.as_str()).collect();
+    let mut faults = Vec::new();
+    for (at, preferment) in recipe.preferments.iter().enumerate() {
+        faults.extend(unknown_section(&preferment.section, &sections));
+        let Some(from) = &preferment.from else { continue };
+        let above = recipe.preferments[..at].iter();
+        if above.clone().all(|it| it.section.value != from.value) {
+            faults.push(unknown_section(from, &sections).unwrap_or_else(|| {
+                let message =
+                    format!("`{}` is no preferment named before this one", from.value);
+                Fault::error("unknown-section", &from.place, message).help(format!(
+                    "Name it first: `preferment: {0}, {1} from {0}`.",
+                    from.value, preferment.section.value
+                ))
+            }));
+        }
     }
-    let help = nearest(&name.value, sections()).map_or_else(
-        || format!("Sections here: {}.", sections().collect::<Vec<_>>().join(", ")),
+    faults
+}
+
+fn unknown_section(name: &Placed<String>, sections: &[&str]) -> Option<Fault> {
+    if sections.contains(&name.value.as_str()) {
+        return None;
+    }
+    let help = nearest(&name.value, sections.iter().copied()).map_or_else(
+        || format!("Sections here: {}.", sections.join(", ")),
         |near| format!("Did you mean `{near}`?"),
     );
     let message = format!("the formula has no section `{}`", name.value);
-    vec![Fault::error("unknown-section", &name.place, message).help(help)]
+    Some(Fault::error("unknown-section", &name.place, message).help(help))
 }
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! `tourier order`: the order list and the weigh-out of a class.
 
-use crate::lists::{order, order_csv, order_text};
+use crate::lists::{first_units, order, order_csv, order_text};
 
 use super::args::{Args, OrderArgs, OrderForm};
 use super::{Done, Stop, json, say, sound, timetable};
@@ -21,7 +21,7 @@ pub(super) fn run(args: &Args, options: &OrderArgs) -> Done {
         Stop::Use(format!("`{}` cannot be ordered: {reason}", class.name))
     })?;
     let text = match options.form {
-        OrderForm::Text => order_text(&order),
+        OrderForm::Text => order_text(&order, first_units(edition.book())),
         OrderForm::Csv => order_csv(&order),
         OrderForm::Json => json(&order)?,
     };

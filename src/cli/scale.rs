@@ -64,6 +64,8 @@ pub(crate) fn table(sheet: &Sheet) -> String {
 /// Metric weight, ingredient, US weight, measure, percent, and what goes into each dough.
 fn row(line: &Line) -> [String; 6] {
     let note = line.note.as_ref().map(|note| format!(", {note}")).unwrap_or_default();
+    let at = line.at.as_ref().map(|at| format!(" {} / {}", at.metric, at.us));
+    let at = at.unwrap_or_default();
     let count =
         line.count.as_ref().map(|count| format!(" ({count})")).unwrap_or_default();
     let weight = if line.us_weight == line.metric {
@@ -73,7 +75,7 @@ fn row(line: &Line) -> [String; 6] {
     };
     [
         line.metric.clone(),
-        format!("{}{count}{note}", line.ingredient),
+        format!("{}{at}{count}{note}", line.ingredient),
         weight,
         line.us_measure.clone().unwrap_or_default(),
         line.percent_label.clone().unwrap_or_default(),

@@ -335,7 +335,7 @@ pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) 
             flour: Label::default(),
             sections: Vec::new(),
         },
-        preferment: None,
+        preferments: Vec::new(),
         lamination,
         cuts,
         handwork: crate::sheet::Handwork::default(),

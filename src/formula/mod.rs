@@ -30,7 +30,7 @@ pub use hydration::{Counting, dry_unknown, hydration};
 pub use nutrients::nutrients;
 pub use percent::{Percentages, percentages};
 pub use scaling::{Batch, Goal, Scaling, depth_assumed, doughs, factor, pieces};
-pub use water::{WaterPlan, ice, water};
+pub use water::{WaterPlan, ice, rest_of_water, water};
 pub use weigh::{Formula, LineRef, Source, Weighed, weigh, weigh_unit};
 pub use yeast::yeast_instead;
 

@@ -33,6 +33,22 @@ pub fn water(plan: &WaterPlan) -> Temperature {
     Temperature::celsius(degrees)
 }
 
+/// The temperature of the water that is still to be found, so that together with `given`,
+/// water whose temperature is fixed (what the yeast is dissolved in), it comes to `wanted`:
+/// (wanted × all − Σ given × its temperature) / rest, the heat balance of one liquid. `None`
+/// where nothing is left to be found.
+pub fn rest_of_water(
+    rest: &Mass,
+    given: &[(Mass, Temperature)],
+    wanted: &Temperature,
+) -> Option<Temperature> {
+    let all = given.iter().map(|(mass, _)| mass.clone()).sum::<Mass>() + rest.clone();
+    let heat: Exact =
+        given.iter().map(|(mass, at)| mass.amount() * at.in_celsius()).sum();
+    let needed = wanted.in_celsius() * all.amount() - heat;
+    rest.is_positive().then(|| Temperature::celsius(needed / rest.amount()))
+}
+
 /// The ice that replaces part of `water` from the tap so that it acts as water of
 /// `wanted`: ice = water × (tap − wanted) / (tap + 80) in °C, where 80 is the heat of
 /// fusion of ice in calories a gram (144 BTU a pound in the trade's °F form). Nothing
@@ -93,6 +109,20 @@ mod tests {
         for (plan, expected) in cases {
             assert_eq!(water(&plan).in_fahrenheit(), exact(expected, 1));
         }
+    }
+
+    /// 12 oz of 82 at 110 °F: 3 × 78 − (72 + 72 + 20) = 70 °F for all of it, so
+    /// (82 × 70 − 12 × 110) / 70 = 63.14 °F for the rest. By arithmetic.
+    #[test]
+    fn water_with_its_own_temperature_is_taken_into_account() {
+        let ounces = |n: i64| Mass::ounces(&exact(n, 1));
+        let wanted = water(&plan(78, 72, 72, None, 20));
+        assert_eq!(wanted.in_fahrenheit(), exact(70, 1));
+        let given = [(ounces(12), fahrenheit(110))];
+        let rest = rest_of_water(&ounces(70), &given, &wanted).expect("70 oz are left");
+        assert_eq!(rest.in_fahrenheit(), exact(82 * 70 - 12 * 110, 70));
+        assert_eq!(rest_of_water(&Mass::zero(), &given, &wanted), None);
+        assert_eq!(rest_of_water(&ounces(1), &[], &wanted), Some(wanted));
     }
 
     /// Heat balance with 144 BTU a pound (PMQ, Spring 2003) = 80 cal a gram; the cases are

@@ -13,7 +13,7 @@ mod tubs;
 pub use calendar::calendar;
 pub use order::{Order, OrderLine, UsWeights, order};
 pub use priced::OrderSheet;
-pub use sheet::{Card, ClassSheet, LineSheet, SessionSheet, class_sheet};
+pub use sheet::{Card, ClassSheet, LineSheet, SessionSheet, class_sheet, first_units};
 pub use stations::{Portion, Station, stations};
 pub use table::order_csv;
 pub use text::{order_text, timetable_text};

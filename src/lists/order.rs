@@ -36,10 +36,11 @@ pub struct Order {
     pub lines: Vec<OrderLine>,
     /// ISO 4217 code.
     pub currency: String,
-    /// The packs to buy, all together; without those of unknown price.
-    pub total_minor: i64,
-    /// The total over the bakers, rounded.
-    pub per_student_minor: i64,
+    /// The packs to buy, all together; without those of unknown price; `null` where no price
+    /// is known.
+    pub total_minor: Option<i64>,
+    /// The total over the bakers, rounded; `null` where no price is known.
+    pub per_student_minor: Option<i64>,
     /// The total over the pieces, rounded; `null` where nothing is made in pieces.
     pub per_piece_minor: Option<i64>,
     /// What has no price or pack.
@@ -106,7 +107,8 @@ pub fn order(class: &Class, book: Book) -> Result<Order, &'static str> {
     }
     let lines: Vec<OrderLine> =
         needs.values().map(|(item, need)| line(item, need, class)).collect();
-    let total: i64 = lines.iter().filter_map(|line| line.cost_minor).sum();
+    let costs: Vec<i64> = lines.iter().filter_map(|line| line.cost_minor).collect();
+    let total = (!costs.is_empty()).then(|| costs.iter().sum::<i64>());
     let course = book.content.course.as_ref();
     Ok(Order {
         order: 1,
@@ -117,8 +119,8 @@ pub fn order(class: &Class, book: Book) -> Result<Order, &'static str> {
         spare_percent: float(&(&class.spare * exact(100, 1))),
         currency: course.map_or_else(|| "EUR".into(), |course| course.currency.clone()),
         total_minor: total,
-        per_student_minor: share(total, class.bakers.value.into()).unwrap_or(0),
-        per_piece_minor: share(total, pieces),
+        per_student_minor: total.and_then(|sum| share(sum, class.bakers.value.into())),
+        per_piece_minor: total.and_then(|sum| share(sum, pieces)),
         unpriced: unpriced(&lines),
         tubs: tubs(&works, book),
         lines,

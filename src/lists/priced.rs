@@ -14,10 +14,10 @@ pub struct OrderSheet {
     pub lines: Vec<[String; 5]>,
     /// What is needed of each, in the other units; empty where no weight is known.
     pub others: Vec<String>,
-    /// The total.
-    pub total: String,
+    /// The total; `null` where no price is known.
+    pub total: Option<String>,
     /// Each student's share.
-    pub per_student: String,
+    pub per_student: Option<String>,
     /// A piece's share.
     pub per_piece: Option<String>,
     /// What has no price.
@@ -38,14 +38,15 @@ pub(super) fn priced(order: &Order, units: Units) -> OrderSheet {
     OrderSheet {
         lines: order.lines.iter().map(|line| words(line, units)).collect(),
         others: order.lines.iter().map(needs).collect(),
-        total: with(order.total_minor),
-        per_student: with(order.per_student_minor),
+        total: order.total_minor.map(with),
+        per_student: order.per_student_minor.map(with),
         per_piece: order.per_piece_minor.map(with),
         unpriced: order.unpriced.clone(),
     }
 }
 
-fn words(line: &OrderLine, units: Units) -> [String; 5] {
+/// Ingredient, need, packs, left over and cost of a line.
+pub(super) fn words(line: &OrderLine, units: Units) -> [String; 5] {
     let (pack, left) = match units {
         Units::Metric => (line.pack_g.map(grams), line.left_g.map(grams)),
         Units::Us => (line.us.pack.clone(), line.us.left.clone()),

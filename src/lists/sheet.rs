@@ -139,7 +139,7 @@ pub fn class_sheet(class: &Class, book: Book) -> Result<ClassSheet, &'static str
 }
 
 /// The course's first units; metric where there is no course.
-fn first_units(book: Book) -> Units {
+pub fn first_units(book: Book) -> Units {
     let us = book.content.course.as_ref().is_some_and(|course| !course.metric_first);
     if us { Units::Us } else { Units::Metric }
 }

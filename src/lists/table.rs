@@ -24,11 +24,13 @@ pub fn order_csv(order: &Order) -> String {
     for line in &order.lines {
         row(&mut text, &bought(line, &order.currency));
     }
-    let mut total = head.map(|_| String::new());
-    total[0] = "total".into();
-    total[6] = money(order.total_minor);
-    total[7].clone_from(&order.currency);
-    row(&mut text, &total);
+    if let Some(sum) = order.total_minor {
+        let mut total = head.map(|_| String::new());
+        total[0] = "total".into();
+        total[6] = money(sum);
+        total[7].clone_from(&order.currency);
+        row(&mut text, &total);
+    }
     for tub in &order.tubs {
         row(&mut text, &[]);
         let head =

@@ -2,7 +2,10 @@
 
 use crate::plan::{Timetable, together};
 
+use crate::sheet::Units;
+
 use super::order::Order;
+use super::priced::words;
 use super::table::money;
 
 /// A plan by the clock, session by session.
@@ -76,36 +79,20 @@ fn hours(minutes: i32) -> String {
     crate::measure::show::minutes(u64::try_from(minutes).unwrap_or(0))
 }
 
-/// The order and the weigh-out.
-pub fn order_text(order: &Order) -> String {
+/// The order and the weigh-out, with every weight in `units`.
+pub fn order_text(order: &Order, units: Units) -> String {
     let mut text = format!(
         "{}: {} bakers, {} pieces, {} % spare\n\nto buy\n",
         order.title, order.bakers, order.pieces, order.spare_percent
     );
     for line in &order.lines {
-        if line.as_needed {
-            text.push_str(&format!("  {:>10}  {}\n", "as needed", line.ingredient));
-            continue;
-        }
-        let packs = match (line.packs, line.pack_g) {
-            (Some(packs), Some(pack)) => format!("{packs} × {pack} g"),
-            _ => String::new(),
-        };
-        let cost = line.cost_minor.map(money).unwrap_or_default();
-        let left =
-            line.left_g.map(|left| format!("{left:.0} g left")).unwrap_or_default();
-        let name = &line.ingredient;
-        let row =
-            format!("  {:>10}  {name:<20}  {packs:>14}  {cost:>8}  {left}", line.need);
+        let [name, need, packs, left, cost] = words(line, units);
+        let left = if left.is_empty() { left } else { format!("{left} left") };
+        let row = format!("  {need:>12}  {name:<20}  {packs:>16}  {cost:>8}  {left}");
         text.push_str(row.trim_end());
         text.push('\n');
     }
-    text.push_str(&format!("\ntotal {} {}", money(order.total_minor), order.currency));
-    text.push_str(&format!(", {} a student", money(order.per_student_minor)));
-    if let Some(piece) = order.per_piece_minor {
-        text.push_str(&format!(", {} a piece", money(piece)));
-    }
-    text.push('\n');
+    text.push_str(&total(order));
     if !order.unpriced.is_empty() {
         text.push_str(&format!("without a price: {}\n", order.unpriced.join(", ")));
     }
@@ -120,8 +107,26 @@ pub fn order_text(order: &Order) -> String {
                 step = &line.title;
                 text.push_str(&format!("  {step}\n"));
             }
-            text.push_str(&format!("    {:>10}  {}\n", line.metric, line.ingredient));
+            let weight = match units {
+                Units::Metric => &line.metric,
+                Units::Us => &line.us,
+            };
+            text.push_str(&format!("    {weight:>12}  {}\n", line.ingredient));
         }
     }
     text
+}
+
+/// What it costs in all, a student and a piece; nothing but a line's end where nothing has a
+/// price.
+fn total(order: &Order) -> String {
+    let Some(total) = order.total_minor else { return "\n".into() };
+    let mut text = format!("\ntotal {} {}", money(total), order.currency);
+    let shares = [(order.per_student_minor, "student"), (order.per_piece_minor, "piece")];
+    for (share, of) in shares {
+        text.push_str(
+            &share.map_or_else(String::new, |sum| format!(", {} a {of}", money(sum))),
+        );
+    }
+    text + "\n"
 }

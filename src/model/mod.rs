@@ -24,7 +24,7 @@ pub use course::{Course, EggClasses, Kit, Lesson, Look, News, PantryEntry, Room}
 pub use glossary::Entry;
 pub use picture::Shown;
 pub use prose::{Block, Brace, Inline, Live};
-pub use recipe::{Accept, Makes, Part, Recipe, Section, Tin, Video};
+pub use recipe::{Accept, Makes, Part, Preferment, Recipe, Section, Tin, Video};
 pub use shaping::Shaping;
 pub use step::{
     Bake, CutPlan, Hold, LockIn, Pace, Shape, Span, Step, Turn, Use, UseShare, Wait,

@@ -20,8 +20,8 @@ pub struct Recipe {
     pub family: Option<String>,
     /// The formula's sections in order.
     pub formula: Vec<Section>,
-    /// The name of the section that is a preferment.
-    pub preferment: Option<Placed<String>>,
+    /// The sections that are preferments, in the order written.
+    pub preferments: Vec<Preferment>,
     /// The temperature the mixed dough should have.
     pub dough_temperature: Option<Placed<Temperature>>,
     /// Density of the dough without its roll-in fat, g/ml.
@@ -70,6 +70,15 @@ pub struct Section {
     pub name: Placed<String>,
     /// Its lines in order.
     pub lines: Vec<AmountLine>,
+}
+
+/// A section that is fermented before the dough is mixed.
+#[derive(Clone, Debug)]
+pub struct Preferment {
+    /// The section's name.
+    pub section: Placed<String>,
+    /// The preferment that goes into it, whole.
+    pub from: Option<Placed<String>>,
 }
 
 /// A tin by its inner sizes.

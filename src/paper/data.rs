@@ -11,7 +11,7 @@ use crate::words::Words;
 
 use super::chapter::{Drawing, Method, general_drawings, method, prose, steps};
 use super::code::{self, Code};
-use super::formula::{Formula, Preferment, formula, preferment, water, water_alone};
+use super::formula::{Formula, Preferment, formula, preferments, water, water_alone};
 use super::glyphs::is_plain;
 use super::layers::{Layers, layers};
 use super::setting::{bind, date, long_date};
@@ -45,7 +45,7 @@ struct Handout<'a> {
     contains: Contains,
     formula: Formula,
     water: Option<String>,
-    preferment: Option<Preferment>,
+    preferments: Vec<Preferment>,
     layers: Option<Layers>,
     /// What differs from the edition before, in a sentence.
     since: Option<String>,
@@ -138,7 +138,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         contains: contains(job),
         formula: formula(job),
         water: water(job),
-        preferment: preferment(job),
+        preferments: preferments(job),
         layers: layers(job),
         since: since(job),
         opening: prose(job, &sheet.opening),

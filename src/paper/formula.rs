@@ -114,12 +114,19 @@ fn row(line: &Line, units: Units) -> Row {
     Row {
         each: each.unwrap_or_default(),
         ingredient: line.ingredient.clone(),
-        note: line.note.clone(),
+        note: note(line, units),
         first,
         second: if line.grams.is_some() { second } else { String::new() },
         measure: measure(line).map_or_else(String::new, bind),
         percent: line.percent_label.as_deref().map_or_else(String::new, bind),
     }
+}
+
+/// `at 43 °C, from the tap`: the line's own temperature, then its note.
+fn note(line: &Line, units: Units) -> Option<String> {
+    let at = line.at.as_ref().map(|at| bind(units.of(at)));
+    let said: Vec<String> = at.into_iter().chain(line.note.clone()).collect();
+    (!said.is_empty()).then(|| said.join(", "))
 }
 
 /// The count where whole pieces come to it, else the household measure.
@@ -157,9 +164,12 @@ pub(super) struct Preferment {
     lines: Vec<[String; 4]>,
 }
 
-/// The preferment both ways; `None` where there is none.
-pub(super) fn preferment(job: &Job) -> Option<Preferment> {
-    let it = job.sheet.preferment.as_ref()?;
+/// Each preferment both ways.
+pub(super) fn preferments(job: &Job) -> Vec<Preferment> {
+    job.sheet.preferments.iter().map(|it| preferment(it, job)).collect()
+}
+
+fn preferment(it: &crate::sheet::Preferment, job: &Job) -> Preferment {
     let percent = |percent: f64| bind(&format!("{percent:.0} %"));
     let say = |key, value: &str| job.words.fill(key, &[("percent", value)]);
     let sums = vec![
@@ -176,7 +186,7 @@ pub(super) fn preferment(job: &Job) -> Option<Preferment> {
         ]
     };
     let lines = it.overall.iter().map(row).collect();
-    Some(Preferment { section: it.section.clone(), sums, lines })
+    Preferment { section: it.section.clone(), sums, lines }
 }
 
 /// The sentence about the water's temperature.

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use crate::fault::{Fault, Place, Placed, nearest};
 use crate::measure::{Exact, Mass, exact};
-use crate::model::{Accept, Makes, Part, Recipe, Section, Step, Video};
+use crate::model::{Accept, Makes, Part, Preferment, Recipe, Section, Step, Video};
 
 use super::fields::Fields;
 use super::yaml::Node;
@@ -50,7 +50,7 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
         makes: fields.parsed("makes", "22 crescents", makes),
         family: fields.text("family").map(|family| family.value),
         formula: formula(fields, comma),
-        preferment: fields.text("preferment"),
+        preferments: preferments(fields),
         dough_temperature: fields.parsed(
             "dough temperature",
             "22 °C",
@@ -87,6 +87,24 @@ fn makes(text: &str) -> Option<Makes> {
     let count = value.is_integer().then(|| crate::measure::ceil(&value))?;
     ((1..=100_000).contains(&count) && !word.is_empty())
         .then(|| Makes::Pieces { count, word: word.to_owned() })
+}
+
+/// `sponge`, or several: `starter, levain from starter`, of which the second takes in the
+/// first.
+fn preferments(fields: &mut Fields) -> Vec<Preferment> {
+    let listed = fields.list("preferment").unwrap_or_default();
+    let one = |text: Placed<String>| match text.value.split_once(" from ") {
+        None => Preferment { section: text, from: None },
+        Some((section, from)) => {
+            let start = text.value.len() - from.len();
+            let part = |words: &str, start: usize| {
+                let place = text.place.part(start, start + words.len());
+                Placed::new(words.trim().to_owned(), place)
+            };
+            Preferment { section: part(section, 0), from: Some(part(from, start)) }
+        }
+    };
+    listed.into_iter().map(one).collect()
 }
 
 /// `2 %` as a part of 1, below one half.

@@ -18,6 +18,8 @@ pub struct Line {
     pub is_recipe: bool,
     /// The note: `cold`.
     pub note: Option<String>,
+    /// The temperature it has when it goes in, where the line says it: `at 43 °C`.
+    pub at: Option<Label>,
     /// Weight in grams; `null` where it carries none (`to taste`).
     pub grams: Option<f64>,
     /// Percent of the flour, where there is flour and a weight.

@@ -50,8 +50,8 @@ pub struct Sheet {
     pub formula: Vec<Line>,
     /// The formula's sums.
     pub totals: Totals,
-    /// The preferment as its own formula and inside the overall one.
-    pub preferment: Option<Preferment>,
+    /// Each preferment as its own formula and inside the overall one, in order.
+    pub preferments: Vec<Preferment>,
     /// The lamination, for layered dough.
     pub lamination: Option<Lamination>,
     /// The cutting plans.
@@ -103,7 +103,7 @@ pub struct Since {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Note {
     /// What it is about: `yeast`, `open-weight`, `boiling`, `tin-depth`, `half-pieces`,
-    /// `reroll`.
+    /// `reroll`, `left-over`.
     pub name: String,
     /// The remark.
     pub text: Label,

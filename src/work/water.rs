@@ -1,49 +1,72 @@
 //! The water of a recipe in the course's room.
 
-use crate::formula::{WaterPlan, Weighed, water};
-use crate::measure::{Mass, Temperature};
+use crate::formula::{WaterPlan, Weighed, rest_of_water, water};
+use crate::measure::{Exact, Mass, Temperature};
 use crate::model::Room;
 use crate::pantry::Kind;
 
 use super::Work;
 
-/// The temperature that the water needs, where the recipe names its dough temperature and
-/// the course its room and friction.
+/// The temperature of the water that is to be found, where the recipe names its dough
+/// temperature and the course its room and friction. Water with a temperature of its own is
+/// taken into account; `None` where all of it has one.
 pub fn wanted_water(work: &Work, room: &Room) -> Option<Temperature> {
-    plan(work, room).map(|plan| water(&plan))
+    let wanted = water(&plan(work, room)?);
+    let given: Vec<(Mass, Temperature)> = waters(work)
+        .filter_map(|line| Some((&line.mass() * &work.factor, line.line.at.clone()?)))
+        .collect();
+    if given.is_empty() {
+        return Some(wanted);
+    }
+    rest_of_water(&mixed_water(work), &given, &wanted)
 }
 
 fn plan(work: &Work, room: &Room) -> Option<WaterPlan> {
     let desired = &work.recipe.dough_temperature.as_ref()?.value;
     let air = room.air.clone()?;
-    let preferment = work.recipe.preferment.as_ref().map(|section| {
-        let own = work
-            .formula
-            .lines
-            .iter()
-            .filter(|line| line.section == section.value)
-            .find_map(|line| line.line.at.clone());
-        own.unwrap_or_else(|| air.clone())
-    });
     let flour = work.formula.lines.iter().filter(|line| line.is(Kind::Flour));
     let flour = flour.filter_map(|line| line.line.at.clone()).next();
     Some(WaterPlan {
         desired: desired.clone(),
         flour: flour.or_else(|| room.flour.clone()).unwrap_or_else(|| air.clone()),
+        preferment: preferment(work, &air),
         room: air,
-        preferment,
         friction: room.friction.clone()?,
     })
 }
 
-/// The water that is mixed into the final dough.
+/// The temperature of the preferments: of several their mean, each by its weight; the room's
+/// where a preferment has none of its own.
+fn preferment(work: &Work, air: &Temperature) -> Option<Temperature> {
+    let parts = work.recipe.preferments.iter().map(|preferment| {
+        let name = &preferment.section.value;
+        let own = || work.formula.lines.iter().filter(|line| line.section == name);
+        let at = own().find_map(|line| line.line.at.clone());
+        let mass = own().map(Weighed::mass).sum::<Mass>();
+        (mass, at.unwrap_or_else(|| air.clone()))
+    });
+    let parts: Vec<(Mass, Temperature)> = parts.collect();
+    let all = parts.iter().map(|(mass, _)| mass.clone()).sum::<Mass>();
+    if parts.is_empty() {
+        return None;
+    }
+    let heat: Exact =
+        parts.iter().map(|(mass, at)| mass.amount() * at.in_celsius()).sum();
+    let mean = all.is_positive().then(|| Temperature::celsius(heat / all.amount()));
+    Some(mean.unwrap_or_else(|| air.clone()))
+}
+
+/// The lines of water that are mixed into the final dough.
+fn waters<'w, 'a>(work: &'w Work<'a>) -> impl Iterator<Item = &'w Weighed<'a>> {
+    let is_preferment = |section: &str| {
+        work.recipe.preferments.iter().any(|it| it.section.value == section)
+    };
+    let lines = work.formula.lines.iter().filter(|line| line.title() == "water");
+    lines.filter(move |line| !line.purpose.is_put_on() && !is_preferment(line.section))
+}
+
+/// The water that is mixed into the final dough at a temperature that is to be found.
 pub fn mixed_water(work: &Work) -> Mass {
-    let preferment =
-        work.recipe.preferment.as_ref().map(|section| section.value.as_str());
-    let water = work
-        .formula
-        .lines
-        .iter()
-        .filter(|line| line.title() == "water" && Some(line.section) != preferment);
+    let water = waters(work).filter(|line| line.line.at.is_none());
     &water.map(Weighed::mass).sum::<Mass>() * &work.factor
 }

@@ -4,6 +4,7 @@ mod household;
 mod length;
 mod mass;
 mod number;
+mod portion;
 mod temperature;
 mod time;
 
@@ -11,5 +12,6 @@ pub use household::{Spoons, household};
 pub use length::{centimetres, inches, length, size, thickness};
 pub use mass::{Shown, metric, us_weight};
 pub use number::{decimal, plain, vulgar};
+pub use portion::{metric_portion, us_portion};
 pub use temperature::{oven, temperature};
 pub use time::{clock, minutes};

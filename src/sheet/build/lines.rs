@@ -36,6 +36,7 @@ fn line(work: &Work, at: LineRef, context: Context) -> Line {
         key: key(weighed),
         is_recipe: matches!(weighed.source, Source::Recipe(_)),
         note: weighed.line.note.clone(),
+        at: own_temperature(weighed, context),
         grams: mass.as_ref().map(|mass| round(mass.amount(), 3)),
         percent: percent.map(|percent| round(percent, 3)),
         percent_label: percent.map(percent_words),
@@ -51,6 +52,12 @@ fn line(work: &Work, at: LineRef, context: Context) -> Line {
         metric_error: error(&|all| all.metric.error(&exact_mass)),
         each_dough: each_dough(work, at, context),
     }
+}
+
+/// `at 43 °C`, where a line has a temperature of its own.
+pub(super) fn own_temperature(weighed: &Weighed, context: Context) -> Option<Label> {
+    let said = |at: String| context.words.fill("at-temperature", &[("temperature", &at)]);
+    weighed.line.at.as_ref().map(|at| show::temperature(at).map(|at| said(at.to_owned())))
 }
 
 /// What of a line goes into each of several doughs.
@@ -250,15 +257,21 @@ pub(super) fn section_mass(section: &str, formula: &Formula) -> Mass {
     formula.lines.iter().filter(|line| line.section == section).map(Weighed::mass).sum()
 }
 
-/// The preferment both ways.
-pub(super) fn preferment(work: &Work, context: Context) -> Option<Preferment> {
-    let name = &work.recipe.preferment.as_ref()?.value;
-    let of = |inside: bool| Formula {
+/// Each preferment both ways: with what it is made from, and what the dough adds.
+pub(super) fn preferments(work: &Work, context: Context) -> Vec<Preferment> {
+    let all = work.recipe.preferments.iter();
+    all.filter_map(|it| preferment(&it.section.value, work, context)).collect()
+}
+
+fn preferment(name: &str, work: &Work, context: Context) -> Option<Preferment> {
+    let inside = made_from(name, work);
+    let of = |inside_it: bool| Formula {
         lines: work
             .formula
             .lines
             .iter()
-            .filter(|line| (line.section == name) == inside)
+            .filter(|line| inside.contains(&line.section) == inside_it)
+            .filter(|line| inside_it || !line.purpose.is_put_on())
             .cloned()
             .collect(),
     };
@@ -269,11 +282,27 @@ pub(super) fn preferment(work: &Work, context: Context) -> Option<Preferment> {
     let own_water = of_kind(&own, Kind::Liquid);
     let hundred = exact(100, 1);
     Some(Preferment {
-        section: name.clone(),
+        section: name.to_owned(),
         flour_percent: round(&(own_flour.over(&flour)? * &hundred), 2),
         hydration_percent: round(&(own_water.over(&own_flour)? * &hundred), 2),
         overall: overall(&own, &rest, &flour, context),
     })
+}
+
+/// A preferment's section, and those of the preferments that it is made from.
+fn made_from<'w>(name: &str, work: &'w Work) -> Vec<&'w str> {
+    let mut sections: Vec<&str> = Vec::new();
+    let mut next = Some(name);
+    while let Some(name) = next {
+        let it = work.recipe.preferments.iter().find(|it| it.section.value == name);
+        let Some(it) = it.filter(|it| !sections.contains(&it.section.value.as_str()))
+        else {
+            break;
+        };
+        sections.push(&it.section.value);
+        next = it.from.as_ref().map(|from| from.value.as_str());
+    }
+    sections
 }
 
 fn overall(

@@ -65,7 +65,7 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         scale: scale(work, context),
         formula: lines::lines(work, context),
         totals: lines::totals(work, context),
-        preferment: lines::preferment(work, context),
+        preferments: lines::preferments(work, context),
         lamination: dough::lamination(work),
         cuts: dough::cuts(work, context),
         handwork: handwork::handwork(work, context),
@@ -87,20 +87,27 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
 }
 
 fn scale(work: &Work, context: Context) -> Scale {
-    let tolerance = exact(3, 100);
-    let piece = work.piece.as_ref().map(|mass| {
-        let metric = show::metric(mass, &tolerance, context.fine()).words;
-        Label::new(metric, show::us_weight(mass, &tolerance).words)
-    });
     Scale {
         factor: float(&work.factor),
         pieces: work.pieces,
         piece_g: work.piece.as_ref().map(|mass| round(mass.amount(), 2)),
-        piece,
+        piece: portion(work, context)
+            .map(|[metric, us]| Label::new(metric.words, us.words)),
         doughs: work.doughs,
         makes: makes(work, context),
         batch: batch(&work.factor, context.words),
     }
+}
+
+/// What one piece is scaled to, in metric and US units: never more than the batch has for
+/// each.
+pub(super) fn portion(work: &Work, context: Context) -> Option<[show::Shown; 2]> {
+    let tolerance = exact(3, 100);
+    let (mass, pieces) = (work.piece.as_ref()?, work.pieces.unwrap_or(1));
+    Some([
+        show::metric_portion(mass, pieces, &tolerance, context.fine()),
+        show::us_portion(mass, pieces, &tolerance),
+    ])
 }
 
 /// `22 crescents`, `1150 g`.
@@ -141,7 +148,10 @@ fn plural(word: &str) -> String {
 /// `1 batch`, `½ batch`, `2 batches`.
 fn batch(factor: &Exact, words: &Words) -> String {
     let number = show::vulgar(factor).unwrap_or_else(|| show::plain(factor));
-    let key = if *factor > exact(1, 1) { "batches" } else { "batch" };
+    // What is shown as one is one, and what is no vulgar fraction is none at all.
+    let hundredth = round_to(factor, &exact(1, 100));
+    let number = if hundredth.is_zero() { "under 0.01".to_owned() } else { number };
+    let key = if hundredth > exact(1, 1) { "batches" } else { "batch" };
     words.fill(key, &[("number", &number)])
 }
 

@@ -1,7 +1,7 @@
 //! Remarks on the numbers: what a baker must know of them that no column says.
 
 use crate::formula::{Filling, boiling, filling, yeast_instead};
-use crate::measure::{Label, Length, Mass, Temperature, exact, show};
+use crate::measure::{Exact, Label, Length, Mass, Temperature, exact, show};
 use crate::pantry::Kind;
 use crate::work::Work;
 
@@ -20,6 +20,7 @@ pub(super) fn notes(work: &Work, context: Context) -> Vec<Note> {
     notes.extend(tin_depth(work, context));
     notes.extend(half_pieces(work, context));
     notes.extend(reroll(work, context));
+    notes.extend(left_over(work, context));
     notes
 }
 
@@ -144,4 +145,32 @@ fn reroll(work: &Work, context: Context) -> Option<Note> {
     let values =
         [("pieces", &Label::same(pieces.as_str())), ("size", &show::size(&again.sheet))];
     Some(note("reroll", fill(key, &values, context)))
+}
+
+/// What is left when every piece has been scaled to the weight shown. Pieces that are cut
+/// from a sheet leave scrap instead.
+fn left_over(work: &Work, context: Context) -> Option<Note> {
+    let (piece, pieces) = (work.piece.as_ref()?, work.pieces.filter(|all| *all > 1)?);
+    let shown = super::portion(work, context).filter(|_| work.cuts.is_empty())?;
+    let rests = shown.each_ref().map(|shown| {
+        let rest = piece.clone() - shown.worth.clone();
+        &rest * &Exact::from_integer(pieces.into())
+    });
+    // What no scale shows is nothing.
+    let seen = |rest: &Mass| *rest >= Mass::grams(exact(1, 1));
+    if !rests.iter().any(seen) {
+        return None;
+    }
+    let none = Label::same(context.words.get("nothing"));
+    let weigh = |rest: &Mass| {
+        if seen(rest) { lines::weight(rest, Kind::Other, context) } else { none.clone() }
+    };
+    let [metric, us] = rests.each_ref().map(weigh);
+    let [each, each_us] = shown.map(|shown| shown.words);
+    let values = [
+        ("pieces", &Label::same(pieces.to_string())),
+        ("piece", &Label::new(each, each_us)),
+        ("rest", &Label::new(metric.metric, us.us)),
+    ];
+    Some(note("left-over", fill("note-left-over", &values, context)))
 }

@@ -67,8 +67,16 @@ fn ingredients(at: usize, work: &Work, context: Context) -> Vec<Ingredients> {
             model::Amount::Free(words) => plain(words),
             model::Amount::Of(_) => Label::default(),
         };
+        let amount = lines::share_of(weighed, &share, context).unwrap_or_else(words);
+        let at = lines::own_temperature(weighed, context);
         Ingredients {
-            amount: lines::share_of(weighed, &share, context).unwrap_or_else(words),
+            amount: match at {
+                Some(at) => Label::new(
+                    format!("{} {}", amount.metric, at.metric),
+                    format!("{} {}", amount.us, at.us),
+                ),
+                None => amount,
+            },
             ingredient: weighed.title().to_owned(),
         }
     });

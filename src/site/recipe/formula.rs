@@ -35,6 +35,8 @@ struct Row<'a> {
     number: usize,
     ingredient: &'a str,
     note: Option<&'a str>,
+    /// The temperature it has when it goes in.
+    at: Option<Html>,
     /// The page of a recipe used as an ingredient.
     page: Option<String>,
     weight: Html,
@@ -143,6 +145,9 @@ fn row<'a>(line: &'a Line, index: usize, batches: &Batches, root: &str) -> Row<'
         number: index + 1,
         ingredient: &line.ingredient,
         note: line.note.as_deref(),
+        at: line.at.as_ref().map(|_| {
+            batches.label(|sheet| sheet.formula.get(index).and_then(|it| it.at.as_ref()))
+        }),
         page: line.is_recipe.then(|| format!("{root}recipes/{}/index.html", line.key)),
         weight: batches.labels(&weights.collect::<Vec<_>>()),
         measure: batches
@@ -204,26 +209,41 @@ fn nth(sheet: &Sheet, at: usize) -> usize {
     before.filter(|note| note.name == sheet.notes[at].name).count()
 }
 
-/// The preferment both ways: its own formula stands with the others, here is the whole.
-pub(super) fn preferment<'a>(
+/// Each preferment both ways: its own formula stands with the others, here is the whole.
+pub(super) fn preferments<'a>(
     sheet: &'a Sheet,
     batches: &Batches,
-) -> Option<Preferment<'a>> {
-    let own = sheet.preferment.as_ref()?;
+) -> Vec<Preferment<'a>> {
+    let all = sheet.preferments.iter().enumerate();
+    all.map(|(at, own)| preferment(own, at, batches)).collect()
+}
+
+fn preferment<'a>(
+    own: &'a crate::sheet::Preferment,
+    number: usize,
+    batches: &Batches,
+) -> Preferment<'a> {
+    let line = |sheet: &Sheet, index: usize| {
+        sheet.preferments.get(number)?.overall.get(index).cloned()
+    };
+    let labels = |index: usize, of: fn(crate::sheet::OverallLine) -> Label| {
+        let labels = batches.sheets.iter();
+        let labels =
+            labels.map(|sheet| line(sheet, index).map_or_else(Label::default, of));
+        batches.labels(&labels.collect::<Vec<_>>())
+    };
     let row = |(index, line): (usize, &'a crate::sheet::OverallLine)| OverallRow {
         ingredient: &line.ingredient,
-        preferment: batches
-            .label(|at| Some(&at.preferment.as_ref()?.overall.get(index)?.preferment)),
-        dough: batches
-            .label(|at| Some(&at.preferment.as_ref()?.overall.get(index)?.dough)),
+        preferment: labels(index, |line| line.preferment),
+        dough: labels(index, |line| line.dough),
         percent: &line.percent_label,
     };
-    Some(Preferment {
+    Preferment {
         section: &own.section,
         flour: Html::text(&percent(own.flour_percent)),
         hydration: Html::text(&percent(own.hydration_percent)),
         lines: own.overall.iter().enumerate().map(row).collect(),
-    })
+    }
 }
 
 /// Percent to the whole, with a space that does not break.

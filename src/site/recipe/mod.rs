@@ -41,7 +41,7 @@ struct View<'a> {
     totals: formula::Totals,
     /// Remarks on the numbers.
     remarks: Vec<Html>,
-    preferment: Option<formula::Preferment<'a>>,
+    preferments: Vec<formula::Preferment<'a>>,
     water: Option<facts::Water>,
     parts: Vec<method::Part<'a>>,
     /// Prose after the last step.
@@ -182,7 +182,7 @@ fn view<'a>(
         sections: formula::sections(sheet, &batches, root),
         totals: formula::totals(&batches, input.words),
         remarks: formula::remarks(&batches),
-        preferment: formula::preferment(sheet, &batches),
+        preferments: formula::preferments(sheet, &batches),
         water: facts::water(&batches),
         parts,
         notes,
