@@ -1,6 +1,6 @@
 """Compare the built-in pantry with the food-composition table it was taken from.
 
-    python3 pantry_sr28.py SR28_FOLDER PANTRY_CSV
+    python3 pantry_sr28.py SR28_FOLDER PANTRY_CSV [COFID_CSV]
 
 SR28_FOLDER holds the ASCII files of the USDA National Nutrient Database for
 Standard Reference, Release 28 (September 2015, a US Government work): FOOD_DES.txt,
@@ -13,7 +13,14 @@ food N. A row with the source `like USDA SR28 N` takes nutrients and water the s
 way but no portion. A portion that is not printed must be owned up to in the note,
 as in `tsp, sachet: common practice, no source`; where several weights are printed
 for one unit, the note says which was chosen, in the table's own words, as in
-`cup: packed` (`plain` where the table says nothing but the unit).
+`cup: packed` (`plain` where the table says nothing but the unit). A portion taken
+from another food names it, as in `cup: USDA SR28 19335`, and is held against that.
+
+`CoFID 2015 N` is food N of McCance and Widdowson's The Composition of Foods Integrated
+Dataset 2015 (Public Health England; Open Government Licence v3.0). COFID_CSV, by default
+cofid_2015.csv beside this file, holds the rows that are used, as printed: `Tr` is a
+trace, counted as nought, `N` not known. Its carbohydrate and sugars are monosaccharide
+equivalents; sodium stands in another sheet and is left blank.
 
 Findings go to stderr. The last line is `N passed, N failed`; the exit code is 1 if
 anything failed or nothing could be compared.
@@ -55,6 +62,8 @@ EU = set(
 US_NAMED, EU_NAMED = ("tree nuts:",), ("cereals containing gluten:", "nuts:")
 
 SOURCE = re.compile(r"(like )?USDA SR28 (\d{5})")
+COFID = re.compile(r"(?:like )?CoFID 2015 (\d\d-\d+)")
+BORROWED = re.compile(r",? ?USDA SR28 (\d{5})")
 PORTION = re.compile(r"1 (\D+) = (\d+(?:\.\d+)?) g")
 
 
@@ -147,12 +156,15 @@ def check_nutrients(table, row, food, tally):
 def portion_fault(table, row, food, unit, grams):
     """What is wrong with one portion, or nothing."""
     note = note_clauses(row["note"]).get(unit, "")
+    borrowed = BORROWED.search(note)
+    if borrowed:
+        food, note = borrowed[1], note.replace(borrowed[0], "").strip()
     printed = table.printed(food, unit) if food else []
     if food and unit == "each":
-        if grams not in table.pieces(food) or not note:
+        if grams not in table.pieces(food) or not (note or borrowed):
             return f"SR28 {food} prints no such piece, or the note does not say which"
     elif not printed:
-        return "" if note else "SR28 prints no such weight, and the note is silent"
+        return "" if note and not borrowed else "SR28 prints no such weight, and the note is silent"
     elif len({weight for _, weight in printed}) > 1:
         printed = [(rest, weight) for rest, weight in printed if chosen(note, rest)]
     if printed and grams not in {weight for _, weight in printed}:
@@ -188,12 +200,27 @@ def check_allergens(row, tally):
         tally.check(said, row, f"{column} is blank and the note does not say why")
 
 
-def check_row(table, row, tally):
+def check_british(table, cofid, row, code, tally):
+    """Water and nutrients of a row against the British table as printed."""
+    food = cofid.get(code)
+    tally.check(food, row, f"cofid_2015.csv has no food {code}")
+    for column in NUTRIENTS:
+        printed = food.get(column, "N") if food else "N"
+        wanted = {"Tr": "0", "N": ""}.get(printed, printed)
+        said = f"{column} is {row[column] or 'blank'}, CoFID {code} prints {printed}"
+        tally.check(row[column] == wanted, row, said)
+    check_portions(table, row, "", tally)
+
+
+def check_row(table, cofid, row, tally):
     """Check one row; true if it was held against the table."""
     tally.check(row["kind"] in KINDS, row, f"no such kind: {row['kind']}")
     check_allergens(row, tally)
     match = SOURCE.fullmatch(row["source"])
-    if match:
+    british = COFID.fullmatch(row["source"])
+    if british:
+        check_british(table, cofid, row, british[1], tally)
+    elif match:
         like, food = match.groups()
         tally.check(food in table.foods, row, f"SR28 has no food {food}")
         check_nutrients(table, row, food, tally)
@@ -219,10 +246,13 @@ def check_names(rows, tally):
 
 
 def main(arguments):
-    if len(arguments) != 2:
-        print("usage: pantry_sr28.py SR28_FOLDER PANTRY_CSV", file=sys.stderr)
+    if len(arguments) not in (2, 3):
+        print("usage: pantry_sr28.py SR28_FOLDER PANTRY_CSV [COFID_CSV]", file=sys.stderr)
         return 2
     table, tally = Table(Path(arguments[0])), Tally()
+    beside = Path(__file__).with_name("cofid_2015.csv")
+    with open([*arguments, beside][2], encoding="utf-8", newline="") as file:
+        cofid = {food["code"]: food for food in csv.DictReader(file)}
     with open(arguments[1], encoding="utf-8", newline="") as file:
         reader = csv.DictReader(file, strict=True)
         rows = list(reader)
@@ -234,7 +264,7 @@ def main(arguments):
     compared = 0
     if tally.failed == 0:
         check_names(rows, tally)
-        compared = sum(check_row(table, row, tally) for row in rows)
+        compared = sum(check_row(table, cofid, row, tally) for row in rows)
     if compared == 0:
         print("no row was compared with SR28", file=sys.stderr)
     print(f"{tally.passed} passed, {tally.failed} failed")
