@@ -131,7 +131,8 @@ mod tests {
         let text = |what: &str| format!("formula:\n  - 10 g {what}\n");
         for (what, us, eu) in [
             ("chestnut", None, None),
-            ("desiccated coconut", None, None),
+            ("fresh coconut", None, None),
+            ("desiccated coconut", None, Some("sulphur dioxide and sulphites")),
             ("pine nut", Some("tree nuts"), None),
             ("spelt flour", Some("wheat"), Some("cereals containing gluten")),
             ("malted barley flour", None, Some("cereals containing gluten")),

@@ -4,6 +4,7 @@
 //! The built-in pantry is one data file with its source on each row; a course adds its
 //! own ingredients or changes what the built-in one says.
 
+mod doubtful;
 mod eggs;
 mod guard;
 mod item;

@@ -7,7 +7,7 @@ use crate::fault::{Fault, Placed, clip};
 use crate::read::Lexicon;
 
 use super::names::singulars;
-use super::{Item, Pantry};
+use super::{Item, Pantry, doubtful};
 
 /// So many names are offered at the most.
 const MOST: usize = 3;
@@ -25,6 +25,10 @@ impl Pantry {
         }
         let whole = name.trim().to_lowercase();
         let name = core(&whole);
+        let senses = doubtful::senses(&name);
+        if !senses.is_empty() {
+            return senses.to_vec();
+        }
         match self.slip(&whole).or_else(|| self.slip(&name)) {
             Some(known) => vec![known],
             None => self.of_the_same_kind(&name),
