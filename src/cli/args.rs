@@ -1,6 +1,6 @@
 //! What may be typed.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::{Args as ClapArgs, Parser, Subcommand, ValueEnum};
 
@@ -13,6 +13,9 @@ use super::Stop;
 
 /// The program's version, and where the built-in pantry's numbers come from.
 const VERSION: &str = concat!(env!("CARGO_PKG_VERSION"), " (pantry: USDA SR28)");
+
+/// The output folder where none is named.
+pub(super) const OUTPUT: &str = "output";
 
 /// Turns a folder of hand-baking recipes in plain text into a checked course site and
 /// printed handouts.
@@ -132,9 +135,24 @@ pub(super) struct StartArgs {
 /// `publish`.
 #[derive(ClapArgs)]
 pub(super) struct PublishArgs {
+    /// The output folder; `output` where not said.
+    #[arg(long, value_name = "DIR")]
+    pub(super) to: Option<PathBuf>,
+    /// Publish to the folder named by `--to` though files of others lie in it and it was
+    /// never published to; they stay as they are.
+    #[arg(long)]
+    pub(super) among_others: bool,
+    /// Read every published file through to see that it is whole, not only its size and
+    /// time.
+    #[arg(long)]
+    pub(super) thorough: bool,
+}
+
+impl PublishArgs {
     /// The output folder.
-    #[arg(long, default_value = "output", value_name = "DIR")]
-    pub(super) to: PathBuf,
+    pub(super) fn folder(&self) -> &Path {
+        self.to.as_deref().unwrap_or(Path::new(OUTPUT))
+    }
 }
 
 /// `preview`.
@@ -168,7 +186,7 @@ pub(super) struct HandoutArgs {
     #[arg(long, value_name = "SIZE", conflicts_with = "booklet")]
     pub(super) labels: Option<String>,
     /// The folder to write to.
-    #[arg(long, default_value = "output", value_name = "DIR")]
+    #[arg(long, default_value = OUTPUT, value_name = "DIR")]
     pub(super) to: PathBuf,
     #[command(flatten)]
     pub(super) scaling: ScalingArgs,

@@ -14,7 +14,7 @@ use crate::words::Words;
 
 use super::args::{Args, HandoutArgs};
 use super::class_set;
-use super::{Done, Stop, open, recipe, say, scaled, words};
+use super::{Done, Stop, open, recipe, say, scaled, stop_clean, words};
 
 /// Stands for every recipe of the course.
 const ALL: &str = "all";
@@ -33,6 +33,7 @@ pub(super) struct Print {
 
 /// Prints the handouts and says where they are.
 pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
+    stop_clean("no handout is written")?;
     let (edition, theme) = open(args)?;
     let words = words(&theme, &edition)?;
     let Some(course) = edition.course() else { return Err(Stop::Faults) };
@@ -70,7 +71,9 @@ pub(super) fn put(
     })?;
     let end = [what, print.units.word(), print.paper.word()].join("-");
     let path = options.to.join(format!("{name}-{end}.pdf"));
-    store::save(&path, &pdf)?;
+    let folder = options.to.display();
+    let waiting = || anstream::eprintln!("waiting for a publish to {folder} to end");
+    store::save(&path, &pdf, &waiting)?;
     say(format!("{}\n", path.display()).as_bytes())
 }
 

@@ -75,6 +75,24 @@ fn stop(code: u8, message: &str) -> ExitCode {
     ExitCode::from(code)
 }
 
+/// Lets a stop by signal leave nothing behind: `stands` says how things are then, where
+/// nothing is being written. Asked a second time, it no longer waits for anything.
+fn stop_clean(stands: &'static str) -> Done {
+    let mut asked = false;
+    let on_signal = move || {
+        if asked {
+            std::process::exit(3);
+        }
+        asked = true;
+        store::halt(|| {
+            anstream::eprintln!("tourier: stopped; {stands}");
+            std::process::exit(3);
+        });
+    };
+    ctrlc::set_handler(on_signal)
+        .map_err(|error| Stop::Machine(format!("cannot listen for a stop: {error}")))
+}
+
 /// Writes a result to standard output. A reader that has seen enough is no fault.
 fn say(text: &[u8]) -> Done {
     match std::io::stdout().lock().write_all(text) {

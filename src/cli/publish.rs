@@ -6,19 +6,24 @@ use std::path::Path;
 use indicatif::{ProgressBar, ProgressStyle};
 
 use crate::product::{Stock, Workshop};
-use crate::store::{self, Outcome, PublishError};
+use crate::store::{self, Look, Outcome, Place, PublishError, Target};
 
-use super::args::{Args, PublishArgs};
-use super::{Done, Stop, open, say, show, words};
+use super::args::{Args, OUTPUT, PublishArgs};
+use super::{Done, Stop, open, say, show, stop_clean, words};
+
+/// What is true of the output folder whenever a publish stops before its end.
+const STANDS: &str = "nothing is written, and the last edition stands";
 
 /// Publishes the course; with an error in the content nothing is written.
 pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
+    stop_clean(STANDS)?;
     let inputs: Vec<&Path> = [Some(args.content.as_path()), args.theme.as_deref()]
         .into_iter()
         .flatten()
         .collect();
+    let target = target(options, &inputs)?;
     let from = store::fingerprint(&inputs);
-    if let Some(kept) = stands(options, from.as_deref())? {
+    if let Some(kept) = from.as_deref().and_then(|from| target.stands(from)) {
         return said(args, &Outcome { kept, ..Outcome::default() }, options);
     }
     let (edition, theme) = open(args)?;
@@ -29,7 +34,6 @@ pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
         anstream::eprintln!("nothing is written; the last edition stands");
         return Err(Stop::Faults);
     }
-    store::apart(&options.to, &inputs)?;
     let words = words(&theme, &edition)?;
     let stock = Stock::new(&edition, &words, &theme).ok_or(Stop::Faults)?;
     let workshop = Workshop::new(&stock).map_err(|fault| stop(fault.into()))?;
@@ -42,21 +46,58 @@ pub(super) fn run(args: &Args, options: &PublishArgs) -> Done {
     // changed while it was read.
     let known = edition.faults.is_empty() && from == store::fingerprint(&inputs);
     let from = from.filter(|_| known).unwrap_or_default();
-    let outcome = store::publish(&options.to, (&workshop, &from), &step);
+    let outcome = target.publish((&workshop, &from), &step);
     bar.finish_and_clear();
     said(args, &outcome.map_err(stop)?, options)
 }
 
-/// How many files of the edition stand, where there is nothing to do.
-fn stands(options: &PublishArgs, from: Option<&str>) -> Result<Option<usize>, Stop> {
-    Ok(from.map_or(Ok(None), |from| store::stands(&options.to, from))?)
+/// The output folder, where it is one. Only a folder that was named is asked what lies in
+/// it: `output` is there to be published to.
+fn target(options: &PublishArgs, inputs: &[&Path]) -> Result<Target, Stop> {
+    let output = options.folder();
+    let among_others = options.among_others || output == Path::new(OUTPUT);
+    let look = if options.thorough { Look::Thorough } else { Look::Quick };
+    Ok(Target::open(&Place { output, inputs, among_others }, look)?)
 }
 
 fn said(args: &Args, outcome: &Outcome, options: &PublishArgs) -> Done {
+    for note in notes(outcome) {
+        anstream::eprintln!("{note}");
+    }
     if !args.quiet {
-        say(report(outcome, &options.to.display().to_string()).as_bytes())?;
+        say(report(outcome, &options.folder().display().to_string()).as_bytes())?;
     }
     Ok(())
+}
+
+/// What is worth knowing beyond what was made.
+fn notes(outcome: &Outcome) -> Vec<String> {
+    let mut notes = Vec::new();
+    if let [first, more @ ..] = outcome.mended.as_slice() {
+        let others = match more.len() {
+            0 => String::new(),
+            1 => format!(" and {}", more[0]),
+            count => format!(" and {count} other files"),
+        };
+        notes.push(format!(
+            "{first}{others} had been changed or taken away since the last publish: made again"
+        ));
+    }
+    let moved = outcome.moved.iter();
+    notes.extend(moved.map(|path| {
+        format!(
+            "a file of others had no place in the new edition; it is kept as {}",
+            path.display()
+        )
+    }));
+    if outcome.recounted {
+        notes.push(
+            "this version of tourier counts otherwise than the one that published last: \
+             where a number differs and you did not touch its text, that is why"
+                .to_owned(),
+        );
+    }
+    notes
 }
 
 /// A bar on a terminal, nothing in a pipe or where none is wanted.
@@ -75,6 +116,10 @@ fn stop(error: PublishError) -> Stop {
         PublishError::Store(error) => {
             Stop::Machine(format!("{error}; the last edition stands"))
         }
+        PublishError::Stopped => Stop::Machine(format!("stopped; {STANDS}")),
+        PublishError::Uncleared(error) => Stop::Machine(format!(
+            "{error}; the new edition stands, and the next publish tries again"
+        )),
         PublishError::Make(path, reason) => {
             anstream::eprintln!("error: {path} cannot be made: {reason}");
             anstream::eprintln!("nothing is written; the last edition stands");
@@ -123,7 +168,7 @@ mod tests {
     #[test]
     fn the_report_counts_by_kind() {
         let made = ["index.html", "a/a.pdf", "b.css"].map(str::to_owned).to_vec();
-        let outcome = Outcome { made, kept: 2, removed: Vec::new() };
+        let outcome = Outcome { made, kept: 2, ..Outcome::default() };
         let report = report(&outcome, "output");
         assert!(
             report.starts_with(

@@ -33,7 +33,7 @@ pub(super) fn run(args: &Args, options: &StartArgs) -> Done {
         )));
     }
     for (path, text) in COURSE {
-        store::save(&folder.join(path), text.as_bytes())?;
+        store::save(&folder.join(path), text.as_bytes(), &|| ())?;
     }
     let content = match folder.to_str() {
         Some("content") => String::new(),

@@ -9,9 +9,11 @@ use crate::model::Recipe;
 use crate::paper::spread;
 use crate::product::{Card, Product, Shelf, Workshop};
 
-use super::manifest::{Known, Manifest};
-use super::publish::{PublishError, Survey};
+use super::halt;
+use super::manifest::{Known, Made, Manifest};
+use super::publish::PublishError;
 use super::stage::Stage;
+use super::survey::Survey;
 
 /// Why a file is not made in the place of another.
 pub(super) const NOT_OURS: &str = "the output folder has something there that was not published \
@@ -33,6 +35,8 @@ struct Queue<'w> {
 struct Done {
     /// Every file of the edition with its key.
     keys: BTreeMap<String, String>,
+    /// What came of those that were made now.
+    new: BTreeMap<String, Made>,
     /// The same paths as a system may see them that makes no difference between large and
     /// small letters.
     places: BTreeSet<String>,
@@ -105,9 +109,19 @@ impl<'w> Floor<'w> {
     /// What was made from what, read from what has the fingerprint `from`; and the files
     /// that were out of date.
     pub(super) fn end(self, from: &str) -> (Manifest, Vec<String>) {
-        let done = self.done.into_inner().unwrap_or_else(PoisonError::into_inner);
-        let (from, recipes, made) = (from.to_owned(), done.recipes, done.keys);
-        (Manifest { from, recipes, made }, done.made)
+        let mut done = self.done.into_inner().unwrap_or_else(PoisonError::into_inner);
+        let old = &self.survey.old.made;
+        let made = done.keys.into_keys().map(|path| {
+            let made = done.new.remove(&path).or_else(|| old.get(&path).cloned());
+            (path, made.unwrap_or_default())
+        });
+        let manifest = Manifest {
+            arithmetic: crate::formula::EDITION,
+            from: from.to_owned(),
+            recipes: done.recipes,
+            made: made.collect(),
+        };
+        (manifest, done.made)
     }
 
     /// The cards of all recipes, in order.
@@ -122,8 +136,8 @@ impl<'w> Floor<'w> {
     fn recall(&self, recipe: &str, known: &Known) -> Result<(), PublishError> {
         let mut done = self.done();
         for path in &known.files {
-            let key = self.survey.old.made.get(path).cloned().unwrap_or_default();
-            done.place(path, key)?;
+            let made = self.survey.old.made.get(path);
+            done.place(path, made.map(|made| made.key.clone()).unwrap_or_default())?;
         }
         done.recipes.insert(recipe.to_owned(), known.clone());
         Ok(())
@@ -168,6 +182,10 @@ impl<'w> Floor<'w> {
     fn lend_a_hand(&self) {
         let mut queue = self.queue();
         while self.done().failed.is_none() {
+            if halt::is_asked() {
+                self.fail(Err(PublishError::Stopped));
+                return;
+            }
             if let Some(product) = queue.files.pop() {
                 drop(queue);
                 self.fail(self.file(&product));
@@ -222,7 +240,9 @@ impl<'w> Floor<'w> {
             return Err(PublishError::Make(path.clone(), NOT_OURS.to_owned()));
         }
         stage.write(path, &bytes)?;
+        let made = Made::new(product.key.clone(), &bytes);
         let mut done = self.done();
+        done.new.insert(path.clone(), made);
         done.made.push(path.clone());
         (self.step)(done.made.len(), done.due + done.ahead);
         Ok(())
@@ -273,8 +293,8 @@ impl Shelf for Floor<'_> {
     }
 
     fn before(&self, path: &str) -> Option<Vec<u8>> {
-        let ours = self.survey.old.made.contains_key(path);
-        self.stage.filter(|_| ours)?.old(path)
+        let whole = self.survey.is_whole(path);
+        self.stage.filter(|_| whole)?.old(path)
     }
 
     fn stands(&self, path: &str) -> bool {

@@ -5,36 +5,72 @@
 use std::fs::{File, TryLockError, remove_file};
 use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
+use std::time::Duration;
 
+use super::halt::Busy;
 use super::stage::beside;
 use super::{StoreError, doing};
 
-/// The right to publish to one folder.
+/// How long a publish waits for one who only puts a single file into the folder.
+const PATIENCE: Duration = Duration::from_millis(500);
+/// How often it asks meanwhile.
+const ASK: Duration = Duration::from_millis(25);
+
+/// The right to write to one output folder.
 pub(super) struct Lock {
     path: PathBuf,
     _held: File,
+    _busy: Busy,
+}
+
+/// What to do while another has the lock.
+#[derive(Clone, Copy)]
+pub(super) enum While<'a> {
+    /// Give up after a moment.
+    Refuse,
+    /// Say so once, and wait.
+    Wait(&'a dyn Fn()),
 }
 
 impl Lock {
-    /// Takes the lock of an output folder; refused while another publish has it.
-    pub(super) fn take(output: &Path) -> Result<Self, StoreError> {
+    /// Takes the lock of an output folder.
+    ///
+    /// # Errors
+    /// While another has it, where it is not to be waited for; where the machine refuses.
+    pub(super) fn take(output: &Path, meanwhile: While) -> Result<Self, StoreError> {
         let path = beside(output, "lock");
         let folder = path.parent().unwrap_or(&path);
+        let (mut told, mut waited) = (false, Duration::ZERO);
         loop {
+            // A stop that is asked for here must not leave the file behind.
+            let busy = Busy::begin();
             let options = File::options().create(true).append(true).open(&path);
             let held = doing(options, "write in", folder)?;
             match held.try_lock() {
-                Err(TryLockError::WouldBlock) => return Err(busy(output)),
+                Ok(()) => {}
                 // Some network folders know no locks: there only care helps.
                 Err(TryLockError::Error(error))
-                    if error.kind() != ErrorKind::Unsupported =>
-                {
+                    if error.kind() == ErrorKind::Unsupported => {}
+                Err(TryLockError::Error(error)) => {
                     return doing(Err(error), "lock", folder);
                 }
-                Ok(()) | Err(TryLockError::Error(_)) => {}
+                Err(TryLockError::WouldBlock) => {
+                    drop(busy);
+                    match meanwhile {
+                        While::Refuse if waited >= PATIENCE => return Err(taken(output)),
+                        While::Wait(tell) if !told => {
+                            tell();
+                            told = true;
+                        }
+                        While::Refuse | While::Wait(_) => {}
+                    }
+                    std::thread::sleep(ASK);
+                    waited += ASK;
+                    continue;
+                }
             }
             if is_at(&held, &path) {
-                return Ok(Self { path, _held: held });
+                return Ok(Self { path, _held: held, _busy: busy });
             }
         }
     }
@@ -47,7 +83,7 @@ impl Drop for Lock {
     }
 }
 
-fn busy(output: &Path) -> StoreError {
+fn taken(output: &Path) -> StoreError {
     let why = "another publish to this folder is under way; try again when it is done";
     StoreError::refused(output, "publish to", why)
 }
@@ -77,12 +113,12 @@ mod tests {
         let output = std::env::temp_dir().join("tourier-lock-test/output");
         let folder = output.parent().expect("a folder");
         std::fs::create_dir_all(folder).expect("the folder can be made");
-        let first = Lock::take(&output).expect("the lock is free");
-        let second = Lock::take(&output).err().expect("the lock is taken");
+        let first = Lock::take(&output, While::Refuse).expect("the lock is free");
+        let second = Lock::take(&output, While::Refuse).err().expect("the lock is taken");
         assert!(second.to_string().contains("under way"), "{second}");
         drop(first);
         assert!(!beside(&output, "lock").exists());
-        assert!(Lock::take(&output).is_ok());
+        assert!(Lock::take(&output, While::Refuse).is_ok());
         std::fs::remove_dir_all(folder).expect("the folder can be cleared");
     }
 }

@@ -1,20 +1,36 @@
-//! What the program made last time: each file's path and what it was made from.
+//! What the program made last time: each file's path, what it was made from and what came
+//! of it.
+//!
+//! The bytes of the manifest are the same on every machine. What differs from one to the
+//! next, the time, is the manifest's own: a file that was changed later than the manifest
+//! was sealed is read through before it is taken for what was made.
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
 use std::collections::BTreeMap;
+use std::fs::{File, Metadata};
+use std::io::{self, Read};
 use std::path::Path;
+use std::time::{Duration, SystemTime};
 
 use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
 
 use crate::product::Card;
 
 /// The manifest's name in the output folder.
 pub(super) const NAME: &str = ".tourier.json";
 
-/// Every file made, by its path below the output folder, with the key of what it was made
-/// from.
+/// A system notes times in ticks of up to this length: what is changed in the tick of a
+/// seal must not seem older than it.
+const TICK: Duration = Duration::from_millis(12);
+
+/// Every file made, by its path below the output folder.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub(super) struct Manifest {
+    /// The edition of the program's arithmetic ([`crate::formula::EDITION`]): where it is
+    /// another, numbers may differ though no text does. Where none is noted it was the first.
+    #[serde(default = "first")]
+    pub(super) arithmetic: u32,
     /// The fingerprint of what all of it was read from; empty where there is none, or
     /// where there is something to say of it.
     #[serde(default)]
@@ -22,8 +38,27 @@ pub(super) struct Manifest {
     /// What is known of each recipe, by name.
     #[serde(default)]
     pub(super) recipes: BTreeMap<String, Known>,
-    /// Path to key.
-    pub(super) made: BTreeMap<String, String>,
+    /// What was made, by path.
+    pub(super) made: BTreeMap<String, Made>,
+}
+
+/// A file that was made: `KEY HASH SIZE` in the manifest's text.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(from = "String", into = "String")]
+pub(super) struct Made {
+    /// Stands for all that it was made from.
+    pub(super) key: String,
+    /// What came of it; `None` where an older program did not note it.
+    pub(super) bytes: Option<Bytes>,
+}
+
+/// Stands for a file's bytes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Bytes {
+    /// The first eight bytes of their SHA-256: enough to see damage.
+    hash: u64,
+    /// How many there are.
+    size: u64,
 }
 
 /// What is known of a recipe: while its key is the same, so is all the rest.
@@ -37,15 +72,118 @@ pub(super) struct Known {
     pub(super) files: Vec<String>,
 }
 
+fn first() -> u32 {
+    1
+}
+
 impl Manifest {
-    /// The manifest of an output folder; an empty one where there is none.
-    pub(super) fn read(output: &Path) -> Self {
-        let text = std::fs::read_to_string(output.join(NAME));
-        serde_json::from_str(&text.unwrap_or_default()).unwrap_or_default()
+    /// The manifest of an output folder, and until when files may have been changed
+    /// without being looked at; an empty one where there is none.
+    pub(super) fn read(output: &Path) -> (Self, SystemTime) {
+        let read = || -> io::Result<_> {
+            let mut file = File::open(output.join(NAME))?;
+            let (mut text, sealed) = (String::new(), file.metadata()?.modified()?);
+            file.read_to_string(&mut text)?;
+            Ok((serde_json::from_str(&text)?, sealed))
+        };
+        read().unwrap_or((Self::default(), SystemTime::UNIX_EPOCH))
     }
 
     /// The manifest as text.
     pub(super) fn text(&self) -> String {
         serde_json::to_string_pretty(self).unwrap_or_default()
+    }
+}
+
+/// Notes that every file of an output folder is as it was made. Where the time cannot be
+/// noted, the files are only read through next time.
+pub(super) fn seal(output: &Path, until: SystemTime) {
+    let manifest = File::open(output.join(NAME));
+    let _ = manifest.and_then(|manifest| manifest.set_modified(until));
+}
+
+/// Seals what was made up to now; what is changed from here on is later than the seal.
+pub(super) fn seal_now(output: &Path) {
+    seal(output, SystemTime::now());
+    std::thread::sleep(TICK);
+}
+
+/// When a file was last changed, as far as the system says: in its bytes, its name, or its
+/// rights.
+pub(super) fn changed(known: &Metadata) -> SystemTime {
+    let modified = known.modified().unwrap_or(SystemTime::now());
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::MetadataExt;
+        let whole = Duration::from_secs(known.ctime().try_into().unwrap_or_default());
+        let part =
+            Duration::from_nanos(known.ctime_nsec().try_into().unwrap_or_default());
+        modified.max(SystemTime::UNIX_EPOCH + whole + part)
+    }
+    #[cfg(not(unix))]
+    modified
+}
+
+impl Made {
+    /// A file made from what has this key.
+    pub(super) fn new(key: String, bytes: &[u8]) -> Self {
+        Self { key, bytes: Some(Bytes::of(bytes)) }
+    }
+
+    /// Whether a file has as many bytes as were made.
+    pub(super) fn has_size(&self, known: &Metadata) -> bool {
+        known.is_file() && self.bytes.is_none_or(|bytes| bytes.size == known.len())
+    }
+
+    /// Whether the file at `path`, read through, is the one that was made.
+    pub(super) fn is_at(&self, path: &Path) -> bool {
+        let read = || Some(Bytes::of(&std::fs::read(path).ok()?));
+        self.bytes.is_none_or(|bytes| read() == Some(bytes))
+    }
+}
+
+impl Bytes {
+    fn of(bytes: &[u8]) -> Self {
+        let hash = Sha256::digest(bytes);
+        let start = hash.iter().take(8).fold(0, |all, byte| all << 8 | u64::from(*byte));
+        Self { hash: start, size: bytes.len() as u64 }
+    }
+
+    fn read(hash: &str, size: &str) -> Option<Self> {
+        Some(Self { hash: u64::from_str_radix(hash, 16).ok()?, size: size.parse().ok()? })
+    }
+}
+
+impl From<String> for Made {
+    fn from(text: String) -> Self {
+        let mut parts = text.split(' ');
+        let key = parts.next().unwrap_or_default().to_owned();
+        let bytes = parts.next().zip(parts.next());
+        Self { key, bytes: bytes.and_then(|(hash, size)| Bytes::read(hash, size)) }
+    }
+}
+
+impl From<Made> for String {
+    fn from(made: Made) -> Self {
+        let bytes = made.bytes;
+        let noted = bytes.map(|bytes| format!(" {:016x} {}", bytes.hash, bytes.size));
+        made.key + &noted.unwrap_or_default()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_was_made_comes_back_from_its_text() {
+        let made = Made::new("ab12".to_owned(), b"bread");
+        let text = String::from(made.clone());
+        // SHA-256 of `bread`, by coreutils' sha256sum.
+        assert_eq!(text, "ab12 985604c2b6024312 5");
+        assert_eq!(Made::from(text), made);
+        let older = Made { key: "ab12".to_owned(), bytes: None };
+        assert_eq!(Made::from("ab12".to_owned()), older);
+        assert_eq!(Made::from("ab12 zz 5".to_owned()), older);
     }
 }

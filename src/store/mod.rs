@@ -3,20 +3,29 @@
 mod faces;
 mod fingerprint;
 mod floor;
+mod halt;
 mod load;
 mod lock;
 mod manifest;
+mod merge;
+mod place;
 mod publish;
+mod rename;
 mod stage;
 mod stamp;
+mod survey;
+mod tree;
 mod vacant;
 mod write;
 
 pub use faces::faces;
 pub use fingerprint::fingerprint;
+pub use halt::halt;
 pub use load::{below, load, media, theme};
-pub use publish::{Outcome, PublishError, apart, publish, stands};
+pub use place::Place;
+pub use publish::{Outcome, PublishError, Target};
 pub use stamp::stamp;
+pub use survey::Look;
 pub use vacant::is_vacant;
 pub use write::save;
 

@@ -2,17 +2,24 @@
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
 use std::collections::BTreeSet;
+use std::fs;
 use std::path::{Path, PathBuf};
+use std::sync::Mutex;
 
+use crate::formula::EDITION;
 use crate::product::Workshop;
 use crate::site::TemplateFault;
 
 use super::floor::{Floor, NOT_OURS};
-use super::lock::Lock;
-use super::manifest::{self, Known, Manifest};
-use super::stage::{Stage, Tree, beside, recover};
-use super::write::save;
-use super::{StoreError, doing};
+use super::lock::{Lock, While};
+use super::manifest::{self, Manifest, seal_now};
+use super::merge::Clearing;
+use super::place::{Place, place};
+use super::stage::{Stage, beside, recover, swap_back, writable};
+use super::survey::{Look, Survey};
+use super::tree::{Guests, any_below, plain};
+use super::write::put;
+use super::{StoreError, doing, halt};
 
 /// What publishing did.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -23,6 +30,12 @@ pub struct Outcome {
     pub kept: usize,
     /// Files taken away.
     pub removed: Vec<String>,
+    /// Files that were gone or were no longer as they had been made: made again.
+    pub mended: Vec<String>,
+    /// Where files of others were put that could not stay where they were.
+    pub moved: Vec<PathBuf>,
+    /// Whether the program counts otherwise than the one that published last.
+    pub recounted: bool,
 }
 
 /// Why publishing stopped.
@@ -34,6 +47,10 @@ pub enum PublishError {
     Make(String, String),
     /// A page template cannot be filled in.
     Template(TemplateFault),
+    /// A stop was asked for.
+    Stopped,
+    /// The new edition stands, but the old one could not be cleared away.
+    Uncleared(StoreError),
 }
 
 impl From<TemplateFault> for PublishError {
@@ -48,99 +65,104 @@ impl From<StoreError> for PublishError {
     }
 }
 
-/// Whether the content or the theme lies in the output folder, or the output folder in one
-/// of them: then each publish would take its own pages for content.
-///
-/// # Errors
-/// Where they are not apart.
-pub fn apart(output: &Path, others: &[&Path]) -> Result<(), StoreError> {
-    let output = resolved(output)?;
-    for other in others {
-        let Ok(other) = other.canonicalize() else { continue };
-        if output.starts_with(&other) || other.starts_with(&output) {
-            let why = "the content and the theme lie in it, or it in them; take another";
-            return Err(StoreError::refused(&output, "publish to", why));
+/// An output folder that may be published to, and the edition that stands in it.
+pub struct Target {
+    output: PathBuf,
+    look: Look,
+    survey: Survey,
+}
+
+impl Target {
+    /// Looks at an output folder. Nothing is written.
+    ///
+    /// # Errors
+    /// Where it is no place to publish to, or the machine does not say.
+    pub fn open(place_of: &Place, look: Look) -> Result<Self, StoreError> {
+        let output = place(place_of)?;
+        let survey = Survey::new(&output, look);
+        Ok(Self { output, look, survey })
+    }
+
+    /// How many files there are of the edition that stands, where it is whole and was made
+    /// from what has this fingerprint.
+    pub fn stands(&self, from: &str) -> Option<usize> {
+        let survey = &self.survey;
+        let old = &survey.old;
+        let same = old.arithmetic == EDITION && old.from == from && !from.is_empty();
+        let whole = same && survey.damaged.is_empty() && is_settled(&self.output);
+        whole.then(|| {
+            survey.confirm();
+            old.made.len()
+        })
+    }
+
+    /// Publishes what `workshop` makes, read from what has the fingerprint `from`. `step`
+    /// is told after each file made. Files in the folder that the program did not make stay
+    /// as they are.
+    ///
+    /// # Errors
+    /// Where the machine refuses or a file cannot be made, another publish is under way, or
+    /// a stop was asked for; the old edition stands then.
+    pub fn publish(
+        self,
+        (workshop, from): (&Workshop, &str),
+        step: &(dyn Fn(usize, usize) + Sync),
+    ) -> Result<Outcome, PublishError> {
+        let Self { output, look, survey } = self;
+        let idle = survey.old.from == from && survey.damaged.is_empty();
+        if idle && is_settled(&output) {
+            let floor = Floor::new(workshop, &survey, None, step);
+            if floor.make()? && floor.end(from).0 == survey.old {
+                survey.confirm();
+                let kept = survey.old.made.len();
+                return Ok(Outcome { kept, ..Outcome::default() });
+            }
         }
+        let above = output.parent().unwrap_or(&output);
+        doing(fs::create_dir_all(above), "make", above)?;
+        let _lock = Lock::take(&output, While::Refuse)?;
+        let recovered = recover(&output)?;
+        // Another publish may have ended in between.
+        let same = !recovered.any && Manifest::read(&output).0 == survey.old;
+        let survey = if same { survey } else { Survey::new(&output, look) };
+        let mut outcome = anew(&output, &survey, (workshop, from), step)?;
+        outcome.moved.extend(recovered.kept);
+        Ok(outcome)
     }
-    Ok(())
 }
 
-/// The output folder's own place, links followed, with the folders above it made.
-fn resolved(output: &Path) -> Result<PathBuf, StoreError> {
-    let whole = match (output.exists(), output.file_name()) {
-        (false, Some(name)) => {
-            let folder = output.parent().filter(|folder| folder.as_os_str() != "");
-            let folder = folder.unwrap_or(Path::new("."));
-            doing(std::fs::create_dir_all(folder), "make", folder)?;
-            doing(folder.canonicalize(), "open", folder)?.join(name)
-        }
-        _ => doing(output.canonicalize(), "open", output)?,
-    };
-    if whole.file_name().is_none() || whole.is_file() {
-        return Err(StoreError::refused(output, "publish to", "it is no folder for it"));
-    }
-    Ok(whole)
-}
-
-/// How many files there are of the edition in `output`, where it is whole and was made
-/// from what has this fingerprint.
-///
-/// # Errors
-/// Where the machine does not say.
-pub fn stands(output: &Path, from: &str) -> Result<Option<usize>, StoreError> {
-    let old = Manifest::read(output);
-    if from.is_empty() || old.from != from || !is_settled(output) {
-        return Ok(None);
-    }
-    let tree = Tree::below(output)?;
-    Ok(old.made.keys().all(|path| tree.has(path)).then_some(old.made.len()))
-}
-
-/// Publishes what `workshop` makes, read from what has the fingerprint `from`, to `output`.
-/// `step` is told after each file made. Files in the folder that the program did not make
-/// are taken over untouched.
-///
-/// # Errors
-/// Where the machine refuses or a file cannot be made, or another publish is under way;
-/// the old edition stands then.
-pub fn publish(
+/// Makes what is out of date and swaps the new edition in.
+fn anew(
     output: &Path,
+    survey: &Survey,
     (workshop, from): (&Workshop, &str),
     step: &(dyn Fn(usize, usize) + Sync),
 ) -> Result<Outcome, PublishError> {
-    let output = &resolved(output)?;
-    let survey = Survey::new(output)?;
-    if survey.old.from == from && is_settled(output) {
-        let floor = Floor::new(workshop, &survey, None, step);
-        if floor.make()? && floor.end(from).0 == survey.old {
-            let kept = survey.old.made.len();
-            return Ok(Outcome { kept, ..Outcome::default() });
-        }
-    }
-    let _lock = Lock::take(output)?;
-    let cleared = recover(output)?;
-    // Another publish may have ended in between.
-    let same = !cleared && Manifest::read(output) == survey.old;
-    let survey = if same { survey } else { Survey::new(output)? };
     let stage = Stage::open(output)?;
-    let floor = Floor::new(workshop, &survey, Some(&stage), step);
+    let floor = Floor::new(workshop, survey, Some(&stage), step);
     floor.make()?;
     let (new, mut made) = floor.end(from);
     made.sort_unstable();
-    let removed: Vec<String> = survey
-        .old
-        .made
-        .keys()
-        .filter(|path| !new.made.contains_key(*path))
-        .cloned()
-        .collect();
-    let outcome = Outcome { kept: new.made.len() - made.len(), made, removed };
+    let before = survey.old.made.keys();
+    let removed: Vec<String> =
+        before.filter(|path| !new.made.contains_key(*path)).cloned().collect();
+    let again = made.iter().filter(|path| survey.damaged.contains(*path));
+    let mut outcome = Outcome {
+        kept: new.made.len() - made.len(),
+        mended: again.cloned().collect(),
+        recounted: !survey.old.made.is_empty() && survey.old.arithmetic != new.arithmetic,
+        made,
+        removed,
+        ..Outcome::default()
+    };
     if !outcome.made.is_empty() || !outcome.removed.is_empty() {
-        survey.keep(&new, &outcome.made, &stage)?;
-        stage.write(manifest::NAME, new.text().as_bytes())?;
-        stage.swap()?;
+        outcome.moved =
+            Swap { output, survey, new: &new, made: &outcome.made }.run(stage)?;
+        seal_now(output);
     } else if survey.old != new {
-        save(&output.join(manifest::NAME), new.text().as_bytes())?;
+        drop(stage);
+        put(&output.join(manifest::NAME), new.text().as_bytes())?;
+        seal_now(output);
     }
     Ok(outcome)
 }
@@ -151,63 +173,79 @@ fn is_settled(output: &Path) -> bool {
     ["next", "old", "lock"].iter().all(|what| !beside(output, what).exists())
 }
 
-/// What there is in the output folder.
-pub(super) struct Survey {
-    /// What the program made last time.
-    pub(super) old: Manifest,
-    tree: Tree,
+/// A new edition that takes the place of the old one.
+struct Swap<'a> {
+    output: &'a Path,
+    survey: &'a Survey,
+    new: &'a Manifest,
+    made: &'a [String],
 }
 
-impl Survey {
-    fn new(output: &Path) -> Result<Self, StoreError> {
-        Ok(Self { old: Manifest::read(output), tree: Tree::below(output)? })
-    }
-
-    /// Whether a file is there and was made from what has this key.
-    pub(super) fn has(&self, path: &str, key: &str) -> bool {
-        self.old.made.get(path).is_some_and(|old| old == key) && self.tree.has(path)
-    }
-
-    /// What is known of a recipe that has this key, and whose files are all there.
-    pub(super) fn known(&self, recipe: &str, key: &str) -> Option<&Known> {
-        let known = self.old.recipes.get(recipe).filter(|known| known.key == key)?;
-        let there =
-            |path: &String| self.old.made.contains_key(path) && self.tree.has(path);
-        known.files.iter().all(there).then_some(known)
-    }
-
-    /// Takes over what stays: what is up to date, and files of others.
-    fn keep(
-        &self,
-        new: &Manifest,
-        made: &[String],
-        stage: &Stage,
-    ) -> Result<(), PublishError> {
-        let ours = |path: &str| {
-            self.old.made.contains_key(path)
-                || new.made.contains_key(path)
-                || path == manifest::NAME
+impl Swap<'_> {
+    /// Takes over what stays, and swaps the new edition in: what lies in the folder that is
+    /// not ours is looked for at the last moment, and again when the old edition is cleared
+    /// away. Where files of others were put that could not stay where they were.
+    fn run(&self, stage: Stage) -> Result<Vec<PathBuf>, PublishError> {
+        let (old, new) = (&self.survey.old, self.new);
+        let guests = if self.output.exists() {
+            Guests::of(self.output, &[&old.made, &new.made])?
+        } else {
+            Guests::default()
         };
-        let found = self.tree.files.iter().map(|one| one.path.as_str());
-        let foreign: Vec<&str> = found.filter(|path| !ours(path)).collect();
-        in_the_way(&foreign, new)?;
-        let made: BTreeSet<&str> = made.iter().map(String::as_str).collect();
-        let kept =
-            new.made.keys().map(String::as_str).filter(|path| !made.contains(path));
-        let files: Vec<&str> = foreign.iter().copied().chain(kept).collect();
-        Ok(stage.keep(&files, &self.tree.hollows)?)
+        self.make_way(&guests, &stage)?;
+        let made: BTreeSet<&String> = self.made.iter().collect();
+        let kept = new.made.keys().filter(|path| !made.contains(path));
+        stage.keep(&kept.map(String::as_str).collect::<Vec<_>>())?;
+        let linked = stage.share(&guests.files);
+        stage.write(manifest::NAME, new.text().as_bytes())?;
+        stage.entitle(&guests.shared)?;
+        stage.settle()?;
+        if halt::is_asked() {
+            return Err(PublishError::Stopped);
+        }
+        let Some(aside) = stage.swap()? else { return Ok(Vec::new()) };
+        let clearing = Clearing {
+            old: aside.clone(),
+            new: self.output.to_owned(),
+            kept: beside(self.output, "kept"),
+            made: old.made.clone(),
+            standing: new.made.clone(),
+            sealed: self.survey.sealed,
+            damaged: self.survey.damaged.clone(),
+            linked,
+            found: Mutex::default(),
+        };
+        if let Err(error) = clearing.hurry(&guests.folders) {
+            swap_back(self.output)?;
+            return Err(error.into());
+        }
+        doing(clearing.run(), "clear", &aside).map_err(PublishError::Uncleared)
     }
-}
 
-/// A file of others, or a link, that stands where a folder must be.
-fn in_the_way(foreign: &[&str], new: &Manifest) -> Result<(), PublishError> {
-    let foreign: BTreeSet<&str> = foreign.iter().copied().collect();
-    let above = new
-        .made
-        .keys()
-        .flat_map(|path| path.match_indices('/').map(|(at, _)| &path[..at]));
-    match above.into_iter().find(|folder| foreign.contains(folder)) {
-        Some(folder) => Err(PublishError::Make(folder.to_owned(), NOT_OURS.to_owned())),
-        None => Ok(()),
+    /// Makes sure that nothing of others stands where the new edition has something, and
+    /// that folders may be written to.
+    fn make_way(&self, guests: &Guests, stage: &Stage) -> Result<(), PublishError> {
+        for (path, known) in &guests.shared {
+            writable(&self.output.join(path), known)?;
+        }
+        let new = self.new.made.keys();
+        let fresh = new.filter(|path| !self.survey.old.made.contains_key(*path));
+        let taken = fresh.filter(|path| self.is_taken(path, stage));
+        let files = guests.files.iter().map(|path| plain(path));
+        let blocked = files.filter(|path| any_below(&self.new.made, path));
+        match taken.cloned().chain(blocked).next() {
+            Some(path) => Err(PublishError::Make(path, NOT_OURS.to_owned())),
+            None => Ok(()),
+        }
+    }
+
+    /// Whether something else than the file that was made stands in its place.
+    fn is_taken(&self, path: &str, stage: &Stage) -> bool {
+        let there = fs::symlink_metadata(self.output.join(path));
+        there.is_ok_and(|there| {
+            let ours = there.is_dir() && any_below(&self.survey.old.made, path);
+            let same = there.is_file() && stage.old(path) == stage.staged(path);
+            !ours && !same
+        })
     }
 }

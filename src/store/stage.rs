@@ -1,16 +1,18 @@
 //! The folder in which the new edition is put together beside the old one, and the swap.
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
-use std::collections::BTreeSet;
-use std::fs;
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs::{self, Metadata};
+use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
-use walkdir::{DirEntry, WalkDir};
 
+use super::merge::Clearing;
+use super::rename::{Inode, exchange, inode, rename_new};
 use super::{StoreError, doing};
 
-/// A new edition beside the old one; cleared away again where it is not swapped in.
+/// A new edition beside the old one; taken away again where it is not swapped in.
 pub(super) struct Stage {
     /// The output folder.
     output: PathBuf,
@@ -25,28 +27,41 @@ pub(super) fn beside(output: &Path, what: &str) -> PathBuf {
 }
 
 /// Puts things right after a publish that was cut short: where the old edition had been
-/// moved aside, it stands in its place again. True where there was anything to clear.
+/// moved aside, it stands in its place again, and what others put into an edition that is
+/// not the one that stands moves into that. What was found.
 ///
 /// # Errors
 /// Where the machine refuses.
-pub(super) fn recover(output: &Path) -> Result<bool, StoreError> {
+pub(super) fn recover(output: &Path) -> Result<Recovered, StoreError> {
     let (next, old) = (beside(output, "next"), beside(output, "old"));
+    let mut recovered = Recovered::default();
     if old.exists() && !output.exists() {
         doing(fs::rename(&old, output), "move", &old)?;
     }
-    let mut any = false;
-    for folder in [next, old].iter().filter(|folder| folder.exists()) {
-        doing(clear(folder), "clear", folder)?;
-        any = true;
+    if old.exists() {
+        let kept = beside(output, "kept");
+        let clearing = Clearing::of(old.clone(), output.to_owned(), kept);
+        recovered = Recovered { any: true, kept: doing(clearing.run(), "clear", &old)? };
     }
-    Ok(any)
+    if next.exists() {
+        doing(fs::remove_dir_all(&next), "clear", &next)?;
+        recovered.any = true;
+    }
+    Ok(recovered)
+}
+
+/// What was put right.
+#[derive(Default)]
+pub(super) struct Recovered {
+    /// Whether there was anything.
+    pub(super) any: bool,
+    /// Where files of others were put that had no place.
+    pub(super) kept: Vec<PathBuf>,
 }
 
 impl Stage {
-    /// An empty stage beside `output`.
+    /// An empty stage beside `output`, where nothing lies of an earlier one.
     pub(super) fn open(output: &Path) -> Result<Self, StoreError> {
-        recover(output)?;
-        writable(output)?;
         let folder = beside(output, "next");
         doing(fs::create_dir_all(&folder), "make", &folder)?;
         Ok(Self { output: output.to_owned(), folder })
@@ -58,16 +73,11 @@ impl Stage {
         doing(fs::write(&to, bytes), "write", &to)
     }
 
-    /// Takes files over from the old edition as they are, and makes folders that hold
-    /// nothing: who made them may want them.
-    pub(super) fn keep(
-        &self,
-        files: &[&str],
-        hollows: &[String],
-    ) -> Result<(), StoreError> {
+    /// Takes files of ours over from the old edition as they are.
+    pub(super) fn keep(&self, files: &[&str]) -> Result<(), StoreError> {
         let above = files.iter().filter_map(|path| path.rsplit_once('/'));
         let folders: BTreeSet<&str> = above.map(|(folder, _)| folder).collect();
-        for folder in folders.into_iter().chain(hollows.iter().map(String::as_str)) {
+        for folder in folders {
             let folder = self.folder.join(folder);
             doing(fs::create_dir_all(&folder), "make", &folder)?;
         }
@@ -78,6 +88,32 @@ impl Stage {
             }
             doing(fs::copy(&from, &to).map(|_| ()), "copy", &from)
         })
+    }
+
+    /// Lets files of others stand in both editions, so that they are there at any moment.
+    /// Those that cannot are moved when the old edition is cleared.
+    pub(super) fn share(&self, files: &[PathBuf]) -> BTreeMap<PathBuf, Inode> {
+        let linked = files.par_iter().filter_map(|path| {
+            let (from, to) = (self.output.join(path), self.folder.join(path));
+            fs::hard_link(&from, &to).ok()?;
+            inode(&to).map(|inode| (path.clone(), inode))
+        });
+        linked.collect()
+    }
+
+    /// Gives the new edition's folders the rights, the owner and the group of the old one's.
+    pub(super) fn entitle(
+        &self,
+        folders: &[(PathBuf, Metadata)],
+    ) -> Result<(), StoreError> {
+        // The innermost first: a folder may become one that nothing can be written to.
+        for (path, known) in folders.iter().rev() {
+            let folder = self.folder.join(path);
+            if folder.is_dir() {
+                doing(entitle(&folder, known), "give its rights to", &folder)?;
+            }
+        }
+        Ok(())
     }
 
     /// The bytes that stand at `path` in the new edition, where it is a file.
@@ -98,68 +134,63 @@ impl Stage {
         Ok(to)
     }
 
-    /// Puts the new edition in the old one's place, in one step where the system can, and
-    /// clears the old one away.
-    pub(super) fn swap(self) -> Result<(), StoreError> {
-        if let Ok(known) = fs::metadata(&self.output) {
-            let rights = fs::set_permissions(&self.folder, known.permissions());
-            doing(rights, "make", &self.folder)?;
+    /// Waits until the new edition lies on the disk.
+    pub(super) fn settle(&self) -> Result<(), StoreError> {
+        doing(settle(&self.folder), "write", &self.folder)
+    }
+
+    /// Puts the new edition in the old one's place, in one step where the system can. The
+    /// old one then lies aside, where there was one.
+    pub(super) fn swap(self) -> Result<Option<PathBuf>, StoreError> {
+        let old = beside(&self.output, "old");
+        match rename_new(&self.folder, &self.output) {
+            Ok(()) => return Ok(None),
+            Err(error) if error.kind() == ErrorKind::AlreadyExists => {}
+            Err(error) => return doing(Err(error), "move", &self.folder),
         }
-        doing(settle(&self.folder), "write", &self.folder)?;
-        if !self.output.exists() {
-            doing(fs::rename(&self.folder, &self.output), "move", &self.folder)?;
-        } else if !exchange(&self.folder, &self.output) {
-            let old = beside(&self.output, "old");
+        doing(fs::rename(&self.folder, &old), "move", &self.folder)?;
+        if exchange(&old, &self.output).is_err() {
+            doing(fs::rename(&old, &self.folder), "move", &old)?;
             doing(fs::rename(&self.output, &old), "move", &self.output)?;
             doing(fs::rename(&self.folder, &self.output), "move", &self.folder)?;
-            // The new edition stands: what cannot be cleared now is cleared next time.
-            let _ = clear(&old);
         }
-        Ok(())
+        Ok(Some(old))
     }
 }
 
 impl Drop for Stage {
-    /// What is left over: the old edition after a swap, else one that will not be.
+    /// An edition that will not stand.
     fn drop(&mut self) {
-        let _ = clear(&self.folder);
+        let _ = fs::remove_dir_all(&self.folder);
     }
 }
 
-/// Takes a folder away, what lies in its folders side by side.
-fn clear(folder: &Path) -> std::io::Result<()> {
-    let inner = WalkDir::new(folder).min_depth(2).max_depth(2).into_iter();
-    let inner: Vec<PathBuf> = inner
-        .filter_map(Result::ok)
-        .filter(|entry| entry.file_type().is_dir())
-        .map(DirEntry::into_path)
-        .collect();
-    inner.par_iter().try_for_each(fs::remove_dir_all)?;
-    fs::remove_dir_all(folder)
-}
-
 /// A folder that nobody may write to is left as it is, though it could be swapped.
-fn writable(output: &Path) -> Result<(), StoreError> {
-    let read_only = fs::metadata(output).is_ok_and(|of| of.permissions().readonly());
-    let refused = if read_only {
-        Err(std::io::ErrorKind::ReadOnlyFilesystem.into())
+///
+/// # Errors
+/// Where it is one.
+pub(super) fn writable(folder: &Path, known: &Metadata) -> Result<(), StoreError> {
+    let refused = if known.permissions().readonly() {
+        Err(ErrorKind::ReadOnlyFilesystem.into())
     } else {
         Ok(())
     };
-    doing(refused, "write to", output)
+    doing(refused, "write to", folder)
 }
 
-/// Exchanges two folders in one step. False where the system cannot.
-#[cfg(any(target_os = "linux", target_vendor = "apple"))]
-fn exchange(a: &Path, b: &Path) -> bool {
-    use rustix::fs::{CWD, RenameFlags, renameat_with};
-    renameat_with(CWD, a, CWD, b, RenameFlags::EXCHANGE).is_ok()
-}
-
-/// Exchanges two folders in one step. False where the system cannot.
-#[cfg(not(any(target_os = "linux", target_vendor = "apple")))]
-fn exchange(_: &Path, _: &Path) -> bool {
-    false
+/// Puts the old edition back where it stood, after a swap that cannot be brought to its
+/// end; what was moved across by then comes back too.
+///
+/// # Errors
+/// Where the machine refuses.
+pub(super) fn swap_back(output: &Path) -> Result<(), StoreError> {
+    let (next, old) = (beside(output, "next"), beside(output, "old"));
+    if exchange(&old, output).is_err() {
+        doing(fs::rename(output, &next), "move", output)?;
+        doing(fs::rename(&old, output), "move", &old)?;
+        doing(fs::rename(&next, &old), "move", &next)?;
+    }
+    recover(output).map(|_| ())
 }
 
 /// Waits until everything written lies on the disk: a power cut after the swap must not
@@ -173,95 +204,37 @@ fn settle(folder: &Path) -> std::io::Result<()> {
 /// find empty files in the new edition.
 #[cfg(not(target_os = "linux"))]
 fn settle(folder: &Path) -> std::io::Result<()> {
-    let found = Tree::below(folder).map_err(|error| error.source)?.files;
-    found.iter().filter(|found| found.plain).try_for_each(|found| {
-        fs::File::options().append(true).open(folder.join(&found.path))?.sync_all()
-    })
-}
-
-/// Something in a folder that is no folder itself.
-pub(super) struct Found {
-    /// Its path below the folder, with forward slashes.
-    pub(super) path: String,
-    /// Whether it is a file; else a link or the like.
-    pub(super) plain: bool,
-}
-
-/// What lies below a folder.
-#[derive(Default)]
-pub(super) struct Tree {
-    /// Everything that is no folder itself, in order.
-    pub(super) files: Vec<Found>,
-    /// The folders that hold nothing.
-    pub(super) hollows: Vec<String>,
-}
-
-impl Tree {
-    /// Looks at a folder; nothing lies below it where it is not there.
-    ///
-    /// # Errors
-    /// Where a part of it cannot be looked at: what lies there would be lost.
-    pub(super) fn below(folder: &Path) -> Result<Self, StoreError> {
-        let mut tree = Self::default();
-        if !folder.exists() {
-            return Ok(tree);
+    for entry in walkdir::WalkDir::new(folder) {
+        let entry = entry?;
+        if entry.file_type().is_file() {
+            fs::File::options().append(true).open(entry.path())?.sync_all()?;
         }
-        // The last folder met; it holds nothing where what comes next is not in it.
-        let mut last: Option<(String, usize)> = None;
-        for entry in WalkDir::new(folder).min_depth(1).sort_by_file_name() {
-            let entry = entry.map_err(|error| StoreError::walking(folder, error))?;
-            let hollow = last.take().filter(|(_, depth)| entry.depth() <= *depth);
-            tree.hollows.extend(hollow.map(|(path, _)| path));
-            let Some(path) = below(folder, &entry) else { continue };
-            if entry.file_type().is_dir() {
-                last = Some((path, entry.depth()));
-            } else {
-                tree.files.push(Found { path, plain: entry.file_type().is_file() });
-            }
-        }
-        tree.hollows.extend(last.map(|(path, _)| path));
-        Ok(tree)
     }
-
-    /// Whether a file stands at `path`.
-    pub(super) fn has(&self, path: &str) -> bool {
-        // In order folder by folder, which is not quite the order of the paths.
-        let order = |found: &Found| found.path.split('/').cmp(path.split('/'));
-        let at = self.files.binary_search_by(order);
-        at.is_ok_and(|at| self.files[at].plain)
-    }
+    Ok(())
 }
 
-fn below(folder: &Path, entry: &DirEntry) -> Option<String> {
-    let path = entry.path().strip_prefix(folder).ok()?;
-    let parts: Vec<_> =
-        path.components().map(|part| part.as_os_str().to_string_lossy()).collect();
-    Some(parts.join("/"))
+/// Gives a folder the rights, the owner and the group of another. Where the owner cannot
+/// be given, who publishes has the folder, as always when a folder is made.
+#[cfg(unix)]
+fn entitle(folder: &Path, like: &Metadata) -> std::io::Result<()> {
+    use std::os::unix::fs::{MetadataExt, chown};
+    let own = fs::metadata(folder)?;
+    let differs = |own: u32, other: u32| (own != other).then_some(other);
+    let (user, group) = (differs(own.uid(), like.uid()), differs(own.gid(), like.gid()));
+    if group.is_some() {
+        let _ = chown(folder, None, group);
+    }
+    if user.is_some() {
+        let _ = chown(folder, user, None);
+    }
+    if own.mode() != like.mode() || user.is_some() || group.is_some() {
+        fs::set_permissions(folder, like.permissions())?;
+    }
+    Ok(())
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_tree_knows_its_files_and_its_hollow_folders() {
-        let folder = std::env::temp_dir().join("tourier-tree-test");
-        let _ = fs::remove_dir_all(&folder);
-        for inner in ["a/none", "a-b", "b/deep/none", "c"] {
-            fs::create_dir_all(folder.join(inner)).expect("a folder can be made");
-        }
-        for file in ["a/x", "a.txt", "a-b/y", "b/deep/z", "d"] {
-            fs::write(folder.join(file), "text").expect("a file can be written");
-        }
-        let tree = Tree::below(&folder).expect("it can be looked at");
-        assert_eq!(tree.hollows, ["a/none", "b/deep/none", "c"]);
-        for file in ["a/x", "a.txt", "a-b/y", "b/deep/z", "d"] {
-            assert!(tree.has(file), "{file}");
-        }
-        for none in ["a", "a/none", "x", "", "d/x"] {
-            assert!(!tree.has(none), "{none}");
-        }
-        assert!(clear(&folder).is_ok() && !folder.exists());
-        assert!(Tree::below(&folder).is_ok_and(|tree| tree.files.is_empty()));
-    }
+/// Gives a folder the rights of another.
+#[cfg(not(unix))]
+fn entitle(folder: &Path, like: &Metadata) -> std::io::Result<()> {
+    fs::set_permissions(folder, like.permissions())
 }

@@ -1,25 +1,51 @@
 //! One file on its own.
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
-use std::path::Path;
+use std::fs::{self, File};
+use std::io::Write;
+use std::path::{Path, PathBuf};
 
+use super::halt::Busy;
+use super::lock::{Lock, While};
+use super::manifest::NAME;
+use super::stage::beside;
 use super::{StoreError, doing};
 
-/// Saves one file, written beside and renamed, so that it is there whole or not at all.
+/// Saves one file, so that it is there whole or not at all. Where it lies in an output
+/// folder, a publish to that is waited for; `waiting` is told so.
 ///
 /// # Errors
 /// Where the machine refuses.
-pub fn save(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
+pub fn save(path: &Path, bytes: &[u8], waiting: &dyn Fn()) -> Result<(), StoreError> {
     if let Some(parent) = path.parent() {
-        doing(std::fs::create_dir_all(parent), "make", parent)?;
+        doing(fs::create_dir_all(parent), "make", parent)?;
     }
-    let mut name = path.file_name().unwrap_or_default().to_owned();
-    name.push(".part");
-    let beside = path.with_file_name(name);
-    let written = std::fs::write(&beside, bytes);
-    let saved = written.and_then(|()| std::fs::rename(&beside, path));
+    let output = published(path);
+    let _lock =
+        output.map(|output| Lock::take(&output, While::Wait(waiting))).transpose()?;
+    let _busy = Busy::begin();
+    put(path, bytes)
+}
+
+/// The output folder that a file lies in.
+fn published(path: &Path) -> Option<PathBuf> {
+    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty());
+    let folder = folder.unwrap_or(Path::new(".")).canonicalize().ok()?;
+    let is_one = |folder: &&Path| {
+        folder.file_name().is_some()
+            && (folder.join(NAME).exists() || beside(folder, "lock").exists())
+    };
+    folder.ancestors().find(is_one).map(Path::to_owned)
+}
+
+/// Writes a file beside its place and moves it there.
+pub(super) fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
+    let name = path.file_name().unwrap_or_default().to_string_lossy();
+    let part = path.with_file_name(format!(".{name}.tourier-{}", std::process::id()));
+    let written = File::create_new(&part).and_then(|mut file| file.write_all(bytes));
+    let saved = written.and_then(|()| fs::rename(&part, path));
     if saved.is_err() {
-        let _ = std::fs::remove_file(&beside);
+        let _ = fs::remove_file(&part);
     }
     doing(saved, "write", path)
 }

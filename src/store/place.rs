@@ -1,0 +1,147 @@
+//! Where an edition may be published: said before anything is worked out.
+#![allow(clippy::disallowed_methods, reason = "this room looks at files")]
+
+use std::fs;
+use std::path::{Component, Path, PathBuf};
+
+use super::manifest::NAME;
+use super::{StoreError, doing};
+
+/// A place to publish to, as it was asked for.
+pub struct Place<'a> {
+    /// The output folder.
+    pub output: &'a Path,
+    /// What is read: the content and the theme.
+    pub inputs: &'a [&'a Path],
+    /// Whether files of others may lie in a folder that was never published to.
+    pub among_others: bool,
+}
+
+/// The output folder's own place, links followed. Nothing is made.
+pub(super) fn place(asked: &Place) -> Result<PathBuf, StoreError> {
+    let whole = resolved(asked.output)?;
+    let refuse = |why| Err(StoreError::refused(asked.output, "publish to", why));
+    let there = whole.ancestors().find_map(|path| fs::metadata(path).ok());
+    if there.is_some_and(|known| !known.is_dir()) {
+        return refuse("a file stands in its place");
+    }
+    if whole.file_name().is_none() {
+        return refuse("it is the root of a disk; name a folder of its own");
+    }
+    for other in asked.inputs {
+        let Ok(other) = other.canonicalize() else { continue };
+        if whole.starts_with(&other) || other.starts_with(&whole) {
+            return refuse(
+                "the content and the theme lie in it, or it in them; take another",
+            );
+        }
+    }
+    if home().is_some_and(|home| home.starts_with(&whole)) {
+        return refuse(
+            "it is your home folder, or one that holds it; name a folder of its own",
+        );
+    }
+    if is_mount(&whole) {
+        return refuse(
+            "a disk or a folder from elsewhere is mounted there, and cannot be \
+                       swapped for a new edition; name a folder inside it",
+        );
+    }
+    if !asked.among_others && !whole.join(NAME).exists() && holds_files(&whole)? {
+        return refuse(
+            "it holds files that were not published; take another, or say \
+                       --among-others to publish beside them",
+        );
+    }
+    allowed(&whole)?;
+    Ok(whole)
+}
+
+/// The place with links followed, as far as it is there.
+fn resolved(output: &Path) -> Result<PathBuf, StoreError> {
+    let missing = |path: &Path| fs::symlink_metadata(path).is_err();
+    let there =
+        output.ancestors().find(|path| path.as_os_str().is_empty() || !missing(path));
+    let there = there.unwrap_or(Path::new(""));
+    let rest = output.strip_prefix(there).unwrap_or(Path::new(""));
+    let base = if there.as_os_str().is_empty() { Path::new(".") } else { there };
+    if base.is_symlink() && !base.exists() {
+        let why =
+            "it is a link to a place that is not there; make that, or take the link away";
+        return Err(StoreError::refused(base, "publish to", why));
+    }
+    if rest.components().any(|part| part == Component::ParentDir) {
+        let why = "it leads back out of a folder that is not there";
+        return Err(StoreError::refused(output, "publish to", why));
+    }
+    let mut whole = doing(base.canonicalize(), "open", base)?;
+    whole.extend(rest.components());
+    Ok(whole)
+}
+
+/// The home folder of whoever publishes.
+fn home() -> Option<PathBuf> {
+    std::env::home_dir().filter(|home| !home.as_os_str().is_empty())?.canonicalize().ok()
+}
+
+/// Whether anything but folders lies below a folder.
+fn holds_files(folder: &Path) -> Result<bool, StoreError> {
+    if !folder.exists() {
+        return Ok(false);
+    }
+    for entry in walkdir::WalkDir::new(folder) {
+        let entry = entry.map_err(|error| StoreError::walking(folder, error))?;
+        if !entry.file_type().is_dir() {
+            return Ok(true);
+        }
+    }
+    Ok(false)
+}
+
+/// The folder in which a place lies, as far as it is there, must be one to write in.
+#[cfg(unix)]
+fn allowed(whole: &Path) -> Result<(), StoreError> {
+    use rustix::fs::{Access, AtFlags, CWD, accessat};
+    let above = whole.ancestors().skip(1).find(|path| path.exists());
+    let Some(above) = above else { return Ok(()) };
+    let rights = Access::WRITE_OK | Access::EXEC_OK;
+    let answer = accessat(CWD, above, rights, AtFlags::EACCESS);
+    doing(answer.map_err(Into::into), "write beside the output folder, in", above)
+}
+
+/// The folder in which a place lies, as far as it is there, must be one to write in.
+#[cfg(not(unix))]
+fn allowed(_: &Path) -> Result<(), StoreError> {
+    Ok(())
+}
+
+/// Whether something is mounted at a place: it cannot be moved then.
+#[cfg(unix)]
+fn is_mount(whole: &Path) -> bool {
+    use std::os::unix::fs::MetadataExt;
+    let device = |path: &Path| fs::metadata(path).ok().map(|known| known.dev());
+    let above = whole.parent().and_then(device);
+    let differs =
+        device(whole).is_some_and(|own| above.is_some_and(|above| above != own));
+    differs || is_bound(whole)
+}
+
+/// Whether something is mounted at a place: it cannot be moved then.
+#[cfg(not(unix))]
+fn is_mount(_: &Path) -> bool {
+    false
+}
+
+/// Whether a folder of the same disk is mounted at a place.
+#[cfg(target_os = "linux")]
+fn is_bound(whole: &Path) -> bool {
+    use rustix::fs::{AtFlags, CWD, StatxAttributes, StatxFlags, statx};
+    let known = statx(CWD, whole, AtFlags::empty(), StatxFlags::empty());
+    known.is_ok_and(|it| it.stx_attributes.contains(StatxAttributes::MOUNT_ROOT))
+}
+
+/// Whether a folder of the same disk is mounted at a place.
+#[cfg(all(unix, not(target_os = "linux")))]
+fn is_bound(_: &Path) -> bool {
+    false
+}
