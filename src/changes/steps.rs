@@ -118,7 +118,7 @@ fn about(key: &str) -> &'static str {
         "at" | "core" | "cool" => "temperature",
         "oven" | "fan" => "oven",
         "bake" => "bake",
-        "sheet" | "lock-in" | "turn" => "lamination",
+        "sheet" | "roll" | "lock-in" | "turn" => "lamination",
         "cut" => "cut",
         _ => "ticket",
     }

@@ -5,7 +5,7 @@ use crate::dough::{
     self, Misfit, Strain, Work as Task, block_fits, fat_layer_fits, turn_fits,
 };
 use crate::fault::{Fault, Place};
-use crate::measure::{Length, exact, show};
+use crate::measure::{Length, Size, exact, show};
 use crate::model::Step;
 
 use super::Case;
@@ -162,15 +162,18 @@ pub(super) fn parts(case: Case) -> Vec<Fault> {
         .filter_map(|fold| {
             let misfit = turn_fits(fold.turn, &fold.sheet, &fold.thickness).err()?;
             let place = sheet_place(&fold.step, case)?;
+            let other = Size::new(fold.sheet.width.clone(), fold.sheet.length.clone());
+            let crossed = turn_fits(fold.turn, &other, &fold.thickness).is_ok();
             let message = format!(
                 "folded in {}, each part would be {} too short",
                 fold.turn.parts,
                 millimetres(&misfit.short)
             );
-            Some(
-                Fault::error("part-too-short", &place, message)
-                    .help("Roll the sheet longer, or fold it in fewer parts."),
-            )
+            Some(Fault::error("part-too-short", &place, message).help(if crossed {
+                "The first figure is the side that is folded: write the longer one first."
+            } else {
+                "Roll the sheet longer, or fold it in fewer parts."
+            }))
         })
         .collect()
 }

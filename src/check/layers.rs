@@ -1,9 +1,10 @@
 //! The layers as a whole: the usual share of fat, and blocks turned a quarter before they
 //! are rolled again.
 
+use crate::dough::{Direction, Rolled, narrows};
 use crate::fault::Fault;
 use crate::measure::{Exact, Mass, exact, show};
-use crate::model::Purpose;
+use crate::model::{Purpose, Step};
 use crate::pantry::Kind;
 
 use super::Case;
@@ -51,19 +52,42 @@ fn flour(case: Case) -> Mass {
     &lines.map(|line| line.mass()).sum::<Mass>() * &case.work.each()
 }
 
-/// Sheets that are rolled the same way as the block before them was folded.
+/// Blocks that are rolled the same way as before, because the ticket says so.
 pub(super) fn seams(case: Case) -> Vec<Fault> {
-    let work = case.work;
-    let same = work.layering.laminated.sheets.iter().filter(|s| !s.quarter_turned);
+    let sheets = &case.work.layering.laminated.sheets;
+    let same = sheets.iter().filter(|rolled| rolled.way == Direction::SameWay);
     same.filter_map(|rolled| {
-        let step = work.recipe.steps().find(|step| step.name == rolled.step)?;
-        let place = &step.sheet.as_ref()?.place;
-        let message = "to come to this size the block is rolled the same way as before";
+        let place = &step(rolled, case)?.roll.as_ref()?.place;
+        let message = "the block is rolled the same way as before the fold";
         Some(Fault::caution("seams-not-turned", place, message).help(
-            "Turn it a quarter, so that its open side becomes the long side, and give the sheet sides that this leads to.",
+            "Usual is a quarter turn, so that the dough is stretched the other way. Take this line out, or accept it.",
         ))
     })
     .collect()
+}
+
+/// Blocks with a side that would have to become much shorter to be rolled to their sheet.
+pub(super) fn narrower(case: Case) -> Vec<Fault> {
+    let sheets = &case.work.layering.laminated.sheets;
+    // Rolled on without a fold, it may be another part of the dough, or trimmed.
+    let folded = sheets.iter().filter(|rolled| rolled.way != Direction::Onward);
+    folded
+        .filter_map(|rolled| {
+            let [from, to] = narrows(rolled.block.as_ref()?, &rolled.sheet)?;
+            let place = &step(rolled, case)?.sheet.as_ref()?.place;
+            let (from, to) = (show::length(&from).metric, show::length(&to).metric);
+            let message =
+                format!("the sheet gets narrower here: a side of {from} would become {to}");
+            Some(Fault::caution("sheet-gets-narrower", place, message).help(
+                "Dough cannot be pushed together. The first figure is the side that is stretched; after a fold it is the side along the spine. Write a wider sheet, or fold the one before it narrower.",
+            ))
+        })
+        .collect()
+}
+
+/// The step that a sheet is rolled in.
+fn step<'a>(rolled: &Rolled, case: Case<'a>) -> Option<&'a Step> {
+    case.work.recipe.steps().find(|step| step.name == rolled.step)
 }
 
 #[cfg(test)]
@@ -106,17 +130,27 @@ mod tests {
         }
     }
 
-    /// A block of 16 × 25 cm cannot become 27 × 16 cm across its folds without being pushed
-    /// together: by arithmetic.
+    /// Sizes never decide: from 48 × 25 cm the block is 16 × 25 cm, and its side of 25 cm is
+    /// stretched, to whatever length.
     #[test]
-    fn blocks_are_turned_a_quarter() {
-        assert_no_fault(&head(YEAST, 240), &body("48 x 25 cm"), "seams-not-turned");
-        // From 45 × 30 the block is 15 × 30; 30 × 20 would need it rolled along the folds.
-        let body = body("48 x 25 cm").replace(
-            "48 x 25 cm\nturn: letter\n~~~\n## Two",
-            "66 x 20 cm\nturn: letter\n~~~\n## Two",
-        );
-        let body = body.replacen("sheet: 48 x 25 cm", "sheet: 44 x 21 cm", 1);
-        assert_fault(&head(YEAST, 240), &body, "seams-not-turned", "44 x 21 cm");
+    fn only_the_ticket_s_own_word_is_pointed_out() {
+        for sheet in ["48 x 25 cm", "40 x 30 cm", "27 x 16 cm"] {
+            assert_no_fault(&head(YEAST, 240), &body(sheet), "seams-not-turned");
+        }
+        let same = body("48 x 25 cm\nroll: same way");
+        assert_fault(&head(YEAST, 240), &same, "seams-not-turned", "same way");
+        let said = body("48 x 25 cm\nroll: quarter turn");
+        assert_no_fault(&head(YEAST, 240), &said, "seams-not-turned");
+    }
+
+    /// A block of 16 × 25 cm is stretched along the 25; its 16 may become 13, not 12.
+    #[test]
+    fn a_sheet_that_gets_narrower_is_pointed_out() {
+        assert_no_fault(&head(YEAST, 240), &body("60 x 13 cm"), "sheet-gets-narrower");
+        let narrow = body("60 x 12 cm");
+        assert_fault(&head(YEAST, 240), &narrow, "sheet-gets-narrower", "60 x 12 cm");
+        // The wrong figure first: 25 would have to become 16.
+        let crossed = body("16 x 48 cm");
+        assert_fault(&head(YEAST, 240), &crossed, "sheet-gets-narrower", "16 x 48 cm");
     }
 }

@@ -64,6 +64,7 @@ const WHOLE_RULES: &[Rule] = &[
     lamination::parts,
     layers::fat_share,
     layers::seams,
+    layers::narrower,
     cutting::layouts,
     cutting::counts,
     kit::mixer,

@@ -3,9 +3,11 @@
 use crate::measure::{Exact, Length, Size, Volume, exact};
 use crate::model::{LockIn, Turn};
 
+use super::direction::{LeftBy, Lying};
+use super::fit::as_it_fits;
 use super::layers::fat_after;
 use super::{
-    Action, Batch, Folded, Laminated, LockedIn, Rolled, closed_size, long_first, turned,
+    Action, Batch, Direction, Folded, Laminated, LockedIn, Rolled, closed_size,
     usual_block,
 };
 
@@ -17,11 +19,10 @@ pub(super) struct Bench<'a> {
     pub(super) fat_in: bool,
     /// Whether the fat is outside.
     pub(super) inverted: bool,
-    /// As it lies now, long side first.
-    lying: Option<Size>,
-    /// The last folded block, folded side first, until it is rolled out.
-    folded: Option<Size>,
-    quarter_turned: bool,
+    /// As it lies now; not known before its first sheet.
+    lying: Option<Lying>,
+    /// How a dough whose sizes are not known was left, where it comes along folded.
+    pub(super) left_by: Option<LeftBy>,
     /// What has been made so far.
     pub(super) made: Laminated,
 }
@@ -35,15 +36,14 @@ impl<'a> Bench<'a> {
     ) -> Self {
         let fat_in = actions.iter().all(|action| action.lock_in.is_none());
         let made = Laminated::default();
-        let (lying, folded) = (None, None);
-        let inverted = false;
-        Self { batch, block, fat_in, inverted, lying, folded, quarter_turned: true, made }
+        let (lying, left_by, inverted) = (None, None, false);
+        Self { batch, block, fat_in, inverted, lying, left_by, made }
     }
 
     /// Does one step: rolls, then encloses, then folds.
     pub(super) fn take(&mut self, action: &Action) {
         if let Some(sheet) = &action.sheet {
-            self.roll(&action.step, long_first(sheet), action.of_fat);
+            self.roll(action, sheet.clone());
         }
         if let Some(kind) = action.lock_in {
             self.inverted |= action.inverted && self.made.fat_layers == 0;
@@ -54,45 +54,64 @@ impl<'a> Bench<'a> {
         }
     }
 
-    fn roll(&mut self, step: &str, sheet: Size, of_fat: bool) {
-        if let Some(block) = self.folded.take() {
-            self.quarter_turned = quarter_turned(&block, &sheet);
+    fn roll(&mut self, action: &Action, sheet: Size) {
+        let left_by = self.lying.as_ref().map(|lying| lying.left_by).or(self.left_by);
+        let way = left_by.map_or(Direction::Any, |left_by| left_by.next(action.same_way));
+        let block = self.lying.as_ref().map(|lying| lying.beneath(way, &sheet));
+        if left_by != Some(LeftBy::Pin) {
+            self.say_next(way);
         }
-        let thickness = if of_fat && !self.fat_in {
+        let thickness = if action.of_fat && !self.fat_in {
             lie(&self.batch.fat_volume(), &sheet)
         } else {
             self.thickness(&sheet)
         };
         let (fat_layer, dough_layer) = self.layers_of(&thickness);
         self.made.sheets.push(Rolled {
-            step: step.into(),
+            step: action.step.clone(),
             sheet: sheet.clone(),
             thickness,
             fat_layer,
             dough_layer,
             fat_layers: self.made.fat_layers,
-            quarter_turned: self.quarter_turned,
+            way,
+            block_thickness: block.as_ref().map(|block| self.thickness(block)),
+            block,
         });
-        self.lying = Some(sheet);
+        self.lying = Some(Lying { size: sheet, left_by: LeftBy::Pin });
+    }
+
+    /// Notes on the last fold which way its block is rolled.
+    fn say_next(&mut self, way: Direction) {
+        let made = &mut self.made;
+        let lock_in = made.lock_in.as_mut().map(|locked| &mut locked.next);
+        if let Some(next) = made.folds.last_mut().map(|fold| &mut fold.next).or(lock_in) {
+            *next = way;
+        }
     }
 
     fn enclose(&mut self, step: &str, kind: LockIn) {
         if self.made.fat_layers > 0 {
             return;
         }
-        let locked = self.lying.take().map(|sheet| self.locked(step, kind, sheet));
+        let locked = self.lying.take().map(|lying| self.locked(step, kind, lying.size));
         self.fat_in = true;
         self.made.fat_layers = kind.fat_layers() + u64::from(self.inverted);
-        self.quarter_turned = true;
-        self.lying = locked.as_ref().map(|locked| long_first(&locked.closed));
-        // Four flaps folded to the middle give an envelope no direction to turn from.
-        let directed = locked.as_ref().filter(|_| kind != LockIn::Envelope);
-        self.folded = directed.map(|locked| locked.closed.clone());
+        let left_by = match kind {
+            LockIn::Envelope => LeftBy::Envelope,
+            LockIn::Letter | LockIn::Book => LeftBy::Fold,
+        };
+        self.left_by = Some(left_by);
+        let size = locked.as_ref().map(|locked| locked.closed.clone());
+        self.lying = size.map(|size| Lying { size, left_by });
         self.made.lock_in = locked;
     }
 
     fn locked(&self, step: &str, kind: LockIn, sheet: Size) -> LockedIn {
-        let block = self.block.cloned().unwrap_or_else(|| usual_block(kind, &sheet));
+        let block = match self.block {
+            Some(block) => as_it_fits(kind, &sheet, block),
+            None => usual_block(kind, &sheet),
+        };
         let (dough, fat) = (self.batch.dough_volume(), self.batch.fat_volume());
         let (outer, inner) = if self.inverted { (fat, dough) } else { (dough, fat) };
         LockedIn {
@@ -102,6 +121,10 @@ impl<'a> Bench<'a> {
             inverted: self.inverted,
             thickness: lie(&outer, &sheet),
             block_thickness: lie(&inner, &block),
+            next: match kind {
+                LockIn::Envelope => Direction::Any,
+                LockIn::Letter | LockIn::Book => Direction::QuarterTurn,
+            },
             sheet,
             block,
         }
@@ -111,7 +134,8 @@ impl<'a> Bench<'a> {
         let fat_before = self.made.fat_layers;
         let fat_after = fat_after(fat_before, turn, self.inverted);
         self.made.fat_layers = fat_after;
-        let Some(sheet) = self.lying.take() else { return };
+        self.left_by = Some(LeftBy::Fold);
+        let Some(sheet) = self.lying.take().map(|lying| lying.as_sheet()) else { return };
         let part = exact(1, i64::from(turn.parts.max(1)));
         let folded = Size::new(&sheet.length * &part, sheet.width.clone());
         self.made.folds.push(Folded {
@@ -123,10 +147,9 @@ impl<'a> Bench<'a> {
             sheet,
             fat_before,
             fat_after,
-            quarter_turned: self.quarter_turned,
+            next: Direction::QuarterTurn,
         });
-        self.lying = Some(long_first(&folded));
-        self.folded = Some(folded);
+        self.lying = Some(Lying { size: folded, left_by: LeftBy::Fold });
     }
 
     fn thickness(&self, sheet: &Size) -> Length {
@@ -152,11 +175,4 @@ impl<'a> Bench<'a> {
 /// How thick a volume lies on a sheet; nought on no area.
 fn lie(volume: &Volume, sheet: &Size) -> Length {
     sheet.thickness(volume).unwrap_or_else(Length::zero)
-}
-
-/// Whether `sheet` was rolled at right angles to the folding of `block` (folded side
-/// first). See [`Rolled::quarter_turned`].
-pub(super) fn quarter_turned(block: &Size, sheet: &Size) -> bool {
-    let shrinks = |block: &Size| sheet.length < block.length || sheet.width < block.width;
-    !shrinks(&turned(block)) || shrinks(block)
 }

@@ -75,11 +75,20 @@ impl Work {
     }
 }
 
+/// The block as it is laid on the sheet: the way that leaves the wider margin, its first
+/// side along the sheet's first.
+pub(super) fn as_it_fits(lock_in: LockIn, sheet: &Size, block: &Size) -> Size {
+    let room = room(lock_in, sheet);
+    let other = turned(block);
+    let is_better = spare(lock_in, &room, &other) > spare(lock_in, &room, block);
+    if is_better { other } else { block.clone() }
+}
+
 /// Whether the dough of `sheet` closes over `block`, whichever way the block lies.
 ///
 /// Exact: an envelope's block has at most the sheet's short side over √2, compared by
-/// squares; a letter's lies within two thirds of the long side, a book's within half of
-/// it, both within the width.
+/// squares; a letter's lies within two thirds of the side that is folded, a book's within
+/// half of it, both within the width.
 ///
 /// # Errors
 /// Where the block is too big, by how much.
@@ -131,7 +140,7 @@ fn missing(room: &Size, block: &Size) -> Length {
 /// Where a part is too short, by how much.
 pub fn turn_fits(turn: Turn, sheet: &Size, thickness: &Length) -> Result<Length, Misfit> {
     let parts = i64::from(turn.parts.max(1));
-    let part = &long_first(sheet).length * &exact(1, parts);
+    let part = &sheet.length * &exact(1, parts);
     let least = thickness * &exact(parts, 1);
     if part >= least {
         return Ok(part);
@@ -215,13 +224,15 @@ mod tests {
 
     #[test]
     fn a_part_is_longer_than_the_block_is_thick() {
-        let turn = Turn { parts: 4 };
-        assert_eq!(
-            turn_fits(turn, &size(200, 600), &millimetres(9)),
-            Ok(millimetres(150))
-        );
+        let turn = Turn::in_parts(4);
+        let fits = |length, width, thick| {
+            turn_fits(turn, &size(length, width), &millimetres(thick))
+        };
+        assert_eq!(fits(600, 200, 9), Ok(millimetres(150)));
+        // The first side is folded, even where it is the shorter.
+        assert_eq!(fits(200, 600, 9), Ok(millimetres(50)));
         let misfit = Misfit { short: millimetres(10), pulls: false };
-        assert_eq!(turn_fits(turn, &size(120, 100), &millimetres(10)), Err(misfit));
+        assert_eq!(fits(120, 100, 10), Err(misfit));
     }
 
     #[test]

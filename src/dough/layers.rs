@@ -66,7 +66,7 @@ mod tests {
     use super::*;
 
     fn layers(lock_in: LockIn, parts: &[u32]) -> Layers {
-        let turns = parts.iter().map(|&parts| Turn { parts }).collect();
+        let turns = parts.iter().map(|&parts| Turn::in_parts(parts)).collect();
         Layers { lock_in, turns, inverted: false }
     }
 

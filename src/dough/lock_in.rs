@@ -11,22 +11,21 @@ fn bare() -> Length {
     Length::centimetres(exact(1, 1))
 }
 
-/// The largest block that the dough can close over, first side along the sheet's long
-/// side.
+/// The largest block that the dough can close over, first side along the sheet's first.
 ///
 /// - Envelope: four flaps meet over a block set diagonally, so its side is the sheet's
 ///   short side over √2 (rounded down to 0.1 mm).
-/// - Letter: two thirds of the long side by the width.
-/// - Book: the middle half of the long side by the width.
+/// - Letter: two thirds of the side that is folded, the first, by the width.
+/// - Book: the middle half of the side that is folded by the width.
 pub(super) fn room(lock_in: LockIn, sheet: &Size) -> Size {
-    let sheet = long_first(sheet);
+    let width = sheet.width.clone();
     match lock_in {
         LockIn::Envelope => {
-            let side = root::side_down(&half_square(&sheet.width));
+            let side = root::side_down(&half_square(&long_first(sheet).width));
             Size::new(side.clone(), side)
         }
-        LockIn::Letter => Size::new(&sheet.length * &exact(2, 3), sheet.width),
-        LockIn::Book => Size::new(&sheet.length * &exact(1, 2), sheet.width),
+        LockIn::Letter => Size::new(&sheet.length * &exact(2, 3), width),
+        LockIn::Book => Size::new(&sheet.length * &exact(1, 2), width),
     }
 }
 
@@ -48,14 +47,14 @@ fn less_bare(side: &Length) -> Length {
 }
 
 /// The closed parcel, folded side first: the block itself for an envelope, whose flaps
-/// are folded along the block's edges; a third of the sheet's long side by the width for
+/// are folded along the block's edges; a third of the sheet's first side by the width for
 /// a letter; half of it by the width for a book.
 pub fn closed_size(lock_in: LockIn, sheet: &Size, block: &Size) -> Size {
-    let sheet = long_first(sheet);
+    let width = sheet.width.clone();
     match lock_in {
         LockIn::Envelope => block.clone(),
-        LockIn::Letter => Size::new(&sheet.length * &exact(1, 3), sheet.width),
-        LockIn::Book => Size::new(&sheet.length * &exact(1, 2), sheet.width),
+        LockIn::Letter => Size::new(&sheet.length * &exact(1, 3), width),
+        LockIn::Book => Size::new(&sheet.length * &exact(1, 2), width),
     }
 }
 
@@ -73,7 +72,7 @@ mod tests {
         // 28 / √2 = 19.798…, rounded down to 19.79.
         let envelope = usual_block(LockIn::Envelope, &size(280, 280));
         assert_eq!(envelope.length, Length::centimetres(exact(1879, 100)));
-        assert_eq!(usual_block(LockIn::Letter, &size(300, 600)), size(390, 290));
+        assert_eq!(usual_block(LockIn::Letter, &size(600, 300)), size(390, 290));
         assert_eq!(usual_block(LockIn::Book, &size(400, 200)), size(190, 190));
         assert_eq!(usual_block(LockIn::Book, &size(20, 10)), size(5, 5));
     }

@@ -5,6 +5,8 @@
 
 mod batch;
 mod bench;
+mod direction;
+mod edges;
 mod fit;
 mod layers;
 mod lock_in;
@@ -16,6 +18,8 @@ pub mod cutting;
 pub mod shaping;
 
 pub use batch::Batch;
+pub use direction::{Direction, narrows};
+pub use edges::{Edge, Edges, ends_meet, fold_lines, lock_in_edges, turn_edges};
 pub use fit::{
     Margin, Misfit, Strain, Work, bench_fits, block_fits, fat_layer_fits, thickness_fits,
     turn_fits,
@@ -27,7 +31,7 @@ pub use scale::grow;
 
 use crate::measure::Size;
 
-/// The same rectangle with its long side first, as sheets are written and drawn.
+/// The same rectangle with its long side first.
 pub fn long_first(size: &Size) -> Size {
     if size.length < size.width { turned(size) } else { size.clone() }
 }

@@ -4,15 +4,19 @@ use crate::measure::{Length, Size};
 use crate::model::{LockIn, Turn};
 
 use super::bench::Bench;
-use super::{Batch, Layers};
+use super::direction::LeftBy;
+use super::{Batch, Direction, Layers};
 
 /// What one step does with the dough, in the order of the steps.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Action {
     /// The step's name.
     pub step: String,
-    /// The sheet it rolls; without one, lock-in and turn take the dough as it lies.
+    /// The sheet it rolls, first the side that is stretched and folded; without one, lock-in
+    /// and turn take the dough as it lies.
     pub sheet: Option<Size>,
+    /// Whether a folded block is rolled the same way as before, not a quarter turn from it.
+    pub same_way: bool,
     /// How it encloses the fat.
     pub lock_in: Option<LockIn>,
     /// How it folds.
@@ -43,7 +47,7 @@ pub struct LockedIn {
     pub step: String,
     /// How.
     pub kind: LockIn,
-    /// The sheet before it is closed, long side first.
+    /// The sheet before it is closed; its first side is the one that is folded.
     pub sheet: Size,
     /// Whether the fat is outside: then the sheet is of fat and the block of dough.
     pub inverted: bool,
@@ -55,6 +59,8 @@ pub struct LockedIn {
     pub thickness: Length,
     /// The block's thickness.
     pub block_thickness: Length,
+    /// Which way it is rolled next.
+    pub next: Direction,
 }
 
 /// One turn.
@@ -64,7 +70,7 @@ pub struct Folded {
     pub step: String,
     /// The turn.
     pub turn: Turn,
-    /// The sheet before folding; its long side, which is folded, comes first.
+    /// The sheet before folding; the side that is folded comes first.
     pub sheet: Size,
     /// The folded block, folded side first.
     pub folded: Size,
@@ -76,8 +82,8 @@ pub struct Folded {
     pub fat_before: u64,
     /// Fat layers after it.
     pub fat_after: u64,
-    /// Whether its sheet was rolled at right angles to the last folding (see [`Rolled`]).
-    pub quarter_turned: bool,
+    /// Which way the block is rolled next; a quarter turn where the steps end with it.
+    pub next: Direction,
 }
 
 /// One rolled sheet.
@@ -85,7 +91,7 @@ pub struct Folded {
 pub struct Rolled {
     /// The step.
     pub step: String,
-    /// Long side first.
+    /// First the side that is stretched.
     pub sheet: Size,
     /// How thick it lies.
     pub thickness: Length,
@@ -96,11 +102,13 @@ pub struct Rolled {
     pub dough_layer: Length,
     /// Fat layers in it.
     pub fat_layers: u64,
-    /// Whether it was rolled at right angles to the last folding: the new long side comes
-    /// from the block's open side. Sizes alone cannot always tell, so this is taken as
-    /// done, as is usual, unless it would mean pushing a side of the block together
-    /// where rolling the same way as before would not.
-    pub quarter_turned: bool,
+    /// Which way it is rolled.
+    pub way: Direction,
+    /// What lay beneath the pin: its first side is the one that becomes the sheet's first;
+    /// `None` where its sizes are not known.
+    pub block: Option<Size>,
+    /// How thick that was.
+    pub block_thickness: Option<Length>,
 }
 
 /// Follows a fresh dough through its steps.
@@ -118,6 +126,7 @@ pub fn laminate_on(batch: &Batch, brought: &Layers, actions: &[Action]) -> Lamin
     let mut bench = Bench::new(batch, None, actions);
     bench.inverted = brought.inverted;
     bench.fat_in = true;
+    bench.left_by = brought.turns.last().map(|_| LeftBy::Fold);
     bench.made.fat_layers = fat_layers;
     follow(bench, actions)
 }
@@ -131,7 +140,6 @@ fn follow(mut bench: Bench, actions: &[Action]) -> Laminated {
 
 #[cfg(test)]
 mod tests {
-    use super::super::bench::quarter_turned;
     use super::*;
     use crate::measure::{Exact, Mass, exact};
 
@@ -152,17 +160,26 @@ mod tests {
     fn rolled(step: &str, length: i64, width: i64) -> Action {
         let sheet = Some(size(length, width));
         let (of_fat, inverted) = (false, false);
-        Action { step: step.into(), sheet, lock_in: None, turn: None, of_fat, inverted }
+        let same_way = false;
+        Action {
+            step: step.into(),
+            sheet,
+            same_way,
+            lock_in: None,
+            turn: None,
+            of_fat,
+            inverted,
+        }
     }
 
     /// A dough that comes with so many fat layers.
     fn with_fat(layers: u32) -> Layers {
-        let turns = if layers > 1 { vec![Turn { parts: layers }] } else { Vec::new() };
+        let turns = if layers > 1 { vec![Turn::in_parts(layers)] } else { Vec::new() };
         Layers { lock_in: LockIn::Envelope, inverted: false, turns }
     }
 
     fn turn(step: &str, length: i64, width: i64, parts: u32) -> Action {
-        Action { turn: Some(Turn { parts }), ..rolled(step, length, width) }
+        Action { turn: Some(Turn::in_parts(parts)), ..rolled(step, length, width) }
     }
 
     fn classic() -> Laminated {
@@ -170,7 +187,7 @@ mod tests {
         let actions = [
             Action { lock_in, ..rolled("lock-in", 28, 28) },
             turn("first", 60, 20, 4),
-            turn("second", 20, 60, 4),
+            turn("second", 60, 20, 4),
             turn("third", 60, 20, 3),
             rolled("cut", 50, 30),
         ];
@@ -193,7 +210,10 @@ mod tests {
         assert_eq!(made.folds[1].sheet, size(60, 20));
         assert_eq!(made.folds[1].folded, size(15, 20));
         assert_eq!(made.folds[2].folded, size(20, 20));
-        assert!(made.folds.iter().all(|fold| fold.quarter_turned));
+        assert!(made.folds.iter().all(|fold| fold.next == Direction::QuarterTurn));
+        let ways: Vec<_> = made.sheets.iter().map(|sheet| sheet.way).collect();
+        let quarter = Direction::QuarterTurn;
+        assert_eq!(ways, [Direction::Any, Direction::Any, quarter, quarter, quarter]);
     }
 
     #[test]
@@ -234,16 +254,62 @@ mod tests {
         assert_eq!(made.sheets[0].fat_layer, millimetres(35, 10 * 3 * 81));
     }
 
+    /// 36 × 8 in, twice a book, 30 × 8 in a letter, 20 × 12 in to be cut: each block is
+    /// stretched along its side of 8 in. Common practice, no source.
     #[test]
-    fn sees_a_sheet_rolled_the_same_way() {
-        let same = [turn("one", 60, 30, 3), turn("two", 40, 25, 3)];
-        // A block of 20 × 30 cannot become 40 × 25 the same way, only by a quarter turn.
-        assert!(laminate_on(&batch(), &with_fat(1), &same).folds[1].quarter_turned);
-        let same = [turn("one", 60, 30, 2), turn("two", 60, 30, 2)];
-        assert!(laminate_on(&batch(), &with_fat(1), &same).folds[1].quarter_turned);
-        // A block of 30 × 20, folded along the 30, becomes 50 × 25 without pushing only if
-        // the folded side is rolled out again.
-        assert!(!quarter_turned(&size(30, 20), &size(50, 25)));
+    fn the_eight_inch_side_is_stretched_each_time() {
+        let inches = |length: i64, width: i64| {
+            let side = |amount| Length::inches(&exact(amount, 1));
+            Size::new(side(length), side(width))
+        };
+        let action = |step: &str, sheet: Size, parts: Option<u32>| Action {
+            sheet: Some(sheet),
+            turn: parts.map(Turn::in_parts),
+            ..rolled(step, 1, 1)
+        };
+        let actions = [
+            action("one", inches(36, 8), Some(4)),
+            action("two", inches(36, 8), Some(4)),
+            action("three", inches(30, 8), Some(3)),
+            action("cut", inches(20, 12), None),
+        ];
+        let made = laminate_on(&batch(), &with_fat(1), &actions);
+        let beneath: Vec<_> =
+            made.sheets.iter().map(|sheet| sheet.block.clone()).collect();
+        let expected = [(8, 9), (8, 9), (8, 10)].map(|(a, b)| Some(inches(a, b)));
+        assert_eq!(beneath[1..], expected);
+        assert!(made.sheets[1..].iter().all(|sheet| sheet.way == Direction::QuarterTurn));
+    }
+
+    #[test]
+    fn the_same_way_only_where_it_is_said() {
+        let again = Action { same_way: true, ..turn("two", 60, 20, 3) };
+        let actions = [turn("one", 60, 20, 3), again, turn("three", 60, 20, 3)];
+        let made = laminate_on(&batch(), &with_fat(1), &actions);
+        let next: Vec<_> = made.folds.iter().map(|fold| fold.next).collect();
+        assert_eq!(
+            next,
+            [Direction::SameWay, Direction::QuarterTurn, Direction::QuarterTurn]
+        );
+        assert_eq!(made.sheets[1].block, Some(size(20, 20)));
+        assert_eq!(made.sheets[1].way, Direction::SameWay);
+    }
+
+    /// A letter lock-in is a fold; a dough that comes along folded is turned too.
+    #[test]
+    fn a_direction_lasts_through_lock_in_and_from_one_recipe_to_the_next() {
+        let shell = Action { lock_in: Some(LockIn::Letter), ..rolled("lock", 42, 20) };
+        let made = laminate(&batch(), None, &[shell, turn("one", 54, 22, 3)]);
+        assert_eq!(made.lock_in.map(|locked| locked.next), Some(Direction::QuarterTurn));
+        assert_eq!(made.sheets[1].block, Some(size(20, 14)));
+        let out = [rolled("roll", 50, 30), rolled("cut", 50, 30)];
+        let made = laminate_on(&batch(), &with_fat(3), &out);
+        let ways: Vec<_> = made.sheets.iter().map(|sheet| sheet.way).collect();
+        assert_eq!(ways, [Direction::QuarterTurn, Direction::Onward]);
+        assert_eq!(
+            (made.sheets[0].block.clone(), made.sheets[1].block.clone()),
+            (None, Some(size(50, 30)))
+        );
     }
 
     /// 240 ml of fat on 40 × 20 cm are 3 mm thick; 800 ml of dough as a block of 19 × 19 cm

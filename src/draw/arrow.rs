@@ -1,7 +1,7 @@
 //! Arrows: what a hand does, drawn as it moves.
 
 use super::ink;
-use super::plate::{Plate, Point};
+use super::plate::{Plate, Point, Text};
 use super::trace::Trace;
 
 /// The length of an arrow's head.
@@ -28,6 +28,18 @@ impl Plate {
         let [leave, land] = [[from[0], from[1] - height], [to[0], to[1] - height]];
         let neck = self.head(land, to);
         self.trace(Trace::curve(from, [leave, land, neck]), ink::ARROW);
+    }
+
+    /// The sign of a quarter turn: an arc of so large a radius round `centre`, from above it
+    /// to its right.
+    pub(super) fn quarter_turn(&mut self, centre: Point, radius: f64) {
+        let [x, y] = centre;
+        let neck = self.head([x + radius, y - HEAD], [x + radius, y + 4.0]);
+        // A cubic curve follows a quarter of a circle with handles of 0.5523 radii.
+        let handle = 0.5523 * radius;
+        let way = [[x + handle, y - radius], [x + radius, y - handle], neck];
+        self.trace(Trace::curve([x, y - radius], way), ink::ARROW);
+        self.text(Text::new("¼", [x - 2.0, y + 2.0]).bold().ink(ink::LEAD));
     }
 
     /// The head of an arrow that comes from `from` and points at `to`; gives the place

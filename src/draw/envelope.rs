@@ -3,6 +3,7 @@
 
 use crate::sheet::LockInFact;
 
+use super::block::next_note;
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::lock_in::{lay_in_word, layers, surface, tag};
@@ -73,6 +74,9 @@ fn envelope(fact: &LockInFact, layout: &Layout, voice: Voice<'_>) -> Plate {
     let column = if beneath { layout.closed } else { layout.layers };
     let stack = [Layer::Dough, Layer::Fat, Layer::Dough];
     let noted = layers(&mut plate, fact, &stack, ([column, words], voice));
+    let room = if beneath { layout.width } else { layout.order[0] } - column - 6.0;
+    let next = (fact.next, "");
+    let noted = next_note(&mut plate, next, ([column, noted], room), voice);
     let ordered = order(&mut plate, layout.order, words, voice);
     plate.height = noted.max(ordered).max(if beneath { 0.0 } else { foot }) + 4.0;
     plate

@@ -106,6 +106,9 @@ inks! {
     /// The spine: the closed fold.
     SPINE = "d-line d-spine",
         r##"fill="none" stroke="#2b2622" stroke-width="8" stroke-linecap="round""##;
+    /// A closed fold that is not the spine.
+    FOLDED = "d-line d-folded",
+        r##"fill="none" stroke="#2b2622" stroke-width="4.5" stroke-linecap="round""##;
     /// An edge of dough on dough.
     EDGE = "d-line d-edge", r##"fill="none" stroke="#5a4a37" stroke-width="2""##;
     /// Layers too fine to tell apart.

@@ -1,7 +1,8 @@
 //! A lock-in: the dough with the fat on it, the order of closing, the closed parcel.
 
-use crate::sheet::LockInFact;
+use crate::sheet::{EdgesFact, LockInFact};
 
+use super::block::{Outline, next_note};
 use super::envelope;
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
@@ -37,32 +38,40 @@ pub(super) fn wide(fact: &LockInFact, voice: Voice<'_>) -> Plate {
 struct Way {
     /// Parts that the sheet's length is divided into.
     parts: u32,
+    /// Where it is folded, in parts from the left.
+    folds: [u32; 2],
+    /// Where its ends meet, in parts from the left.
+    meet: Option<u32>,
     /// The parts that the fat lies on.
     fat: [u32; 2],
     /// The flaps in their order.
     flaps: [u32; 2],
     /// The closed parcel from the top down.
     layers: &'static [Layer],
-    /// Where the seam lies on top of the parcel, as a share of its length.
-    seam: f64,
+    /// The word for its left side.
+    left: &'static str,
 }
 
 /// Fat on two thirds: the bare third over it, then the other over both.
 const LETTER: Way = Way {
     parts: 3,
+    folds: [1, 2],
+    meet: None,
     fat: [0, 2],
     flaps: [2, 0],
     layers: &[Layer::Dough, Layer::Fat, Layer::Dough, Layer::Fat, Layer::Dough],
-    seam: 1.0,
+    left: "spine",
 };
 
 /// Fat on the middle half: both ends over it until they meet.
 const BOOK: Way = Way {
     parts: 4,
+    folds: [1, 3],
+    meet: Some(2),
     fat: [1, 3],
     flaps: [0, 3],
     layers: &[Layer::Dough, Layer::Fat, Layer::Dough],
-    seam: 0.5,
+    left: "edge-fold",
 };
 
 fn folded(fact: &LockInFact, way: Way, voice: Voice<'_>) -> Plate {
@@ -98,13 +107,14 @@ fn lay_in(
     voice: Voice<'_>,
 ) -> (Setting, f64) {
     plate.heading(&voice.word(lay_in_word(fact)), 6.0);
+    let at = |cell: &u32| fact.length_cm * f64::from(*cell) / f64::from(way.parts);
     let marked = Marked {
         size_cm: [fact.length_cm, fact.width_cm],
-        parts: way.parts,
-        open_middle: way.parts == 4,
+        folds_cm: way.folds.iter().map(at).collect(),
+        meet_cm: way.meet.as_ref().map(at),
         fat: fact.inverted,
     };
-    let (setting, bottom) = sheet(plate, marked, (room, 44.0), voice);
+    let (setting, bottom) = sheet(plate, &marked, (room, 44.0), voice);
     fat_block(plate, fact, &way, (&setting, voice));
     (setting, bottom)
 }
@@ -261,29 +271,26 @@ fn parcel(
     (setting, way): (&Setting, Way),
     (top, voice): (f64, Voice<'_>),
 ) -> f64 {
-    let [length, width] =
-        [fact.closed_length_cm, fact.closed_width_cm].map(|side| side * setting.scale);
-    let left = MARGIN + 12.0;
-    let (right, bottom) = (left + length, top + width);
-    surface(plate, &super::plate::corners([left, top], [right, bottom]), fact.inverted);
-    let seam = left + length * way.seam - if way.seam < 1.0 { 0.0 } else { 1.0 };
-    plate.line(&[[seam, top], [seam, bottom]], ink::SEAM);
-    // The near and the far side lie open: fat shows there until they are pinched shut.
-    for y in [top + 1.0, bottom - 1.0] {
-        plate.line(&[[left, y], [right, y]], ink::SEAM);
+    let outline = Outline {
+        size_cm: [fact.closed_length_cm, fact.closed_width_cm],
+        scale: setting.scale,
+        left: way.left,
+        edges: fact.edges.unwrap_or(EdgesFact { opposite_folds: 1, opposite_ends: 0 }),
+        next: fact.next,
+        fat: fact.inverted,
+    };
+    let drawn = outline.draw(plate, top, voice);
+    if way.meet.is_some() {
+        let [from, to] = drawn.block;
+        let middle = f64::midpoint(from[0], to[0]);
+        plate.line(&[[middle, from[1]], [middle, to[1]]], ink::SEAM);
     }
-    plate.dimension_across(
-        [left, right],
-        bottom + 22.0,
-        &voice.length(fact.closed_length_cm),
-    );
+    let fits = plate.width - drawn.beside >= NOTES;
+    let corner = if fits { [drawn.beside, top] } else { [MARGIN, drawn.foot + 12.0] };
+    let y = layers(plate, fact, way.layers, (corner, voice));
+    let room = plate.width - corner[0] - 6.0;
     let side = voice.length(fact.closed_width_cm);
-    plate.dimension_up(right + 16.0, [top, bottom], &side);
-    let column = right + 32.0 + lettering::width(&side, LABEL, false) + 18.0;
-    let foot = bottom + 34.0 + LABEL;
-    let fits = plate.width - column >= NOTES;
-    let corner = if fits { [column, top] } else { [left, foot + 12.0] };
-    layers(plate, fact, way.layers, (corner, voice)).max(foot)
+    next_note(plate, (fact.next, &side), ([corner[0], y], room), voice).max(drawn.foot)
 }
 
 /// The layers of the closed parcel from the side, named, with their thickness, and what

@@ -93,13 +93,8 @@ pub fn figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
         figures.extend(
             lock_in.map(|fact| lock_in_figure(fact, title(sheet, &fact.step), words)),
         );
-        let along = |index: usize| {
-            lamination.folds.get(index + 1).is_some_and(|next| !next.quarter_turned)
-        };
-        let folds = lamination.folds.iter().enumerate();
-        figures.extend(folds.map(|(index, fold)| {
-            turn_figure(fold, (along(index), fold.title.clone()), words)
-        }));
+        let folds = lamination.folds.iter();
+        figures.extend(folds.map(|fold| turn_figure(fold, fold.title.clone(), words)));
     }
     let cuts = sheet.cuts.iter();
     figures.extend(cuts.map(|cut| cut_figure(cut, title(sheet, &cut.step), words)));
@@ -139,7 +134,7 @@ pub fn demo(demo: &Demo, number: usize, words: &Words) -> Figure {
         Demo::Fold(fold) => {
             let own = Some(fold.title.clone()).filter(|title| !title.is_empty());
             let title = own.unwrap_or_else(|| words.get("drawing-turn").to_owned());
-            turn_figure(fold, (false, title), words)
+            turn_figure(fold, title, words)
         }
         Demo::Cut(cut) => cut_figure(cut, words.get("drawing-cut").to_owned(), words),
         Demo::Roll(fact) => {
@@ -176,10 +171,10 @@ fn lock_in_figure(fact: &LockInFact, title: String, words: &Words) -> Figure {
     figure("lock-in", (&fact.step, title), plates, alt).widened(&wide)
 }
 
-fn turn_figure(fold: &Fold, (along, title): (bool, String), words: &Words) -> Figure {
-    let alt = both(words, |voice| speech::turn(fold, along, voice));
-    let plates = both(words, |voice| turn::turn(fold, along, voice));
-    let wide = both(words, |voice| turn::wide(fold, along, voice));
+fn turn_figure(fold: &Fold, title: String, words: &Words) -> Figure {
+    let alt = both(words, |voice| speech::turn(fold, voice));
+    let plates = both(words, |voice| turn::turn(fold, voice));
+    let wide = both(words, |voice| turn::wide(fold, voice));
     figure("turn", (&fold.step, title), plates, alt).widened(&wide)
 }
 

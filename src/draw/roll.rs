@@ -1,6 +1,7 @@
 //! Rolling out: what is rolled, the sheet it becomes, how thick both are, which way the pin
 //! goes, and where the bench ends if the sheet is longer.
 
+use crate::dough::Direction;
 use crate::sheet::{RollFact, Slab};
 
 use super::ink;
@@ -39,9 +40,8 @@ pub(super) fn roll(fact: &RollFact, voice: Voice<'_>) -> Plate {
 fn before(plate: &mut Plate, from: &Slab, setting: &Setting) {
     let (corner, size) = (setting.corner, setting.size);
     let middle = [corner[0] + size[0] / 2.0, corner[1] + size[1] / 2.0];
-    let long = from.length_cm.max(from.width_cm) * setting.scale / 2.0;
-    let short = from.length_cm.min(from.width_cm) * setting.scale / 2.0;
-    let half = [long.min(size[0] / 2.0), short.min(size[1] / 2.0)];
+    let half = [from.length_cm, from.width_cm].map(|side| side * setting.scale / 2.0);
+    let half = [half[0].min(size[0] / 2.0), half[1].min(size[1] / 2.0)];
     plate.rectangle(
         [middle[0] - half[0], middle[1] - half[1]],
         [middle[0] + half[0], middle[1] + half[1]],
@@ -96,8 +96,7 @@ fn sides(
     let middle = setting.corner[0] + setting.size[0] / 2.0;
     let mut y = top;
     for slab in slabs {
-        let long = slab.length_cm.max(slab.width_cm) * setting.scale;
-        let half = long.min(setting.size[0]) / 2.0;
+        let half = (slab.length_cm * setting.scale).min(setting.size[0]) / 2.0;
         let thick = (slab.thickness_mm / thickest * THICKEST).max(3.0);
         let high = thick.max(LABEL);
         let under = y + (high + thick) / 2.0;
@@ -121,8 +120,9 @@ fn captions(plate: &mut Plate, fact: &RollFact, top: f64, voice: Voice<'_>) -> f
         voice.fill(key, &[("size", size), ("thickness", thickness)])
     };
     let from = fact.from.as_ref().map(|from| slab("roll-from", from));
-    let texts: Vec<String> =
-        from.into_iter().chain([slab("roll-to", &fact.to)]).collect();
+    let turned = (fact.way == Direction::QuarterTurn).then(|| voice.word("roll-turned"));
+    let to = slab("roll-to", &fact.to);
+    let texts: Vec<String> = turned.into_iter().chain(from).chain([to]).collect();
     lines(plate, &texts, [MARGIN, top])
 }
 

@@ -1,9 +1,11 @@
 //! Sheets for the tests of the drawings, made from plain numbers.
 
+use crate::dough::{Direction, turn_edges};
 use crate::measure::{self, Label, Length, exact};
+use crate::model::Turn;
 use crate::sheet::{
-    Allergens, CourseSheet, Cut, Fold, Lamination, LockInFact, Mark, Scale, Sheet,
-    StepTime, Time, Totals,
+    Allergens, CourseSheet, Cut, EdgesFact, Fold, Lamination, LockInFact, Mark, Scale,
+    Sheet, StepTime, Time, Totals,
 };
 use crate::theme::Theme;
 use crate::words::Words;
@@ -31,6 +33,9 @@ fn size(first: i64, second: i64) -> Label {
 pub(super) fn fold(parts: u32, length: i64, width: i64, before: u64) -> Fold {
     let part = Length::centimetres(exact(length, 10 * i64::from(parts)));
     let folded = measure::Size::new(part.clone(), long(width));
+    let folds: Vec<f64> =
+        (1..parts).map(|fold| f64::from(fold) / f64::from(parts)).collect();
+    let mark = |share: f64| marks(&[cm(length) * share]).remove(0);
     Fold {
         step: format!("turn-{parts}"),
         title: format!("Turn in {parts}"),
@@ -44,7 +49,10 @@ pub(super) fn fold(parts: u32, length: i64, width: i64, before: u64) -> Fold {
         folded_thickness_mm: 9.0 * f64::from(parts),
         fat_layers_before: before,
         fat_layers_after: before * u64::from(parts),
-        quarter_turned: true,
+        folds: folds.iter().map(|share| mark(*share)).collect(),
+        meet: (parts == 4).then(|| mark(0.5)),
+        edges: edges(turn_edges(Turn::in_parts(parts))),
+        next: Direction::QuarterTurn,
         size: size(length, width),
         folded: measure::show::size(&folded),
         part: measure::show::length(&part),
@@ -75,7 +83,18 @@ pub(super) fn lock_in(
         closed: size(closed[0], closed[1]),
         thickness: Label::new("9 mm", "3/8 in"),
         block_thickness: Label::new("7.5 mm", "5/16 in"),
+        edges: match kind {
+            "letter" => Some(EdgesFact { opposite_folds: 1, opposite_ends: 1 }),
+            "book" => Some(EdgesFact { opposite_folds: 1, opposite_ends: 0 }),
+            _ => None,
+        },
+        next: if kind == "envelope" { Direction::Any } else { Direction::QuarterTurn },
     }
+}
+
+fn edges(edges: crate::dough::Edges) -> EdgesFact {
+    let opposite = edges.opposite;
+    EdgesFact { opposite_folds: opposite.folds, opposite_ends: opposite.ends }
 }
 
 fn marks(places: &[f64]) -> Vec<Mark> {

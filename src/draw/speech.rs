@@ -7,16 +7,39 @@ use crate::sheet::{
 };
 
 use super::voice::Voice;
+use crate::dough::Direction;
 
-/// A turn in words. `along` says that the block is rolled the same way next.
-pub(super) fn turn(fold: &Fold, along: bool, voice: Voice<'_>) -> String {
+/// A turn in words.
+pub(super) fn turn(fold: &Fold, voice: Voice<'_>) -> String {
+    let meets_in_the_middle = fold
+        .meet
+        .as_ref()
+        .is_none_or(|at| (at.at_cm * 2.0 - fold.length_cm).abs() < 0.01);
     let kind = match fold.parts {
         2 => "alt-half",
         3 => "alt-letter",
-        4 => "alt-book",
+        4 if meets_in_the_middle => "alt-book",
+        4 => "alt-book-off-middle",
         _ => "alt-parts",
     };
+    let at = |index: usize| {
+        let mark = fold.folds.get(index).map(|mark| voice.of(&mark.at).to_owned());
+        mark.unwrap_or_default()
+    };
+    let meet = fold.meet.as_ref().map(|mark| voice.of(&mark.at).to_owned());
+    let side = if fold.next == Direction::SameWay {
+        voice.length(fold.folded_length_cm)
+    } else {
+        voice.length(fold.folded_width_cm)
+    };
     let values = [
+        ("length", voice.length(fold.length_cm)),
+        ("first", at(0)),
+        ("second", at(1)),
+        ("third", at(2)),
+        ("meet", meet.unwrap_or_default()),
+        ("opposite", super::block::edge_word(fold.edges, voice)),
+        ("side", side),
         ("size", voice.aloud(&fold.size)),
         ("part", voice.of(&fold.part).to_owned()),
         ("folded", voice.aloud(&fold.folded)),
@@ -24,23 +47,30 @@ pub(super) fn turn(fold: &Fold, along: bool, voice: Voice<'_>) -> String {
         ("before", fold.fat_layers_before.to_string()),
         ("after", fold.fat_layers_after.to_string()),
     ];
-    let next = if along { "alt-next-along" } else { "alt-next-turned" };
     // A fold shown on plain dough has no layers of fat to count.
-    let keys = if fold.fat_layers_after == 0 {
-        vec!["alt-sheet", kind, next]
-    } else {
-        vec!["alt-sheet", kind, "alt-layers", next]
-    };
+    let layers = (fold.fat_layers_after > 0).then_some("alt-layers");
+    let keys = ["alt-turn-sheet", kind, "alt-edges"].into_iter().chain(layers);
+    let keys: Vec<&str> = keys.chain([next(fold.next)]).collect();
     say(&keys, &values, voice)
+}
+
+/// How a block is rolled next.
+fn next(way: Direction) -> &'static str {
+    match way {
+        Direction::QuarterTurn => "alt-next-turned",
+        Direction::SameWay => "alt-next-along",
+        Direction::Any | Direction::Onward => "alt-next-any",
+    }
 }
 
 /// A lock-in in words.
 pub(super) fn lock_in(fact: &LockInFact, voice: Voice<'_>) -> String {
-    let kind = match fact.kind.as_str() {
-        "envelope" => "alt-lock-in-envelope",
-        "letter" => "alt-lock-in-letter",
-        _ => "alt-lock-in-book",
+    let (kind, closed) = match fact.kind.as_str() {
+        "envelope" => ("alt-lock-in-envelope", "alt-edges-envelope"),
+        "letter" => ("alt-lock-in-letter", "alt-edges"),
+        _ => ("alt-lock-in-book", "alt-edges-book"),
     };
+    let opposite = fact.edges.map(|edges| super::block::edge_word(edges, voice));
     let (outer, inner) = if fact.inverted { ("fat", "dough") } else { ("dough", "fat") };
     let values = [
         ("size", voice.aloud(&fact.size)),
@@ -48,10 +78,13 @@ pub(super) fn lock_in(fact: &LockInFact, voice: Voice<'_>) -> String {
         ("block", voice.aloud(&fact.block)),
         ("block-thickness", voice.of(&fact.block_thickness).to_owned()),
         ("closed", voice.aloud(&fact.closed)),
+        ("length", voice.length(fact.length_cm)),
+        ("side", voice.length(fact.closed_width_cm)),
+        ("opposite", opposite.unwrap_or_default()),
         ("outer", voice.word(outer)),
         ("inner", voice.word(inner)),
     ];
-    say(&["alt-dough", kind, "alt-closed"], &values, voice)
+    say(&["alt-dough", kind, "alt-closed", closed, next(fact.next)], &values, voice)
 }
 
 /// A cutting plan in words: its marks, its cuts, what it gives.
@@ -165,8 +198,9 @@ pub(super) fn roll(fact: &RollFact, voice: Voice<'_>) -> String {
         format!("{}.", voice.fill(key, &values))
     };
     let from = fact.from.as_ref().map(|from| slab("roll-from", from));
-    let mut said: Vec<String> =
-        from.into_iter().chain([slab("roll-to", &fact.to)]).collect();
+    let turned = (fact.way == Direction::QuarterTurn).then(|| voice.word("roll-turned"));
+    let to = slab("roll-to", &fact.to);
+    let mut said: Vec<String> = turned.into_iter().chain(from).chain([to]).collect();
     if let (Some(cm), Some(bench)) = (fact.bench_cm, &fact.bench)
         && cm < fact.to.length_cm
     {

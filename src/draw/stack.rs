@@ -19,6 +19,33 @@ pub(super) struct Layers {
     pub(super) before: u64,
 }
 
+/// How far the bends of a stack reach beyond its left end.
+pub(super) fn overhang(parts: u32) -> f64 {
+    let parts = f64::from(parts.clamp(2, 12));
+    THICK.min(TALLEST / parts) * parts / 2.0
+}
+
+/// Which parts, counted from the top, hang together at which end: 0 on the left, 1 on the
+/// right. Outer bends come before those within them.
+///
+/// A book is closed round two folded halves. What is folded over and over winds itself up
+/// flat: each bend lies within the one before it, left and right in turn.
+fn bends(parts: u32) -> Vec<(u8, [u32; 2])> {
+    if parts == 4 {
+        return vec![(0, [0, 3]), (1, [0, 1]), (1, [2, 3])];
+    }
+    let last = parts - 1;
+    (0..parts)
+        .flat_map(|turn| {
+            [
+                (0, [turn, last.saturating_sub(turn)]),
+                (1, [turn, last.saturating_sub(turn + 1)]),
+            ]
+        })
+        .filter(|(_, [first, last])| first < last)
+        .collect()
+}
+
 /// A closed fold at the end of a stack.
 struct Bend {
     /// Where it bends round.
@@ -38,22 +65,11 @@ pub(super) fn stack(
 ) -> f64 {
     let parts = layers.parts.clamp(2, 12);
     let thick = THICK.min(TALLEST / f64::from(parts));
-    let right = corner[0] + length;
-    let at = |x: f64, parts: f64| [x, corner[1] + parts * thick];
-    let bend = |centre, parts: f64, side| Bend { centre, radius: parts * thick, side };
-    // Counted from the top: which parts hang together at which end.
-    let bends = match parts {
-        2 => vec![bend(at(corner[0], 1.0), 1.0, 0)],
-        3 => vec![bend(at(corner[0], 1.5), 1.5, 0), bend(at(right, 2.0), 1.0, 1)],
-        4 => vec![
-            bend(at(corner[0], 2.0), 2.0, 0),
-            bend(at(right, 1.0), 1.0, 1),
-            bend(at(right, 3.0), 1.0, 1),
-        ],
-        _ => Vec::new(),
-    };
-    for bend in bends {
-        bend.draw(plate, thick);
+    for (side, [first, last]) in bends(parts) {
+        let radius = f64::from(last - first + 1) * thick / 2.0;
+        let x = corner[0] + f64::from(side) * length;
+        let centre = [x, corner[1] + f64::from(first) * thick + radius];
+        Bend { centre, radius, side }.draw(plate, thick);
     }
     let parts_drawn = vec![Layer::Layered(layers.before); parts as usize];
     slabs_at(plate, corner, length, (&parts_drawn, thick));

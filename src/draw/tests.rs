@@ -237,7 +237,7 @@ fn pieces_are_drawn_to_the_scale_of_their_sheet() {
 fn printed_sizes_are_those_of_the_sheet() {
     let words = sample::words();
     for fold in [sample::fold(4, 600, 200, 1), sample::fold(3, 508, 305, 4)] {
-        let figure = super::turn_figure(&fold, (false, fold.title.clone()), &words);
+        let figure = super::turn_figure(&fold, fold.title.clone(), &words);
         for (svg, size, folded, part) in [
             (
                 &figure.svg.metric,
@@ -359,13 +359,16 @@ fn marks_are_printed_as_in_the_sheet() {
 #[test]
 fn the_written_turn_is_enough_to_fold_by() {
     let fold = sample::fold(4, 600, 250, 1);
-    let figure = super::turn_figure(&fold, (false, fold.title.clone()), &sample::words());
+    let figure = super::turn_figure(&fold, fold.title.clone(), &sample::words());
     assert_eq!(
         figure.alt.metric,
-        "The sheet, 60 by 25 cm, long side facing you. Fold both short ends in until they \
-         meet in the middle: each fold lies 15 cm from its end. Then close it like a book, \
-         the left half over the right: four parts, a block of 15 by 25 cm, the spine to your \
-         left. Fat layers: 1 before, 4 after. Next, roll away from you, along the spine.",
+        "The sheet, 60 by 25 cm: its side of 60 cm lies from left to right. Fold the left and \
+         the right end in until they meet in the middle: each fold lies 15 cm from its end. \
+         Then close it like a book, the left half over the right: four parts, a block of 15 by \
+         25 cm, the spine to your left. Opposite the spine, to your right: two folds. Near and \
+         far are the open ends, where the layers show. Fat layers: 1 before, 4 after. Next, \
+         give it a quarter turn, so that the open ends lie to your left and right, and roll \
+         towards them: the side of 25 cm is stretched.",
     );
     assert!(figure.alt.us.contains("23⅝ by 9⅞ in"));
 }
@@ -499,8 +502,8 @@ mod room {
         #[test]
         fn in_turns(parts in 2_u32..=12, length in 250_i64..1200, share in 20_i64..100, fat in 1_u64..20_000) {
             let fold = sample::fold(parts, length, length * share / 100, fat);
-            all_clear(both(&words(), |voice| turn::turn(&fold, false, voice)))?;
-            all_clear(both(&words(), |voice| turn::wide(&fold, false, voice)))?;
+            all_clear(both(&words(), |voice| turn::turn(&fold, voice)))?;
+            all_clear(both(&words(), |voice| turn::wide(&fold, voice)))?;
         }
 
         #[test]

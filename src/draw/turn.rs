@@ -29,30 +29,29 @@ pub(super) struct Setting {
 }
 
 /// A sheet to be marked for folding.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub(super) struct Marked {
-    /// Length and width, cm.
+    /// Length, which is folded, and width, cm.
     pub(super) size_cm: [f64; 2],
-    /// Into how many parts its length is divided.
-    pub(super) parts: u32,
-    /// Whether the middle is no fold, only where two ends meet.
-    pub(super) open_middle: bool,
+    /// Where it is folded, from the left end, in order, cm.
+    pub(super) folds_cm: Vec<f64>,
+    /// Where two ends meet that is no fold, cm.
+    pub(super) meet_cm: Option<f64>,
     /// Whether it is of fat, not of dough.
     pub(super) fat: bool,
 }
 
-/// The drawing of one turn, for a phone. `along` says that the block is rolled the same way
-/// as before, not a quarter turn from it.
-pub(super) fn turn(fold: &Fold, along: bool, voice: Voice<'_>) -> Plate {
+/// The drawing of one turn, for a phone.
+pub(super) fn turn(fold: &Fold, voice: Voice<'_>) -> Plate {
     let mut plate = Plate::new(WIDTH);
     let (setting, bottom) = before(&mut plate, fold, ROOM, voice);
     let bottom = folding(&mut plate, fold, &setting, (bottom + 14.0, voice));
-    plate.height = after(&mut plate, (fold, along), &setting, (bottom + 26.0, voice));
+    plate.height = after(&mut plate, fold, &setting, (bottom + 26.0, voice));
     plate
 }
 
 /// The same with its three panels side by side, for paper.
-pub(super) fn wide(fold: &Fold, along: bool, voice: Voice<'_>) -> Plate {
+pub(super) fn wide(fold: &Fold, voice: Voice<'_>) -> Plate {
     let [mut first, mut second, mut third] = panels();
     let (setting, bottom) = before(&mut first, fold, WIDE_ROOM, voice);
     first.height = bottom;
@@ -60,7 +59,7 @@ pub(super) fn wide(fold: &Fold, along: bool, voice: Voice<'_>) -> Plate {
     let moments = cells(fold, &folded).stages(fold.parts);
     second.heading(&voice.word("folding"), 6.0);
     second.height = in_a_row(&mut second, &moments, 26.0);
-    third.height = after(&mut third, (fold, along), &setting, (6.0, voice));
+    third.height = after(&mut third, fold, &setting, (6.0, voice));
     side_by_side([first, second, third])
 }
 
@@ -74,14 +73,14 @@ fn before(
     plate.heading(&voice.word("before"), 6.0);
     let marked = Marked {
         size_cm: [fold.length_cm, fold.width_cm],
-        parts: fold.parts.max(2),
-        open_middle: false,
+        folds_cm: fold.folds.iter().map(|mark| mark.at_cm).collect(),
+        meet_cm: fold.meet.as_ref().map(|mark| mark.at_cm),
         fat: false,
     };
-    let (setting, bottom) = sheet(plate, marked, (room, 44.0), voice);
-    for (cell, number) in first_flaps(marked.parts) {
-        let x =
-            setting.corner[0] + (f64::from(cell) + 0.5) * cell_width(&setting, &marked);
+    let (setting, bottom) = sheet(plate, &marked, (room, 44.0), voice);
+    let cells = cells(fold, &setting);
+    for (cell, number) in first_flaps(fold.parts) {
+        let x = f64::midpoint(cells.x(cell), cells.x(cell + 1));
         plate.ring([x, setting.corner[1] + setting.size[1] / 2.0], number);
     }
     (setting, bottom)
@@ -90,7 +89,7 @@ fn before(
 /// The last panel: the block.
 fn after(
     plate: &mut Plate,
-    (fold, along): (&Fold, bool),
+    fold: &Fold,
     setting: &Setting,
     (top, voice): (f64, Voice<'_>),
 ) -> f64 {
@@ -99,7 +98,8 @@ fn after(
         size_cm: [fold.folded_length_cm, fold.folded_width_cm],
         scale: setting.scale,
         parts: fold.parts,
-        along,
+        edges: fold.edges,
+        next: fold.next,
         growth: [fold.fat_layers_before, fold.fat_layers_after],
     };
     block(plate, &done, top + 36.0, voice) + 8.0
@@ -109,7 +109,7 @@ fn after(
 /// gives where it lies and where it ends.
 pub(super) fn sheet(
     plate: &mut Plate,
-    marked: Marked,
+    marked: &Marked,
     (room, top): ([f64; 2], f64),
     voice: Voice<'_>,
 ) -> (Setting, f64) {
@@ -127,13 +127,14 @@ pub(super) fn sheet(
         [y, y + width],
         &voice.length(marked.size_cm[1]),
     );
-    let ticks = folds(&setting, &marked, voice);
-    for (index, tick) in ticks.iter().enumerate().skip(1) {
-        let middle = marked.open_middle && index * 2 == marked.parts as usize;
-        let line = if middle { ink::GHOST } else { ink::FOLD };
-        plate.line(&[[tick.at, y], [tick.at, y + width]], line);
-    }
-    let depth = plate.ruler(&ticks, y + width, Side::Below);
+    let upright = |at_cm: f64| {
+        let x = left + at_cm * setting.scale;
+        [[x, y], [x, y + width]]
+    };
+    marked.folds_cm.iter().for_each(|at| plate.line(&upright(*at), ink::FOLD));
+    let meet = marked.meet_cm.filter(|meet| !marked.has_fold_at(*meet));
+    meet.into_iter().for_each(|at| plate.line(&upright(at), ink::GHOST));
+    let depth = plate.ruler(&ticks(&setting, marked, voice), y + width, Side::Below);
     let unit = [left + length + 20.0, y + width + 12.0 + LABEL * RISE];
     plate.text(super::plate::Text::new(voice.unit(), unit));
     (setting, y + width + depth)
@@ -146,18 +147,24 @@ pub(super) fn set(size_cm: [f64; 2], room: [f64; 2], top: f64) -> Setting {
     Setting { corner: [MARGIN + (room[0] - size[0]) / 2.0, top], size, scale }
 }
 
-/// The running distances of the folds, from nought at the left corner.
-fn folds(setting: &Setting, marked: &Marked, voice: Voice<'_>) -> Vec<Tick> {
-    let part = marked.size_cm[0] / f64::from(marked.parts);
-    let tick = |index: u32| Tick {
-        at: setting.corner[0] + f64::from(index) * part * setting.scale,
-        text: voice.bare_length(f64::from(index) * part),
-    };
-    (0..marked.parts).map(tick).collect()
+impl Marked {
+    fn has_fold_at(&self, at_cm: f64) -> bool {
+        self.folds_cm.iter().any(|fold| (fold - at_cm).abs() < 0.01)
+    }
 }
 
-fn cell_width(setting: &Setting, marked: &Marked) -> f64 {
-    setting.size[0] / f64::from(marked.parts)
+/// The running distances of the folds and of where ends meet, from nought at the left
+/// corner.
+fn ticks(setting: &Setting, marked: &Marked, voice: Voice<'_>) -> Vec<Tick> {
+    let meet = marked.meet_cm.filter(|meet| !marked.has_fold_at(*meet));
+    let mut places: Vec<f64> =
+        [0.0].into_iter().chain(marked.folds_cm.iter().copied()).chain(meet).collect();
+    places.sort_by(f64::total_cmp);
+    let tick = |at_cm: f64| Tick {
+        at: setting.corner[0] + at_cm * setting.scale,
+        text: voice.bare_length(at_cm),
+    };
+    places.into_iter().map(tick).collect()
 }
 
 /// Which parts of the flat sheet move first, and their number in the order.
@@ -182,23 +189,25 @@ fn folding(
 }
 
 fn cells(fold: &Fold, setting: &Setting) -> Cells {
+    let folds = fold.folds.iter().map(|mark| mark.at_cm);
+    let ends = [0.0].into_iter().chain(folds).chain([fold.length_cm]);
     Cells {
-        left: setting.corner[0],
-        width: setting.size[0] / f64::from(fold.parts.max(2)),
+        ends: ends.map(|at| setting.corner[0] + at * setting.scale).collect(),
         part: Layer::Layered(fold.fat_layers_before),
     }
 }
 
 /// The parts of a sheet seen from the side.
 struct Cells {
-    left: f64,
-    width: f64,
+    /// Where they begin, from left to right, and where the last one ends.
+    ends: Vec<f64>,
     part: Layer,
 }
 
 impl Cells {
-    fn x(&self, cell: u32) -> f64 {
-        self.left + f64::from(cell) * self.width
+    fn x(&self, end: u32) -> f64 {
+        let last = self.ends.last().copied().unwrap_or_default();
+        self.ends.get(end as usize).copied().unwrap_or(last)
     }
 
     fn bed(&self, span: [u32; 2], layers: usize, closed: [bool; 2]) -> Bed {
@@ -213,7 +222,7 @@ impl Cells {
         number: usize,
     ) -> Flap {
         let (hinge, end) = (self.x(hinge), self.x(end));
-        let reach = if self.width > 100.0 { 0.9 } else { 0.75 };
+        let reach = if (end - hinge).abs() > 100.0 { 0.9 } else { 0.75 };
         Flap { hinge, end, layers: vec![self.part; layers], onto, reach, number }
     }
 
@@ -262,8 +271,9 @@ impl Cells {
             first.reach = 0.5;
         }
         let hop = |number: u32| {
-            let from = self.x(number) - 0.3 * self.width;
-            (from, self.x(number) + 0.5 * self.width, number as usize)
+            let width = self.x(number + 1) - self.x(number);
+            let from = self.x(number) - 0.3 * width;
+            (from, self.x(number) + 0.5 * width, number as usize)
         };
         Stage {
             beds: vec![self.bed([1, parts], 1, [false; 2])],

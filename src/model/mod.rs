@@ -27,7 +27,8 @@ pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Preferment, Recipe, Section, Tin, Video};
 pub use shaping::Shaping;
 pub use step::{
-    Bake, CutPlan, Hold, LockIn, Pace, Shape, Span, Step, Turn, Use, UseShare, Wait,
+    Bake, CutPlan, Hold, LockIn, Meet, Pace, Rolling, Shape, Span, Step, Turn, Use,
+    UseShare, Wait,
 };
 pub use technique::{Demonstration, Technique};
 

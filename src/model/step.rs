@@ -28,8 +28,10 @@ pub struct Step {
     pub at: Option<Placed<Temperature>>,
     /// How long it may stay longer, and where.
     pub hold: Option<Placed<Hold>>,
-    /// The rolled size.
+    /// The rolled size: first the side that is stretched, and folded.
     pub sheet: Option<Placed<Size>>,
+    /// Which way it is rolled.
+    pub roll: Option<Placed<Rolling>>,
     /// How the fat is enclosed.
     pub lock_in: Option<Placed<LockIn>>,
     /// Whether the fat is outside and the dough within.
@@ -130,6 +132,27 @@ pub enum LockIn {
 pub struct Turn {
     /// Parts lying on one another after the turn: 2 to 12.
     pub parts: u32,
+    /// Where the two ends of a book meet.
+    pub meet: Meet,
+}
+
+/// Where the two ends of a book turn meet, from the sheet's left end: `over` parts of
+/// `under`, of its length.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Meet {
+    /// Parts from the left end.
+    pub over: u32,
+    /// Parts in the whole length; more than `over`.
+    pub under: u32,
+}
+
+/// Which way a block is rolled, where its ticket says so.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Rolling {
+    /// A quarter turn from the rolling before: what is taken as done anyway.
+    QuarterTurn,
+    /// The same way as before the fold.
+    SameWay,
 }
 
 /// How a sheet is cut.
@@ -196,7 +219,22 @@ impl LockIn {
     }
 }
 
+impl Meet {
+    /// In the middle: both ends are folded in alike.
+    pub const MIDDLE: Self = Self { over: 1, under: 2 };
+
+    /// The share of the sheet's length to the left of where they meet, 0 to 1.
+    pub fn share(self) -> Exact {
+        Exact::new(self.over.into(), self.under.max(1).into())
+    }
+}
+
 impl Turn {
+    /// A turn in so many parts, as usual: the ends of a book meet in the middle.
+    pub const fn in_parts(parts: u32) -> Self {
+        Self { parts, meet: Meet::MIDDLE }
+    }
+
     /// The word for it: `book`, `letter`, `half`, or the number of parts.
     pub fn word(self) -> String {
         match self.parts {
@@ -228,7 +266,7 @@ mod tests {
     /// book encloses one layer of fat, a letter two: common practice, no source.
     #[test]
     fn turns_and_lock_ins_have_their_numbers() {
-        let words = [2, 3, 4, 5].map(|parts| Turn { parts }.word());
+        let words = [2, 3, 4, 5].map(|parts| Turn::in_parts(parts).word());
         assert_eq!(words, ["half", "letter", "book", "5-part"]);
         let kinds = [LockIn::Envelope, LockIn::Letter, LockIn::Book];
         assert_eq!(kinds.map(LockIn::fat_layers), [1, 2, 1]);

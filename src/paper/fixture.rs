@@ -2,13 +2,15 @@
 
 use std::collections::BTreeMap;
 
+use crate::dough::Direction;
 use crate::draw::Figure;
 use crate::measure::Label;
 use crate::model::{Block, Inline};
 use crate::sheet::{
-    Allergen, Allergens, CourseSheet, Fold, HandoutKind, Ingredients, Lamination, Line,
-    LockInFact, OverallLine, Paper, Part, Preferment, Scale, SectionTotal, Sheet,
-    SheetFact, StepSheet, StepTime, TicketRow, Time, Totals, Units, Watch, Water,
+    Allergen, Allergens, CourseSheet, EdgesFact, Fold, HandoutKind, Ingredients,
+    Lamination, Line, LockInFact, OverallLine, Paper, Part, Preferment, Scale,
+    SectionTotal, Sheet, SheetFact, StepSheet, StepTime, TicketRow, Time, Totals, Units,
+    Watch, Water,
 };
 use crate::theme::Theme;
 use crate::words::Words;
@@ -283,6 +285,8 @@ fn lamination() -> Lamination {
         title: heading(step),
         length_cm: 60.0,
         width_cm: 20.0,
+        way: Direction::QuarterTurn,
+        block_cm: None,
         thickness_mm: 4.5,
         fat_layer_mm: 1.0,
         dough_layer_mm: 1.5,
@@ -321,6 +325,8 @@ fn lock_in() -> LockInFact {
         closed: Label::new("19 × 19 cm", "7½ × 7½ in"),
         thickness: Label::new("9 mm", "3/8 in"),
         block_thickness: Label::new("7 mm", "1/4 in"),
+        edges: None,
+        next: Direction::Any,
     }
 }
 
@@ -338,7 +344,10 @@ pub(super) fn fold(step: &str, parts: u32, before: u64) -> Fold {
         folded_thickness_mm: 8.0 * f64::from(parts),
         fat_layers_before: before,
         fat_layers_after: before * u64::from(parts),
-        quarter_turned: true,
+        folds: Vec::new(),
+        meet: None,
+        edges: EdgesFact { opposite_folds: 2, opposite_ends: 0 },
+        next: Direction::QuarterTurn,
         size: Label::new("60 × 20 cm", "23½ × 7¾ in"),
         folded: Label::new("15 × 20 cm", "6 × 7¾ in"),
         part: Label::new("15 cm", "6 in"),

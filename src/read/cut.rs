@@ -1,19 +1,50 @@
 //! Cuts, turns and lock-ins as an instructor writes them.
 
-use crate::model::{CutPlan, LockIn, Shape, Shaping, Turn};
+use crate::model::{CutPlan, LockIn, Meet, Rolling, Shape, Shaping, Turn};
 
 use super::quantity::{length, size};
 
 /// A turn: `book` (double, 4), `letter` (single, 3), `half` (2), or a number of parts up
-/// to 12.
+/// to 12; for a book also where its ends meet: `book, ends meet at 1/3`.
 pub(crate) fn turn(text: &str) -> Option<Turn> {
+    let (parts, meet) = match text.split_once(',') {
+        Some((parts, meet)) => (parts, Some(self::meet(meet)?)),
+        None => (text, None),
+    };
+    let turn = Turn::in_parts(self::parts(parts)?);
+    match meet {
+        Some(meet) => (turn.parts == 4).then_some(Turn { meet, ..turn }),
+        None => Some(turn),
+    }
+}
+
+/// `ends meet at 1/3`: from an eighth to seven eighths of the length, so that a flap is left
+/// on both sides.
+fn meet(text: &str) -> Option<Meet> {
+    let (over, under) = text.trim().strip_prefix("ends meet at ")?.split_once('/')?;
+    let meet =
+        Meet { over: over.trim().parse().ok()?, under: under.trim().parse().ok()? };
+    let (over, under) = (u64::from(meet.over), u64::from(meet.under));
+    (under > 0 && 8 * over >= under && 8 * over <= 7 * under).then_some(meet)
+}
+
+/// Which way a block is rolled: `quarter turn`, `same way`.
+pub(crate) fn rolling(text: &str) -> Option<Rolling> {
+    match text.trim() {
+        "quarter turn" => Some(Rolling::QuarterTurn),
+        "same way" => Some(Rolling::SameWay),
+        _ => None,
+    }
+}
+
+fn parts(text: &str) -> Option<u32> {
     let parts = match text.trim() {
         "book" | "double" => 4,
         "letter" | "single" => 3,
         "half" => 2,
         number => number.trim_end_matches("parts").trim().parse().ok()?,
     };
-    (2..=12).contains(&parts).then_some(Turn { parts })
+    (2..=12).contains(&parts).then_some(parts)
 }
 
 /// A lock-in and whether the fat is outside: `envelope`, `letter`, `book`, `inverted book`.
@@ -119,15 +150,30 @@ mod tests {
 
     #[test]
     fn turns_have_words_and_numbers() {
-        assert_eq!(turn("double"), Some(Turn { parts: 4 }));
+        assert_eq!(turn("double"), Some(Turn::in_parts(4)));
         for (word, parts) in [("book", 4), ("letter", 3), ("single", 3), ("half", 2)] {
-            assert_eq!(turn(word), Some(Turn { parts }));
+            assert_eq!(turn(word), Some(Turn::in_parts(parts)));
         }
-        assert_eq!(turn("2"), Some(Turn { parts: 2 }));
-        assert_eq!(turn("12"), Some(Turn { parts: 12 }));
+        assert_eq!(turn("2"), Some(Turn::in_parts(2)));
+        assert_eq!(turn("12"), Some(Turn::in_parts(12)));
+        let third = Meet { over: 1, under: 3 };
+        let off_centre = Turn { meet: third, ..Turn::in_parts(4) };
+        assert_eq!(turn("book, ends meet at 1/3"), Some(off_centre));
+        for text in [
+            "letter, ends meet at 1/3",
+            "book, ends meet at 1/9",
+            "book, ends meet at 8/9",
+            "book, ends meet at 1/0",
+            "book, at 1/3",
+            "book, book",
+        ] {
+            assert_eq!(turn(text), None, "{text}");
+        }
+        assert_eq!(rolling("same way"), Some(Rolling::SameWay));
+        assert_eq!(rolling("sideways"), None);
         assert_eq!(turn("13"), None);
-        assert_eq!(turn("3"), Some(Turn { parts: 3 }));
-        assert_eq!(turn("5 parts"), Some(Turn { parts: 5 }));
+        assert_eq!(turn("3"), Some(Turn::in_parts(3)));
+        assert_eq!(turn("5 parts"), Some(Turn::in_parts(5)));
         assert_eq!(turn("1"), None);
         assert_eq!(inverted_lock_in("inverted book"), Some((LockIn::Book, true)));
         assert_eq!(inverted_lock_in("letter"), Some((LockIn::Letter, false)));

@@ -312,6 +312,7 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
         at: None,
         hold: None,
         sheet: None,
+        roll: None,
         lock_in: None,
         inverted: false,
         turn: None,

@@ -9,10 +9,10 @@ use super::{amount, cut, fields, picture, quantity};
 const SHAPES: &str = "rolled (or folded, pinwheel, baton, tin)";
 
 /// The keys a ticket may hold.
-const KEYS: [&str; 21] = [
-    "hands", "wait", "where", "at", "hold", "after", "uses", "kit", "sheet", "lock-in",
-    "turn", "cut", "shape", "bake", "fan", "per tray", "core", "cool", "until", "watch",
-    "picture",
+const KEYS: [&str; 22] = [
+    "hands", "wait", "where", "at", "hold", "after", "uses", "kit", "sheet", "roll",
+    "lock-in", "turn", "cut", "shape", "bake", "fan", "per tray", "core", "cool",
+    "until", "watch", "picture",
 ];
 
 /// Reads a ticket into the step whose heading it stands under.
@@ -132,9 +132,13 @@ fn set(step: &mut Step, line: Line) -> Result<(), Fault> {
 
 /// The lines that have to do with the rolled dough.
 fn set_dough(step: &mut Step, line: Line) -> Result<(), Fault> {
-    let turns = "book (or letter, half, or a number of parts from 2 to 12)";
+    let turns = "book (or letter, half, or a number of parts from 2 to 12; a book may say `book, ends meet at 1/3`)";
     match line.key.value.as_str() {
         "sheet" => step.sheet = line.read("60 x 25 cm", quantity::size)?,
+        "roll" => {
+            step.roll =
+                line.read("same way (or quarter turn, which is usual)", cut::rolling)?;
+        }
         "lock-in" => {
             let kinds = "envelope (or letter, or book; inverted book for fat outside)";
             let read = line.read(kinds, cut::inverted_lock_in)?;

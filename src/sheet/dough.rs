@@ -4,6 +4,7 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::dough::Direction;
 use crate::dough::cutting::Stroke;
 use crate::measure::Label;
 
@@ -40,11 +41,11 @@ pub struct LockInFact {
     pub kind: String,
     /// Whether the fat is outside: then the sheet is of fat and the block of dough.
     pub inverted: bool,
-    /// The sheet of dough, cm.
+    /// The sheet of dough, the side that is folded, cm.
     pub length_cm: f64,
-    /// The sheet of dough, cm.
+    /// The sheet of dough, the other side, cm.
     pub width_cm: f64,
-    /// The block of fat, cm.
+    /// The block of fat, along the sheet's first side, cm.
     pub block_length_cm: f64,
     /// The block of fat, cm.
     pub block_width_cm: f64,
@@ -66,6 +67,20 @@ pub struct LockInFact {
     pub thickness: Label,
     /// The fat block's thickness in words.
     pub block_thickness: Label,
+    /// The parcel's sides; `null` for an envelope, which is closed on all four.
+    pub edges: Option<EdgesFact>,
+    /// Which way the parcel is rolled next.
+    pub next: Direction,
+}
+
+/// The sides of a folded block whose spine, a closed fold round everything within, lies to
+/// the left. On the near and the far side its layers lie open.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct EdgesFact {
+    /// Closed folds on the right, opposite the spine.
+    pub opposite_folds: u32,
+    /// Ends of the sheet that lie loose on the right.
+    pub opposite_ends: u32,
 }
 
 /// One turn.
@@ -79,9 +94,9 @@ pub struct Fold {
     pub turn: String,
     /// Parts lying on one another.
     pub parts: u32,
-    /// The sheet before folding, long side first, cm.
+    /// The sheet before folding, the side that is folded, cm.
     pub length_cm: f64,
-    /// The sheet before folding, cm.
+    /// The sheet before folding, the other side, cm.
     pub width_cm: f64,
     /// The sheet before folding, mm.
     pub thickness_mm: f64,
@@ -95,8 +110,14 @@ pub struct Fold {
     pub fat_layers_before: u64,
     /// Fat layers after.
     pub fat_layers_after: u64,
-    /// Whether the sheet is rolled with the seams a quarter turn from the last time.
-    pub quarter_turned: bool,
+    /// Where it is folded, from the left end, in order.
+    pub folds: Vec<Mark>,
+    /// Where the two ends of a book meet, from the left end; `null` for other turns.
+    pub meet: Option<Mark>,
+    /// The block's sides.
+    pub edges: EdgesFact,
+    /// Which way the block is rolled next.
+    pub next: Direction,
     /// The sheet before folding in words.
     pub size: Label,
     /// The folded block in words.
@@ -112,10 +133,15 @@ pub struct SheetFact {
     pub step: String,
     /// The step's heading.
     pub title: String,
-    /// Long side, cm.
+    /// The side that is stretched, cm.
     pub length_cm: f64,
-    /// Short side, cm.
+    /// The other side, cm.
     pub width_cm: f64,
+    /// Which way it is rolled, seen from what was done with the dough before.
+    pub way: Direction,
+    /// What lies beneath the pin, cm: the side that is stretched, the other; `null` where it
+    /// is not known.
+    pub block_cm: Option<[f64; 2]>,
     /// Thickness, mm.
     pub thickness_mm: f64,
     /// Mean thickness of one fat layer, mm; 0 before the lock-in.

@@ -3,6 +3,7 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::dough::Direction;
 use crate::measure::Label;
 
 /// The handwork of a recipe.
@@ -34,9 +35,9 @@ pub struct GrowthFact {
 /// A slab of dough.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct Slab {
-    /// Long side, cm.
+    /// The side that is stretched, cm.
     pub length_cm: f64,
-    /// Short side, cm.
+    /// The other side, cm.
     pub width_cm: f64,
     /// Thickness, mm.
     pub thickness_mm: f64,
@@ -51,6 +52,8 @@ pub struct Slab {
 pub struct RollFact {
     /// The step.
     pub step: String,
+    /// Which way it is rolled, seen from what was done with the dough before.
+    pub way: Direction,
     /// What is rolled; `null` where its shape is not known.
     pub from: Option<Slab>,
     /// What it is rolled to.

@@ -16,7 +16,8 @@ pub use course::{
     Batch, ClassLink, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look,
     NewsSheet, Outline, Paper, RecipeSheets, TechniqueSheet, TradeWord, Units,
 };
-pub use dough::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
+pub use dough::{Cut, EdgesFact, Fold, Lamination, LockInFact, Mark, SheetFact};
+
 pub use handwork::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};
 pub use line::{
     Allergen, Allergens, Cost, EachDough, Line, NutrientWords, Nutrients, Nutrition,

@@ -297,6 +297,8 @@ fn lamination() -> Lamination {
             title: "First turn".into(),
             length_cm: 60.0,
             width_cm: 25.0,
+            way: crate::dough::Direction::Any,
+            block_cm: None,
             thickness_mm: 6.0,
             fat_layer_mm: 1.0,
             dough_layer_mm: 2.0,

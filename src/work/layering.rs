@@ -3,7 +3,7 @@
 use crate::dough::{Action, Batch, Laminated, Layers, grow, laminate, laminate_on};
 use crate::formula::{Book, Flow, Formula, Source, is_roll_in, weigh};
 use crate::measure::{Exact, Mass, Size, exact};
-use crate::model::{Purpose, Recipe, Step, Turn};
+use crate::model::{Purpose, Recipe, Rolling, Step, Turn};
 use crate::pantry::Kind;
 
 /// Levels of included doughs that are followed back.
@@ -94,6 +94,7 @@ fn action(step: &Step, each: &Exact) -> Action {
         sheet: step.sheet.as_ref().map(|sheet| size(&sheet.value)),
         lock_in: step.lock_in.as_ref().map(|kind| kind.value),
         turn: step.turn.as_ref().map(|turn| turn.value),
+        same_way: step.roll.as_ref().is_some_and(|roll| roll.value == Rolling::SameWay),
         of_fat: false,
         inverted: step.inverted,
     }

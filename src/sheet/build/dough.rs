@@ -1,13 +1,15 @@
 //! Lamination and cutting in words and centimetres.
 
 use crate::dough::cutting::{Layout, Point, Polygon};
-use crate::dough::{Folded, LockedIn, Rolled};
+use crate::dough::{
+    Edges, Folded, LockedIn, Rolled, ends_meet, fold_lines, lock_in_edges, turn_edges,
+};
 use crate::measure::{Exact, Label, Length, Mass, Size, float, show};
 use crate::model::Step;
 use crate::pantry::Kind;
 use crate::work::{CutWork, Work};
 
-use super::super::{Cut, Fold, Lamination, LockInFact, Mark, SheetFact};
+use super::super::{Cut, EdgesFact, Fold, Lamination, LockInFact, Mark, SheetFact};
 use super::{Context, lines, round};
 
 /// The lamination; `None` for a dough without a lock-in.
@@ -57,13 +59,20 @@ pub(super) fn lock_in(locked: &LockedIn) -> LockInFact {
         closed: show::size(&locked.closed),
         thickness: show::thickness(&locked.thickness),
         block_thickness: show::thickness(&locked.block_thickness),
+        edges: lock_in_edges(locked.kind).map(edges),
+        next: locked.next,
     }
+}
+
+fn edges(edges: Edges) -> EdgesFact {
+    EdgesFact { opposite_folds: edges.opposite.folds, opposite_ends: edges.opposite.ends }
 }
 
 /// A turn in words.
 pub(super) fn fold(folded: &Folded, title: String) -> Fold {
     let part = &folded.sheet.length
         * &Exact::new(1.into(), i64::from(folded.turn.parts.max(1)).into());
+    let at = |share: &Exact| mark(&(&folded.sheet.length * share));
     Fold {
         step: folded.step.clone(),
         title,
@@ -77,7 +86,10 @@ pub(super) fn fold(folded: &Folded, title: String) -> Fold {
         folded_thickness_mm: mm(&folded.folded_thickness),
         fat_layers_before: folded.fat_before,
         fat_layers_after: folded.fat_after,
-        quarter_turned: folded.quarter_turned,
+        folds: fold_lines(folded.turn).iter().map(at).collect(),
+        meet: ends_meet(folded.turn).as_ref().map(at),
+        edges: edges(turn_edges(folded.turn)),
+        next: folded.next,
         size: show::size(&folded.sheet),
         folded: show::size(&folded.folded),
         part: show::length(&part),
@@ -90,6 +102,8 @@ fn sheet(rolled: &Rolled, title: String) -> SheetFact {
         title,
         length_cm: cm(&rolled.sheet.length),
         width_cm: cm(&rolled.sheet.width),
+        way: rolled.way,
+        block_cm: rolled.block.as_ref().map(|it| [cm(&it.length), cm(&it.width)]),
         thickness_mm: mm(&rolled.thickness),
         fat_layer_mm: round(&rolled.fat_layer.in_millimetres(), 4),
         dough_layer_mm: round(&rolled.dough_layer.in_millimetres(), 4),

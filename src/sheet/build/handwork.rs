@@ -2,7 +2,7 @@
 
 use crate::dough::cutting::Layout;
 use crate::dough::shaping::{places, roll_width, rows, wraps};
-use crate::dough::{Laminated, Rolled};
+use crate::dough::{Direction, Laminated, Rolled};
 use crate::measure::{Exact, Length, Size, float, show};
 use crate::model::{Shaping, Step, Tin};
 use crate::work::{Work, kit, trays};
@@ -48,6 +48,7 @@ pub(super) fn rolled(
     let bench = kit(context.book).bench;
     RollFact {
         step: String::new(),
+        way: Direction::Any,
         from: from.map(|from| slab(block, &from)),
         to: slab(sheet, thick),
         bench_cm: bench.as_ref().map(|bench| cm(&bench.length)),
@@ -62,12 +63,13 @@ fn rolls(work: &Work, context: Context) -> Vec<RollFact> {
     let is_rolled = |rolled: &Rolled| {
         work.recipe.steps().any(|step| step.name == rolled.step && only_rolled(step))
     };
-    let sheets = laminated.sheets.iter().enumerate();
+    let sheets = laminated.sheets.iter();
     sheets
-        .filter(|(_, rolled)| is_rolled(rolled))
-        .map(|(at, rolled)| RollFact {
+        .filter(|rolled| is_rolled(rolled))
+        .map(|rolled| RollFact {
             step: rolled.step.clone(),
-            from: at.checked_sub(1).and_then(|before| left(laminated, before)),
+            way: rolled.way,
+            from: beneath(rolled),
             to: slab(&rolled.sheet, &rolled.thickness),
             bench_cm: kit(context.book).bench.map(|bench| cm(&bench.length)),
             bench: kit(context.book).bench.map(|bench| show::length(&bench.length)),
@@ -75,23 +77,10 @@ fn rolls(work: &Work, context: Context) -> Vec<RollFact> {
         .collect()
 }
 
-/// What the step of a sheet leaves: a block, a parcel, or the sheet itself.
-fn left(laminated: &Laminated, at: usize) -> Option<Slab> {
-    let rolled = laminated.sheets.get(at)?;
-    if let Some(fold) = laminated.folds.iter().find(|fold| fold.step == rolled.step) {
-        return Some(slab(&fold.folded, &fold.folded_thickness));
-    }
-    let Some(locked) = laminated.lock_in.as_ref().filter(|it| it.step == rolled.step)
-    else {
-        return Some(slab(&rolled.sheet, &rolled.thickness));
-    };
-    let volume =
-        |size: &Size, thickness: &Length| size.area().amount() * thickness.amount();
-    let whole = volume(&locked.sheet, &locked.thickness)
-        + volume(&locked.block, &locked.block_thickness);
-    let area = locked.closed.area();
-    let thick = area.is_positive().then(|| Length::centimetres(whole / area.amount()))?;
-    Some(slab(&locked.closed, &thick))
+/// What lies beneath the pin, its first side the one that becomes the sheet's first.
+fn beneath(rolled: &Rolled) -> Option<Slab> {
+    let (block, thickness) = (rolled.block.as_ref()?, rolled.block_thickness.as_ref()?);
+    Some(slab(block, thickness))
 }
 
 fn slab(size: &Size, thickness: &Length) -> Slab {

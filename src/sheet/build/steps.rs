@@ -1,5 +1,6 @@
 //! Steps and their tickets in words.
 
+use crate::dough::Direction;
 use crate::measure::{Exact, Label, show};
 use crate::model::{self, Step, Wait};
 use crate::work::Work;
@@ -158,14 +159,15 @@ impl Ticket<'_> {
         self.row("sheet", sheet.filter(|_| written.is_some()).map(show::size));
         let thick = thickness.filter(|thick| written.is_some() && thick.is_positive());
         self.row("thickness", thick.map(show::thickness));
+        let same_way = rolled.is_some_and(|rolled| rolled.way == Direction::SameWay);
+        let words = |key| plain(self.context.words.get(key));
+        let roll = same_way.then(|| words("roll-same-way"));
+        self.row("roll", roll);
         self.row(
             "lock-in",
             step.lock_in.as_ref().map(|kind| self.lock_in(kind.value, step.inverted)),
         );
-        self.row(
-            "turn",
-            step.turn.as_ref().map(|turn| self.word("turn", &turn.value.word())),
-        );
+        self.row("turn", step.turn.as_ref().map(|turn| self.turn(&turn.value)));
         let fold = layering.folds.iter().find(|fold| fold.step == step.name);
         let after = fold.map(|fold| format!("{} → {}", fold.fat_before, fold.fat_after));
         let same = || layers.map(|layers| layers.to_string());
@@ -179,6 +181,19 @@ impl Ticket<'_> {
         let outside =
             |word: &str| self.context.words.fill("lock-in-inverted", &[("name", word)]);
         if inverted { word.map(outside) } else { word }
+    }
+
+    /// `book turn`, `book turn, ends meet at 1/3`.
+    fn turn(&self, turn: &model::Turn) -> Label {
+        let word = self.word("turn", &turn.word());
+        if turn.meet.share() == model::Meet::MIDDLE.share() {
+            return word;
+        }
+        let at = format!("{}/{}", turn.meet.over, turn.meet.under);
+        let meet = |word: &str| {
+            self.context.words.fill("turn-meet", &[("name", word), ("at", &at)])
+        };
+        word.map(meet)
     }
 
     fn is_block(&self, step: &Step) -> bool {

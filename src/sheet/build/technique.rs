@@ -54,6 +54,7 @@ fn demos(drawing: &Demonstration, context: Context) -> Vec<Demo> {
         sheet: Some(sheet.clone()),
         lock_in: drawing.lock_in.as_ref().map(|(kind, _)| *kind),
         turn: drawing.turn,
+        same_way: false,
         of_fat: drawing.inverted,
         inverted: drawing.inverted,
     };
