@@ -49,7 +49,8 @@ enum Found {
 fn course(measures: &str) -> &'static str {
     match measures {
         "us" => "title: c\n",
-        "metric" | "imperial" => "title: c\ncup: metric\n",
+        "metric" => "title: c\ncup: metric\n",
+        "imperial" => "title: c\ncup: imperial\n",
         other => panic!("measures {other}?"),
     }
 }

@@ -34,6 +34,11 @@ fn second_amount(line: &Weighed, case: Case) -> Option<Fault> {
     let first = line.mass.as_ref()?;
     let second = match &also.value {
         Quantity::Unit(count, unit) => weigh_unit(count, *unit, line.source, case.book)?,
+        Quantity::Sum(terms) => {
+            let weigh =
+                |(count, unit): &(_, _)| weigh_unit(count, *unit, line.source, case.book);
+            terms.iter().map(weigh).sum::<Option<Mass>>()?
+        }
         Quantity::Pieces(..) | Quantity::Batches(_) => return None,
     };
     let off = second.over(first)? - exact(1, 1);

@@ -343,7 +343,8 @@ pub(super) struct ConvertArgs {
     /// What to convert: `2 cups bread flour`, `190 °C`.
     pub(super) amount: String,
     /// The unit wanted: `g`, `oz`, `cup`, `tbsp`, `ml`; for an oven `°C`, `°F`, `fan` or
-    /// `no fan`.
+    /// `no fan`. An oven written with its fan, `fan 170 °C`, needs none.
+    #[arg(default_value = "")]
     pub(super) unit: String,
 }
 
@@ -419,7 +420,9 @@ impl ScalingArgs {
 
 /// A weight as typed: `60g`, `1 kg`, `2 lb`.
 fn mass(text: &str) -> Option<Mass> {
-    let (Quantity::Unit(count, unit), rest) = amount_of(text, true)? else { return None };
+    let (Quantity::Unit(count, unit), rest) = amount_of(text, text.contains(','))? else {
+        return None;
+    };
     let grams = Unit::grams(unit).filter(|_| rest.trim().is_empty())?;
     Some(Mass::grams(count * grams))
 }

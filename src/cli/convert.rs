@@ -28,11 +28,17 @@ fn convert(
     pantry: &Pantry,
     cups: CupSet,
 ) -> Result<String, String> {
+    if let Some(degrees) = text.trim().strip_prefix("fan ").and_then(temperature) {
+        return Ok(format!("{text} = {}", plain_oven(&degrees, text, unit)));
+    }
     if let Some(degrees) = temperature(text) {
         return between_ovens(text, &degrees, unit);
     }
+    if unit.is_empty() {
+        return Err(format!("say what `{text}` is wanted in: g, oz, cup, tbsp, ml"));
+    }
     let wanted = Unit::parse(unit).ok_or_else(|| format!("`{unit}` is no unit"))?;
-    let (quantity, name) = amount_of(text, true)
+    let (quantity, name) = amount_of(text, text.contains(','))
         .ok_or_else(|| format!("`{text}` does not read; write \"2 cups bread flour\""))?;
     let name = name.trim();
     let found = match quantity {
@@ -62,6 +68,14 @@ fn convert(
         wanted.word(),
         density.unwrap_or_default()
     ))
+}
+
+/// An oven without the fan it was written with, in its own scale or the one wanted.
+fn plain_oven(degrees: &Temperature, text: &str, wanted: &str) -> String {
+    let label = show::temperature(&degrees.without_fan());
+    let scale = if wanted.is_empty() { text } else { wanted };
+    let plain = if scale.contains('F') { label.us } else { label.metric };
+    format!("{plain} without a fan")
 }
 
 /// An oven in the other scale, or with and without its fan.
@@ -95,6 +109,9 @@ fn between_ovens(
 fn crosses(quantity: &Quantity, wanted: Unit) -> bool {
     match quantity {
         Quantity::Unit(_, unit) => unit.grams().is_some() != wanted.grams().is_some(),
+        Quantity::Sum(terms) => terms
+            .iter()
+            .any(|(_, unit)| unit.grams().is_some() != wanted.grams().is_some()),
         Quantity::Pieces(..) | Quantity::Batches(_) => false,
     }
 }
@@ -104,11 +121,13 @@ fn weight(
     found: Option<&(&Item, Option<String>)>,
     cups: CupSet,
 ) -> Option<Mass> {
+    let in_unit = |(count, unit): &(Exact, Unit)| {
+        let grams = unit.grams().or_else(|| found?.0.volume(*unit, cups))?;
+        Some(Mass::grams(count * grams))
+    };
     match quantity {
-        Quantity::Unit(count, unit) => {
-            let grams = unit.grams().or_else(|| found?.0.volume(*unit, cups))?;
-            Some(Mass::grams(count * grams))
-        }
+        Quantity::Unit(count, unit) => in_unit(&(count.clone(), *unit)),
+        Quantity::Sum(terms) => terms.iter().map(in_unit).sum(),
         Quantity::Pieces(count, _) => {
             let (item, piece) = found?;
             let grams = item.piece(piece.as_deref().unwrap_or("each"))?;
@@ -119,14 +138,18 @@ fn weight(
 }
 
 fn volume(quantity: &Quantity, item: Option<&Item>, cups: CupSet) -> Option<Exact> {
-    let Quantity::Unit(count, unit) = quantity else { return None };
-    match unit.millilitres(cups) {
+    let in_unit = |(count, unit): &(Exact, Unit)| match unit.millilitres(cups) {
         Some(millilitres) => Some(count * millilitres),
         None => {
             let density =
                 item?.grams_a_millilitre().filter(|density| !density.is_zero())?;
             Some(count * unit.grams()? / density)
         }
+    };
+    match quantity {
+        Quantity::Unit(count, unit) => in_unit(&(count.clone(), *unit)),
+        Quantity::Sum(terms) => terms.iter().map(in_unit).sum(),
+        Quantity::Pieces(..) | Quantity::Batches(_) => None,
     }
 }
 
@@ -182,6 +205,15 @@ mod tests {
         assert_eq!(say("190 °C", "fan").as_deref(), Ok("190 °C = 170 °C with a fan"));
         assert_eq!(say("375 °F", "fan").as_deref(), Ok("375 °F = 339 °F with a fan"));
         assert_eq!(say("170 °C", "no fan").as_deref(), Ok("170 °C with a fan = 190 °C"));
+        assert_eq!(
+            say("fan 170 °C", "").as_deref(),
+            Ok("fan 170 °C = 190 °C without a fan")
+        );
+        assert_eq!(
+            say("fan 170 °C", "F").as_deref(),
+            Ok("fan 170 °C = 374 °F without a fan")
+        );
         assert!(say("190 °C", "g").is_err());
+        assert!(say("2 cups bread flour", "").is_err());
     }
 }

@@ -12,7 +12,8 @@ pub(super) fn run(args: &Args, options: &ProofArgs) -> Done {
             show::faults(&edition);
             if edition.faults.is_empty() && !args.quiet {
                 let recipes = edition.content.recipes.len();
-                say(format!("no faults in {recipes} recipes\n").as_bytes())?;
+                let word = if recipes == 1 { "recipe" } else { "recipes" };
+                say(format!("no faults in {recipes} {word}\n").as_bytes())?;
             }
         }
     }

@@ -48,6 +48,9 @@ fn add<'l, 'a: 'l>(
                 let entry =
                     contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
                 entry.1 = entry.1.clone() + mass;
+                if let Some(item) = line.instead {
+                    contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
+                }
             }
             Source::Recipe(recipe) if depth < DEEPEST => {
                 let inner = weigh(recipe, book).0;

@@ -4,7 +4,7 @@ use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Exact, Mass, Unit, exact};
 use crate::model::{Amount, AmountLine, Ingredient, Makes, Purpose, Quantity, Recipe};
 use crate::pantry::{Item, Kind, yaml_key};
-use crate::read::{bad_amount, is_amount};
+use crate::read::{bad_amount, is_amount, is_part, parted};
 
 use super::Book;
 use super::expand::{batch, expand, flour};
@@ -32,6 +32,8 @@ pub struct Weighed<'a> {
     pub mass: Option<Mass>,
     /// The word for its pieces and how many grams one weighs, for counted lines.
     pub piece: Option<(String, Exact)>,
+    /// What may be taken instead, whose allergens count too: `butter or margarine`.
+    pub instead: Option<&'a Item>,
 }
 
 /// What a line is made of.
@@ -81,7 +83,7 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>
     for section in &recipe.formula {
         for line in &section.lines {
             match look_up(line, book) {
-                Ok((source, piece)) => {
+                Ok((source, piece, instead)) => {
                     let section = section.name.value.as_str();
                     let purpose = line.purpose;
                     lines.push(Weighed {
@@ -91,6 +93,7 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>
                         source,
                         mass: None,
                         piece,
+                        instead,
                     });
                 }
                 Err(fault) => faults.extend(fault),
@@ -123,7 +126,7 @@ fn find_roll_in(lines: &mut [Weighed], recipe: &Recipe) {
     }
 }
 
-type Found<'a> = (Source<'a>, Option<(String, Exact)>);
+type Found<'a> = (Source<'a>, Option<(String, Exact)>, Option<&'a Item>);
 
 /// What a line is made of; the fault where it is nothing known, none where it is a recipe
 /// whose own file is at fault.
@@ -132,25 +135,63 @@ fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Option
         Ingredient::Pantry(name) => name,
         Ingredient::Recipe { recipe, .. } => {
             let found = book.content.recipe(recipe);
-            let source = found.map(|recipe| (Source::Recipe(recipe), None));
+            let source = found.map(|recipe| (Source::Recipe(recipe), None, None));
             let unread = book.content.is_unread(recipe);
             let unknown = || unknown_recipe(recipe, &line.ingredient.place, book);
             return source.ok_or_else(|| (!unread).then(unknown));
         }
     };
-    let unknown = || Some(unknown_name(name, line, book));
-    let noted = line.note.as_deref().and_then(|note| book.pantry.find_noted(name, note));
+    let known =
+        book.pantry.find(name).is_some() || book.pantry.find_pieces(name).is_some();
+    let (name, other) = if known { (name.clone(), None) } else { either(name, book) };
+    let other = other.or_else(|| line.note.as_deref().and_then(other_in));
+    let instead =
+        other.map(|other| alternative(&other, line, book)).transpose()?.flatten();
+    let unknown = || Some(unknown_name(&name, line, book));
+    let noted = line.note.as_deref().and_then(|note| book.pantry.find_noted(&name, note));
     if !is_counted(line) {
-        let found = noted.or_else(|| book.pantry.find(name));
-        return found.map(|item| (Source::Item(item), None)).ok_or_else(unknown);
+        let found = noted.or_else(|| book.pantry.find(&name));
+        return found.map(|item| (Source::Item(item), None, instead)).ok_or_else(unknown);
     }
-    let found = book.pantry.find_pieces(name);
+    let found = book.pantry.find_pieces(&name);
     let piece = found.as_ref().and_then(|(_, piece)| piece.clone());
     let item = noted.or(found.map(|(item, _)| item)).ok_or_else(unknown)?;
     let word = piece.filter(|piece| item.piece(piece).is_some());
     let word = word.unwrap_or_else(|| "each".into());
     let grams = item.piece(&word).ok_or_else(|| Some(uncounted(item, &line.place)))?;
-    Ok((Source::Item(item), Some((word, grams.clone()))))
+    Ok((Source::Item(item), Some((word, grams.clone())), instead))
+}
+
+/// `butter or lard`, `candied orange or lemon peel`: the first of two, and the other.
+fn either(name: &str, book: Book) -> (String, Option<String>) {
+    let Some((first, other)) = parted(name) else { return (name.to_owned(), None) };
+    let last = other.rsplit([' ', '-']).next().unwrap_or_default();
+    let shared = format!("{first} {last}");
+    let known = |name: &str| book.pantry.find(name).is_some();
+    if !known(first) && known(&shared) {
+        return (shared, Some(other.to_owned()));
+    }
+    (first.to_owned(), Some(other.to_owned()))
+}
+
+/// The other of two in a note: `or clarified dripping`.
+fn other_in(note: &str) -> Option<String> {
+    let (before, other) = parted(note)?;
+    let other = other.split([',', ';', '(']).next().unwrap_or_default().trim();
+    (before.is_empty() && !other.is_empty()).then(|| other.to_owned())
+}
+
+/// What may be taken instead. Not knowing it is a fault: its allergens would be left out.
+fn alternative<'a>(
+    name: &str,
+    line: &AmountLine,
+    book: Book<'a>,
+) -> Result<Option<&'a Item>, Option<Fault>> {
+    let found = book.pantry.find(name).or(book.pantry.find_pieces(name).map(|it| it.0));
+    if found.is_some() || is_part(name) {
+        return Ok(found);
+    }
+    Err(Some(unknown_name(name, line, book)))
 }
 
 fn is_counted(line: &AmountLine) -> bool {
@@ -197,6 +238,13 @@ fn weigh_line(line: &Weighed, book: Book) -> Result<Option<Mass>, Fault> {
         (Quantity::Unit(count, unit), source) => weigh_unit(count, *unit, source, book)
             .map(Some)
             .ok_or_else(|| no_density(line.title(), *unit, &quantity.place)),
+        (Quantity::Sum(terms), source) => {
+            let weigh = |(count, unit): &(Exact, Unit)| {
+                weigh_unit(count, *unit, source, book)
+                    .ok_or_else(|| no_density(line.title(), *unit, &quantity.place))
+            };
+            terms.iter().map(weigh).sum::<Result<Mass, Fault>>().map(Some)
+        }
         (Quantity::Pieces(count, _), _) => {
             Ok(line.piece.as_ref().map(|(_, grams)| Mass::grams(count * grams)))
         }

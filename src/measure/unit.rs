@@ -25,15 +25,22 @@ pub enum Unit {
     Teaspoon,
     /// A tablespoon of the course's set.
     Tablespoon,
-    /// A US fluid ounce, 29.573 529 562 5 ml.
+    /// A US fluid ounce, 29.573 529 562 5 ml; an imperial one, 28.413 062 5 ml, where the
+    /// course says so.
     FluidOunce,
+    /// Two teaspoons.
+    Dessertspoon,
     /// A cup of the course's set.
     Cup,
-    /// A US liquid pint, 473.176 473 ml.
+    /// A quarter of a pint of the course's set.
+    Gill,
+    /// A US liquid pint, 473.176 473 ml; an imperial one, 568.261 25 ml, where the course
+    /// says so.
     Pint,
-    /// A US liquid quart, 946.352 946 ml.
+    /// Two pints.
     Quart,
-    /// A US gallon of 231 cubic inches, 3785.411 784 ml.
+    /// Eight pints: the US gallon of 231 cubic inches, 3785.411 784 ml, or the imperial one
+    /// of 4546.09 ml.
     Gallon,
     /// A share of the flour, in percent.
     Percent,
@@ -49,31 +56,77 @@ pub enum CupSet {
     Metric,
     /// Australian metric: cup 250 ml, tablespoon 20 ml, teaspoon 5 ml.
     Australian,
+    /// British: cup 250 ml, spoons of 15 and 5 ml as in the metric set, with the imperial
+    /// gallon of 4.546 09 l and its parts.
+    Imperial,
 }
 
 /// Every way of writing a unit; the first of each unit is how it is shown.
-const SPELLINGS: [(Unit, &[&str]); 16] = [
+const SPELLINGS: [(Unit, &[&str]); 18] = [
     (Unit::Milligram, &["mg", "milligram", "milligrams"]),
     (Unit::Gram, &["g", "gram", "grams", "gr"]),
     (Unit::Kilogram, &["kg", "kilo", "kilos", "kilogram", "kilograms"]),
-    (Unit::Ounce, &["oz", "ounce", "ounces"]),
+    (Unit::Ounce, &["oz", "ounce", "ounces", "ozs"]),
     (Unit::Pound, &["lb", "lbs", "pound", "pounds"]),
     (Unit::Millilitre, &["ml", "millilitre", "millilitres", "milliliter", "milliliters"]),
     (Unit::Decilitre, &["dl", "decilitre", "decilitres", "deciliter", "deciliters"]),
     (Unit::Litre, &["l", "litre", "litres", "liter", "liters"]),
-    (Unit::Teaspoon, &["tsp", "teaspoon", "teaspoons", "tsps"]),
-    (Unit::Tablespoon, &["tbsp", "tablespoon", "tablespoons", "tbsps"]),
+    (
+        Unit::Teaspoon,
+        &[
+            "tsp",
+            "teaspoon",
+            "teaspoons",
+            "tsps",
+            "teaspoonful",
+            "teaspoonfuls",
+            "teaspoonsful",
+            "tea spoon",
+            "tea spoons",
+            "teasp",
+        ],
+    ),
+    (
+        Unit::Tablespoon,
+        &[
+            "tbsp",
+            "tablespoon",
+            "tablespoons",
+            "tbsps",
+            "tablespoonful",
+            "tablespoonfuls",
+            "tablespoonsful",
+            "table spoon",
+            "table spoons",
+            "tbs",
+            "tbl",
+            "tb",
+            "tbls",
+            "tablesp",
+        ],
+    ),
     (Unit::FluidOunce, &["fl oz", "fluid ounce", "fluid ounces", "fl. oz", "fl. oz."]),
-    (Unit::Cup, &["cup", "cups"]),
-    (Unit::Pint, &["pint", "pints", "pt"]),
-    (Unit::Quart, &["quart", "quarts", "qt"]),
-    (Unit::Gallon, &["gallon", "gallons", "gal"]),
+    (
+        Unit::Dessertspoon,
+        &["dessertspoon", "dessertspoons", "dessertspoonful", "dessertspoonfuls", "dsp"],
+    ),
+    (Unit::Cup, &["cup", "cups", "cupful", "cupfuls", "cupsful", "c"]),
+    (Unit::Gill, &["gill", "gills"]),
+    (Unit::Pint, &["pint", "pints", "pt", "pts"]),
+    (Unit::Quart, &["quart", "quarts", "qt", "qts", "qrt", "qrts"]),
+    (Unit::Gallon, &["gallon", "gallons", "gal", "gals"]),
     (Unit::Percent, &["%"]),
 ];
 
 impl Unit {
-    /// The unit that `word` spells, in any case but for a trailing full stop.
+    /// The unit that `word` spells, in any case, with or without a trailing full stop; but
+    /// `T` is a tablespoon and `t` a teaspoon.
     pub fn parse(word: &str) -> Option<Self> {
+        match word.trim().trim_end_matches('.') {
+            "T" => return Some(Self::Tablespoon),
+            "t" => return Some(Self::Teaspoon),
+            _ => {}
+        }
         let word = word.trim().to_lowercase();
         let word = if word == "%" { "%" } else { word.trim_end_matches('.') };
         SPELLINGS.iter().find(|(_, all)| all.contains(&word)).map(|(unit, _)| *unit)
@@ -98,10 +151,19 @@ impl Unit {
     }
 
     /// Millilitres in one of this unit, for a unit of volume. The US units are parts of
-    /// the gallon of 231 cubic inches (NIST Handbook 44 Appendix C).
+    /// the gallon of 231 cubic inches (NIST Handbook 44 Appendix C), the imperial ones of
+    /// the gallon of 4.546 09 l (Weights and Measures Act 1985, Schedule 1).
     pub fn millilitres(self, set: CupSet) -> Option<Exact> {
-        let us = |parts: i64| exact(3_785_411_784, 1_000_000 * parts);
+        let us = |parts: i64| match set {
+            CupSet::Us | CupSet::Metric | CupSet::Australian => {
+                exact(3_785_411_784, 1_000_000 * parts)
+            }
+            CupSet::Imperial => exact(454_609, 100 * parts),
+        };
         Some(match (self, set) {
+            (Self::FluidOunce, CupSet::Imperial) => us(160),
+            (Self::Gill, _) => us(32),
+            (Self::Dessertspoon, set) => Self::Teaspoon.millilitres(set)? * exact(2, 1),
             (Self::Millilitre, _) => exact(1, 1),
             (Self::Decilitre, _) => exact(100, 1),
             (Self::Litre, _) => exact(1000, 1),
@@ -113,7 +175,7 @@ impl Unit {
             (Self::Tablespoon, CupSet::Us) => us(256),
             (Self::Teaspoon, CupSet::Us) => us(768),
             (Self::Cup, _) => exact(250, 1),
-            (Self::Tablespoon, CupSet::Metric) => exact(15, 1),
+            (Self::Tablespoon, CupSet::Metric | CupSet::Imperial) => exact(15, 1),
             (Self::Tablespoon, CupSet::Australian) => exact(20, 1),
             (Self::Teaspoon, _) => exact(5, 1),
             _ => return None,
@@ -131,6 +193,18 @@ mod tests {
 
     fn grams(unit: Unit) -> Exact {
         unit.grams().unwrap_or_else(|| exact(0, 1))
+    }
+
+    /// Weights and Measures Act 1985 (UK), Schedule 1: 1 gal = 4.546 09 l; a pint is its
+    /// eighth part, a gill a quarter of that, a fluid ounce a twentieth of a pint.
+    #[test]
+    fn imperial_measures_are_parts_of_their_gallon() {
+        let imperial = |unit: Unit| unit.millilitres(CupSet::Imperial);
+        assert_eq!(imperial(Unit::Pint), Some(exact(56_826_125, 100_000)));
+        assert_eq!(imperial(Unit::Gill), Some(exact(1_420_653_125, 10_000_000)));
+        assert_eq!(imperial(Unit::FluidOunce), Some(exact(284_130_625, 10_000_000)));
+        assert_eq!(Unit::parse("T"), Some(Unit::Tablespoon));
+        assert_eq!(Unit::parse("t."), Some(Unit::Teaspoon));
     }
 
     /// NIST Handbook 44 Appendix C: 1 lb = 453.592 37 g, 1 gal = 231 in³, 1 in = 2.54 cm.

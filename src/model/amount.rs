@@ -6,8 +6,12 @@ use crate::measure::{Exact, Temperature, Unit};
 /// One line of a formula.
 #[derive(Clone, Debug)]
 pub struct AmountLine {
-    /// How much; the truth where two amounts are given.
+    /// How much; the truth where two amounts are given, the middle of a range.
     pub amount: Amount,
+    /// The ends of a range, as multiples of its middle: `3 to 5 g`.
+    pub range: Option<(Exact, Exact)>,
+    /// Words that say not to take it too exactly: `about`, `scant`.
+    pub hedge: Option<String>,
     /// The second amount, in brackets, that must agree with the first.
     pub also: Option<Placed<Quantity>>,
     /// What.
@@ -55,7 +59,7 @@ impl Purpose {
 pub enum Amount {
     /// A number of something.
     Of(Placed<Quantity>),
-    /// No weight: `to taste`, `for dusting`. Kept as written.
+    /// No weight: `to taste`, `a pinch`, `for dusting`. Kept as written.
     Free(String),
 }
 
@@ -64,6 +68,8 @@ pub enum Amount {
 pub enum Quantity {
     /// A number of units.
     Unit(Exact, Unit),
+    /// Several of them, all of weight or all of volume: `1 lb 4 oz`.
+    Sum(Vec<(Exact, Unit)>),
     /// A number of pieces that the pantry knows by name (`1 stick`, `2 large`); the name
     /// is empty where none was written (`2 eggs`).
     Pieces(Exact, String),

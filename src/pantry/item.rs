@@ -205,7 +205,8 @@ impl Item {
         } else if let Some(density) = crate::read::density(&text.value) {
             self.portions.retain(|old| matches!(old, Portion::Piece(..)));
             self.density = Some(density);
-        } else {
+        } else if !text.value.ends_with('=') {
+            // What waits for its weight was said to be not filled in.
             faults.push(bad(text, "0.46 g/ml or 1 tbsp = 6.8 g"));
         }
     }

@@ -1,9 +1,11 @@
 //! Amount lines: `225 g (1 cup) butter, cold`.
 
-use crate::fault::{Fault, Place, Placed};
+use crate::fault::{Fault, Place, Placed, clip};
 use crate::measure::{Exact, Temperature, Unit, exact};
-use crate::model::{Amount, AmountLine, Ingredient, Quantity, Share};
+use crate::model::{Amount, AmountLine, Ingredient, Purpose, Quantity, Share};
 
+use super::lexicon::{Lexicon, strip_word};
+use super::measured::{Measured, Unmeasured, measured};
 use super::purpose;
 use super::quantity::{number, temperature};
 
@@ -15,45 +17,248 @@ use super::quantity::{number, temperature};
 pub(crate) fn line(text: &Placed<String>, comma: bool) -> Result<AmountLine, Fault> {
     let whole = text.value.trim();
     let (body, note) = split_note(whole);
-    if number(body, comma).is_none() {
-        return free(text, body, note);
+    let reader = Reader { text, whole, comma };
+    if let Some((words, rest)) = vague(body) {
+        return reader.weightless(words, after_of(rest), note);
     }
-    let (quantity, rest) = quantity(body, comma).ok_or_else(|| unreadable(text))?;
-    let quantity_place = text.place.part(0, body.len() - rest.len());
-    let (also, rest) = second(rest, text, comma)?;
-    let rest = rest.trim_start();
-    let rest = rest.strip_prefix("of ").unwrap_or(rest);
-    let (name, at) = own_temperature(rest.trim());
-    let start = offset(whole, name);
-    Ok(AmountLine {
-        amount: Amount::Of(Placed::new(quantity, quantity_place)),
-        also,
-        ingredient: Placed::new(
-            ingredient(name, text)?,
-            text.place.part(start, start + name.len()),
-        ),
-        note: note.map(str::to_owned),
-        at,
-        purpose: purpose::of_note(note),
-        place: text.place.clone(),
-    })
+    match measured(body, comma) {
+        // `A piece of butter, 1½ oz` has its amount behind.
+        Ok(_) if piece_of(body).len() < body.len() => reader.turned(body, note),
+        Ok(found) => reader.measured(found, body, note),
+        Err(Unmeasured::Nothing) => reader.turned(body, note),
+        Err(Unmeasured::Heaped) => Err(heaped(&text.place)),
+        Err(Unmeasured::Vessel) => Err(vessel(&text.place)),
+    }
+}
+
+/// The line that is being read.
+#[derive(Clone, Copy)]
+struct Reader<'a> {
+    text: &'a Placed<String>,
+    whole: &'a str,
+    comma: bool,
+}
+
+impl<'a> Reader<'a> {
+    /// A line that begins with its amount.
+    fn measured(
+        self,
+        found: Measured<'a>,
+        body: &'a str,
+        note: Option<&'a str>,
+    ) -> Result<AmountLine, Fault> {
+        let rest = found.rest.trim_start();
+        if let (Quantity::Pieces(..), Some((_, name))) = (&found.quantity, vague(rest)) {
+            let words = body[..offset(body, name)].trim();
+            let of = Lexicon::english().of.iter();
+            let bare = of.clone().find_map(|word| words.strip_suffix(word.as_str()));
+            return self.weightless(bare.unwrap_or(words).trim(), after_of(name), note);
+        }
+        let end = offset(self.whole, found.rest);
+        let place = self.text.place.part(0, end);
+        let mut remarks: Vec<&str> = Vec::new();
+        let (also, rest) = self.second(found.rest, &mut remarks);
+        let (name, at) = own_temperature(after_of(rest.trim_start()).trim());
+        let (more, name) = self.behind(name, &mut remarks);
+        remarks.extend(note);
+        Ok(AmountLine {
+            amount: Amount::Of(Placed::new(found.quantity, place)),
+            range: found.range,
+            hedge: found.hedge,
+            also: also.or(more),
+            note: (!remarks.is_empty()).then(|| remarks.join(", ")),
+            at,
+            purpose: purpose::of_note(note),
+            ..self.bare(name)?
+        })
+    }
+
+    /// A line of this ingredient and nothing else.
+    fn bare(self, name: &str) -> Result<AmountLine, Fault> {
+        let start = offset(self.whole, name);
+        let place = self.text.place.part(start, start + name.len());
+        Ok(AmountLine {
+            amount: Amount::Free(String::new()),
+            range: None,
+            hedge: None,
+            also: None,
+            ingredient: Placed::new(ingredient(name, self.text)?, place),
+            note: None,
+            at: None,
+            purpose: Purpose::default(),
+            place: self.text.place.clone(),
+        })
+    }
+
+    /// A line that carries no weight.
+    fn weightless(
+        self,
+        words: &str,
+        name: &str,
+        note: Option<&str>,
+    ) -> Result<AmountLine, Fault> {
+        let note = note.map(str::to_owned);
+        Ok(AmountLine {
+            amount: Amount::Free(words.to_owned()),
+            note,
+            purpose: purpose::of_free(words),
+            ..self.bare(name.trim())?
+        })
+    }
+
+    /// A line whose amount stands behind the name, or that has none: `whites of 2 eggs`,
+    /// `butter, 1 tbsp`, `fine salt, to taste`, `water to mix`.
+    fn turned(self, body: &'a str, note: Option<&'a str>) -> Result<AmountLine, Fault> {
+        if let Some(line) = self.part_of(body, note) {
+            return Ok(line);
+        }
+        let behind = note.and_then(|note| Some((note, measured(note, self.comma).ok()?)));
+        if let Some((note, found)) = behind.filter(|(_, found)| is_measure(found)) {
+            let start = offset(self.whole, note);
+            let end = offset(self.whole, found.rest);
+            let left = found.rest.trim();
+            return Ok(AmountLine {
+                amount: Amount::Of(Placed::new(
+                    found.quantity,
+                    self.text.place.part(start, end),
+                )),
+                range: found.range,
+                hedge: found.hedge,
+                note: (!left.is_empty()).then(|| left.to_owned()),
+                ..self.bare(piece_of(body))?
+            });
+        }
+        let (name, words) =
+            free(body, note).ok_or_else(|| unreadable(self.text, body))?;
+        self.weightless(words, name, None)
+    }
+
+    /// A part of something counted, under the pantry's name: `the juice of one orange`.
+    fn part_of(self, body: &str, note: Option<&str>) -> Option<AmountLine> {
+        let words = Lexicon::english();
+        let mut parts = words.parts.iter();
+        let (rest, pattern) =
+            parts.find_map(|(word, pattern)| Some((strip_word(body, word)?, pattern)))?;
+        let found = measured(after_of(rest), self.comma).ok()?;
+        let Quantity::Pieces(count, _) = &found.quantity else { return None };
+        let (thing, states) = words.thing(found.rest.trim());
+        let name = pattern.replace("{}", &singular(&thing.to_lowercase()));
+        let start = offset(self.whole, found.rest.trim_start());
+        let place = self.text.place.part(start, self.whole.len());
+        let count = Quantity::Pieces(count.clone(), String::new());
+        let notes =
+            [Some(states), note].into_iter().flatten().filter(|note| !note.is_empty());
+        let note = notes.collect::<Vec<_>>().join(", ");
+        Some(AmountLine {
+            amount: Amount::Of(Placed::new(count, self.text.place.part(0, start))),
+            range: found.range,
+            hedge: found.hedge,
+            also: None,
+            ingredient: Placed::new(Ingredient::Pantry(name), place),
+            note: (!note.is_empty()).then_some(note),
+            at: None,
+            purpose: Purpose::default(),
+            place: self.text.place.clone(),
+        })
+    }
+
+    /// A second amount in brackets before the name; another remark there is a note.
+    fn second(
+        self,
+        rest: &'a str,
+        remarks: &mut Vec<&'a str>,
+    ) -> (Option<Placed<Quantity>>, &'a str) {
+        let inside =
+            rest.trim_start().strip_prefix('(').and_then(|it| it.split_once(')'));
+        let Some((inner, after)) = inside else { return (None, rest) };
+        (self.bracket(inner, remarks), after)
+    }
+
+    /// The same behind the name: `flour (sifted)`; and words that join it to the next line.
+    fn behind(
+        self,
+        name: &'a str,
+        remarks: &mut Vec<&'a str>,
+    ) -> (Option<Placed<Quantity>>, &'a str) {
+        if name.starts_with('[') {
+            return (None, name);
+        }
+        let mut name = name;
+        let mut also = None;
+        let inside = name.strip_suffix(')').and_then(|it| it.rsplit_once('('));
+        if let Some((before, inner)) = inside {
+            name = before.trim_end();
+            also = self.bracket(inner, remarks);
+        }
+        let joints = &Lexicon::english().joints;
+        while let Some((before, _)) = name
+            .rsplit_once(' ')
+            .filter(|(_, last)| joints.iter().any(|word| word == last))
+        {
+            name = before.trim_end();
+        }
+        (also, name)
+    }
+
+    /// What stands in brackets: a second amount, or a remark.
+    fn bracket(
+        self,
+        inner: &'a str,
+        remarks: &mut Vec<&'a str>,
+    ) -> Option<Placed<Quantity>> {
+        let found = measured(inner, self.comma).ok();
+        let whole = found.filter(|found| {
+            found.rest.trim().is_empty() && found.range.is_none() && is_measure(found)
+        });
+        if whole.is_none() {
+            remarks.push(inner.trim());
+        }
+        let start = offset(self.whole, inner);
+        let place = self.text.place.part(start, start + inner.len());
+        whole.map(|found| Placed::new(found.quantity, place))
+    }
+}
+
+/// Whether an amount is in units, rather than a number of pieces.
+fn is_measure(found: &Measured) -> bool {
+    matches!(found.quantity, Quantity::Unit(..) | Quantity::Sum(_))
+}
+
+/// Words for an amount without a weight at the start, and what follows: `a pinch`.
+fn vague(text: &str) -> Option<(&str, &str)> {
+    let words = Lexicon::english();
+    if words.hedge.iter().any(|word| strip_word(text, word).is_some()) {
+        return None;
+    }
+    let rest = words.vague.iter().find_map(|word| strip_word(text, word))?;
+    let end = text.len() - rest.len();
+    (!rest.is_empty()).then(|| (text[..end].trim(), rest))
+}
+
+/// A name without the word that joins it to its amount.
+fn after_of(text: &str) -> &str {
+    let text = text.trim_start();
+    Lexicon::english().of.iter().find_map(|word| strip_word(text, word)).unwrap_or(text)
+}
+
+/// `A piece of butter` is butter.
+fn piece_of(body: &str) -> &str {
+    let words = Lexicon::english();
+    words.piece.iter().find_map(|word| strip_word(body, word)).unwrap_or(body)
+}
+
+/// A thing's name in the singular: `eggs`, `cherries`.
+fn singular(name: &str) -> String {
+    if let Some(stem) = name.strip_suffix("ies") {
+        return format!("{stem}y");
+    }
+    name.strip_suffix('s').unwrap_or(name).to_owned()
 }
 
 /// A number and unit at the start of `text`, and what follows.
 pub(crate) fn quantity(text: &str, comma: bool) -> Option<(Quantity, &str)> {
-    let (value, rest) = number(text, comma)?;
-    let rest = rest.trim_start();
-    for words in [2, 1] {
-        let end = end_of_words(rest, words);
-        if let Some(unit) = Unit::parse(&rest[..end]) {
-            return Some((Quantity::Unit(value, unit), &rest[end..]));
-        }
-    }
-    let end = end_of_words(rest, 1);
-    if matches!(&rest[..end], "batch" | "batches") {
-        return Some((Quantity::Batches(value), &rest[end..]));
-    }
-    Some((Quantity::Pieces(value, String::new()), rest))
+    let found = measured(text, comma).ok().filter(|found| found.range.is_none())?;
+    Some((found.quantity, found.rest))
 }
 
 /// A share in words at the start: `half of the butter`, `a third of the flour`; else all
@@ -107,65 +312,17 @@ fn split_note(text: &str) -> (&str, Option<&str>) {
     (text, None)
 }
 
-/// A line without a weight: `fine salt, to taste`, `flour for dusting`.
-fn free(
-    text: &Placed<String>,
-    body: &str,
-    note: Option<&str>,
-) -> Result<AmountLine, Fault> {
-    let (name, words) = match note {
-        Some(note) if is_free(note) => (body, note),
-        _ => ["for dusting", "to taste", "for "]
-            .iter()
-            .find_map(|words| body.find(&format!(" {words}")))
-            .map(|at| (&body[..at], body[at..].trim()))
-            .ok_or_else(|| unreadable(text))?,
-    };
-    Ok(AmountLine {
-        amount: Amount::Free(words.to_owned()),
-        also: None,
-        ingredient: Placed::new(
-            ingredient(name.trim(), text)?,
-            text.place.part(0, name.len()),
-        ),
-        note: None,
-        at: None,
-        purpose: purpose::of_free(words),
-        place: text.place.clone(),
-    })
-}
-
-fn is_free(note: &str) -> bool {
-    note == "to taste" || note.starts_with("for ") || note.starts_with("as needed")
-}
-
-type Second<'a> = (Option<Placed<Quantity>>, &'a str);
-
-/// A second amount in brackets.
-fn second<'a>(
-    rest: &'a str,
-    line: &Placed<String>,
-    comma: bool,
-) -> Result<Second<'a>, Fault> {
-    let trimmed = rest.trim_start();
-    let Some((inner, after)) =
-        trimmed.strip_prefix('(').and_then(|inner| inner.split_once(')'))
-    else {
-        return Ok((None, rest));
-    };
-    let start = offset(&line.value, inner);
-    let place = line.place.part(start, start + inner.len());
-    match quantity(inner, comma) {
-        Some((quantity, left)) if left.trim().is_empty() => {
-            Ok((Some(Placed::new(quantity, place)), after))
-        }
-        _ => Err(Fault::error(
-            "bad-amount",
-            &place,
-            format!("`{inner}` in brackets is not a second amount"),
-        )
-        .help("Write it like `225 g (1 cup) butter`; other remarks go after a comma.")),
+/// The name and the words of a line without a weight: `fine salt, to taste`, `flour for
+/// dusting`, `water to mix`.
+fn free<'a>(body: &'a str, note: Option<&'a str>) -> Option<(&'a str, &'a str)> {
+    let words = &Lexicon::english().free;
+    let begins = |text: &str| words.iter().any(|word| strip_word(text, word).is_some());
+    if let Some(note) = note.filter(|note| begins(note)) {
+        return Some((body.trim(), note));
     }
+    let mut starts = body.match_indices(' ').map(|(at, _)| at + 1);
+    let at = starts.find(|at| begins(&body[*at..]))?;
+    Some((body[..at].trim(), body[at..].trim()))
 }
 
 /// `water at 27 °C`: the name and the ingredient's own temperature.
@@ -182,7 +339,7 @@ fn own_temperature(text: &str) -> (&str, Option<Temperature>) {
 fn ingredient(name: &str, line: &Placed<String>) -> Result<Ingredient, Fault> {
     let Some(link) = name.strip_prefix('[') else {
         if name.is_empty() {
-            return Err(unreadable(line));
+            return Err(unreadable(line, ""));
         }
         return Ok(Ingredient::Pantry(name.to_owned()));
     };
@@ -201,32 +358,56 @@ fn ingredient(name: &str, line: &Placed<String>) -> Result<Ingredient, Fault> {
 
 /// The fault of a line whose amount cannot be read to its end.
 pub(crate) fn bad_amount(place: &Place) -> Fault {
-    Fault::error("bad-amount", place, "no amount can be read here").help(
-        "Write `AMOUNT UNIT INGREDIENT, NOTE`, such as `250 g butter, cold`, `2 large eggs` \
-         or `fine salt, to taste`.",
+    Fault::error("bad-amount", place, "the amount cannot be read to its end").help(
+        "Write one amount, one unit and one ingredient, such as `250 g butter, cold`, \
+         `1 lb 4 oz butter` or `2 large eggs`; for two ingredients write two lines.",
     )
 }
 
-fn unreadable(line: &Placed<String>) -> Fault {
-    bad_amount(&line.place)
+/// The fault of a line without an amount, with the line as it would read.
+fn unreadable(line: &Placed<String>, name: &str) -> Fault {
+    let name = clip(name.trim());
+    let name = if name.is_empty() { "butter" } else { &name };
+    Fault::error("bad-amount", &line.place, "no amount can be read here").help(format!(
+        "Put one before the name, as in `250 g butter, cold`; where none is meant, write \
+         `{name}, as needed`."
+    ))
+}
+
+fn heaped(place: &Place) -> Fault {
+    let message = "how much is on a heaped spoon is not known";
+    Fault::error("bad-amount", place, message).help(
+        "Level it off, and write how many level spoons it comes to: `2 tbsp cocoa`.",
+    )
+}
+
+fn vessel(place: &Place) -> Fault {
+    let message = "how much this vessel holds is not known";
+    Fault::error("bad-amount", place, message)
+        .help("Fill it with water, and write what that measures: `250 ml buttermilk`.")
+}
+
+/// A text parted at the word between two of which one is taken: `butter or lard`.
+pub(crate) fn parted(text: &str) -> Option<(&str, &str)> {
+    let text = text.trim();
+    let mut starts =
+        std::iter::once(0).chain(text.match_indices(' ').map(|(at, _)| at + 1));
+    let words = &Lexicon::english().either;
+    starts.find_map(|at| {
+        let other = words.iter().find_map(|word| strip_word(&text[at..], word))?;
+        Some((text[..at].trim(), other))
+    })
+}
+
+/// Whether a text names a part of what is counted, as in `2 eggs, or the whites of 4`.
+pub(crate) fn is_part(text: &str) -> bool {
+    Lexicon::english().parts.iter().any(|(word, _)| strip_word(text, word).is_some())
 }
 
 /// Whether what should be a name goes on with an amount: a number, a sign or a unit.
 pub(crate) fn is_amount(name: &str) -> bool {
     let first = name.split_whitespace().next().unwrap_or_default();
     !name.starts_with(char::is_alphabetic) || Unit::parse(first).is_some()
-}
-
-fn end_of_words(text: &str, words: usize) -> usize {
-    let is_end = |c: char| c.is_whitespace() || c == '(';
-    let mut end = 0;
-    for _ in 0..words {
-        let rest = &text[end..];
-        let skip = rest.len() - rest.trim_start().len();
-        end += skip;
-        end += text[end..].find(is_end).unwrap_or(text.len() - end);
-    }
-    end
 }
 
 /// How far `part`, a slice of `whole`, lies from its start.
@@ -295,11 +476,55 @@ mod tests {
             let line = read(text).expect("a line");
             assert!(matches!(line.amount, Amount::Free(_)), "{text}");
         }
+        for (text, words, name) in [
+            ("a pinch of salt", "a pinch", "salt"),
+            ("10 drops of lemon essence", "10 drops", "lemon essence"),
+            ("a little salt", "a little", "salt"),
+            ("water to mix", "to mix", "water"),
+            (
+                "sour milk to moisten (about 1½ cups)",
+                "to moisten (about 1½ cups)",
+                "sour milk",
+            ),
+        ] {
+            let line = read(text).expect("a line");
+            assert_eq!(line.ingredient.value.title(), name, "{text}");
+            assert!(matches!(line.amount, Amount::Free(said) if said == words), "{text}");
+        }
         for text in
-            ["butter", "some butter", "500 g", "5 g [x](../x.md)", "225 g (soft) butter"]
+            ["butter", "?? butter", "500 g", "5 g [x](../x.md)", "1 heaped tsp salt"]
         {
             assert!(read(text).is_err(), "{text}");
         }
+    }
+
+    #[test]
+    fn amounts_may_stand_behind_or_count_a_part() {
+        for (text, count, name) in [
+            ("the whites of 5 eggs beaten stiff", 5, "egg white"),
+            ("Yolks 2 eggs", 2, "egg yolk"),
+            ("the juice of one orange", 1, "orange juice"),
+            ("grated rind of 2 lemons", 2, "lemon zest"),
+        ] {
+            let pieces = Quantity::Pieces(exact(count, 1), String::new());
+            assert_eq!(amount(text), (pieces, name.to_owned()), "{text}");
+        }
+        let ounces = Quantity::Unit(exact(3, 2), Unit::Ounce);
+        let line = "A piece of butter, one and a half ounces";
+        assert_eq!(amount(line), (ounces, "butter".to_owned()));
+        let spoon = Quantity::Unit(exact(1, 1), Unit::Cup);
+        assert_eq!(amount("Milk, 1 c. sc"), (spoon, "Milk".to_owned()));
+    }
+
+    #[test]
+    fn remarks_in_brackets_are_notes() {
+        let line = read("one cup of white flour (sifted), warm").expect("a line");
+        assert_eq!(line.ingredient.value.title(), "white flour");
+        assert_eq!(line.note.as_deref(), Some("sifted, warm"));
+        let line = read("1 cup (2 sticks) butter").expect("a line");
+        assert_eq!(line.note.as_deref(), Some("2 sticks"));
+        let line = read("3 oz. (6 tbsp.) salt").expect("a line");
+        assert!(line.also.is_some());
     }
 
     #[test]

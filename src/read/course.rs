@@ -46,8 +46,8 @@ pub(super) fn read(
             .parsed("currency", "EUR", currency)
             .map_or_else(|| "EUR".into(), |c| c.value),
         fine_scale: choice(&mut fields, "fine scale", &["no", "yes"]) == 1,
-        cups: [CupSet::Us, CupSet::Metric, CupSet::Australian]
-            [choice(&mut fields, "cup", &["us", "metric", "australian"])],
+        cups: [CupSet::Us, CupSet::Metric, CupSet::Australian, CupSet::Imperial]
+            [choice(&mut fields, "cup", &["us", "metric", "australian", "imperial"])],
         eggs: [EggClasses::Us, EggClasses::Eu]
             [choice(&mut fields, "eggs", &["us", "eu"])],
         means: means(&mut fields),

@@ -73,7 +73,8 @@ impl<'a> Fields<'a> {
         let mut entries = self.entries.iter();
         let is_blank = |node: &Node| match node {
             Node::Empty => true,
-            Node::Text(text) => text.trim().is_empty(),
+            // `1 tbsp =` waits for its weight.
+            Node::Text(text) => text.trim().is_empty() || text.trim().ends_with('='),
             Node::List(items) => items.is_empty(),
             Node::Map(entries) => entries.is_empty(),
         };

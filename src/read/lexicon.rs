@@ -34,6 +34,16 @@ pub(crate) struct Lexicon {
     pub(super) hedge: Vec<String>,
     /// Spoons of no known size: `heaping`.
     pub(super) heaped: Vec<String>,
+    /// Vessels of no known size: `breakfast-cup`.
+    pub(super) vessels: Vec<String>,
+    /// Between a number and its unit: `half a pound`.
+    pub(super) articles: Vec<String>,
+    /// Behind a name, joining it to the next line: `with`.
+    pub(super) joints: Vec<String>,
+    /// Between two of which one is taken: `or`.
+    pub(super) either: Vec<String>,
+    /// In front of a name, and no amount: `a piece of`.
+    pub(super) piece: Vec<String>,
     /// Amounts without a weight, in front: `a pinch`.
     pub(super) vague: Vec<String>,
     /// Amounts without a weight, behind: `to taste`.
@@ -66,7 +76,15 @@ impl Lexicon {
             }
         }
         words.numbers.sort_by_key(|(word, _)| std::cmp::Reverse(word.len()));
-        let lists = [&mut words.vague, &mut words.of, &mut words.hedge, &mut words.range];
+        let lists = [
+            &mut words.vague,
+            &mut words.of,
+            &mut words.hedge,
+            &mut words.range,
+            &mut words.articles,
+            &mut words.vessels,
+            &mut words.piece,
+        ];
         for list in lists {
             list.sort_by_key(|word| std::cmp::Reverse(word.len()));
         }
@@ -87,6 +105,11 @@ impl Lexicon {
             "sum" => self.sum.push(word),
             "hedge" => self.hedge.push(word),
             "heaped" => self.heaped.push(word),
+            "vessel" => self.vessels.push(word),
+            "article" => self.articles.push(word),
+            "joint" => self.joints.push(word),
+            "either" => self.either.push(word),
+            "piece" => self.piece.push(word),
             "vague" => self.vague.push(word),
             "free" => self.free.push(word),
             "container" => self.containers.push(word),
@@ -107,6 +130,25 @@ impl Lexicon {
             || self.sum.iter().any(|joint| joint == word)
             || (word.contains('-')
                 && word.split('-').all(|part| self.states.contains(part)))
+    }
+
+    /// A name without the states around it, and those behind it: `eggs beaten stiff`.
+    pub(super) fn thing<'a>(&self, text: &'a str) -> (&'a str, &'a str) {
+        let mut name = text;
+        while let Some((before, last)) = name.rsplit_once(' ') {
+            if !self.is_state(&last.to_lowercase()) {
+                break;
+            }
+            name = before.trim_end();
+        }
+        let states = text[name.len()..].trim();
+        while let Some((first, after)) = name.split_once(' ') {
+            if !self.is_state(&first.to_lowercase()) {
+                break;
+            }
+            name = after.trim_start();
+        }
+        (name, states)
     }
 
     /// Whether words behind a name begin a manner: `cut into small cubes`.

@@ -8,6 +8,7 @@ mod cut;
 mod fields;
 mod glossary;
 mod lexicon;
+mod measured;
 mod pantry;
 mod picture;
 mod prose;
@@ -25,7 +26,7 @@ use crate::fault::{Fault, Place, Texts};
 use crate::model::Content;
 use crate::words::Words;
 
-pub(crate) use amount::{bad_amount, is_amount, quantity as amount_of};
+pub(crate) use amount::{bad_amount, is_amount, is_part, parted, quantity as amount_of};
 pub(crate) use class::{clock, moment};
 pub(crate) use lexicon::{BARE, Lexicon};
 pub(crate) use quantity::{size as size_of, temperature, tin};

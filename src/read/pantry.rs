@@ -54,7 +54,11 @@ fn entry(
 /// Whether a name begins with a weight or a measure; `00 flour` and `2 % milk` do not.
 fn is_weighed(name: &str) -> bool {
     let amount = super::amount_of(name, false).map(|(quantity, _)| quantity);
-    matches!(amount, Some(Quantity::Unit(_, unit)) if unit != Unit::Percent)
+    match amount {
+        Some(Quantity::Unit(_, unit)) => unit != Unit::Percent,
+        Some(Quantity::Sum(_)) => true,
+        Some(Quantity::Pieces(..) | Quantity::Batches(_)) | None => false,
+    }
 }
 
 /// What is written where the pack lists no allergen.
@@ -96,7 +100,7 @@ fn portions(fields: &mut Fields) -> Vec<Placed<String>> {
 
 /// A price to the hundredth, in hundredths.
 fn price(text: &str) -> Option<i64> {
-    let (value, rest) = quantity::number(text, true)?;
+    let (value, rest) = quantity::number(text, text.contains(','))?;
     let minor = value * crate::measure::exact(100, 1);
     (rest.trim().is_empty() && minor.is_integer()).then(|| minor.to_i64())?
 }

@@ -8,6 +8,9 @@ use crate::model::{Bake, Hold, Pace, Span, Tin, Wait};
 /// A number at the start of `text`, and what follows it.
 pub(super) fn number(text: &str, comma: bool) -> Option<(Exact, &str)> {
     let text = text.trim_start();
+    if let Some(found) = thousands(text, comma) {
+        return Some(found);
+    }
     let signs = |c: char| c.is_ascii_digit() || " .,/⁄½⅓⅔¼¾⅛⅜⅝⅞".contains(c);
     let end = text.find(|c| !signs(c)).unwrap_or(text.len());
     let mut prefix = &text[..end];
@@ -23,6 +26,23 @@ pub(super) fn number(text: &str, comma: bool) -> Option<(Exact, &str)> {
         prefix = &trimmed[..trimmed.len() - last.len_utf8()];
     }
     None
+}
+
+/// A number in groups of three digits, as its language parts them: `1,000`, `1.000`.
+fn thousands(text: &str, comma: bool) -> Option<(Exact, &str)> {
+    let sign = if comma { '.' } else { ',' };
+    let end = text.find(|c: char| !c.is_ascii_digit() && c != sign).unwrap_or(text.len());
+    let mut groups = text[..end].split(sign);
+    let first = groups.next().is_some_and(|group| (1..=3).contains(&group.len()));
+    let rest = &text[end..];
+    let more = rest.starts_with(['.', ','])
+        && rest[1..].starts_with(|c: char| c.is_ascii_digit());
+    let plain =
+        first && text[..end].contains(sign) && groups.all(|group| group.len() == 3);
+    if !plain || more || text.starts_with('0') {
+        return None;
+    }
+    Some((parse(&text[..end].replace(sign, ""), false)?, rest))
 }
 
 /// A temperature: `190 °C`, `375°F`.
@@ -92,6 +112,9 @@ pub(crate) fn size(text: &str) -> Option<Size> {
     }
 }
 
+/// The narrowest tin that anyone bakes in, in centimetres (common practice, no source).
+const SMALLEST_TIN: i64 = 6;
+
 /// A tin: `23 x 13 x 7 cm`, `24 cm round`, `20 x 5 cm round`, `24 x 9 cm ring, hole 8 cm`.
 pub(crate) fn tin(text: &str) -> Option<Tin> {
     if let Some((tin, hole)) = text.split_once("ring") {
@@ -106,6 +129,10 @@ pub(crate) fn tin(text: &str) -> Option<Tin> {
     };
     let mut sides = sides(text)?.into_iter().filter(Length::is_positive);
     let (first, second, third) = (sides.next()?, sides.next(), sides.next());
+    // `2 x 9 in round` are two tins, not one of two inches.
+    if first < Length::centimetres(Exact::from_integer(SMALLEST_TIN.into())) {
+        return None;
+    }
     match (round, second, third) {
         (true, depth, None) => Some(Tin::Round(first, depth)),
         (false, None, None) => Some(Tin::Square(first.clone(), first, None)),
@@ -271,6 +298,7 @@ mod tests {
         assert_eq!(tin("24 x 9 cm ring, hole 8 cm"), Some(ring));
         assert_eq!(tin("24 cm ring, hole 25 cm"), None);
         assert_eq!(tin("24 cm ring"), None);
+        assert_eq!(tin("2 x 9 in round"), None, "two tins");
         assert_eq!(tin("23 x 13 x 7 cm loaf"), tin("23 x 13 x 7 cm"));
         assert_eq!(tin("23 x 13 x 7 cm"), Some(Tin::Square(cm(23), cm(13), Some(cm(7)))));
     }

@@ -2,11 +2,14 @@
 
 use std::sync::Arc;
 
-use crate::fault::{Fault, Place, Placed, nearest};
+use crate::fault::{Fault, Place, Placed, clip, nearest};
 use crate::measure::{Exact, Mass, exact};
-use crate::model::{Accept, Makes, Part, Preferment, Recipe, Section, Step, Video};
+use crate::model::{
+    Accept, Makes, Part, Preferment, Quantity, Recipe, Section, Step, Video,
+};
 
 use super::fields::Fields;
+use super::measured::measured;
 use super::yaml::Node;
 use super::{amount, body, picture, prose, purpose, quantity, ticket, yaml};
 
@@ -47,7 +50,7 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
         summary: fields
             .needed("summary", "Plain crescents, three turns, baked dark.")
             .value,
-        makes: fields.parsed("makes", "22 crescents", makes),
+        makes: stated(fields, comma),
         family: fields.text("family").map(|family| family.value),
         formula: formula(fields, comma),
         preferments: preferments(fields),
@@ -66,7 +69,11 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
         true_hydration: fields
             .parsed("true hydration", "yes", yes)
             .map(|answer| answer.value),
-        tin: fields.parsed("tin", "23 x 13 x 7 cm", quantity::tin),
+        tin: fields.parsed(
+            "tin",
+            "23 x 13 x 7 cm` or `9 in round`, one tin; two of them are said in `makes: 2 cakes",
+            quantity::tin,
+        ),
         videos: videos(fields),
         accept: accept(fields),
         opening: Vec::new(),
@@ -76,15 +83,50 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
     }
 }
 
-/// `22 crescents`, `1 loaf`, `1150 g`.
-fn makes(text: &str) -> Option<Makes> {
-    let (value, rest) = quantity::number(text, false)?;
-    let word = rest.trim();
-    if let Some(grams) = crate::measure::Unit::parse(word).and_then(|unit| unit.grams()) {
-        let weight = Mass::grams(value * grams);
-        return weight.is_positive().then_some(Makes::Weight(weight));
+/// `22 crescents`, `2 dozen rolls`, `1 loaf`, `1150 g`, `1 lb 9 oz`.
+fn stated(fields: &mut Fields, comma: bool) -> Option<Placed<Makes>> {
+    let text = fields.text("makes")?;
+    match makes(&text.value, comma) {
+        Ok(makes) => Some(Placed::new(makes, text.place)),
+        Err(help) => {
+            let message = format!("`{}` is not what one batch makes", clip(&text.value));
+            let fault = Fault::error("bad-value", &text.place, message).help(help);
+            fields.faults().push(fault);
+            None
+        }
     }
-    let count = value.is_integer().then(|| crate::measure::ceil(&value))?;
+}
+
+/// What a batch makes; else what would be right.
+fn makes(text: &str, comma: bool) -> Result<Makes, String> {
+    let plain = || {
+        "Write a whole number and a word, `22 crescents`; or for a base dough its weight, \
+         `1150 g`."
+            .to_owned()
+    };
+    let found = measured(text, comma).map_err(|_| plain())?;
+    let rest = found.rest.trim();
+    if found.range.is_some() {
+        let Quantity::Pieces(middle, _) = &found.quantity else { return Err(plain()) };
+        let middle = middle.ceil().to_integer();
+        return Err(format!(
+            "One batch makes one number of pieces: write `{middle} {rest}`."
+        ));
+    }
+    let weight = match &found.quantity {
+        Quantity::Unit(value, unit) => unit.grams().map(|grams| value * grams),
+        Quantity::Sum(terms) => {
+            terms.iter().map(|(value, unit)| Some(value * unit.grams()?)).sum()
+        }
+        Quantity::Pieces(count, _) => return pieces(count, rest).ok_or_else(plain),
+        Quantity::Batches(count) => return pieces(count, "batches").ok_or_else(plain),
+    };
+    let weight = weight.filter(|grams| rest.is_empty() && grams.is_positive());
+    weight.map(|grams| Makes::Weight(Mass::grams(grams))).ok_or_else(plain)
+}
+
+fn pieces(count: &Exact, word: &str) -> Option<Makes> {
+    let count = count.is_integer().then(|| crate::measure::ceil(count))?;
     ((1..=100_000).contains(&count) && !word.is_empty())
         .then(|| Makes::Pieces { count, word: word.to_owned() })
 }
@@ -328,5 +370,30 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
         picture: None,
         prose: Vec::new(),
         place,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn said(text: &str, comma: bool) -> Result<Makes, String> {
+        makes(text, comma)
+    }
+
+    #[test]
+    fn what_a_batch_makes_is_read_or_refused_in_words() {
+        let rolls = Makes::Pieces { count: 24, word: "rolls".to_owned() };
+        assert_eq!(said("2 dozen rolls", false), Ok(rolls));
+        let grams = |grams: i64| Ok(Makes::Weight(Mass::grams(exact(grams, 1))));
+        assert_eq!(said("1,000 g", false), grams(1000));
+        assert_eq!(said("1.000 g", true), grams(1000));
+        let pound = exact(25, 16) * exact(45_359_237, 100_000);
+        assert_eq!(said("1 lb 9 oz", false), Ok(Makes::Weight(Mass::grams(pound))));
+        let refused = said("12-14 pieces", false).expect_err("a range");
+        assert!(refused.contains("`13 pieces`"), "{refused}");
+        for text in ["1½ rolls", "0 rolls", "24", "many"] {
+            assert!(said(text, false).is_err(), "{text}");
+        }
     }
 }

@@ -129,7 +129,8 @@ impl Scoop {
         }
     }
 
-    /// Cups alone, and cups with up to three and a half tablespoons.
+    /// Cups alone, cups with one or two teaspoons, and with up to three and a half
+    /// tablespoons.
     fn cup_forms(
         &self,
         cup: i128,
@@ -137,6 +138,12 @@ impl Scoop {
         reach: std::ops::RangeInclusive<i128>,
         forms: &mut Vec<Form>,
     ) {
+        for teaspoon in [48, 96] {
+            let form = Form { cost: cost + 4, cup, tablespoon: 0, teaspoon };
+            if cup >= 12 && form.cost < 6 && reach.contains(&self.worth(&form)) {
+                forms.push(form);
+            }
+        }
         for tablespoon in [0, 24, 48, 72, 96, 120, 144, 168] {
             let two = tablespoon > 0;
             let half = u8::from(tablespoon % 48 > 0);
@@ -164,7 +171,7 @@ const CUP_PARTS: [(i128, u8); 10] = [
 ];
 
 /// Teaspoons below a tablespoon in 48ths and how little simple they are.
-const TEASPOONS: [(i128, u8); 15] = [
+const TEASPOONS: [(i128, u8); 21] = [
     (0, 0),
     (48, 0),
     (96, 0),
@@ -177,6 +184,12 @@ const TEASPOONS: [(i128, u8); 15] = [
     (84, 1),
     (108, 1),
     (132, 1),
+    (16, 1),
+    (32, 1),
+    (64, 1),
+    (80, 1),
+    (112, 1),
+    (128, 1),
     (6, 2),
     (54, 2),
     (102, 2),

@@ -27,11 +27,15 @@ fn off(shown: &Exact, amount: &Exact) -> Exact {
 }
 
 /// Metric weight. Steps by size: 0.1 g (with a fine scale) or 0.5 g below 10 g, 1 g to
-/// 1 kg, 5 g above, in kg from 10 kg; a finer step where that one would be off by more
+/// 1 kg, 5 g above, in kg from 10 kg to 10 g and from 100 kg to 100 g; a finer step where that one would be off by more
 /// than `tolerance`.
 pub fn metric(mass: &Mass, tolerance: &Exact, fine: bool) -> Shown {
     let steps = |grams: &Exact| {
-        let first = if *grams >= exact(1000, 1) {
+        let first = if *grams >= exact(100_000, 1) {
+            exact(100, 1)
+        } else if *grams >= exact(10_000, 1) {
+            exact(10, 1)
+        } else if *grams >= exact(1000, 1) {
             exact(5, 1)
         } else if *grams >= exact(10, 1) {
             exact(1, 1)
@@ -125,7 +129,8 @@ mod tests {
         assert_eq!(shown(&grams(500, 1)), "500 g");
         assert_eq!(shown(&grams(8, 1)), "8 g");
         assert_eq!(shown(&grams(1233, 1)), "1235 g");
-        assert_eq!(shown(&grams(12_345, 1)), "12.345 kg");
+        assert_eq!(shown(&grams(12_345, 1)), "12.35 kg");
+        assert_eq!(shown(&grams(217_725, 1)), "217.7 kg");
         assert_eq!(shown(&grams(21, 2)), "10.5 g");
         assert_eq!(us_weight(&grams(500, 1), &three).words, "1 lb 1¾ oz");
         assert_eq!(us_weight(&grams(250, 1), &three).words, "8¾ oz");

@@ -4,13 +4,13 @@ use crate::formula::{
     Contents, Counting, Formula, LineRef, Source, Weighed, expand, of_kind,
 };
 use crate::measure::show::{self, Shown, Spoons};
-use crate::measure::{Exact, Label, Mass, Unit, exact, float};
-use crate::model::Amount;
+use crate::measure::{CupSet, Exact, Label, Mass, Unit, exact, float};
+use crate::model::{Amount, Quantity};
 use crate::pantry::{Item, Kind};
 use crate::work::Work;
 
 use super::super::{EachDough, Line, OverallLine, Preferment, SectionTotal, Totals};
-use super::{Context, round};
+use super::{Context, round, written};
 
 /// Every line, scaled.
 pub(super) fn lines(work: &Work, context: Context) -> Vec<Line> {
@@ -84,13 +84,52 @@ fn one_dough(work: &Work, context: Context) -> Option<Label> {
 }
 
 /// An amount in all its forms.
-struct Amounts {
-    metric: Shown,
-    us: Shown,
-    measure: Option<Shown>,
+pub(super) struct Amounts {
+    /// In grams.
+    pub(super) metric: Shown,
+    /// In ounces.
+    pub(super) us: Shown,
+    /// In cups and spoons.
+    pub(super) measure: Option<Shown>,
 }
 
+/// An amount with both ends of a range and the words that hedge it.
 fn amounts(mass: &Mass, weighed: &Weighed, context: Context) -> Amounts {
+    let mut middle = plain(mass, weighed, context);
+    if let Some((low, high)) = &weighed.line.range {
+        let ends = [low, high].map(|end| plain(&(mass * end), weighed, context));
+        middle = ranged(middle, &ends);
+    } else if weighed.mass.as_ref() == Some(mass) {
+        written::own(&mut middle, weighed, context);
+    }
+    if let Some(hedge) = &weighed.line.hedge {
+        let forms =
+            [Some(&mut middle.metric), Some(&mut middle.us), middle.measure.as_mut()];
+        for shown in forms.into_iter().flatten() {
+            shown.words = format!("{hedge} {}", shown.words);
+        }
+    }
+    middle
+}
+
+/// The middle of a range with the words of its ends.
+fn ranged(middle: Amounts, [low, high]: &[Amounts; 2]) -> Amounts {
+    let join = |middle: Shown, low: &Shown, high: &Shown| Shown {
+        words: written::between(&low.words, &high.words),
+        worth: middle.worth,
+    };
+    let measure = match (middle.measure, &low.measure, &high.measure) {
+        (Some(middle), Some(low), Some(high)) => Some(join(middle, low, high)),
+        _ => None,
+    };
+    Amounts {
+        metric: join(middle.metric, &low.metric, &high.metric),
+        us: join(middle.us, &low.us, &high.us),
+        measure,
+    }
+}
+
+fn plain(mass: &Mass, weighed: &Weighed, context: Context) -> Amounts {
     let tolerance = tolerance(weighed);
     let item = match weighed.source {
         Source::Item(item) => Some(item),
@@ -112,6 +151,27 @@ fn tolerance(weighed: &Weighed) -> Exact {
         Source::Item(item) => item.tolerance(),
         Source::Recipe(_) => exact(3, 100),
     }
+}
+
+/// Whether a step says so much in cups and spoons: where the author wrote them, or where it
+/// is no more than four cups.
+fn is_measured(mass: &Mass, weighed: &Weighed, context: Context) -> bool {
+    let in_cups = |quantity: &Quantity| match quantity {
+        Quantity::Unit(_, unit) => unit.millilitres(CupSet::Us).is_some(),
+        Quantity::Sum(terms) => terms.iter().all(|(_, unit)| unit.grams().is_none()),
+        Quantity::Pieces(..) | Quantity::Batches(_) => false,
+    };
+    let first = match &weighed.line.amount {
+        Amount::Of(quantity) => Some(&quantity.value),
+        Amount::Free(_) => None,
+    };
+    let also = weighed.line.also.as_ref().map(|also| &also.value);
+    let cup = match weighed.source {
+        Source::Item(item) => item.volume(Unit::Cup, context.book.cups()),
+        Source::Recipe(_) => None,
+    };
+    [first, also].into_iter().flatten().any(in_cups)
+        || cup.is_none_or(|cup| *mass.amount() <= cup * exact(4, 1))
 }
 
 /// What the course's cup and spoons hold of an ingredient.
@@ -144,13 +204,32 @@ fn percent_words(percent: &Exact) -> String {
     format!("{} %", show::decimal(percent, places))
 }
 
+/// Pieces with both ends of a range: `2–3 large`.
+fn count(mass: &Mass, weighed: &Weighed, context: Context) -> Option<String> {
+    let Some((low, high)) = &weighed.line.range else {
+        return whole_count(mass, weighed, context);
+    };
+    let [low, high] = [low, high].map(|end| whole_count(&(mass * end), weighed, context));
+    Some(written::between(&low?, &high?))
+}
+
+/// The word for more than one piece: `sticks`; the same word where it has no other form.
+fn many<'a>(word: &'a str, context: Context<'a>) -> &'a str {
+    let known = context.words.entries.get(&format!("pieces-{word}"));
+    known.map_or(word, String::as_str)
+}
+
 /// Whole pieces, and what is left in grams: `2 large`, `1 stick + 25 g`. A part of an egg is
 /// beaten egg by weight: `1 large and 25 g of beaten egg`.
-fn count(mass: &Mass, weighed: &Weighed, context: Context) -> Option<String> {
+fn whole_count(mass: &Mass, weighed: &Weighed, context: Context) -> Option<String> {
     let (word, grams) = weighed.piece.as_ref()?;
     let pieces = mass.amount() / grams;
-    let name = if word == "each" { String::new() } else { format!(" {word}") };
     let (whole, rest) = whole_and_rest(&pieces, grams, &tolerance(weighed));
+    let name = match word.as_str() {
+        "each" => String::new(),
+        word if whole > exact(1, 1) => format!(" {}", many(word, context)),
+        word => format!(" {word}"),
+    };
     let rest = rest.map(|rest| show::metric(&rest, &exact(3, 100), true).words);
     let count = format!("{}{name}", whole.to_integer());
     let egg = weighed.is(Kind::Egg);
@@ -208,10 +287,8 @@ pub(super) fn share_of(
 ) -> Option<Label> {
     let mass = weighed.mass.as_ref()? * share;
     let amounts = amounts(&mass, weighed, context);
-    let us = amounts
-        .measure
-        .as_ref()
-        .map_or(amounts.us.words, |measure| measure.words.clone());
+    let measure = amounts.measure.filter(|_| is_measured(&mass, weighed, context));
+    let us = measure.map_or(amounts.us.words, |measure| measure.words);
     let label = Label::new(amounts.metric.words, us);
     Some(match count(&mass, weighed, context) {
         Some(count) => label.map(|amount| format!("{amount}, {count}")),

@@ -12,6 +12,7 @@ mod prose;
 mod steps;
 mod technique;
 mod time;
+mod written;
 
 pub use course::course;
 pub use technique::technique;

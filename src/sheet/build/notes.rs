@@ -21,6 +21,7 @@ pub(super) fn notes(work: &Work, context: Context) -> Vec<Note> {
     notes.extend(half_pieces(work, context));
     notes.extend(reroll(work, context));
     notes.extend(left_over(work, context));
+    notes.extend(ranges(work, context));
     notes
 }
 
@@ -134,6 +135,12 @@ fn half_pieces(work: &Work, context: Context) -> Option<Note> {
         let text = context.words.fill("note-half-pieces", &values);
         note("half-pieces", Label::same(text))
     })
+}
+
+/// That ranges count as their middle, once.
+fn ranges(work: &Work, context: Context) -> Option<Note> {
+    let has = work.formula.lines.iter().any(|line| line.line.range.is_some());
+    has.then(|| note("ranges", Label::same(context.words.get("note-ranges"))))
 }
 
 /// What the scrap of the last cut still gives.
