@@ -136,6 +136,26 @@ fn golden_facts() {
     }
 }
 
+/// What tells that a step is done follows the units as prose does; what would follow the
+/// formula is refused there.
+#[test]
+fn a_cue_is_live() {
+    let content = course("facts-cue");
+    let file = content.join("recipes/small-crescents.md");
+    let text = fs::read_to_string(&file).expect("there");
+    let cued = |cue: &str| {
+        fs::write(&file, text.replace("the sides are brown", cue)).expect("written")
+    };
+    cued("its core reads {96 °C} and 2 cm of it are brown");
+    let facts = facts(&content, "small-crescents");
+    let until = &facts["parts"][2]["until"];
+    assert_eq!(until["metric"], "its core reads 96 °C and 2 cm of it are brown");
+    assert_eq!(until["us"], "its core reads 205 °F and 2 cm of it are brown");
+    cued("the {egg} is gone");
+    let answer = common::tourier(&content, &["proof"]);
+    assert!(answer.err.contains("»{egg}«") && answer.err.contains("unknown-brace"));
+}
+
 /// Scaling by pieces and back by batches leaves every weight as it was.
 #[test]
 fn scaling_comes_home() {

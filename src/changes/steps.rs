@@ -166,7 +166,7 @@ fn reworded(pair: &Pair, old: &StepSheet, new: &StepSheet) -> Vec<(&'static str,
     if old.until != new.until
         && let Some(until) = &new.until
     {
-        let values = [("step", &step), ("new", &Label::same(until))];
+        let values = [("step", &step), ("new", until)];
         texts.push(("cue", fill(pair.words, "change-until", &values)));
     }
     if bare(&old.prose) != bare(&new.prose) {

@@ -8,7 +8,7 @@ use crate::formula::Book;
 use crate::measure::show;
 use crate::model::{Class, Step};
 use crate::plan::{self, Answer, Effort, Row, Timetable, group_word, together};
-use crate::sheet::Units;
+use crate::sheet::{Units, build};
 
 use super::order::order;
 use super::priced::{OrderSheet, priced};
@@ -246,7 +246,8 @@ fn checks(lines: &mut [LineSheet], rows: &[Row], room: Room) {
         let step = (row.recipe.as_str(), row.title.as_str());
         if !seen.contains(&step) {
             seen.push(step);
-            line.check = room.step(row).and_then(|step| step.until.clone());
+            let cue = room.step(row).and_then(|step| step.until.as_deref());
+            line.check = cue.map(|cue| room.units.of(&build::cue(cue)).to_owned());
         }
     }
 }

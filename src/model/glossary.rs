@@ -11,6 +11,9 @@ pub struct Entry {
     pub word: Placed<String>,
     /// Other forms of it that a text may use.
     pub also: Vec<Placed<String>>,
+    /// Whether the word is an everyday one too: a text means the trade's only by the other
+    /// forms.
+    pub everyday: bool,
     /// What it means.
     pub meaning: Vec<Block<Brace>>,
 }

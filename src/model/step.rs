@@ -3,7 +3,7 @@
 use crate::fault::{Place, Placed};
 use crate::measure::{Duration, Exact, Length, Size, Temperature};
 
-use super::{Block, Brace, Shaping, Share, Shown};
+use super::{Block, Brace, Inline, Shaping, Share, Shown};
 
 /// One step of the method.
 #[derive(Clone, Debug)]
@@ -52,8 +52,8 @@ pub struct Step {
     pub core: Option<Placed<Temperature>>,
     /// How it must be cooled, as written.
     pub cool: Option<Placed<String>>,
-    /// How to tell that it is done.
-    pub until: Option<String>,
+    /// How to tell that it is done: text, temperatures, lengths and sizes.
+    pub until: Option<Vec<Inline<Brace>>>,
     /// The video to watch, by its name in the head.
     pub watch: Option<Placed<String>>,
     /// A picture to look at.

@@ -401,7 +401,7 @@ pub(super) fn step(number: usize, name: &str, rows: &[[&str; 4]]) -> StepSheet {
         }],
         watch: None,
         picture: None,
-        until: Some("it bends over the edge of the bench without cracking".into()),
+        until: Some(Label::same("it bends over the edge of the bench without cracking")),
         prose: vec![Block::Paragraph { content }],
     }
 }

@@ -8,7 +8,7 @@ use crate::measure::{Label, show};
 use crate::model::Class;
 use crate::paper::ClassPaper;
 use crate::plan;
-use crate::sheet::Paper;
+use crate::sheet::{Paper, build};
 
 use super::{Make, Product, Shelf, Workshop, files_key};
 
@@ -74,13 +74,13 @@ fn inputs(class: &Class, workshop: &Workshop) -> String {
 fn said<'w>(
     class: &'w Class,
     workshop: &'w Workshop<'_>,
-) -> Vec<(&'w str, &'w Option<String>, Option<Label>)> {
+) -> Vec<(&'w str, Option<Label>, Option<Label>)> {
     let recipes =
         class.makes.iter().flat_map(|made| workshop.keys.named(&made.recipe.value));
     let steps = recipes.flat_map(|recipe| recipe.steps());
     let said = steps.map(|step| {
         let oven = step.bake.as_ref().map(|bake| show::oven(&bake.value.oven));
-        (step.title.value.as_str(), &step.until, oven)
+        (step.title.value.as_str(), step.until.as_deref().map(build::cue), oven)
     });
     said.collect()
 }

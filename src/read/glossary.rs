@@ -7,6 +7,7 @@ use crate::model::Entry;
 
 use super::fields::Fields;
 use super::prose;
+use super::recipe::yes;
 use super::yaml::Node;
 
 /// Reads the words from the text of `file`: `word: meaning`, or a word with `means` and
@@ -21,18 +22,19 @@ fn entry(
     node: Placed<Node>,
     faults: &mut Vec<Fault>,
 ) -> Option<Entry> {
-    let (also, means) = match node.value {
-        Node::Text(text) => (Vec::new(), Placed::new(text, node.place)),
+    let (also, everyday, means) = match node.value {
+        Node::Text(text) => (Vec::new(), false, Placed::new(text, node.place)),
         _ => {
             let mut fields = Fields::new(node, faults);
             let also = fields.list("also").unwrap_or_default();
             let means = fields.needed("means", "a pause in which the dough slackens");
+            let everyday = fields.parsed("everyday", "yes", yes);
             fields.finish();
-            (also, means)
+            (also, everyday.is_some_and(|everyday| everyday.value), means)
         }
     };
     let meaning = prose::read(&means.value, &means.place, faults).blocks;
-    (!meaning.is_empty()).then_some(Entry { word, also, meaning })
+    (!meaning.is_empty()).then_some(Entry { word, also, everyday, meaning })
 }
 
 #[cfg(test)]

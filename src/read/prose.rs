@@ -9,7 +9,7 @@ use std::ops::Range;
 use pulldown_cmark::{Event, Options, Parser, Tag, TagEnd};
 
 use crate::fault::{Fault, Place, Placed};
-use crate::model::{Block, Brace, Inline, Shown};
+use crate::model::{Block, Brace, Inline, Live, Shown};
 
 use super::{picture, readable};
 
@@ -32,6 +32,26 @@ pub(super) fn read(text: &str, place: &Place, faults: &mut Vec<Fault>) -> Prose 
         builder.event(event, range);
     }
     builder.finish()
+}
+
+/// Reads the one line of a ticket that is said to the student: words as they are typed,
+/// with live temperatures, lengths and sizes.
+pub(super) fn cue(line: &Placed<String>, faults: &mut Vec<Fault>) -> Vec<Inline<Brace>> {
+    let whole = Piece { text: readable(&line.value), range: 0..line.value.len() };
+    let inlines = live::split(&line.value, &line.place, &[whole], faults);
+    for inline in &inlines {
+        if let Inline::Live { value } = inline
+            && matches!(value.value, Live::Named { .. } | Live::Pieces)
+        {
+            let message = "only temperatures, lengths and sizes are live in `until`";
+            faults.push(
+                Fault::error("unknown-brace", &value.place, message).help(
+                    "Write `{5 °C}` so, and the names of ingredients without braces.",
+                ),
+            );
+        }
+    }
+    inlines
 }
 
 /// What was read.

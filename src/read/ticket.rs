@@ -3,7 +3,7 @@
 use crate::fault::{Fault, Placed, nearest};
 use crate::model::{Step, Use};
 
-use super::{amount, cut, fields, picture, quantity};
+use super::{amount, cut, fields, picture, prose, quantity};
 
 /// What a piece may be shaped into.
 const SHAPES: &str = "rolled (or folded, pinwheel, baton, tin)";
@@ -32,7 +32,7 @@ pub(super) fn read(ticket: &Placed<String>, step: &mut Step, faults: &mut Vec<Fa
             continue;
         }
         seen.push(key.value.clone());
-        if let Err(fault) = set(step, line) {
+        if let Err(fault) = set(step, line, faults) {
             faults.push(fault);
         }
     }
@@ -90,7 +90,7 @@ fn strip_comment(line: &str) -> &str {
 }
 
 /// Puts one line's value into the step.
-fn set(step: &mut Step, line: Line) -> Result<(), Fault> {
+fn set(step: &mut Step, line: Line, faults: &mut Vec<Fault>) -> Result<(), Fault> {
     if line.value.value.is_empty() {
         let message = format!("`{}` has no value", line.key.value);
         return Err(Fault::error("bad-ticket", &line.key.place, message)
@@ -122,7 +122,7 @@ fn set(step: &mut Step, line: Line) -> Result<(), Fault> {
         "per tray" => step.per_tray = line.read("8", count)?,
         "core" => step.core = line.read("94 °C", quantity::temperature)?,
         "cool" => step.cool = Some(line.value),
-        "until" => step.until = Some(line.value.value),
+        "until" => step.until = Some(prose::cue(&line.value, faults)),
         "watch" => step.watch = Some(line.value),
         "picture" => step.picture = Some(picture::in_line(&line.value)?),
         _ => return set_dough(step, line),

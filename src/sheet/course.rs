@@ -83,6 +83,8 @@ pub struct TradeWord {
     pub word: String,
     /// Other forms of it that a text may use.
     pub also: Vec<String>,
+    /// Whether only the other forms are surely meant as the trade does.
+    pub everyday: bool,
     /// What it means.
     pub meaning: Vec<Block<Label>>,
 }

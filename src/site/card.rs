@@ -83,6 +83,6 @@ fn text(sheet: &Sheet) -> String {
 
 fn step(step: &StepSheet, say: &mut impl FnMut(&str)) {
     say(&step.title);
-    step.until.iter().for_each(|until| say(until));
+    step.until.iter().for_each(|until| say(&until.metric));
     say(&plain(&step.prose));
 }

@@ -248,6 +248,7 @@ mod tests {
     fn write(sizes: &[&[Block<Label>]]) -> String {
         let words = Words::default();
         let trade = [TradeWord {
+            everyday: false,
             name: "bench".into(),
             word: "bench".into(),
             also: Vec::new(),

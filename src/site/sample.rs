@@ -152,6 +152,7 @@ fn course() -> CourseSheet {
             }],
         }],
         glossary: vec![TradeWord {
+            everyday: false,
             name: "bench".into(),
             word: "bench".into(),
             also: vec!["benches".into()],
@@ -410,7 +411,7 @@ fn parts(times: u64) -> Vec<Part> {
             }],
             watch: None,
             picture: None,
-            until: Some("it clears the bowl".into()),
+            until: Some(Label::same("it clears the bowl")),
             prose: vec![Block::Paragraph { content: prose }],
         }),
         Part::Step(StepSheet {

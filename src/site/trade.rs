@@ -32,7 +32,8 @@ impl<'a> Trade<'a> {
     /// The words for a new page.
     pub(super) fn new(words: &'a [TradeWord]) -> Self {
         let forms = words.iter().flat_map(|word| {
-            let all = std::iter::once(&word.word).chain(&word.also);
+            let own = Some(&word.word).filter(|_| !word.everyday);
+            let all = own.into_iter().chain(&word.also);
             all.map(|form| (form.to_lowercase(), word.name.as_str()))
         });
         let mut forms: Vec<_> = forms.filter(|(form, _)| !form.is_empty()).collect();
@@ -91,9 +92,22 @@ mod tests {
             name: word.replace(' ', "-"),
             word: word.into(),
             also: also.iter().map(|form| (*form).to_owned()).collect(),
+            everyday: false,
             meaning: Vec::new(),
         };
         vec![word("rest", &["rests"]), word("book turn", &[]), word("turn", &["turns"])]
+    }
+
+    #[test]
+    fn an_everyday_word_is_found_by_its_other_forms() {
+        let mut words = words();
+        words[0].everyday = true;
+        words[0].also = vec!["bench rest".into()];
+        let trade = Trade::new(&words);
+        assert!(trade.find("Put the rest back").is_none());
+        assert!(
+            trade.find("After a bench rest").is_some_and(|found| found.name == "rest")
+        );
     }
 
     #[test]

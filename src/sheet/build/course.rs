@@ -79,6 +79,7 @@ fn glossary(content: &Content) -> Vec<TradeWord> {
         name: entry.name(),
         word: entry.word.value.clone(),
         also: entry.also.iter().map(|form| form.value.clone()).collect(),
+        everyday: entry.everyday,
         meaning: plain_blocks(&entry.meaning),
     };
     let mut words: Vec<TradeWord> = content.glossary.iter().map(word).collect();

@@ -15,6 +15,7 @@ mod time;
 mod written;
 
 pub use course::course;
+pub use prose::cue;
 pub use technique::technique;
 
 use crate::formula::Book;

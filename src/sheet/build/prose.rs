@@ -34,6 +34,26 @@ pub(super) fn plain_blocks(blocks: &[Block<Brace>]) -> Vec<Block<Label>> {
         .collect()
 }
 
+/// What tells that a step is done: words with temperatures, lengths and sizes.
+pub fn cue(line: &[Inline<Brace>]) -> Label {
+    let mut cue = Label::default();
+    for inline in line {
+        let part = match inline {
+            Inline::Text { text } => Label::same(text),
+            Inline::Live { value } => measure(&value.value).unwrap_or_default(),
+            Inline::Emphasis { .. }
+            | Inline::Strong { .. }
+            | Inline::Code { .. }
+            | Inline::Link { .. }
+            | Inline::Picture { .. }
+            | Inline::Break => Label::default(),
+        };
+        cue.metric += &part.metric;
+        cue.us += &part.us;
+    }
+    cue
+}
+
 fn change(
     inline: &Inline<Brace>,
     value: &mut dyn FnMut(&Live) -> Option<Label>,

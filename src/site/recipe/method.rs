@@ -32,7 +32,8 @@ struct Step<'a> {
     ticket: Vec<Row<'a>>,
     ingredients: Vec<Ingredient<'a>>,
     watch: Option<&'a Watch>,
-    until: Option<&'a str>,
+    /// How to tell that it is done; empty where nothing is said.
+    until: Html,
     /// The picture to look at; empty where there is none.
     picture: Html,
     /// The waits to set a clock for: one for each length that some batch has.
@@ -130,7 +131,7 @@ fn step<'a>(
         ticket: ticket(index, batches),
         ingredients: ingredients(index, step, batches),
         watch: step.watch.as_ref(),
-        until: step.until.as_deref(),
+        until: batches.label(|sheet| at(sheet, index)?.until.as_ref()),
         picture: Html::default(),
         clocks: clocks(&step.step, batches),
         drawings: drawings.iter().filter(own).cloned().collect(),
