@@ -25,6 +25,8 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "fonts/Asap-Regular.ttf",
     "fonts/Asap-Regular.woff2",
     "fonts/NotoSansJP-Regular.ttf",
+    "fonts/OFL-Asap.txt",
+    "fonts/OFL-Vollkorn.txt",
     "fonts/Vollkorn-Bold.ttf",
     "fonts/Vollkorn-Bold.woff2",
     "fonts/Vollkorn-Italic.ttf",

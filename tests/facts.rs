@@ -144,7 +144,8 @@ fn a_cue_is_live() {
     let file = content.join("recipes/small-crescents.md");
     let text = fs::read_to_string(&file).expect("there");
     let cued = |cue: &str| {
-        fs::write(&file, text.replace("the sides are brown", cue)).expect("written")
+        let text = text.replace("the sides are brown", cue);
+        fs::write(&file, text).expect("written");
     };
     cued("its core reads {96 °C} and 2 cm of it are brown");
     let facts = facts(&content, "small-crescents");

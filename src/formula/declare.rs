@@ -46,7 +46,7 @@ pub fn sodium(milligrams: &Exact) -> String {
 }
 
 /// Salt in grams from sodium in milligrams: sodium × 2.5, Regulation (EU) 1169/2011
-/// Annex I (from memory).
+/// Annex I (as the European Commission's Joint Research Centre gives it, *Salt*).
 pub fn salt(sodium_mg: &Exact) -> Exact {
     sodium_mg * exact(25, 10_000)
 }
@@ -95,7 +95,7 @@ mod tests {
         }
     }
 
-    /// 400 mg of sodium are 1 g of salt: Regulation (EU) 1169/2011 Annex I, from memory.
+    /// 400 mg of sodium are 1 g of salt: Regulation (EU) 1169/2011 Annex I.
     #[test]
     fn salt_is_two_and_a_half_times_sodium() {
         assert_eq!(salt(&exact(400, 1)), exact(1, 1));

@@ -121,7 +121,7 @@ fn step(job: &Job, step: &StepSheet) -> Step {
             .map(|row| [row.key.clone(), row.term.clone(), chosen(&row.value)])
             .collect(),
         uses: step.ingredients.iter().map(uses).collect(),
-        until: step.until.as_ref().map(chosen),
+        until: step.until.as_deref().map(chosen),
         watch: step.watch.as_ref().and_then(|watch| code::video(job, watch)),
         prose: prose(job, &step.prose),
         length: length(&step.prose),

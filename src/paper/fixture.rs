@@ -401,7 +401,9 @@ pub(super) fn step(number: usize, name: &str, rows: &[[&str; 4]]) -> StepSheet {
         }],
         watch: None,
         picture: None,
-        until: Some(Label::same("it bends over the edge of the bench without cracking")),
+        until: Some(Box::new(Label::same(
+            "it bends over the edge of the bench without cracking",
+        ))),
         prose: vec![Block::Paragraph { content }],
     }
 }

@@ -130,7 +130,7 @@ fn what_looks_like_markup_is_printed_as_typed() -> Result<(), PaperFault> {
     fixture.sheet.formula[0].note = Some(HOSTILE.into());
     if let Some(Part::Step(step)) = fixture.sheet.parts.first_mut() {
         step.title = HOSTILE.into();
-        step.until = Some(Label::same(HOSTILE));
+        step.until = Some(Box::new(Label::same(HOSTILE)));
         step.ingredients[0].amount = Label::same(HOSTILE);
     }
     let typed = HOSTILE.replace(' ', "");
@@ -171,7 +171,7 @@ fn long(cue: &str) -> Fixture {
     fixture.sheet.parts = (1..=40)
         .map(|number| {
             let mut step = step(number, &format!("step-number-{number}"), &ticket);
-            step.until = (!cue.is_empty()).then(|| Label::same(cue));
+            step.until = (!cue.is_empty()).then(|| Box::new(Label::same(cue)));
             Part::Step(step)
         })
         .collect();

@@ -37,7 +37,7 @@ pub struct StepSheet {
     /// The video.
     pub watch: Option<Watch>,
     /// How to tell that it is done.
-    pub until: Option<Label>,
+    pub until: Option<Box<Label>>,
     /// A picture to look at.
     pub picture: Option<Box<Picture>>,
     /// What is said to the student.

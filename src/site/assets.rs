@@ -18,7 +18,10 @@ pub(super) fn files(input: &Input) -> Vec<Page> {
         let text = theme.text(&format!("site/{name}")).to_owned();
         files.push(Page::text(format!("assets/{name}"), text));
     }
-    let fonts = theme.below("fonts/").filter(|path| path.ends_with(".woff2"));
+    // The typefaces and, as their licence asks, its text beside them.
+    let fonts = theme
+        .below("fonts/")
+        .filter(|path| [".woff2", ".txt"].iter().any(|end| path.ends_with(end)));
     files.extend(fonts.map(|path| Page {
         path: format!("assets/{path}"),
         bytes: theme.bytes(path).unwrap_or_default().to_vec(),

@@ -411,7 +411,7 @@ fn parts(times: u64) -> Vec<Part> {
             }],
             watch: None,
             picture: None,
-            until: Some(Label::same("it clears the bowl")),
+            until: Some(Box::new(Label::same("it clears the bowl"))),
             prose: vec![Block::Paragraph { content: prose }],
         }),
         Part::Step(StepSheet {

@@ -5,8 +5,8 @@
 Source: IMS Common Cartridge 1.3 (1EdTech): one `imsmanifest.xml` at the root, its
 namespaces and version, one organization with structure `rooted-hierarchy` and one root
 item, identifiers given once, every reference to something there, every file named in a
-resource and there, web links in their own form. The schema itself is in no package
-registry, so its rules are written out here. Read with Python's own zip and XML.
+resource and there, web links in their own form. Its rules are written out here. Read with Python's own zip
+and XML.
 """
 
 import posixpath

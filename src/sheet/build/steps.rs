@@ -34,7 +34,7 @@ fn step(step: &Step, number: usize, work: &Work, context: Context) -> StepSheet 
         ticket: Ticket { work, context, rows: Vec::new() }.rows(step, at),
         ingredients: ingredients(at, work, context),
         watch: step.watch.as_ref().and_then(|name| watch(&name.value, work)),
-        until: step.until.as_deref().map(prose::cue),
+        until: step.until.as_deref().map(prose::cue).map(Box::new),
         picture: step.picture.as_ref().map(picture).map(Box::new),
         prose: prose::blocks(&step.prose, Some(at), work, context),
     }

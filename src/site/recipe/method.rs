@@ -131,7 +131,7 @@ fn step<'a>(
         ticket: ticket(index, batches),
         ingredients: ingredients(index, step, batches),
         watch: step.watch.as_ref(),
-        until: batches.label(|sheet| at(sheet, index)?.until.as_ref()),
+        until: batches.label(|sheet| at(sheet, index)?.until.as_deref()),
         picture: Html::default(),
         clocks: clocks(&step.step, batches),
         drawings: drawings.iter().filter(own).cloned().collect(),
