@@ -138,6 +138,13 @@ pub(super) fn meaning(word: &str, item: &Item, name: &Placed<String>) -> Option<
     )))
 }
 
+/// Whether an ingredient has every allergen whose word stands in a name, or its allergens
+/// are not known.
+pub(super) fn holds(item: &Item, name: &str) -> bool {
+    let (Some(us), Some(eu)) = (&item.us, &item.eu) else { return true };
+    named(name).into_iter().all(|word| is_among(word, us, eu))
+}
+
 fn is_among(word: &str, us: &[Allergen], eu: &[Allergen]) -> bool {
     if word == ANY_NUT {
         return us.iter().chain(eu).any(|said| NUTS.contains(&said.name.as_str()));

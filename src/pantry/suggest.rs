@@ -7,7 +7,7 @@ use crate::fault::{Fault, Placed, clip};
 use crate::read::Lexicon;
 
 use super::names::singulars;
-use super::{Item, Pantry, doubtful};
+use super::{Item, Pantry, doubtful, guard};
 
 /// So many names are offered at the most.
 const MOST: usize = 3;
@@ -39,7 +39,9 @@ impl Pantry {
     /// short word in front does not vanish in a long one behind.
     fn slip(&self, name: &str) -> Option<&str> {
         let joined = |name: &str| name.replace([' ', '-'], "");
-        let all = self.names.keys().filter_map(|known| {
+        let all =
+            self.names.iter().filter(|(_, at)| guard::holds(&self.items[**at], name));
+        let all = all.filter_map(|(known, _)| {
             let far = if joined(known) == joined(name) { 0 } else { apart(name, known)? };
             Some((far, known.as_str()))
         });
@@ -55,8 +57,10 @@ impl Pantry {
             let head = item.name.rsplit(' ').next().unwrap_or_default();
             heads.iter().any(|word| word == head)
         };
-        let mut found: Vec<&str> =
-            self.items.iter().filter(is_head).map(|item| item.name.as_str()).collect();
+        // What lacks an allergen of the name is not what was meant.
+        let holds = |item: &&Item| guard::holds(item, name);
+        let alike = self.items.iter().filter(is_head).filter(holds);
+        let mut found: Vec<&str> = alike.map(|item| item.name.as_str()).collect();
         let shared =
             |known: &str| known.split(' ').filter(|word| words.contains(word)).count();
         let plain = heads.iter().find_map(|head| self.exact(head));

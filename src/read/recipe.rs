@@ -199,7 +199,10 @@ fn section(
     for item in items {
         let text = match item.value {
             Node::Text(text) => Placed::new(text, item.place),
-            _ => Placed::new(String::new(), item.place),
+            Node::Map(_) | Node::List(_) | Node::Empty => {
+                fields.faults().push(not_one_text(&item.place));
+                continue;
+            }
         };
         match amount::line(&text, comma) {
             Ok(line) => lines.push(purpose::within(&name.value, line)),
@@ -207,6 +210,14 @@ fn section(
         }
     }
     Section { name, lines }
+}
+
+/// A line with a colon in it, which YAML takes for a key.
+fn not_one_text(place: &Place) -> Fault {
+    Fault::error("bad-amount", place, "this line does not read as one amount line").help(
+        "Put the whole line in \"double quotes\": a colon with a space behind it means \
+         something else here.",
+    )
 }
 
 /// `watch:` a list of `name: address`, each with its `length` and `still` if wished.
