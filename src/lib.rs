@@ -39,6 +39,9 @@ pub mod site;
 // The stages in order, and what is published.
 pub mod edition;
 
+// A recipe that exists, made into a draft in our format.
+pub mod draft;
+
 pub mod changes;
 
 pub mod product;

@@ -2,7 +2,8 @@
 //! what readers stumble over, read, checked and worked out in this process. None may make
 //! it panic or keep it busy.
 //!
-//! Five targets: whole recipes, the YAML files, amount lines, braces in prose, classes.
+//! Six targets: whole recipes, the YAML files, amount lines, braces in prose, classes, and what
+//! drafts are made from.
 //! What once went wrong stands in `corpus/TARGET/` and is tried in every run, with a few
 //! hundred new texts. For a campaign of ten minutes a target:
 //!
@@ -26,6 +27,7 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, LazyLock, Mutex};
 use std::time::{Duration, Instant};
 
+use tourier::draft as drafting;
 use tourier::draw::figures;
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
@@ -277,12 +279,13 @@ struct Target {
 impl Target {
     fn new(name: &'static str) -> Self {
         let (course, media) = match name {
-            "amount" | "brace" => (course("tests/golden/course"), Vec::new()),
+            "amount" | "brace" | "draft" => (course("tests/golden/course"), Vec::new()),
             _ => (course("content"), pictures()),
         };
         let whole = match name {
             "amount" => amount_recipe,
             "brace" => brace_recipe,
+            "draft" => draft_recipe,
             _ => str::to_owned as fn(&str) -> String,
         };
         let mut target = Self { name, course, media, seeds: Vec::new(), whole };
@@ -304,6 +307,12 @@ impl Target {
         let demonstration = course("content");
         let recipes = demonstration.iter().filter(|one| one.path.ends_with(".md"));
         let path = || "recipes/fuzzed.md".to_owned();
+        if self.name == "draft" {
+            let files = fs::read_dir("tests/drafts").into_iter().flatten().flatten();
+            let texts = files.filter_map(|file| fs::read_to_string(file.path()).ok());
+            seeds.extend(texts.map(|text| (path(), text)));
+            seeds.sort();
+        }
         for text in recipes.map(|recipe| &recipe.text) {
             match self.name {
                 "amount" => seeds.extend(
@@ -410,6 +419,11 @@ fn amount_recipe(line: &str) -> String {
     )
 }
 
+/// The draft of a text; nothing where there is no recipe in it.
+fn draft_recipe(text: &str) -> String {
+    drafting::draft(text, &[]).map_or_else(|_| String::new(), |draft| draft.text)
+}
+
 fn brace_recipe(prose: &str) -> String {
     format!("{}\n{prose}\n", amount_recipe("300 g water"))
 }
@@ -461,7 +475,7 @@ fn fuzz(name: &'static str, length: Duration) {
 /// happens is noted for the whole process.
 #[test]
 fn a_few_texts_for_every_target() {
-    for target in ["recipe", "yaml", "amount", "brace", "class"] {
+    for target in ["recipe", "yaml", "amount", "brace", "class", "draft"] {
         fuzz(target, Duration::from_millis(300));
     }
 }
@@ -478,4 +492,4 @@ macro_rules! campaigns {
     };
 }
 
-campaigns!(recipe, yaml, amount, brace, class);
+campaigns!(recipe, yaml, amount, brace, class, draft);

@@ -20,7 +20,7 @@ use tourier::read::{Source, content};
 /// How many lines of a hundred must be taken as printed with the right grams.
 const GOAL: usize = 95;
 /// How many of a hundred are today: raised as the reader and the pantry learn, never lowered.
-const FLOOR: usize = 25;
+const FLOOR: usize = 94;
 
 /// What a printed line should come to.
 enum Right {

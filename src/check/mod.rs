@@ -20,6 +20,7 @@ mod pictures;
 mod pieces;
 mod prose;
 mod safety;
+mod settle;
 mod steps;
 
 #[cfg(test)]
@@ -50,6 +51,7 @@ const RULES: &[Rule] = &[
     steps::videos,
     steps::makes,
     steps::preferment,
+    settle::unsettled,
 ];
 
 /// Rules that need the whole formula in grams: where a line of it could not be weighed they

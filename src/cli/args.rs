@@ -103,6 +103,12 @@ pub(super) enum Command {
     /// Say what differs between two editions of the content, in a reader's words.
     #[command(after_help = "Example: tourier changes past/autumn content")]
     Changes(ChangesArgs),
+    /// Make a draft of a recipe that exists: plain text pasted from anywhere, a saved web page
+    /// with schema.org data, or that data alone. Nothing is fetched.
+    #[command(
+        after_help = "Examples: tourier draft old-card.txt\n          tourier draft saved-page.html --to content/recipes/soda-bread.md\n          tourier draft - < pasted.txt"
+    )]
+    Draft(DraftArgs),
     /// Convert one amount, naming the density used.
     #[command(after_help = "Example: tourier convert \"2 cups bread flour\" g")]
     Convert(ConvertArgs),
@@ -130,6 +136,17 @@ pub(super) enum As {
 pub(super) struct StartArgs {
     /// The folder to write the course into; a new one, or one with nothing in it.
     pub(super) dir: PathBuf,
+}
+
+/// `draft`.
+#[derive(ClapArgs)]
+pub(super) struct DraftArgs {
+    /// The file with the recipe; `-` for what is typed or pasted in.
+    pub(super) file: PathBuf,
+    /// The file to write, in place of one in the content folder named after the recipe; `-` to
+    /// show the draft only.
+    #[arg(long, value_name = "FILE")]
+    pub(super) to: Option<PathBuf>,
 }
 
 /// `publish`.

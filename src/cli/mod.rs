@@ -10,6 +10,7 @@ mod args;
 mod changes;
 mod class_set;
 mod convert;
+mod draft;
 mod facts;
 mod handout;
 mod order;
@@ -116,6 +117,7 @@ fn command(args: &Args) -> Done {
         Command::Order(options) => order::run(args, options),
         Command::Changes(options) => changes::run(args, options),
         Command::Convert(options) => convert::run(args, options),
+        Command::Draft(options) => draft::run(args, options),
         Command::Completions(options) => shell::completions(options),
         Command::Manual => shell::manual(),
     }

@@ -37,6 +37,8 @@ pub struct Recipe {
     pub tin: Option<Placed<Tin>>,
     /// Videos by the name that tickets use.
     pub videos: Vec<Video>,
+    /// What its author has yet to settle, in a draft.
+    pub unsettled: Vec<Placed<String>>,
     /// Faults the author accepts, with reasons.
     pub accept: Vec<Accept>,
     /// What stands before the first heading.

@@ -149,16 +149,17 @@ impl<'a> Fields<'a> {
 
     /// Takes a list of texts in which a comma is part of the text.
     pub(super) fn list_of_texts(&mut self, key: &'static str) -> Vec<String> {
+        self.placed_texts(key).into_iter().map(|text| text.value).collect()
+    }
+
+    /// Likewise, with the places.
+    pub(super) fn placed_texts(&mut self, key: &'static str) -> Vec<Placed<String>> {
         let Some(node) = self.take(key) else { return Vec::new() };
         let items = match node.value {
             Node::List(items) => items,
             _ => vec![node],
         };
-        items
-            .into_iter()
-            .filter_map(|item| self.item(item))
-            .map(|text| text.value)
-            .collect()
+        items.into_iter().filter_map(|item| self.item(item)).collect()
     }
 
     fn item(&mut self, item: Placed<Node>) -> Option<Placed<String>> {

@@ -75,6 +75,7 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
             quantity::tin,
         ),
         videos: videos(fields),
+        unsettled: fields.placed_texts("to settle"),
         accept: accept(fields),
         opening: Vec::new(),
         parts: Vec::new(),

@@ -1,0 +1,423 @@
+//! Plain text pasted from anywhere: a title, a list of ingredients, paragraphs or numbered
+//! steps. Headings such as *Ingredients* and *Method* help; without them a line is an
+//! ingredient if it begins as one does.
+
+use super::phrase;
+use super::written::{Group, Told, Written};
+
+/// Where in the text a line stands.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Place {
+    Top,
+    Ingredients,
+    Method,
+    Besides,
+}
+
+/// What a line says of those that follow, or of itself.
+enum Label<'a> {
+    Ingredients(&'a str),
+    Method(&'a str),
+    Makes,
+    Oven(&'a str),
+    Time,
+    Besides,
+}
+
+/// The words that open a part of a recipe, in cookbooks and on pages.
+const INGREDIENTS: [&str; 4] =
+    ["ingredients", "you will need", "what you need", "you need"];
+const METHOD: [&str; 8] = [
+    "method",
+    "directions",
+    "instructions",
+    "preparation",
+    "mode",
+    "steps",
+    "procedure",
+    "how to make it",
+];
+const MAKES: [&str; 9] = [
+    "makes",
+    "yields",
+    "yield",
+    "serves",
+    "servings",
+    "number of servings",
+    "sufficient to make",
+    "sufficient for",
+    "portions",
+];
+const OVEN: [&str; 4] = ["oven temperature", "oven temp", "oven", "temperature"];
+const TIME: [&str; 10] = [
+    "prep time",
+    "preparation time",
+    "cook time",
+    "cooking time",
+    "baking time",
+    "total time",
+    "time",
+    "average cost",
+    "seasonable",
+    "cost",
+];
+const BESIDES: [&str; 5] = ["notes", "note", "nutrition", "tips", "source"];
+
+/// Reads a recipe's words.
+pub(super) fn recipe(text: &str) -> Written {
+    let mut reader = Reader {
+        written: Written::default(),
+        place: Place::Top,
+        group: None,
+        open: false,
+    };
+    for line in text.lines().take(4_000) {
+        reader.line(line.trim());
+    }
+    reader.written
+}
+
+/// The steps of a text that is all method: numbered, or one a line or paragraph.
+pub(super) fn method(text: &str) -> Vec<Told> {
+    let mut reader = Reader {
+        written: Written::default(),
+        place: Place::Method,
+        group: None,
+        open: false,
+    };
+    text.lines().take(1_000).for_each(|line| reader.line_of_method(line.trim()));
+    reader.written.steps
+}
+
+struct Reader {
+    written: Written,
+    place: Place,
+    /// The part of the recipe that steps belong to.
+    group: Option<String>,
+    /// Whether the last step may go on with the next line.
+    open: bool,
+}
+
+impl Reader {
+    fn line(&mut self, line: &str) {
+        if line.is_empty() {
+            self.open = false;
+            return;
+        }
+        match label(line) {
+            Some(label) => self.label(label, line),
+            None => match self.place {
+                Place::Top => self.line_of_top(line),
+                Place::Ingredients => self.line_of_ingredients(line),
+                Place::Method => self.line_of_method(line),
+                Place::Besides => self.besides(line),
+            },
+        }
+    }
+
+    fn label(&mut self, label: Label, line: &str) {
+        match label {
+            Label::Ingredients(rest) => {
+                self.place = Place::Ingredients;
+                let run = run(rest);
+                self.written.group().lines.extend(run);
+            }
+            Label::Method(rest) => {
+                self.place = Place::Method;
+                self.group = None;
+                if !rest.is_empty() {
+                    self.line_of_method(rest);
+                }
+            }
+            Label::Makes => self.written.makes.push(line.to_owned()),
+            Label::Oven(rest) => self.written.oven = Some(rest.to_owned()),
+            Label::Time => self.besides(line),
+            Label::Besides => {
+                self.place = Place::Besides;
+                self.besides(line);
+            }
+        }
+    }
+
+    fn line_of_top(&mut self, line: &str) {
+        let plain = unmarked(line.trim_matches(['#', '*', '=', '_', ' ']));
+        if self.written.title.is_empty() {
+            self.written.title = title(plain);
+        } else if begins_as_ingredient(unmarked(line)) && line.len() < 160 {
+            self.place = Place::Ingredients;
+            self.line_of_ingredients(line);
+        } else if let Some(name) = heading(line) {
+            self.place = Place::Ingredients;
+            self.written.groups.push(Group { name: Some(name), lines: Vec::new() });
+        } else if !line.chars().all(|sign| !sign.is_alphanumeric()) {
+            let summary = &mut self.written.summary;
+            summary.push_str(if summary.is_empty() { "" } else { " " });
+            summary.push_str(plain);
+        }
+    }
+
+    fn line_of_ingredients(&mut self, line: &str) {
+        let item = unmarked(line);
+        if let Some(name) = heading(line) {
+            self.written.groups.push(Group { name: Some(name), lines: Vec::new() });
+        } else if !begins_as_ingredient(item) && is_told(item, line) {
+            self.place = Place::Method;
+            self.line_of_method(line);
+        } else if item.chars().any(char::is_alphanumeric) {
+            self.written.group().lines.push(item.to_owned());
+        }
+    }
+
+    fn line_of_method(&mut self, line: &str) {
+        if line.is_empty() {
+            self.open = false;
+            return;
+        }
+        let text = unmarked(line);
+        if let Some(name) = heading(line) {
+            self.group = Some(name);
+            self.open = false;
+            return;
+        }
+        let numbered = text.len() < line.len();
+        match self.written.steps.last_mut() {
+            Some(last) if self.open && !numbered && last.group == self.group => {
+                last.text.push(' ');
+                last.text.push_str(text);
+            }
+            _ => self.written.steps.push(Told {
+                heading: None,
+                group: self.group.clone(),
+                text: text.to_owned(),
+            }),
+        }
+        self.open = !text.ends_with(['.', '!']);
+    }
+
+    fn besides(&mut self, line: &str) {
+        if line.chars().any(char::is_alphanumeric) {
+            self.written.besides.push(format!("said apart from the steps: {line}"));
+        }
+    }
+}
+
+/// What a line opens: `Ingredients`, `METHOD:`, `Ingredients.—1 lb. of flour, …`.
+fn label(line: &str) -> Option<Label<'_>> {
+    let line = line.trim_start_matches(['#', '*', '_', '=', ' ']);
+    let rest = |words: &[&str]| words.iter().find_map(|word| after(line, word));
+    if let Some(rest) = rest(&INGREDIENTS) {
+        return Some(Label::Ingredients(rest));
+    }
+    if let Some(rest) = rest(&METHOD) {
+        return Some(Label::Method(rest));
+    }
+    if MAKES.iter().any(|word| begun(line, word).is_some()) {
+        return (line.len() < 120).then_some(Label::Makes);
+    }
+    if let Some(rest) = rest(&OVEN) {
+        return Some(Label::Oven(rest));
+    }
+    if rest(&TIME).is_some() {
+        return Some(Label::Time);
+    }
+    rest(&BESIDES).map(|_| Label::Besides)
+}
+
+/// What stands behind a word that is alone on its line, or has a colon, a dash or both.
+fn after<'a>(line: &'a str, word: &str) -> Option<&'a str> {
+    let rest = begun(line, word)?;
+    let marks = [':', '.', '—', '–', '-', '*', '_', '#', '='];
+    let tail = rest.trim_start_matches(marks).trim();
+    (rest.is_empty() || rest.starts_with(marks)).then_some(tail)
+}
+
+/// What stands behind a word at the start, in any case.
+fn begun<'a>(line: &'a str, word: &str) -> Option<&'a str> {
+    let (head, rest) = line.split_at_checked(word.len())?;
+    let whole = !rest.starts_with(char::is_alphanumeric);
+    (head.eq_ignore_ascii_case(word) && whole).then(|| rest.trim())
+}
+
+/// The heading of a part: `For the filling:`, `FILLING`, `## Filling`.
+pub(super) fn heading(line: &str) -> Option<String> {
+    let plain = line.trim_matches(['#', '*', '_', '=', ' ']);
+    let marked =
+        line.starts_with("##") || (line.starts_with("**") && line.ends_with("**"));
+    let colon = plain.ends_with(':');
+    let long = plain.split_whitespace().count() > 6 || plain.len() > 60;
+    let named = plain.to_lowercase().starts_with("for the ") && !plain.ends_with('.');
+    let begins = plain.starts_with(|sign: char| sign.is_alphabetic());
+    let some = begins && !long && (marked || colon || named || is_shouted(plain));
+    let name = heading_words(plain);
+    (some && !name.is_empty() && !name.contains(|sign: char| sign.is_ascii_digit()))
+        .then_some(name)
+}
+
+/// The name within a heading: `For the filling:` is `filling`.
+pub(super) fn heading_words(heading: &str) -> String {
+    let name = heading.trim().trim_end_matches(':').trim().to_lowercase();
+    let name = ["for the ", "to make the ", "make the ", "the "]
+        .iter()
+        .fold(name.as_str(), |name, lead| name.strip_prefix(lead).unwrap_or(name));
+    name.trim().to_owned()
+}
+
+/// A line without the mark of a list: `- `, `• `, `3. `, `Step 2: `.
+pub(super) fn unmarked(line: &str) -> &str {
+    let line = line
+        .trim()
+        .trim_start_matches(['•', '·', '▢', '☐', '□', '◦', '–', '—', '*'])
+        .trim_start();
+    let line = line.strip_prefix("- ").unwrap_or(line).trim_start();
+    let line = begun(line, "step")
+        .filter(|rest| rest.starts_with(|sign: char| sign.is_ascii_digit()))
+        .unwrap_or(line);
+    let digits =
+        line.len() - line.trim_start_matches(|sign: char| sign.is_ascii_digit()).len();
+    let rest = &line[digits..];
+    let point = rest
+        .strip_prefix(['.', ')', ':'])
+        .filter(|rest| rest.starts_with(' ') && (1..=2).contains(&digits));
+    point.unwrap_or(line).trim()
+}
+
+/// Whether a line begins as an ingredient does: with a number, in figures or words, or a
+/// pinch; or has its amount behind a comma.
+fn begins_as_ingredient(line: &str) -> bool {
+    let last = line.split_once(", ").filter(|_| line.len() < 80);
+    if last.is_some_and(|(_, amount)| is_amount(amount)) {
+        return true;
+    }
+    let first = line.split_whitespace().next().unwrap_or("").to_lowercase();
+    let measured = |word: &str| {
+        ["pinch", "dash", "little", "few", "handful", "cup", "knob"].contains(&word)
+    };
+    let second = line.split_whitespace().nth(1).unwrap_or("").to_lowercase();
+    phrase::is_figure(&first)
+        || phrase::word(&first).is_some()
+        || (matches!(first.as_str(), "a" | "an") && measured(&second))
+        || measured(&first)
+}
+
+fn is_amount(text: &str) -> bool {
+    let first = text.split_whitespace().next().unwrap_or("");
+    phrase::is_figure(first) || phrase::word(first).is_some()
+}
+
+/// Whether a line tells what to do rather than name an ingredient.
+fn is_told(item: &str, line: &str) -> bool {
+    let words = item.split_whitespace().count();
+    let numbered =
+        item.len() < line.len() && line.starts_with(|sign: char| sign.is_ascii_digit());
+    words > 14 || (words > 4 && item.ends_with('.')) || (numbered && words > 3)
+}
+
+/// Ingredients in one run of text, parted by commas or semicolons outside brackets. What only
+/// goes on (`cut into small pieces`) stays with its ingredient.
+fn run(text: &str) -> Vec<String> {
+    let text = text.trim().trim_end_matches('.');
+    let part = if text.contains(';') { ';' } else { ',' };
+    let (mut found, mut depth): (Vec<String>, usize) = (Vec::new(), 0);
+    let mut start = 0;
+    for (at, sign) in text.char_indices().chain([(text.len(), part)]) {
+        match sign {
+            '(' => depth += 1,
+            ')' => depth = depth.saturating_sub(1),
+            sign if sign == part && (depth == 0 || at == text.len()) => {
+                let piece = text[start..at].trim();
+                start = at + 1;
+                match found.last_mut() {
+                    Some(last) if goes_on(piece) => {
+                        last.push_str(", ");
+                        last.push_str(piece);
+                    }
+                    _ if piece.is_empty() => {}
+                    _ => {
+                        found
+                            .push(piece.strip_prefix("and ").unwrap_or(piece).to_owned());
+                    }
+                }
+            }
+            _ => {}
+        }
+    }
+    found
+}
+
+fn goes_on(piece: &str) -> bool {
+    let first = piece.split_whitespace().next().unwrap_or("");
+    ["or", "cut", "well", "finely"].contains(&first)
+        || (first.ends_with("ed") && first.len() > 4)
+}
+
+fn is_shouted(text: &str) -> bool {
+    let letters = || text.chars().filter(|sign| sign.is_alphabetic());
+    letters().count() > 3 && letters().all(char::is_uppercase)
+}
+
+/// A title without a number before it, not shouted: `12.—PLUM CAKE.` is `Plum cake`.
+pub(super) fn title(text: &str) -> String {
+    let digits = |number: &str| number.chars().all(|sign| sign.is_ascii_digit());
+    let named = text.split_once(".—").filter(|(number, _)| digits(number));
+    let plain = named.map_or(text, |(_, name)| name).trim_end_matches('.').trim();
+    if is_shouted(plain) { lowered(plain) } else { plain.to_owned() }
+}
+
+/// Capitals made into a title: `PLUM CAKE` is `Plum cake`.
+fn lowered(text: &str) -> String {
+    let lower = text.to_lowercase();
+    let mut signs = lower.chars();
+    signs
+        .next()
+        .map_or_else(String::new, |first| first.to_uppercase().chain(signs).collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn lists_and_numbered_steps() {
+        let text = "PLUM CAKE\nA cake for school.\n\nIngredients:\n- 1 lb flour\n• 2 eggs\nFor the icing:\n1. 4 oz sugar\n\nMethod\n1. Mix the flour\nand eggs.\n2) Bake it.\nMakes 2 cakes\n";
+        let written = recipe(text);
+        assert_eq!(
+            (written.title.as_str(), written.summary.as_str()),
+            ("Plum cake", "A cake for school.")
+        );
+        assert_eq!(written.groups[0].lines, ["1 lb flour", "2 eggs"]);
+        assert_eq!(written.groups[1].name.as_deref(), Some("icing"));
+        assert_eq!(written.groups[1].lines, ["4 oz sugar"]);
+        let steps: Vec<&str> =
+            written.steps.iter().map(|step| step.text.as_str()).collect();
+        assert_eq!(steps, ["Mix the flour and eggs.", "Bake it."]);
+        assert_eq!(written.makes, ["Makes 2 cakes"]);
+    }
+
+    #[test]
+    fn no_headings_at_all() {
+        let text = "Oat rounds\n\n100 g oats\ntwo eggs\na pinch of salt\n\nStir it all together with a fork.\n\nBake 20 minutes.";
+        let written = recipe(text);
+        assert_eq!(
+            written.groups[0].lines,
+            ["100 g oats", "two eggs", "a pinch of salt"]
+        );
+        assert_eq!(written.steps.len(), 2);
+    }
+
+    #[test]
+    fn one_run_of_ingredients() {
+        let text = "SEED CAKE.\nIngredients.—½ a lb. of butter, ¼ of a lb. of citron-peel, cut small, 6 ozs. of sugar (white, fine), milk.\nMethod.—Cream it. Bake it.\nTime.—1 hour. Sufficient for 1 cake.";
+        let written = recipe(text);
+        assert_eq!(
+            written.groups[0].lines,
+            [
+                "½ a lb. of butter",
+                "¼ of a lb. of citron-peel, cut small",
+                "6 ozs. of sugar (white, fine)",
+                "milk"
+            ]
+        );
+        assert_eq!(written.steps[0].text, "Cream it. Bake it.");
+        assert_eq!(written.besides.len(), 1);
+    }
+}

@@ -1,0 +1,454 @@
+//! What is told, as steps: one for each time that is waited for, with its heading, its ticket,
+//! and prose in which temperatures and sizes are live.
+
+use crate::measure::Exact;
+
+use super::lines::Section;
+use super::phrase;
+use super::times::{self, Degrees, Time};
+use super::uses;
+use super::written::{Told, Written};
+
+/// The method of a draft.
+#[derive(Debug, Default)]
+pub(super) struct Plan {
+    /// The steps in order.
+    pub(super) steps: Vec<Step>,
+    /// What is not sure about them.
+    pub(super) doubts: Vec<String>,
+}
+
+/// One step.
+#[derive(Debug)]
+pub(super) struct Step {
+    /// Its heading.
+    pub(super) title: String,
+    /// The part of the recipe it belongs to, as told.
+    pub(super) group: Option<String>,
+    /// The lines of its ticket, in order.
+    pub(super) rows: Vec<(&'static str, String)>,
+    /// What it uses: sections and ingredients.
+    pub(super) uses: Vec<String>,
+    /// What is told.
+    pub(super) text: String,
+    /// The stretches of `text` that are live, in order, and what stands in their braces.
+    pub(super) live: Vec<((usize, usize), String)>,
+}
+
+/// What a sentence has to do with time.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Doing {
+    Bake,
+    Wait(Option<&'static str>),
+    Hands,
+}
+
+/// The steps of what was written.
+pub(super) fn plan(written: &Written, formula: &[Section]) -> Plan {
+    let mut planner = Planner { written, plan: Plan::default(), oven: None };
+    planner.oven =
+        written.oven.as_deref().and_then(|oven| oven_of(&times::temperatures(oven).0));
+    for told in &written.steps {
+        planner.told(told);
+    }
+    let mut plan = planner.plan;
+    if plan.steps.is_empty() {
+        plan.doubts.push("the text has no method: write its steps".into());
+        plan.steps.push(Step::new("Make it".into(), None, String::new()));
+    }
+    name_apart(&mut plan.steps);
+    uses::share_out(formula, &mut plan);
+    plan
+}
+
+impl Step {
+    fn new(title: String, group: Option<String>, text: String) -> Self {
+        Self { title, group, rows: Vec::new(), uses: Vec::new(), text, live: Vec::new() }
+    }
+}
+
+struct Planner<'a> {
+    written: &'a Written,
+    plan: Plan,
+    /// The oven as last said, with the fan's own setting.
+    oven: Option<(String, Option<String>)>,
+}
+
+impl Planner<'_> {
+    fn told(&mut self, told: &Told) {
+        let mut heading = told.heading.clone();
+        for unit in units(&told.text) {
+            let title = heading.take().unwrap_or_else(|| title(&unit));
+            let step = Step::new(title, told.group.clone(), unit);
+            self.step(step);
+        }
+    }
+
+    fn step(&mut self, mut step: Step) {
+        let text = step.text.clone();
+        let (degrees, unsure) = times::temperatures(&text);
+        self.live(&mut step, &degrees);
+        for words in unsure {
+            self.doubt(
+                &step,
+                format!(
+                    "`{words}` does not say which degrees: write {{190 °C}} or {{375 °F}}"
+                ),
+            );
+        }
+        let lower = text.to_lowercase();
+        let core = ["internal temperature", "core", "in the centre", "in the center"]
+            .iter()
+            .any(|word| lower.contains(word));
+        if core {
+            step.rows.extend(degrees.last().map(|found| ("core", found.text.clone())));
+        } else if lower.contains("oven")
+            || lower.contains("bake")
+            || lower.contains("preheat")
+        {
+            self.oven = oven_of(&degrees).or(self.oven.take());
+        }
+        for sentence in sentences(&text) {
+            self.times(sentence, &mut step);
+        }
+        self.plan.steps.push(step);
+    }
+
+    fn live(&mut self, step: &mut Step, degrees: &[Degrees]) {
+        step.live.extend(degrees.iter().map(|found| (found.range, found.text.clone())));
+        step.live.extend(sizes(&step.text));
+        step.live.sort();
+    }
+
+    fn times(&mut self, sentence: &str, step: &mut Step) {
+        let found = times::times(sentence);
+        let doing = doing(sentence);
+        let lower = sentence.to_lowercase();
+        if lower.contains("overnight") && found.is_empty() {
+            self.doubt(step, "`overnight` is no time: write `wait: 12 h (8 h to 16 h)` or what is meant".into());
+        }
+        let rises = ["let rise", "to rise", "rise until", "rise again"];
+        let waits = matches!(doing, Some(Doing::Wait(_))) && !found.is_empty();
+        if rises.iter().any(|words| lower.contains(words)) && !waits {
+            self.doubt(step, format!("how long it rises is not told: {sentence}"));
+        }
+        match (found.first(), doing) {
+            (Some(time), Some(Doing::Bake)) => self.bake(time, sentence, step),
+            (None, Some(Doing::Bake)) => self.bake_untimed(sentence, step),
+            (Some(time), Some(Doing::Wait(place))) => {
+                self.row(step, "wait", time.ticket());
+                if let Some(place) = place {
+                    self.row(step, "where", place.into());
+                }
+            }
+            (Some(time), Some(Doing::Hands) | None) => {
+                self.row(step, "hands", time.ticket());
+            }
+            (None, _) => {}
+        }
+        if found.len() > 1 {
+            self.doubt(
+                step,
+                format!(
+                    "more than one time is told, `{}` is in the ticket: {sentence}",
+                    found[0].ticket()
+                ),
+            );
+        }
+    }
+
+    fn bake(&mut self, time: &Time, sentence: &str, step: &mut Step) {
+        let Some((oven, fan)) = self.oven.clone() else {
+            self.row(step, "wait", time.ticket());
+            self.row(step, "where", "oven".into());
+            self.doubt(step, format!("no oven temperature is told; find one and write `bake: TEMPERATURE, {}` for `wait` and `where`: {sentence}", time.ticket()));
+            return;
+        };
+        self.row(step, "bake", format!("{oven}, {}", time.ticket()));
+        if let Some(fan) = fan {
+            self.row(step, "fan", fan);
+        }
+    }
+
+    fn bake_untimed(&mut self, sentence: &str, step: &mut Step) {
+        let is_done = step.rows.iter().any(|(key, _)| *key == "bake");
+        let only_heated = sentence.to_lowercase().contains("heat");
+        if is_done || only_heated {
+            return;
+        }
+        match (&self.written.baking, self.oven.is_some()) {
+            (Some(minutes), true) => {
+                let time = Time { least: Exact::clone(minutes), most: minutes.clone() };
+                self.bake(&time, sentence, step);
+                self.doubt(step, format!("the baking time is the page's `cookTime`, not in the step: {sentence}"));
+            }
+            _ => self.doubt(step, format!("no baking time is told: {sentence}")),
+        }
+    }
+
+    /// One line of the ticket; a second one of a kind is left to the author.
+    fn row(&mut self, step: &mut Step, key: &'static str, value: String) {
+        let there = step
+            .rows
+            .iter()
+            .find(|(known, _)| *known == key)
+            .map(|(_, value)| value.clone());
+        match there {
+            Some(there) if there == value => {}
+            Some(_) => self.doubt(step, format!("a second `{key}: {value}` is told here: make a step of its own for it")),
+            None => step.rows.push((key, value)),
+        }
+    }
+
+    fn doubt(&mut self, step: &Step, doubt: String) {
+        self.plan.doubts.push(format!("{}: {doubt}", step.title));
+    }
+}
+
+/// The oven among temperatures, and its setting with a fan.
+fn oven_of(degrees: &[Degrees]) -> Option<(String, Option<String>)> {
+    let found = degrees.first()?;
+    if found.fan {
+        return Some((format!("fan {}", found.text), None));
+    }
+    Some((found.text.clone(), found.with_fan.clone()))
+}
+
+/// What a sentence does with its time, by its words.
+fn doing(sentence: &str) -> Option<Doing> {
+    let words: Vec<String> =
+        phrase::words(sentence).iter().map(|word| word.text.to_lowercase()).collect();
+    let has = |wanted: &[&str]| words.iter().any(|word| wanted.contains(&word.as_str()));
+    let begins = |stems: &[&str]| {
+        words.iter().any(|word| stems.iter().any(|stem| word.starts_with(stem)))
+    };
+    if has(&["bake", "bakes", "baked", "roast"])
+        || (has(&["oven"]) && !begins(&["preheat", "heat"]))
+    {
+        return Some(Doing::Bake);
+    }
+    if begins(&["refrigerat", "chill", "fridge"]) {
+        return Some(Doing::Wait(Some("fridge")));
+    }
+    if begins(&["freez"]) {
+        return Some(Doing::Wait(Some("freezer")));
+    }
+    let waiting = [
+        "rest",
+        "rise",
+        "rises",
+        "rising",
+        "risen",
+        "prove",
+        "proof",
+        "stand",
+        "cool",
+        "soak",
+        "allow",
+        "remain",
+        "ferment",
+        "leave",
+        "set",
+        "overnight",
+        "wait",
+        "double",
+        "light",
+    ];
+    if has(&waiting) {
+        return Some(Doing::Wait(None));
+    }
+    let working = [
+        "knead", "beat", "mix", "stir", "whisk", "cream", "boil", "simmer", "cook",
+        "fry", "work", "whip", "roll", "steam",
+    ];
+    begins(&working).then_some(Doing::Hands)
+}
+
+/// The text in pieces that each end with the time that is waited for.
+fn units(text: &str) -> Vec<String> {
+    let mut units: Vec<(String, bool)> = Vec::new();
+    for sentence in sentences(text) {
+        let waits = !times::times(sentence).is_empty()
+            && matches!(doing(sentence), Some(Doing::Bake | Doing::Wait(_)));
+        match units.last_mut() {
+            Some((unit, ended)) if !*ended || !(waits || is_work(sentence)) => {
+                unit.push(' ');
+                unit.push_str(sentence);
+                *ended |= waits;
+            }
+            _ => units.push((sentence.to_owned(), waits)),
+        }
+    }
+    units.into_iter().map(|(unit, _)| unit).collect()
+}
+
+/// Whether a sentence begins with work of its own rather than going on about what came before.
+fn is_work(sentence: &str) -> bool {
+    let first = sentence.split_whitespace().next().unwrap_or("").to_lowercase();
+    !["this", "it", "the", "they", "these", "if", "when", "be", "do", "serve"]
+        .contains(&first.as_str())
+}
+
+/// Words that end with a stop without ending a sentence.
+const SHORT: [&str; 18] = [
+    "lb", "lbs", "oz", "ozs", "tsp", "tbsp", "min", "mins", "hr", "hrs", "approx", "no",
+    "in", "deg", "e.g", "i.e", "qt", "pt",
+];
+
+/// The sentences of a text.
+fn sentences(text: &str) -> Vec<&str> {
+    let (mut found, mut start) = (Vec::new(), 0);
+    for (at, sign) in text.char_indices() {
+        let end = at + sign.len_utf8();
+        let rest = &text[end..];
+        let next = rest.trim_start().chars().next();
+        let begins = next.is_none_or(|next| next.is_uppercase() || next.is_ascii_digit());
+        let before =
+            text[start..at].rsplit([' ', '(']).next().unwrap_or("").to_lowercase();
+        let ends = matches!(sign, '.' | '!' | '?')
+            && begins
+            && (rest.starts_with(' ') || rest.is_empty());
+        if ends && !(sign == '.' && SHORT.contains(&before.as_str())) {
+            found.push(text[start..end].trim());
+            start = end;
+        }
+    }
+    found.push(text[start..].trim());
+    found.retain(|sentence| !sentence.is_empty());
+    found
+}
+
+/// A heading of a step's first words: `Cream the butter and sugar`.
+fn title(text: &str) -> String {
+    let first = text.split(['.', ',', ';', ':', '(', '!', '—']).next().unwrap_or(text);
+    let stops = [
+        "until", "for", "with", "into", "to", "in", "at", "on", "then", "from", "over",
+        "till", "about",
+    ];
+    let words: Vec<&str> = first.split_whitespace().collect();
+    let ends = |word: &&str| stops.contains(word) || phrase::is_figure(word);
+    let end = words.iter().skip(1).position(ends).map_or(words.len(), |at| at + 1);
+    let short = words[..end.min(6)].join(" ");
+    let short =
+        short.trim_end_matches(" and").trim_end_matches(" the").trim_end_matches(" a");
+    let mut signs = short.chars();
+    let title: String = signs
+        .next()
+        .into_iter()
+        .flat_map(char::to_uppercase)
+        .chain(signs)
+        .take(60)
+        .collect();
+    if title.chars().any(char::is_alphanumeric) { title } else { "Step".into() }
+}
+
+/// Steps of one heading are numbered: `after` could not tell them apart.
+fn name_apart(steps: &mut [Step]) {
+    let key = |title: &str| -> String {
+        title
+            .chars()
+            .filter(|sign| sign.is_alphanumeric())
+            .flat_map(char::to_lowercase)
+            .collect()
+    };
+    let mut seen: Vec<String> = Vec::new();
+    for step in steps {
+        let base = step.title.clone();
+        let mut count = 2;
+        while seen.contains(&key(&step.title)) {
+            step.title = format!("{base} ({count})");
+            count += 1;
+        }
+        seen.push(key(&step.title));
+    }
+}
+
+/// Sizes in a text: `9 x 13 inches`, `20 by 20 cm`, `a 2-inch cutter`.
+fn sizes(text: &str) -> Vec<((usize, usize), String)> {
+    let words = phrase::words(text);
+    let (mut found, mut at) = (Vec::new(), 0);
+    while at < words.len() {
+        let is_number =
+            |at: usize| words.get(at).is_some_and(|word| phrase::is_figure(word.text));
+        let word = |at: usize| words.get(at).map_or("", |word| word.text);
+        let times = |at: usize| matches!(word(at), "x" | "X" | "×" | "by");
+        let mut end = at + 1;
+        let mut sides = vec![word(at)];
+        while is_number(at) && times(end) && is_number(end + 1) {
+            sides.push(word(end + 1));
+            end += 2;
+        }
+        let unit = end + usize::from(matches!(word(end), "-" | "–"));
+        let name = match word(unit).to_lowercase().as_str() {
+            "inch" | "inches" => Some("in"),
+            "cm" | "centimetres" | "centimeters" => Some("cm"),
+            "mm" => Some("mm"),
+            _ => None,
+        };
+        let ranged = at > 1
+            && is_number(at - 2)
+            && matches!(word(at - 1), "-" | "–" | "to" | "or" | "x" | "by");
+        if let Some(name) = name.filter(|_| is_number(at) && sides.len() < 3 && !ranged) {
+            found.push((
+                (words[at].start, words[unit].end),
+                format!("{} {name}", sides.join(" x ")),
+            ));
+            at = unit;
+        }
+        at += 1;
+    }
+    found
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn steps(text: &str) -> Plan {
+        let told = Told { text: text.into(), ..Told::default() };
+        plan(&Written { steps: vec![told], ..Written::default() }, &[])
+    }
+
+    #[test]
+    fn tickets_from_what_is_told() {
+        let plan = steps(
+            "Preheat the oven to 350°F. Knead for 10 minutes. Let rise 1 hour. Roll out to 9 x 13 inches. Bake 25 to 30 min until brown.",
+        );
+        let rows: Vec<_> = plan.steps.iter().map(|step| step.rows.clone()).collect();
+        assert_eq!(rows[0], [("hands", "10 min".to_owned()), ("wait", "1 h".to_owned())]);
+        assert_eq!(rows[1], [("bake", "350 °F, 25 min to 30 min".to_owned())]);
+        assert_eq!(plan.steps[1].live[0].1, "9 x 13 in");
+        assert!(plan.doubts.is_empty(), "{:?}", plan.doubts);
+    }
+
+    #[test]
+    fn what_is_not_told_is_a_doubt() {
+        let plan = steps("Bake in a moderate oven for half an hour.");
+        assert_eq!(
+            plan.steps[0].rows,
+            [("wait", "30 min".to_owned()), ("where", "oven".to_owned())]
+        );
+        assert!(plan.doubts[0].contains("no oven temperature"), "{:?}", plan.doubts);
+        assert!(steps("Chill overnight.").doubts[0].contains("overnight"));
+        assert!(steps("Bake at 350 degrees.").doubts[0].contains("350 degrees"));
+    }
+
+    #[test]
+    fn headings_are_short_and_told_apart() {
+        assert_eq!(
+            title("Cream the butter and sugar until light."),
+            "Cream the butter and sugar"
+        );
+        assert_eq!(title("add milk, then stir"), "Add milk");
+        let plan = steps("Let rise 1 hour. Let rise 30 minutes.");
+        assert_eq!(plan.steps[1].title, "Let rise (2)");
+    }
+
+    #[test]
+    fn ends_of_sentences() {
+        assert_eq!(
+            sentences("Add 1 lb. Butter it. Bake."),
+            ["Add 1 lb. Butter it.", "Bake."]
+        );
+    }
+}
