@@ -5,8 +5,9 @@ use std::path::Path;
 
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
-use tourier::lists::{Station, order, stations};
+use tourier::lists::{Station, order, order_csv, order_text, stations};
 use tourier::model::Each;
+use tourier::sheet::Units;
 use tourier::store;
 
 fn edition() -> Edition {
@@ -47,6 +48,49 @@ fn where_every_baker_makes_it_a_card_says_for_how_many() {
     let stations = of(&edition(), Some(Each::Baker));
     assert_eq!(stations.len(), 7);
     assert!(stations.iter().flat_map(|it| &it.portions).all(|portion| portion.each == 2));
+}
+
+/// What is said in the text and in the table is the same, and is a sum: packs and shelf
+/// less what is needed is what is left.
+#[test]
+fn text_and_table_of_an_order_agree_and_add_up() {
+    let edition = edition();
+    let mut rows = 0;
+    // Bakers and pieces of all sizes, so that needs are no whole grams.
+    for (class, pieces) in edition
+        .content
+        .classes
+        .iter()
+        .flat_map(|class| (5..12).map(move |it| (class, it)))
+    {
+        let mut class = class.clone();
+        for making in &mut class.makes {
+            if let tourier::model::Much::Pieces(count) = &mut making.much {
+                *count = pieces;
+            }
+        }
+        let order = order(&class, edition.book()).expect("an order");
+        let (text, table) = (order_text(&order, Units::Metric), order_csv(&order));
+        for line in order.lines.iter().filter(|line| !line.as_needed) {
+            let name = &line.ingredient;
+            let row = table.lines().find(|row| row.starts_with(&format!("{name},")));
+            let cells: Vec<&str> = row.expect("a row").split(',').collect();
+            let said =
+                text.lines().find(|row| row.split("  ").any(|it| it.trim() == name));
+            let said = said.expect("a line");
+            assert!(said.contains(&format!(" {} g ", cells[1])), "{said}: {cells:?}");
+            let (Some(packs), Some(pack)) = (line.packs, line.pack_g) else { continue };
+            let number = |cell: &str| cell.parse::<f64>().expect("a number");
+            let left = packs as f64 * pack + number(cells[2]) - number(cells[1]);
+            assert!((left - number(cells[5])).abs() < 1e-9, "{cells:?}");
+            assert!(
+                said.ends_with(&format!(" {} g left", cells[5])),
+                "{said}: {cells:?}"
+            );
+            rows += 1;
+        }
+    }
+    assert!(rows > 20, "{rows}");
 }
 
 #[test]

@@ -192,6 +192,28 @@ fn strangers_are_refused() {
     }
 }
 
+/// Callers who never ask to the end, and pages that only wait, make room for who asks.
+#[test]
+fn a_hundred_trickling_calls_keep_nobody_out() {
+    let preview = Preview::start("preview-trickle");
+    let waiting: Vec<_> = (0..60).map(|_| preview.listen()).collect();
+    let mut trickling: Vec<TcpStream> = (0..150).map(|_| preview.call()).collect();
+    for number in 0..3 {
+        for line in &mut trickling {
+            // Whoever was hung up on cannot send any more.
+            let _ = line.write_all(b"G");
+        }
+        let begun = Instant::now();
+        assert_eq!(preview.get(PAGE).status(), "200", "{number}");
+        assert!(
+            begun.elapsed() < Duration::from_secs(5),
+            "it took {:?}",
+            begun.elapsed()
+        );
+    }
+    drop(waiting);
+}
+
 #[test]
 fn a_save_is_told_and_a_fault_leaves_the_last_good_page() {
     let preview = Preview::start("preview-saves");

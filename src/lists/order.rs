@@ -12,6 +12,7 @@ use crate::model::{Class, Each, Making, Much};
 use crate::pantry::Item;
 use crate::work::{Work, work};
 
+use super::table::number;
 use super::tubs::{Tub, tubs};
 
 /// Ingredients that come from the tap.
@@ -106,7 +107,7 @@ pub fn order(class: &Class, book: Book) -> Result<Order, &'static str> {
         works.push((making, work, count));
     }
     let lines: Vec<OrderLine> =
-        needs.values().map(|(item, need)| line(item, need, class)).collect();
+        needs.values().map(|(item, need)| line(item, &whole(need), class)).collect();
     let costs: Vec<i64> = lines.iter().filter_map(|line| line.cost_minor).collect();
     let total = (!costs.is_empty()).then(|| costs.iter().sum::<i64>());
     let course = book.content.course.as_ref();
@@ -154,6 +155,14 @@ fn makers(class: &Class, making: &Making) -> u64 {
     }
 }
 
+/// What a scale at the shop can weigh, never less than needed: whole grams, tenths below
+/// ten. Everything said of a line is worked out from this, so that its sums are sums.
+fn whole(need: &Mass) -> Mass {
+    let step = if *need < Mass::grams(exact(10, 1)) { 10 } else { 1 };
+    let count = ceil(&(need.amount() * exact(step, 1)));
+    Mass::grams(Exact::from_integer(count.into()) / exact(step, 1))
+}
+
 fn line(item: &Item, need: &Mass, class: &Class) -> OrderLine {
     let known =
         |(name, _): &&(crate::fault::Placed<String>, Mass)| name.value == item.name;
@@ -173,11 +182,7 @@ fn line(item: &Item, need: &Mass, class: &Class) -> OrderLine {
     OrderLine {
         ingredient: item.name.clone(),
         need_g: need.float(),
-        need: if as_needed {
-            String::new()
-        } else {
-            show::metric(need, &exact(1, 100), false).words
-        },
+        need: if as_needed { String::new() } else { grams(need.float()) },
         shelf_g: shelf.float(),
         pack_g: pack.map(Mass::float),
         packs: packs.filter(|_| !as_needed),
@@ -194,6 +199,11 @@ fn line(item: &Item, need: &Mass, class: &Class) -> OrderLine {
             left: left.as_ref().map(ounces),
         },
     }
+}
+
+/// Grams in words, as in the table: to a tenth, without one that is nought.
+pub(super) fn grams(grams: f64) -> String {
+    format!("{} g", number(grams))
 }
 
 fn ounces(mass: &Mass) -> String {

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use crate::sheet::Units;
 
-use super::order::{Order, OrderLine};
+use super::order::{Order, OrderLine, grams};
 use super::table::money;
 
 /// The order in words.
@@ -63,10 +63,6 @@ fn need(line: &OrderLine, units: Units) -> String {
         Units::Metric => line.need.clone(),
         Units::Us => line.us.need.clone(),
     }
-}
-
-fn grams(grams: f64) -> String {
-    format!("{grams:.0} g")
 }
 
 #[cfg(test)]

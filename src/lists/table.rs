@@ -69,7 +69,7 @@ fn weighed(line: &TubLine) -> [String; 5] {
 }
 
 /// Grams to a tenth.
-fn number(grams: f64) -> String {
+pub(super) fn number(grams: f64) -> String {
     let tenths = (grams * 10.0).round() / 10.0;
     // No "-0".
     format!("{}", tenths + 0.0)

@@ -5,6 +5,7 @@
 //! size, and what the camera noted about place and time is left behind.
 
 mod resize;
+mod whole;
 
 pub use resize::resized;
 
@@ -45,6 +46,9 @@ impl Medium {
         let (width, height) = size(&bytes).ok_or_else(|| unreadable(name))?;
         if u64::from(width) * u64::from(height) > MOST_PIXELS {
             return Err(too_large(name));
+        }
+        if !format(&bytes).is_some_and(|format| whole::is_whole(&bytes, format)) {
+            return Err(broken(name));
         }
         let hash = Sha256::digest(&bytes);
         let hash = hash.iter().map(|byte| format!("{byte:02x}")).collect();
@@ -116,6 +120,12 @@ fn unreadable(name: &str) -> Fault {
     let message = "this file is not a picture that can be shown";
     Fault::error("unreadable-picture", &Place::file(&format!("media/{name}")), message)
         .help("Save it as JPEG or PNG.")
+}
+
+fn broken(name: &str) -> Fault {
+    let message = "this picture is cut short or broken: not all of its lines are there";
+    Fault::error("unreadable-picture", &Place::file(&format!("media/{name}")), message)
+        .help("Copy it again from where it came from, or save it again as JPEG or PNG.")
 }
 
 fn too_large(name: &str) -> Fault {

@@ -6,6 +6,7 @@
 //! the last good edition stays, with the fault over it.
 
 mod answer;
+mod lines;
 mod page;
 mod request;
 mod served;

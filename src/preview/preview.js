@@ -1,24 +1,55 @@
-// Reloads the page as soon as what is on show is no longer what it was made from. It
-// listens only while the page is seen: a browser allows few open lines to one place.
+// Reloads the page as soon as what is on show is no longer what it was made from. A browser
+// allows few open lines to one place: of all pages that are seen only one listens, and tells
+// the others.
 (() => {
   "use strict";
   const made = document.currentScript.dataset.mark;
+  const others = "BroadcastChannel" in window ? new BroadcastChannel("preview") : null;
   let line = null;
+  let last = "";
+  let leave = null;
+  const heard = (mark) => {
+    if (mark === made) { return; }
+    hang();
+    location.reload();
+  };
+  const listen = () => {
+    line = new EventSource("/.preview/events");
+    line.onmessage = (event) => {
+      last = event.data;
+      if (others) { others.postMessage(last); }
+      heard(last);
+    };
+  };
   const hang = () => {
     if (line) { line.close(); }
     line = null;
+    if (leave) { leave(); }
+    leave = null;
   };
-  const listen = () => {
-    if (line) { return; }
-    line = new EventSource("/.preview/events");
-    line.onmessage = (event) => {
-      if (event.data === made) { return; }
-      hang();
-      location.reload();
-    };
+  // Whoever has the lock listens, and keeps it until the page is left or no longer seen.
+  const wait = () => {
+    if (line || leave) { return; }
+    if (!others || !navigator.locks) { listen(); return; }
+    const stop = new AbortController();
+    leave = () => stop.abort();
+    navigator.locks.request("preview", { signal: stop.signal }, () => new Promise((free) => {
+      leave = free;
+      listen();
+    })).catch(() => {});
   };
-  const look = () => (document.hidden ? hang() : listen());
+  // A page that was not seen for a while asks with an empty word.
+  const answer = (mark) => {
+    if (mark) { heard(mark); } else if (line && last) { others.postMessage(last); }
+  };
+  if (others) { others.onmessage = (event) => answer(event.data); }
+  const look = () => {
+    if (document.hidden) { hang(); return; }
+    wait();
+    if (others) { others.postMessage(""); }
+  };
   document.addEventListener("visibilitychange", look);
   window.addEventListener("pageshow", look);
+  window.addEventListener("pagehide", hang);
   look();
 })();

@@ -1,20 +1,19 @@
 //! Takes browsers' calls and answers them, each on a thread of its own.
+#![allow(clippy::disallowed_methods, reason = "patience needs a clock")]
 
 use std::io::{self, Read, Write};
 use std::net::{Shutdown, TcpListener, TcpStream};
 use std::sync::Arc;
-use std::sync::atomic::{AtomicUsize, Ordering};
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 use super::Preview;
 use super::answer::{Answer, start};
+use super::lines::{Line, Lines, Stage};
 use super::page::{self, OWN, Said};
 use super::request::{self, LARGEST, Refusal, Request};
 use super::served::Served;
 
-/// More calls than this at once are not taken.
-const MOST_CALLS: usize = 100;
-/// How long a browser may take to ask, or to take in a stretch of the answer.
+/// How long a browser may take to ask, in all, or to take in a stretch of the answer.
 const PATIENCE: Duration = Duration::from_secs(10);
 /// How often an open line says that it is still open.
 const PULSE: Duration = Duration::from_secs(15);
@@ -23,26 +22,26 @@ const MISSING: &str = "404.html";
 
 /// Takes calls until the preview is stopped.
 pub(super) fn accept(preview: &Arc<Preview>, listener: &TcpListener, port: u16) {
-    let calls = Arc::new(AtomicUsize::new(0));
+    let lines = Arc::new(Lines::default());
     for stream in listener.incoming().flatten() {
         if preview.is_stopped() {
             return;
         }
-        if calls.fetch_add(1, Ordering::Relaxed) >= MOST_CALLS {
-            calls.fetch_sub(1, Ordering::Relaxed);
-            continue;
-        }
-        let (preview, calls) = (preview.clone(), calls.clone());
+        let Some(line) = lines.take(&stream) else { continue };
+        let preview = preview.clone();
         std::thread::spawn(move || {
             // A browser that hangs up in the middle is nobody's fault.
-            let _ = call(&preview, stream, port);
-            calls.fetch_sub(1, Ordering::Relaxed);
+            let _ = call(&preview, stream, (port, &line));
         });
     }
 }
 
 /// Answers one call.
-fn call(preview: &Preview, mut stream: TcpStream, port: u16) -> io::Result<()> {
+fn call(
+    preview: &Preview,
+    mut stream: TcpStream,
+    (port, line): (u16, &Line),
+) -> io::Result<()> {
     stream.set_read_timeout(Some(PATIENCE))?;
     stream.set_write_timeout(Some(PATIENCE))?;
     stream.set_nodelay(true)?;
@@ -52,9 +51,13 @@ fn call(preview: &Preview, mut stream: TcpStream, port: u16) -> io::Result<()> {
     };
     match request {
         Ok(Request { head: false, path }) if path == format!("{OWN}events") => {
+            line.becomes(Stage::Listening);
             events(preview, &mut stream)
         }
-        Ok(Request { head, path }) => answer(preview, &path).write(&mut stream, head),
+        Ok(Request { head, path }) => {
+            line.becomes(Stage::Answered);
+            answer(preview, &path).write(&mut stream, head)
+        }
         Err(refusal) => {
             Answer::from(refusal).write(&mut stream, false)?;
             hear_out(&mut stream)
@@ -79,9 +82,10 @@ fn hear_out(stream: &mut TcpStream) -> io::Result<()> {
 /// The head of a request, up to the empty line.
 fn head(stream: &mut TcpStream) -> io::Result<Result<Vec<u8>, Refusal>> {
     let (mut head, mut part) = (Vec::new(), [0; 2048]);
+    let begun = Instant::now();
     while !head.windows(4).any(|end| end == b"\r\n\r\n") {
         let count = stream.read(&mut part)?;
-        if count == 0 {
+        if count == 0 || begun.elapsed() > PATIENCE {
             return Ok(Err(Refusal::Unclear));
         }
         head.extend(&part[..count]);

@@ -29,7 +29,7 @@ function start() {
 const edit = (change) => fs.writeFileSync(recipe, change(fs.readFileSync(recipe, 'utf8')));
 
 async function follows(page, said) {
-  edit((text) => text.replace('Twelve plain crescents', 'Twelve plain and buttery crescents'));
+  edit((text) => text.replace('Ten plain crescents', 'Ten plain and buttery crescents'));
   await page.getByText('plain and buttery').first().waitFor();
   tally.check(await page.locator('.preview-faults').count() === 0, 'a panel without a fault');
   edit((text) => text.replace('bake: 190 °C', 'bake: 190 elephants'));
@@ -41,6 +41,22 @@ async function follows(page, said) {
   edit((text) => text.replace('190 elephants', '190 °C'));
   await panel.waitFor({ state: 'detached' });
   tally.check(said.length === 0, `the browser complains: ${said.join('; ')}`);
+}
+
+/** More pages of one browser than it allows open lines to one place: all follow a save. */
+async function many(browser, url) {
+  const context = await browser.newContext();
+  const pages = [];
+  for (let count = 0; count < 12; count += 1) {
+    const page = await context.newPage();
+    await page.goto(`${url}recipes/crescents/`, { timeout: 20000 });
+    pages.push(page);
+  }
+  edit((text) => text.replace('plain and buttery', 'golden and buttery'));
+  const seen = pages.map((page) => page.getByText('golden and buttery').first().waitFor({ timeout: 20000 }));
+  const followed = (await Promise.allSettled(seen)).filter((it) => it.status === 'fulfilled').length;
+  tally.check(followed === pages.length, `${followed} of ${pages.length} pages followed a save`);
+  await context.close();
 }
 
 /** A page of another place that tries to read or show the preview. */
@@ -73,6 +89,8 @@ async function stranger(browser, url) {
     await follows(page, said);
     const workers = await page.evaluate(() => navigator.serviceWorker.getRegistrations().then((all) => all.length));
     tally.check(workers === 0, 'the preview keeps pages for later');
+    await page.close();
+    await many(browser, url);
     await stranger(browser, url);
   } catch (error) {
     tally.check(false, String(error));
