@@ -118,6 +118,41 @@ fn deep_nesting_is_refused() {
     assert_eq!(answer.err.matches("too-deep").count(), 1, "{}", answer.err);
 }
 
+/// Far more than anybody bakes from is said at once, and costs no more than a moment.
+#[test]
+fn thousands_of_lines_pieces_and_turns_are_bounded_and_said() {
+    let begin = "---\ntitle: Much\nsummary: Of all.\nmakes: 10000 squares\nformula:\n  dough:\n    \
+                 - 500 kg bread flour\n    - 300 kg water\n";
+    let steps =
+        "---\n\n## Mix\n~~~ticket\nuses: dough\nhands: 9 min\n~~~\nMix {dough}.\n";
+    let bake = "\n## Bake\n~~~ticket\nbake: 230 °C, 35 min\n~~~\nBake.\n";
+    let lines = "    - 10 g fine salt\n".repeat(5000);
+    let cut = "\n## Cut\n~~~ticket\nhands: 5 min\nsheet: 1000 x 1000 cm\ncut: squares 10 cm\n~~~\n";
+    let butter = "  butter:\n    - 200 kg butter\n";
+    let lock =
+        "\n## Lock\n~~~ticket\nuses: butter\nsheet: 800 x 400 cm\nlock-in: letter\n~~~\n";
+    let turns: String = (0..30).fold(String::new(), |mut text, number| {
+        let ticket = "~~~ticket\nsheet: 800 x 400 cm\nturn: book\n~~~";
+        let _ = write!(text, "\n## Turn {number}\n{ticket}\n");
+        text
+    });
+    for (fault, text) in [
+        ("too-many-lines", format!("{begin}{lines}{steps}{bake}")),
+        ("more than 2000 pieces", format!("{begin}{steps}{cut}{bake}")),
+        ("too-many-turns", format!("{begin}{butter}{steps}{lock}{turns}{bake}")),
+    ] {
+        let begun = Instant::now();
+        let answer = proof(&with("much", "recipes/much.md", text.as_bytes()));
+        assert!(answer.err.contains(fault), "{}", answer.err);
+        // Two seconds, and as much again for what else runs here.
+        assert!(
+            begun.elapsed() < Duration::from_secs(4),
+            "it took {:?}",
+            begun.elapsed()
+        );
+    }
+}
+
 #[test]
 fn an_alias_bomb_is_refused() {
     let mut bomb = String::from("a: &a [x, x, x, x, x, x, x, x, x]\n");

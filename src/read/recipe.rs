@@ -182,20 +182,42 @@ fn formula(fields: &mut Fields, comma: bool) -> Vec<Section> {
         }
         Node::Text(_) | Node::Empty => Vec::new(),
     };
-    entries.into_iter().map(|(name, lines)| section(name, lines, comma, fields)).collect()
+    let mut room = MOST_LINES;
+    let mut sections = Vec::new();
+    for (name, node) in entries {
+        sections.push(section(name, lines(node, &mut room, fields), comma, fields));
+    }
+    sections
 }
 
-fn section(
-    name: Placed<String>,
-    node: Placed<Node>,
-    comma: bool,
-    fields: &mut Fields,
-) -> Section {
-    let items = match node.value {
+/// More lines than this in a formula are not read.
+const MOST_LINES: usize = 300;
+
+/// The lines of a section, as many as there is room for in the formula.
+fn lines(node: Placed<Node>, room: &mut usize, fields: &mut Fields) -> Vec<Placed<Node>> {
+    let mut items = match node.value {
         Node::List(items) => items,
         Node::Text(_) => vec![node],
         Node::Map(_) | Node::Empty => Vec::new(),
     };
+    if let Some(first) = items.get(*room) {
+        let message = format!("a formula has {MOST_LINES} lines at the most");
+        fields.faults().push(
+            Fault::error("too-many-lines", &first.place, message)
+                .help("Make two recipes of it: one can be an ingredient of the other."),
+        );
+        items.truncate(*room);
+    }
+    *room -= items.len();
+    items
+}
+
+fn section(
+    name: Placed<String>,
+    items: Vec<Placed<Node>>,
+    comma: bool,
+    fields: &mut Fields,
+) -> Section {
     let mut lines = Vec::new();
     for item in items {
         let text = match item.value {
@@ -319,7 +341,27 @@ fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fa
             }
         }
     }
+    few_turns(recipe, faults);
     name_apart(recipe, faults);
+}
+
+/// More turns than this are not worked out. Usual are three to six (common practice, no
+/// source); letter turns alone make half a million layers of these.
+const MOST_TURNS: usize = 12;
+
+fn few_turns(recipe: &mut Recipe, faults: &mut Vec<Fault>) {
+    let steps = recipe.parts.iter_mut().filter_map(|part| match part {
+        Part::Step(step) => Some(step),
+        Part::Prose { .. } => None,
+    });
+    let mut more = steps.filter(|step| step.turn.is_some()).skip(MOST_TURNS);
+    let Some(first) = more.next().and_then(|step| step.turn.take()) else { return };
+    more.for_each(|step| step.turn = None);
+    let message = format!("a dough has {MOST_TURNS} turns at the most");
+    faults.push(
+        Fault::error("too-many-turns", &first.place, message)
+            .help("With three to six the layers are thin enough; more and they are flour and fat again."),
+    );
 }
 
 /// Two steps of one name cannot be told apart by `after`.
