@@ -32,13 +32,13 @@ async function follows(page, said) {
   edit((text) => text.replace('Ten plain crescents', 'Ten plain and buttery crescents'));
   await page.getByText('plain and buttery').first().waitFor();
   tally.check(await page.locator('.preview-faults').count() === 0, 'a panel without a fault');
-  edit((text) => text.replace('bake: 190 °C', 'bake: 190 elephants'));
+  edit((text) => text.replace('bake: 205 °C', 'bake: 190 elephants'));
   await page.locator('.preview-faults[open]').waitFor();
   const panel = page.locator('.preview-faults');
   tally.check((await panel.innerText()).includes('190 elephants'), 'the fault is not in the panel');
   tally.check(await panel.evaluate((it) => getComputedStyle(it).position) === 'fixed', 'the panel has no style');
   tally.check(await page.getByText('plain and buttery').count() > 0, 'the last good page is gone');
-  edit((text) => text.replace('190 elephants', '190 °C'));
+  edit((text) => text.replace('190 elephants', '205 °C'));
   await panel.waitFor({ state: 'detached' });
   tally.check(said.length === 0, `the browser complains: ${said.join('; ')}`);
 }
