@@ -17,11 +17,7 @@ pub(super) fn is_whole(bytes: &[u8], format: ImageFormat) -> bool {
 /// Every chunk of a PNG has the sum that it says, and the last one ends the picture.
 fn png(bytes: &[u8]) -> bool {
     let mut rest = bytes.get(SIGNATURE..).unwrap_or_default();
-    while let Some((chunk, after)) = chunk(rest) {
-        let (body, sum) = chunk;
-        if crc32fast::hash(body).to_be_bytes() != sum {
-            return false;
-        }
+    while let Some((body, after)) = chunk(rest) {
         if body.starts_with(b"IEND") {
             return true;
         }
@@ -30,13 +26,13 @@ fn png(bytes: &[u8]) -> bool {
     false
 }
 
-/// The first chunk's kind and bytes, with its sum; and what follows it.
-fn chunk(bytes: &[u8]) -> Option<((&[u8], [u8; 4]), &[u8])> {
+/// The first chunk's kind and bytes, where they have their sum, and what follows it.
+fn chunk(bytes: &[u8]) -> Option<(&[u8], &[u8])> {
     let (length, rest) = bytes.split_first_chunk::<4>()?;
     let length = usize::try_from(u32::from_be_bytes(*length)).ok()?.checked_add(4)?;
     let (body, rest) = rest.split_at_checked(length)?;
     let (sum, rest) = rest.split_first_chunk::<4>()?;
-    Some(((body, *sum), rest))
+    (crc32fast::hash(body).to_be_bytes() == *sum).then_some((body, rest))
 }
 
 /// Follows the segments of a JPEG to its end; `None` where they lead nowhere.
