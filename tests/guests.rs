@@ -26,11 +26,12 @@ fn published(name: &str) -> (PathBuf, PathBuf) {
 }
 
 /// Makes the next publish have something to do.
-fn edit(content: &Path, words: &str) {
+fn edit(content: &Path) {
     let file = content.join(RECIPE);
     let text = fs::read_to_string(&file).expect("the file is there");
-    let text = text.replace("One sheet, twelve", words);
-    fs::write(file, text).expect("the file can be written");
+    let edited = text.replacen("\nsummary: ", "\nsummary: Quite new. ", 1);
+    assert_ne!(text, edited);
+    fs::write(file, edited).expect("the file can be written");
 }
 
 /// A command under way.
@@ -61,7 +62,7 @@ fn beside(site: &Path) -> Vec<String> {
 #[test]
 fn what_arrives_while_a_publish_runs_is_there_afterwards() {
     let (content, site) = published("arrive");
-    edit(&content, "One good sheet, twelve");
+    edit(&content);
     fs::write(site.join("notes.txt"), "0").expect("written");
     fs::write(site.join("gone.txt"), "0").expect("written");
     let mut written: BTreeMap<PathBuf, String> = BTreeMap::new();
@@ -103,7 +104,7 @@ fn what_arrives_while_a_publish_runs_is_there_afterwards() {
     }
     assert!(!site.join("gone.txt").exists());
     let page = fs::read_to_string(site.join("recipes/small-crescents/index.html"));
-    assert!(page.is_ok_and(|page| page.contains("One good sheet")));
+    assert!(page.is_ok_and(|page| page.contains("Quite new.")));
     // What was written in the old edition and again in the new one is kept twice.
     let mut left = beside(&site);
     left.retain(|name| name != "site" && name != ".site.tourier-kept");
@@ -119,7 +120,7 @@ fn what_arrives_while_a_publish_runs_is_there_afterwards() {
 #[test]
 fn a_handout_beside_a_publish_is_there() {
     let (content, site) = published("handout");
-    edit(&content, "One good sheet, twelve");
+    edit(&content);
     let to = site.to_string_lossy().into_owned();
     let mut publish = start(&content, &["publish", "--to", &to]);
     let mut printed = Vec::new();
@@ -178,7 +179,7 @@ fn folders_keep_rights_owner_and_time() {
     let all = moved.into_iter().chain(["", "recipes", "drawings"]);
     let before: Vec<_> = all.clone().map(state).collect();
     let inodes = moved.map(|it| fs::metadata(site.join(it)).expect("it is there").ino());
-    edit(&content, "One good sheet, twelve");
+    edit(&content);
     let answer = tourier(&content, &["publish", "--to", &site.to_string_lossy()]);
     assert!(answer.code == 0 && answer.out.starts_with("made "), "{}", answer.err);
     assert_eq!(before, all.map(state).collect::<Vec<_>>());

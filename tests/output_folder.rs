@@ -246,7 +246,9 @@ fn a_stop_by_signal_leaves_nothing_and_says_what_stands() {
     let (content, site) = published("stopped");
     let file = content.join("recipes/small-crescents.md");
     let text = fs::read_to_string(&file).expect("the file is there");
-    fs::write(&file, text.replace("One sheet, twelve", "Twelve")).expect("written");
+    let edited = text.replacen("\nsummary: ", "\nsummary: Quite new. ", 1);
+    assert_ne!(text, edited);
+    fs::write(&file, edited).expect("written");
     let before = fs::read(site.join("index.html")).expect("it is there");
     let mut stopped = 0;
     for (number, signal) in ["INT", "TERM", "HUP", "INT", "TERM"].into_iter().enumerate()

@@ -35,8 +35,9 @@ fn published(name: &str) -> (PathBuf, PathBuf) {
 fn edit(content: &Path) {
     let file = content.join("recipes/small-crescents.md");
     let text = fs::read_to_string(&file).expect("the file is there");
-    let text = text.replace("One sheet, ten", "One good sheet, ten");
-    fs::write(file, text).expect("the file can be written");
+    let edited = text.replacen("\nsummary: ", "\nsummary: Quite new. ", 1);
+    assert_ne!(text, edited);
+    fs::write(file, edited).expect("the file can be written");
 }
 
 /// Every file below a folder, with its bytes.

@@ -8,7 +8,7 @@ from pathlib import Path
 
 COURSE = Path(__file__).resolve().parents[1] / "golden/course"
 RECIPE = "recipes/small-crescents.md"
-STATES = ("One sheet, twelve", "One good sheet, twelve")
+STATES = ("\nsummary: ", "\nsummary: Quite new. ")
 
 
 class Course:
@@ -21,9 +21,8 @@ class Course:
     def turn(self, state):
         path = self.folder / RECIPE
         text = path.read_text(encoding="utf-8")
-        for words in STATES:
-            text = text.replace(words, "\0")
-        path.write_text(text.replace("\0", STATES[state]), encoding="utf-8")
+        text = text.replace(STATES[1], STATES[0], 1).replace(STATES[0], STATES[state], 1)
+        path.write_text(text, encoding="utf-8")
 
     def command(self, site):
         return [self.tourier, "--quiet", "--content", str(self.folder), "publish", "--to", str(site)]
