@@ -66,6 +66,14 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
 ];
 
 impl Theme {
+    /// The words file of a language by its tag: of just this tag, or of the language without
+    /// what follows.
+    pub fn words_file(&self, language: &str) -> Option<String> {
+        let plain = language.split('-').next().unwrap_or(language);
+        let files = [language, plain].map(|tag| format!("words/{tag}.yaml"));
+        files.into_iter().find(|file| self.bytes(file).is_some())
+    }
+
     /// The default theme.
     pub fn built_in() -> Self {
         let named = |(path, bytes): &(&str, &'static [u8])| {

@@ -6,6 +6,7 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
+use tourier::check;
 use tourier::edition::Edition;
 use tourier::paper::{missing_faces, missing_glyphs};
 use tourier::store;
@@ -66,6 +67,7 @@ fn faults(content: &Path) -> BTreeSet<(String, String)> {
     found.extend(missing_glyphs(&sources, &Theme::built_in()));
     let edition = Edition::new(&sources, media, found);
     let mut faults = missing_faces(&edition.content, &Theme::built_in());
+    faults.extend(check::unspoken(&edition.content, &Theme::built_in()));
     faults.extend(edition.faults);
     let named = |fault: &tourier::fault::Fault| {
         (fault.name.to_owned(), fault.severity.word().to_owned())

@@ -5,7 +5,7 @@ use crate::model::Recipe;
 
 /// Faults that concern safety or allergens, or without which nothing can be worked out:
 /// these cannot be accepted away.
-pub(super) const ACCEPTABLE: [&str; 18] = [
+pub(super) const ACCEPTABLE: [&str; 22] = [
     "amounts-disagree",
     "bench-too-short",
     "block-does-not-fit",
@@ -20,6 +20,10 @@ pub(super) const ACCEPTABLE: [&str; 18] = [
     "sheet-gets-narrower",
     "sheet-too-thick",
     "sheet-too-thin",
+    "too-warm-for-butter",
+    "unlikely-heat",
+    "unlikely-share",
+    "unlikely-time",
     "unused-ingredient",
     "water-unknown",
     "weight-open",

@@ -4,6 +4,7 @@ use resvg::usvg::{Options, Tree};
 
 use crate::fault::{Fault, nearest};
 use crate::model::Content;
+use crate::theme::Theme;
 
 /// The least contrast of text with its ground (WCAG 2.2, 1.4.3).
 const LEAST: f64 = 4.5;
@@ -75,6 +76,19 @@ fn on_white(parts: [u8; 3]) -> f64 {
     };
     let [red, green, blue] = parts.map(linear);
     1.05 / (0.2126 * red + 0.7152 * green + 0.0722 * blue + 0.05)
+}
+
+/// The fault of a course in a language that the theme has no words for.
+pub fn unspoken(content: &Content, theme: &Theme) -> Option<Fault> {
+    let course = content.course.as_ref()?;
+    let place = course.language_place.as_ref()?;
+    if theme.words_file(&course.language).is_some() {
+        return None;
+    }
+    let message = format!("there are no words in the language `{}`", course.language);
+    let help = "Write `en`, or put a translation of `words/en.yaml` into a theme of your own \
+                as `words/` and the language, and name that theme with --theme.";
+    Some(Fault::error("no-words", place, message).help(help))
 }
 
 #[cfg(test)]

@@ -18,6 +18,7 @@ mod ovens;
 mod perishable;
 mod pictures;
 mod pieces;
+mod plausible;
 mod prose;
 mod safety;
 mod settle;
@@ -25,6 +26,8 @@ mod steps;
 
 #[cfg(test)]
 mod testing;
+
+pub use look::unspoken;
 
 use crate::fault::Fault;
 use crate::formula::{Book, Source, weigh};
@@ -52,6 +55,7 @@ const RULES: &[Rule] = &[
     steps::makes,
     steps::preferment,
     settle::unsettled,
+    plausible::slips,
 ];
 
 /// Rules that need the whole formula in grams: where a line of it could not be weighed they
@@ -76,6 +80,7 @@ const WHOLE_RULES: &[Rule] = &[
     safety::allergens,
     safety::cold_water,
     safety::unknown_water,
+    plausible::shares,
     ovens::fans,
     perishable::cooling,
     perishable::cooling_times,
@@ -118,6 +123,7 @@ pub fn bare_names(book: Book) -> Vec<Fault> {
 /// Checks what concerns the folder as a whole.
 pub fn content(content: &Content) -> Vec<Fault> {
     let mut faults = names::clashes(content);
+    faults.extend(names::taken(content));
     faults.extend(names::lessons(content));
     faults.extend(links::links(content));
     faults.extend(classes::classes(content));

@@ -17,6 +17,59 @@ pub(super) fn clashes(content: &Content) -> Vec<Fault> {
     faults
 }
 
+/// Names that a command takes for something else, or that one system keeps for itself.
+pub(super) fn taken(content: &Content) -> Vec<Fault> {
+    let recipes = content.recipes.iter().map(|one| (&one.name, &one.place));
+    let techniques = content.techniques.iter().map(|one| (&one.name, &one.place));
+    let classes = content.classes.iter().map(|one| (&one.name, &one.place));
+    let mut faults: Vec<Fault> = recipes
+        .clone()
+        .chain(techniques)
+        .chain(classes.clone())
+        .filter(|(name, _)| is_device(name))
+        .map(|(name, place)| {
+            let message = format!("Windows keeps the name `{name}` for a device");
+            renamed(place, message, &format!("{name}-1"))
+        })
+        .collect();
+    for (name, place) in recipes.clone().filter(|(name, _)| *name == ALL) {
+        let message = "`tourier handout all` prints the whole course, never this recipe";
+        faults.push(renamed(place, message.into(), &format!("{name}-of-it")));
+    }
+    for (name, place) in classes {
+        if recipes.clone().any(|(recipe, _)| recipe == name) {
+            let message = format!(
+                "a recipe has the name `{name}` too: commands take the class for it"
+            );
+            faults.push(renamed(place, message, &format!("{name}-class")));
+        }
+    }
+    faults
+}
+
+/// The word that commands take for the whole course.
+const ALL: &str = "all";
+
+fn renamed(place: &Place, message: String, better: &str) -> Fault {
+    Fault::caution("taken-name", &Place::file(&place.file), message)
+        .help(format!("Rename the file, such as to `{better}`, and what names it."))
+}
+
+/// The names that no file on Windows may have, whatever its ending: Microsoft, Naming Files,
+/// Paths, and Namespaces.
+fn is_device(name: &str) -> bool {
+    let name = name.to_ascii_lowercase();
+    let numbered = |word: &str| {
+        name.strip_prefix(word).is_some_and(|rest| {
+            rest.len() == 1
+                && rest.bytes().all(|digit| digit.is_ascii_digit() && digit != b'0')
+        })
+    };
+    matches!(name.as_str(), "con" | "aux" | "nul" | "prn")
+        || numbered("com")
+        || numbered("lpt")
+}
+
 fn twins<'a>(files: impl Iterator<Item = (&'a String, &'a Place)>) -> Vec<Fault> {
     let mut seen: BTreeMap<String, &Place> = BTreeMap::new();
     let mut faults = Vec::new();

@@ -165,8 +165,13 @@ fn is_cooked(step: &Step) -> bool {
     step.bake.is_some() || step.core.as_ref().is_some_and(|core| core.value >= least)
 }
 
-fn is_cold(place: Option<&str>) -> bool {
+pub(super) fn is_cold(place: Option<&str>) -> bool {
     place.is_some_and(|place| COLD.iter().any(|cold| place.contains(cold)))
+}
+
+/// Whether it is the place where things freeze.
+pub(super) fn is_frozen(place: &str) -> bool {
+    place.contains("freezer")
 }
 
 #[cfg(test)]

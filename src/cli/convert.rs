@@ -53,7 +53,10 @@ fn convert(
     }
     let grams = weight(&quantity, found.as_ref(), cups);
     let millilitres = volume(&quantity, item, cups);
-    let amount = answer(wanted, grams.as_ref(), millilitres.as_ref(), item, cups)
+    let in_volume =
+        matches!(&quantity, Quantity::Unit(_, unit) if unit.millilitres(cups).is_some());
+    let found = (item, in_volume);
+    let amount = answer(wanted, grams.as_ref(), millilitres.as_ref(), found, cups)
         .ok_or_else(|| {
             format!("it is not known what a {} of `{name}` weighs", wanted.word())
         })?;
@@ -157,13 +160,17 @@ fn answer(
     wanted: Unit,
     grams: Option<&Mass>,
     millilitres: Option<&Exact>,
-    item: Option<&Item>,
+    (item, in_volume): (Option<&Item>, bool),
     cups: CupSet,
 ) -> Option<Exact> {
     if let Some(unit) = wanted.grams() {
         return Some(grams?.amount() / unit);
     }
     let unit = wanted.millilitres(cups)?;
+    // From one volume to another nothing is weighed.
+    if let (true, Some(millilitres)) = (in_volume, millilitres) {
+        return Some(millilitres / unit);
+    }
     if let (Some(grams), Some(each)) =
         (grams, item.and_then(|item| item.volume(wanted, cups)))
     {
@@ -192,6 +199,17 @@ mod tests {
             say("1 cup bread flower", "g").is_err_and(|why| why.contains("bread flour"))
         );
         assert!(say("1 cup baker's dust", "g").is_err());
+    }
+
+    /// NIST Handbook 44, Appendix C: 1 cup = 16 tbsp = 236.588 ml, whatever is in it.
+    #[test]
+    fn from_volume_to_volume_is_exact() {
+        let pantry = Pantry::built_in();
+        let say = |text: &str, unit: &str| convert(text, unit, &pantry, CupSet::Us);
+        assert_eq!(say("1 cup milk", "tbsp").as_deref(), Ok("1 cup milk = 16 tbsp"));
+        let water = say("1.5 cups water", "ml");
+        assert_eq!(water.as_deref(), Ok("1.5 cups water = 354.9 ml"));
+        assert_eq!(say("3 tsp honey", "tbsp").as_deref(), Ok("3 tsp honey = 1 tbsp"));
     }
 
     /// NIST SP 811 B.8: 375 °F are 190.6 °C; a fan oven is about 20 °C cooler: New South

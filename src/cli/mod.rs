@@ -142,6 +142,8 @@ fn open_in(theme: Option<&Path>, content: &Path) -> Result<(Edition, Theme), Sto
     faults.extend(missing_glyphs(&sources, &theme));
     let mut edition = Edition::new(&sources, media, faults);
     edition.faults.extend(missing_faces(&edition.content, &theme));
+    let unspoken = crate::check::unspoken(&edition.content, &theme);
+    edition.faults.extend(unspoken);
     crate::fault::sort(&mut edition.faults);
     Ok((after(edition, content)?, theme))
 }
@@ -200,10 +202,9 @@ fn scaled(
 fn words(theme: &Theme, edition: &Edition) -> Result<Words, Stop> {
     let language =
         edition.content.course.as_ref().map_or("en", |course| &course.language);
-    let own = format!("words/{language}.yaml");
-    let path = if theme.bytes(&own).is_some() { own.as_str() } else { "words/en.yaml" };
-    let text = theme.text(path);
-    crate::read::words(path, text).map_err(|fault| {
+    let path = theme.words_file(language).unwrap_or_else(|| "words/en.yaml".into());
+    let text = theme.text(&path);
+    crate::read::words(&path, text).map_err(|fault| {
         let before = text.get(..fault.place.start).unwrap_or(text);
         let line = 1 + before.matches('\n').count();
         Stop::Use(format!("the theme's {path}:{line}: {}", fault.message))

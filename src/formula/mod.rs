@@ -32,7 +32,7 @@ pub use percent::{Percentages, percentages};
 pub use scaling::{Batch, Goal, Scaling, depth_assumed, doughs, factor, pieces};
 pub use water::{WaterPlan, ice, rest_of_water, water};
 pub use weigh::{Formula, LineRef, Source, Weighed, weigh, weigh_unit};
-pub use yeast::yeast_instead;
+pub use yeast::{yeast_as_fresh, yeast_instead};
 
 use crate::measure::CupSet;
 use crate::model::Content;

@@ -10,6 +10,13 @@ use crate::measure::{Exact, Mass, exact};
 const YEASTS: [(&str, i64); 3] =
     [("fresh yeast", 100), ("active dry yeast", 40), ("instant yeast", 33)];
 
+/// How much fresh yeast does the work of one part of the yeast `name`; `None` where that is
+/// no yeast.
+pub fn yeast_as_fresh(name: &str) -> Option<Exact> {
+    let (_, own) = YEASTS.iter().find(|(yeast, _)| *yeast == name)?;
+    Some(exact(100, *own))
+}
+
 /// The other kinds in place of `mass` of the yeast `name`; none where that is no yeast.
 pub fn yeast_instead(name: &str, mass: &Mass) -> Vec<(&'static str, Mass)> {
     let Some((own, of_own)) = YEASTS.iter().find(|(yeast, _)| *yeast == name) else {

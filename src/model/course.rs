@@ -18,6 +18,8 @@ pub struct Course {
     pub summary: String,
     /// Language tag (BCP 47) of all text.
     pub language: String,
+    /// Where it is said.
+    pub language_place: Option<Place>,
     /// The edition's name: `Spring 2027`.
     pub edition: Option<String>,
     /// The edition's date, ISO 8601.

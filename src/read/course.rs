@@ -27,7 +27,10 @@ pub(super) fn read(
 ) -> Option<Course> {
     let node = yaml::parse(file, text, 0).map_err(|fault| faults.push(fault)).ok()?;
     let mut fields = Fields::new(node, faults);
-    let language = fields.text("language").map_or_else(|| "en".into(), |tag| tag.value);
+    let (language, language_place) = match fields.parsed("language", "en", language) {
+        Some(tag) => (tag.value, Some(tag.place)),
+        None => ("en".into(), None),
+    };
     let course = Course {
         title: fields.needed("title", "Layers by Hand").value,
         school: fields.text("school").map(|school| school.value),
@@ -74,6 +77,7 @@ pub(super) fn read(
         news: news(&mut fields),
         offline: choice(&mut fields, "offline", &["no", "yes"]) == 1,
         language,
+        language_place,
         place: Place::new(file, 0, text.len()),
     };
     fields.finish();
@@ -108,6 +112,21 @@ fn altitude(text: &str) -> Option<Length> {
         _ => return None,
     };
     (height <= Length::centimetres(exact(500_000, 1))).then_some(height)
+}
+
+/// A language tag as BCP 47 (RFC 5646, 2.1) has it: a language of two or three letters, then
+/// script, region, variants, extensions. No language is registered by a longer subtag.
+fn language(text: &str) -> Option<String> {
+    let mut parts = text.split('-');
+    let first = parts.next()?;
+    let letters = |part: &str| part.bytes().all(|byte| byte.is_ascii_alphabetic());
+    let known = matches!(first.len(), 2 | 3) && letters(first);
+    let plain = |part: &str| {
+        matches!(part.len(), 1..=8)
+            && part.bytes().all(|byte| byte.is_ascii_alphanumeric())
+    };
+    let ends = text.rsplit('-').next().is_some_and(|last| last.len() > 1);
+    (known && ends && parts.all(plain)).then(|| text.to_owned())
 }
 
 fn date(text: &str) -> Option<String> {

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use crate::fault::{Fault, Placed};
-use crate::measure::Unit;
+use crate::measure::{Mass, Unit};
 use crate::model::{PantryEntry, Quantity};
 
 use super::fields::Fields;
@@ -44,11 +44,16 @@ fn entry(
         portions: portions(&mut fields),
         allergens,
         read_on_pack,
-        pack: fields.parsed("pack", "250 g", course::mass).map(|pack| pack.value),
+        pack: fields.parsed("pack", "250 g", pack).map(|pack| pack.value),
         price_minor: fields.parsed("price", "3.20", price).map(|price| price.value),
     };
     fields.finish();
     entry
+}
+
+/// The weight of a pack, which is never nothing.
+fn pack(text: &str) -> Option<Mass> {
+    course::mass(text).filter(Mass::is_positive)
 }
 
 /// Whether a name begins with a weight or a measure; `00 flour` and `2 % milk` do not.

@@ -13,6 +13,7 @@ use crate::media::{Medium, is_name};
 use crate::read::Source;
 use crate::theme::Theme;
 
+use super::unread::unread;
 use super::{StoreError, doing};
 
 /// A text file larger than this is refused.
@@ -40,7 +41,7 @@ const LINK: &str = "it is a link to another place";
 pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
     doing(std::fs::metadata(folder), "open the content folder", folder)?;
     let (mut sources, mut faults, mut bytes) = (Vec::new(), Vec::new(), 0);
-    for (count, entry) in entries(folder, 2).enumerate() {
+    for (count, entry) in entries(folder, 3).enumerate() {
         let entry = entry.map_err(|error| StoreError::walking(folder, error))?;
         let path = relative(folder, &entry);
         if count == MOST_FILES || bytes > MOST_TEXT {
@@ -57,6 +58,8 @@ pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
                 }
                 Err(fault) => faults.push(fault),
             }
+        } else if entry.file_type().is_file() {
+            faults.extend(unread(&path));
         }
     }
     Ok((sources, faults))
@@ -209,6 +212,7 @@ fn relative(folder: &Path, entry: &DirEntry) -> String {
 fn belongs(path: &str) -> bool {
     match path.split_once('/') {
         None => matches!(path, "course.yaml" | "pantry.yaml" | "glossary.yaml"),
+        Some((_, file)) if file.contains('/') => false,
         Some(("recipes" | "techniques", file)) => file.ends_with(".md"),
         Some(("classes", file)) => file.ends_with(".yaml"),
         Some(("media", file)) => file.ends_with(".svg"),
@@ -224,7 +228,7 @@ fn text(entry: &DirEntry, path: &str) -> Result<Result<String, Fault>, StoreErro
     if let Some(better) = misnamed(path) {
         let why = "its name is part of web addresses, and not every sign may stand there";
         let help = format!(
-            "Use letters from a to z, digits and hyphens only, such as `{better}`."
+            "Use letters from a to z, digits, hyphens and underscores only, such as `{better}`."
         );
         return Ok(Err(refused(path, why, &help)));
     }

@@ -16,6 +16,7 @@ mod stamp;
 mod stranger;
 mod survey;
 mod tree;
+mod unread;
 mod vacant;
 mod write;
 

@@ -1,0 +1,142 @@
+//! Shares of the flour: salt, yeast, other leaveners, sugar, and the water of yeast doughs.
+
+use crate::fault::Fault;
+use crate::formula::{Counting, Source, Weighed, hydration, yeast_as_fresh};
+use crate::measure::{Exact, exact, show};
+use crate::pantry::Kind;
+
+use super::super::Case;
+
+/// The most of each, in percent of the flour. Salt is 1.8 to 2.2, sourdough and rye up to 3;
+/// yeast, counted as fresh, 0.3 to 9 in rich doughs; baking powder 3 to 5, scones 8. Common practice, no source.
+const SALT: i64 = 5;
+const YEAST: i64 = 16;
+const LEAVENER: i64 = 15;
+/// True water of a yeast dough over its flour, in percent: stiff, rich doughs have 40,
+/// ciabatta 85, batters for yeasted pancakes 140. Common practice, no source.
+const WATER: [i64; 2] = [33, 150];
+
+/// What is far from its usual share of the flour.
+pub(in super::super) fn shares(case: Case) -> Vec<Fault> {
+    let mut faults = most(case);
+    faults.extend(water(case));
+    faults
+}
+
+/// Lines of the dough that are too much of the flour.
+fn most(case: Case) -> Vec<Fault> {
+    let formula = &case.work.formula;
+    let lines = formula.lines.iter().zip(&case.work.percentages.lines);
+    let faults = lines.filter_map(|(line, percent)| {
+        let (most, counts) = limit(line)?;
+        let percent = percent.as_ref()?;
+        let counted = percent * counts;
+        (counted > exact(most, 1)).then(|| {
+            let message = format!("this is {} % of the flour", show::decimal(percent, 0));
+            Fault::caution("unlikely-share", &line.line.place, message).help(
+                "No dough of the trade has so much: look at the figure and its unit.",
+            )
+        })
+    });
+    faults.collect()
+}
+
+/// The most that is usual of an ingredient, in percent of the flour, and how often it counts.
+fn limit(line: &Weighed) -> Option<(i64, Exact)> {
+    let Source::Item(item) = line.source else { return None };
+    match item.kind {
+        Kind::Salt => Some((SALT, exact(1, 1))),
+        Kind::Leavener => Some(match yeast_as_fresh(&item.name) {
+            Some(fresh) => (YEAST, fresh),
+            None => (LEAVENER, exact(1, 1)),
+        }),
+        _ => None,
+    }
+}
+
+/// The lines of yeast.
+pub(super) fn has_yeast(case: Case) -> bool {
+    let yeast = |line: &Weighed| match line.source {
+        Source::Item(item) => yeast_as_fresh(&item.name).is_some(),
+        Source::Recipe(_) => false,
+    };
+    case.work.formula.lines.iter().any(yeast)
+}
+
+/// A yeast dough that is a powder or a soup.
+fn water(case: Case) -> Option<Fault> {
+    let formula = &case.work.formula;
+    let own = formula.lines.iter().all(|line| matches!(line.source, Source::Item(_)));
+    if !own || !has_yeast(case) {
+        return None;
+    }
+    let water = hydration(formula, &case.work.body, Counting::Water, case.book)?;
+    if water >= exact(WATER[0], 1) && water <= exact(WATER[1], 1) {
+        return None;
+    }
+    let line = formula
+        .lines
+        .iter()
+        .find(|line| line.is(Kind::Liquid))
+        .or(formula.lines.first())?;
+    let message = format!(
+        "all water together is {} % of the flour, which makes no yeast dough",
+        show::decimal(&water, 0)
+    );
+    Some(
+        Fault::caution("unlikely-share", &line.line.place, message)
+            .help("Look at the figures of flour and water, and at their units."),
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::super::testing::{assert_fault, assert_no_fault};
+
+    const BODY: &str = "## Mix\n~~~ticket\nuses: dough\nhands: 5 min\n~~~\n";
+
+    fn head(water: &str, salt: &str, yeast: &str) -> String {
+        format!(
+            "makes: 1 loaf\nformula:\n  dough:\n    - 500 g bread flour\n    - {water}\n    - {salt}\n    - {yeast}\n"
+        )
+    }
+
+    #[test]
+    fn tenfold_slips_are_found() {
+        let good = ["300 g water", "10 g fine salt", "7 g instant yeast"];
+        for (at, slip) in [
+            (0, "100 g water"),
+            (0, "1000 g water"),
+            (1, "100 g fine salt"),
+            (2, "70 g instant yeast"),
+            (2, "200 g fresh yeast"),
+            (2, "80 g active dry yeast"),
+        ] {
+            let mut lines = good;
+            lines[at] = slip;
+            assert_fault(
+                &head(lines[0], lines[1], lines[2]),
+                BODY,
+                "unlikely-share",
+                slip,
+            );
+        }
+        for (at, fine) in [
+            (0, "210 g water"),
+            (0, "450 g water"),
+            (1, "15 g fine salt"),
+            (2, "45 g fresh yeast"),
+        ] {
+            let mut lines = good;
+            lines[at] = fine;
+            assert_no_fault(&head(lines[0], lines[1], lines[2]), BODY, "unlikely-share");
+        }
+    }
+
+    /// Brioche has little water of its own: eggs and butter bring it.
+    #[test]
+    fn eggs_are_water_too() {
+        let head = "makes: 1 loaf\nformula:\n  dough:\n    - 500 g bread flour\n    - 30 g whole milk\n    - 300 g egg\n    - 250 g butter\n    - 10 g fine salt\n    - 7 g instant yeast\n";
+        assert_no_fault(head, BODY, "unlikely-share");
+    }
+}
