@@ -128,9 +128,24 @@ fn open(args: &Args) -> Result<(Edition, Theme), Stop> {
     open_in(args.theme.as_deref(), &args.content)
 }
 
+/// Says what to do where the content folder is not there.
+fn here(content: &Path) -> Done {
+    if content.exists() {
+        return Ok(());
+    }
+    let shown = content.display();
+    let begin =
+        format!("`tourier start {shown}` writes a small course there to begin from");
+    let near = if Path::new("course.yaml").exists() { "." } else { "FOLDER" };
+    Err(Stop::Machine(format!(
+        "there is no content folder {shown}; {begin}, `--content {near}` names another folder"
+    )))
+}
+
 /// Likewise a content folder that was named otherwise.
 fn open_in(theme: Option<&Path>, content: &Path) -> Result<(Edition, Theme), Stop> {
     let mut theme = store::theme(theme)?;
+    here(content)?;
     let (sources, mut faults) = store::load(content)?;
     let (media, found) = store::media(content)?;
     faults.extend(found);
@@ -222,6 +237,9 @@ fn recipe<'a>(edition: &'a Edition, name: &str) -> Result<&'a Recipe, Stop> {
         let near = crate::fault::nearest(&stem, known.iter().copied());
         Stop::Use(match near {
             Some(near) => format!("there is no recipe `{stem}`; did you mean `{near}`?"),
+            None if known.is_empty() => {
+                "there are no recipes here: they stand in `recipes/` of the content folder".into()
+            }
             None => {
                 format!("there is no recipe `{stem}`; there are: {}", known.join(", "))
             }

@@ -47,7 +47,12 @@ pub fn adjust(
         let known =
             draft.units.iter().any(|unit| of(said, unit) && place(said, unit).is_some());
         if !known {
-            return Err(format!("those groups have no step `{}`", said.step));
+            let there = draft.units.iter().any(|unit| of(said, unit));
+            return Err(if there {
+                format!("those groups have no step `{}`", said.step)
+            } else {
+                "--done names groups that are not in this class".into()
+            });
         }
     }
     let mut fixed = vec![false; draft.problem.tasks.len()];
