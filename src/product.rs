@@ -1,10 +1,12 @@
 //! What is published: every page, drawing and handout as a file with the key of what it
 //! is made from. Nothing is made here before it is asked for but the pages.
 
+mod cards;
 mod class;
 mod memory;
 
 pub use crate::site::{Card, Shelf};
+pub use cards::long_cards;
 pub use memory::Memory;
 
 use std::collections::BTreeMap;

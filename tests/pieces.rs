@@ -576,3 +576,58 @@ fn batches_are_counted_as_shown() {
     assert_eq!(said(exact(101, 100)), "1.01 batches");
     assert_eq!(said(exact(1, 2)), "½ batch");
 }
+
+/// 12 squares of 10 cm from 40 × 30 cm weigh 70 g; twice as heavy they are squares of
+/// 10 × √2 = 14.14 cm from 56.57 × 42.43 cm, as thick as before, and as many; at half the
+/// weight 7.07 cm. By arithmetic.
+#[test]
+fn heavier_pieces_that_are_cut_grow_at_their_thickness() {
+    let head = head("12 squares", &[("dough", &["500 g bread flour", "340 g water"])]);
+    let text =
+        head + &steps(&[
+            ("Mix", "uses: dough\nhands: 10 min"),
+            ("Roll", "hands: 5 min\nsheet: 40 x 30 cm"),
+            ("Cut", "hands: 5 min\nsheet: 40 x 30 cm\ncut: squares 10 cm"),
+            ("Bake", "bake: 200 °C, 15 min"),
+        ]) + "\n";
+    let text =
+        text.replace("## Bake", "Cut {40 x 30 cm} into squares of {10 cm}.\n## Bake");
+    let edition = edition(&[("t", text)]);
+    for (grams, side, sheet_side) in
+        [(70_i32, 10.0, 40.0), (140, 14.142, 56.569), (35, 7.071, 28.284)]
+    {
+        let weight = Mass::grams(exact(grams.into(), 1));
+        let wanted = Scaling::PieceWeight { pieces: None, weight };
+        let sheet = scaled(&edition, "t", &wanted);
+        assert_eq!((sheet.scale.pieces, sheet.cuts[0].pieces), (Some(12), 12));
+        let cut = &sheet.cuts[0];
+        assert!((cut.base_cm - side).abs() < 0.01, "{}", cut.base_cm);
+        assert!(
+            (cut.sheet_length_cm - sheet_side).abs() < 0.02,
+            "{}",
+            cut.sheet_length_cm
+        );
+        assert!((cut.piece_g - f64::from(grams)).abs() < 0.1, "{}", cut.piece_g);
+        let tourier::sheet::Part::Step(roll) = &sheet.parts[1] else { panic!("a step") };
+        let tourier::sheet::Part::Step(cutting) = &sheet.parts[2] else {
+            panic!("a step")
+        };
+        let row = |step: &tourier::sheet::StepSheet, key: &str| {
+            let row = step.ticket.iter().find(|row| row.key == key);
+            row.map(|row| row.value.metric.clone()).unwrap_or_default()
+        };
+        assert_eq!(row(roll, "sheet"), row(cutting, "sheet"));
+        assert_eq!(row(roll, "thickness"), row(cutting, "thickness"));
+        assert!(
+            row(cutting, "cut").contains(&cut.piece.metric),
+            "{}",
+            row(cutting, "cut")
+        );
+        // What the prose says follows.
+        let said = serde_json::to_string(&cutting.prose).expect("JSON");
+        assert!(
+            said.contains(&cut.piece.metric) && said.contains(&cut.size.metric),
+            "{said}"
+        );
+    }
+}

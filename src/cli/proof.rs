@@ -1,11 +1,19 @@
 //! `tourier proof`: checks everything, writes nothing.
 
+use crate::edition::Edition;
+use crate::fault;
+use crate::product::{Stock, long_cards};
+use crate::theme::Theme;
+
 use super::args::{Args, As, ProofArgs};
-use super::{Done, Stop, open, say, show};
+use super::{Done, Stop, open, say, show, words};
 
 /// Shows every fault; the exit code is 1 where one stops publishing.
 pub(super) fn run(args: &Args, options: &ProofArgs) -> Done {
-    let (edition, _) = open(args)?;
+    let (mut edition, theme) = open(args)?;
+    if !edition.stops() {
+        on_paper(&mut edition, &theme)?;
+    }
     match options.form {
         As::Json => say(format!("{}\n", show::json(&edition)).as_bytes())?,
         As::Text => {
@@ -18,4 +26,13 @@ pub(super) fn run(args: &Args, options: &ProofArgs) -> Done {
         }
     }
     if edition.stops() { Err(Stop::Faults) } else { Ok(()) }
+}
+
+/// Adds what only shows when a sheet is set in type.
+fn on_paper(edition: &mut Edition, theme: &Theme) -> Done {
+    let words = words(theme, edition)?;
+    let long = Stock::new(edition, &words, theme).map(|stock| long_cards(&stock));
+    edition.faults.extend(long.unwrap_or_default());
+    fault::sort(&mut edition.faults);
+    Ok(())
 }

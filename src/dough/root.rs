@@ -27,6 +27,13 @@ pub(super) fn side_near(area: &Area) -> Length {
     length(((Exact::from_integer(twice.into()) + exact(1, 1)) / exact(2, 1)).floor())
 }
 
+/// The root of a plain number, to the nearest ten-thousandth; nought for none.
+pub fn root_near(number: &Exact) -> Exact {
+    let metre = Exact::from_integer(100.into());
+    let square = Area::square_centimetres(number * &metre * &metre);
+    side_near(&square).amount() / metre
+}
+
 fn squared_steps(area: &Exact) -> Exact {
     area * exact(STEPS * STEPS, 1)
 }

@@ -74,8 +74,7 @@ impl Press {
     /// the same bytes.
     ///
     /// # Errors
-    /// A mistake in a template, or a bench card whose content does not fit one page
-    /// legibly; the message then says what to shorten.
+    /// A mistake in a template.
     pub fn print(&self, data: &[u8]) -> Result<Vec<u8>, PaperFault> {
         let pdf = self.pages(data).and_then(|pages| export(&pages, standards(&pages)));
         forget();
@@ -119,6 +118,16 @@ impl Press {
             return Ok(document);
         }
         Err(PaperFault::first(&desk, MAIN, &warnings))
+    }
+
+    /// How many sides the data takes.
+    ///
+    /// # Errors
+    /// As [`Press::print`].
+    pub fn sides(&self, data: &[u8]) -> Result<usize, PaperFault> {
+        let sides = self.pages(data).map(|pages| pages.pages().len());
+        forget();
+        sides
     }
 
     /// What the theme can print.

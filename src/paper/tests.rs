@@ -188,15 +188,24 @@ fn a_very_long_recipe_still_prints() -> Result<(), PaperFault> {
 }
 
 #[test]
-fn a_bench_card_that_cannot_fit_says_what_to_shorten() {
+fn a_bench_card_that_does_not_fit_goes_on_to_its_other_side() -> Result<(), PaperFault> {
     let press = press();
     let cue = "it bends over the edge of the bench without cracking and looks dull";
-    let fixture = long(cue);
-    let job = fixture.job(HandoutKind::Bench, Units::Metric, Paper::A4);
-    let fault = press.print(&press.data(&job)).expect_err("far too much for a page");
-    assert_eq!(fault.template, "bench.typ");
-    assert!(fault.message.starts_with("This does not fit"), "{fault}");
-    assert!(fault.message.contains("most room: Dough, "), "{fault}");
+    let (long, usual) = (long(cue), Fixture::new());
+    for paper in [Paper::A4, Paper::Letter] {
+        let card = |fixture: &Fixture| {
+            press.data(&fixture.job(HandoutKind::Bench, Units::Metric, paper))
+        };
+        let sides = press.sides(&card(&long))?;
+        assert!((2..=4).contains(&sides), "{sides}");
+        assert_eq!(press.sides(&card(&usual))?, 1);
+        press.print(&card(&long))?;
+    }
+    // A block that is longer than a side runs on.
+    let endless = self::long(&cue.repeat(150));
+    let job = endless.job(HandoutKind::Bench, Units::Metric, Paper::A4);
+    assert!(press.sides(&press.data(&job))? > 8);
+    Ok(())
 }
 
 #[test]

@@ -3,10 +3,10 @@
 use num_traits::ToPrimitive;
 
 use crate::dough::cutting::{Layout, Orientation, Refusal, cut, reroll};
-use crate::measure::{Exact, Mass, Size, exact};
-use crate::model::{CutPlan, Recipe};
+use crate::measure::{Exact, Length, Mass, Size, exact};
+use crate::model::{CutPlan, Recipe, Shape};
 
-use super::layering::{Layering, lengthened};
+use super::layering::{Growth, Layering};
 
 /// One cut, laid out.
 #[derive(Clone, Debug)]
@@ -20,11 +20,11 @@ pub struct CutWork {
     pub reroll: Option<Layout>,
 }
 
-/// Lays out every cut of `recipe`, `each` times as written.
+/// Lays out every cut of one dough of `recipe`.
 pub(super) fn cuts(
     recipe: &Recipe,
     layering: &Layering,
-    each: &Exact,
+    growth: &Growth,
 ) -> Vec<(usize, Result<CutWork, Refusal>)> {
     let mut sheet: Option<&Size> = None;
     let mut cuts = Vec::new();
@@ -35,13 +35,14 @@ pub(super) fn cuts(
             sheet = Some(&size.value);
         }
         let Some(plan) = &step.cut else { continue };
+        let grown = grown(&plan.value, growth);
         let laid =
-            sheet.ok_or(Refusal::NoSize).and_then(|sheet| lay(&plan.value, sheet, each));
+            sheet.ok_or(Refusal::NoSize).and_then(|sheet| lay(&grown, sheet, growth));
         let layered = layering.layers.is_some();
         cuts.push((
             at,
             laid.map(|layout| CutWork {
-                reroll: (!layered).then(|| reroll(&plan.value, &layout)).flatten(),
+                reroll: (!layered).then(|| reroll(&grown, &layout)).flatten(),
                 piece: weigh(&layout, layering),
                 layout,
             }),
@@ -50,12 +51,29 @@ pub(super) fn cuts(
     cuts
 }
 
+/// The plan with pieces of their new size.
+fn grown(plan: &CutPlan, growth: &Growth) -> CutPlan {
+    let side = |length: &Length| length * &growth.side;
+    match plan {
+        CutPlan::Shape(shape) => CutPlan::Shape(match shape {
+            Shape::Triangles { base, height } => {
+                Shape::Triangles { base: side(base), height: side(height) }
+            }
+            Shape::Rectangles(size) => Shape::Rectangles(growth.sides(size)),
+            Shape::Squares(length) => Shape::Squares(side(length)),
+            Shape::Rounds(length) => Shape::Rounds(side(length)),
+        }),
+        CutPlan::Strips(width) => CutPlan::Strips(side(width)),
+        CutPlan::Grid { .. } => plan.clone(),
+    }
+}
+
 /// The author's sheet keeps its width; a grid gets more or fewer pieces across.
-fn lay(plan: &CutPlan, sheet: &Size, each: &Exact) -> Result<Layout, Refusal> {
-    let sheet = lengthened(sheet, each);
+fn lay(plan: &CutPlan, sheet: &Size, growth: &Growth) -> Result<Layout, Refusal> {
+    let sheet = growth.cut_sheet(sheet);
     let plan = match plan {
         CutPlan::Grid { strips, across, diagonal } => {
-            let across = (Exact::from_integer((*across).into()) * each).round();
+            let across = (Exact::from_integer((*across).into()) * &growth.pieces).round();
             let across = across.to_integer().to_u32().unwrap_or(1).max(1);
             grid(&sheet, *strips, across, *diagonal)
         }

@@ -26,14 +26,50 @@ pub struct Layering {
     pub block: Option<usize>,
 }
 
-/// Follows the dough of `recipe` over the bench, `each` times as written.
+/// How the sheets of one dough grow.
+#[derive(Clone, Debug)]
+pub struct Growth {
+    /// The dough, as a multiple of what is written.
+    pub each: Exact,
+    /// The pieces of a cut, as a multiple of those written.
+    pub pieces: Exact,
+    /// The sides of a piece that is cut, as a multiple of those written: the root of its
+    /// weight over the weight as written, so that its thickness stays.
+    pub side: Exact,
+}
+
+impl Growth {
+    /// Pieces as they are written, and as many as the dough is for.
+    pub(super) fn of_number(each: Exact) -> Self {
+        Self { pieces: each.clone(), each, side: exact(1, 1) }
+    }
+
+    /// The sheet that is cut: as wide as the pieces need it, as long as they are many.
+    pub(super) fn cut_sheet(&self, size: &Size) -> Size {
+        let wide = self.sides(size);
+        Size::new(&wide.length * &self.pieces, wide.width)
+    }
+
+    /// A piece.
+    pub fn sides(&self, size: &Size) -> Size {
+        Size::new(&size.length * &self.side, &size.width * &self.side)
+    }
+
+    /// Whether pieces grow.
+    pub fn changes_pieces(&self) -> bool {
+        self.side != exact(1, 1)
+    }
+}
+
+/// Follows the dough of `recipe` over the bench.
 pub(super) fn layering(
     recipe: &Recipe,
     formula: &Formula,
     flow: &Flow,
-    each: &Exact,
+    growth: &Growth,
     book: Book,
 ) -> Layering {
+    let each = &growth.each;
     let steps: Vec<&Step> = recipe.steps().collect();
     let own = steps.iter().any(|step| step.lock_in.is_some());
     let bench = Bench { steps: &steps, formula, flow };
@@ -43,7 +79,10 @@ pub(super) fn layering(
         .iter()
         .enumerate()
         .filter(|(at, step)| Some(*at) != block && on_the_way(step))
-        .map(|(at, step)| Action { of_fat: bench.of_fat(at), ..action(step, each) })
+        .map(|(at, step)| Action {
+            of_fat: bench.of_fat(at),
+            ..action(step, &steps, growth)
+        })
         .collect();
     let brought = if own { None } else { inherited(recipe, book) };
     let laminated = match &brought {
@@ -84,10 +123,15 @@ fn scaled(size: &Size, each: &Exact) -> Size {
     grow(size, each, size.length == size.width)
 }
 
-fn action(step: &Step, each: &Exact) -> Action {
+fn action(step: &Step, steps: &[&Step], growth: &Growth) -> Action {
     // A sheet that is cut keeps its width, so that the author's pieces keep their size.
+    let is_cut = |sheet: &Size| {
+        let mut cut = steps.iter().filter(|step| step.cut.is_some());
+        cut.any(|step| step.sheet.as_ref().is_some_and(|own| own.value == *sheet))
+    };
     let size = |sheet: &Size| {
-        if step.cut.is_some() { lengthened(sheet, each) } else { scaled(sheet, each) }
+        let own = step.cut.is_some() || (growth.changes_pieces() && is_cut(sheet));
+        if own { growth.cut_sheet(sheet) } else { scaled(sheet, &growth.each) }
     };
     Action {
         step: step.name.clone(),
@@ -98,11 +142,6 @@ fn action(step: &Step, each: &Exact) -> Action {
         of_fat: false,
         inverted: step.inverted,
     }
-}
-
-/// The same width, the length `each` times.
-pub(super) fn lengthened(size: &Size, each: &Exact) -> Size {
-    Size::new(&size.length * each, size.width.clone())
 }
 
 /// What the steps put on the bench.

@@ -7,12 +7,13 @@ mod times;
 mod water;
 
 pub use cuts::CutWork;
-pub use layering::{Layering, inherited};
+pub use layering::{Growth, Layering, inherited};
 pub use times::{Timing, WorkJob};
 pub(crate) use times::{loads, trays};
 pub use water::{mixed_water, wanted_water};
 
 use crate::dough::cutting::Refusal;
+use crate::dough::root_near;
 use crate::formula::{
     Batch, Body, Book, Counting, Flow, Formula, Percentages, Scaling, batch,
     depth_assumed, doughs, factor, hydration, percentages, pieces, weigh,
@@ -48,6 +49,8 @@ pub struct Work<'a> {
     /// The dough in one piece, less the loss; `None` for a base dough, and where it cannot
     /// be known.
     pub piece: Option<Mass>,
+    /// How the sheets of one dough have grown.
+    pub growth: Growth,
     /// Sheets, lock-in and turns of one dough.
     pub layering: Layering,
     /// The cuts of one dough, by step number; or why one cannot be made.
@@ -83,9 +86,10 @@ pub fn work<'a>(
         .collect();
     let doughs = doughs(&factor, &mixed(recipe, &dough), &sheets, &kit);
     let each = &factor / Exact::from_integer(doughs.into());
-    let layering = layering::layering(recipe, &formula, &flow, &each, book);
-    let cuts = cuts::cuts(recipe, &layering, &each);
     let pieces = pieces(scaling, recipe, &factor);
+    let growth = growth(scaling, &written, each);
+    let layering = layering::layering(recipe, &formula, &flow, &growth, book);
+    let cuts = cuts::cuts(recipe, &layering, &growth);
     let piece = match scaling {
         Scaling::PieceWeight { weight, .. } => Some(weight.clone()),
         Scaling::Batches(_)
@@ -111,6 +115,7 @@ pub fn work<'a>(
         doughs,
         pieces,
         piece,
+        growth,
         layering,
         cuts,
         timing,
@@ -161,12 +166,24 @@ fn piece_as_written(
     book: Book,
 ) -> Option<Mass> {
     let one = exact(1, 1);
-    let layering = layering::layering(recipe, formula, flow, &one, book);
-    let cuts = cuts::cuts(recipe, &layering, &one);
+    let growth = Growth::of_number(one.clone());
+    let layering = layering::layering(recipe, formula, flow, &growth, book);
+    let cuts = cuts::cuts(recipe, &layering, &growth);
     let pieces = pieces(&Scaling::Batches(one.clone()), recipe, &one);
     cut_piece(&cuts, 1, pieces, &recipe.loss)
         .or_else(|| even_piece(&body.mass(formula), &one, pieces, &recipe.loss))
         .filter(|_| body.open(formula).is_empty())
+}
+
+/// How the sheets grow for `each` times the dough: pieces of another weight keep their
+/// thickness, so that their sides grow with the root.
+fn growth(scaling: &Scaling, written: &Batch, each: Exact) -> Growth {
+    let Scaling::PieceWeight { weight, .. } = scaling else {
+        return Growth::of_number(each);
+    };
+    let heavier = written.piece.as_ref().and_then(|piece| weight.over(piece));
+    let Some(heavier) = heavier else { return Growth::of_number(each) };
+    Growth { pieces: &each / &heavier, side: root_near(&heavier), each }
 }
 
 /// The piece of the cut that gives the pieces promised.

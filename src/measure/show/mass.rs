@@ -49,12 +49,21 @@ pub fn metric(mass: &Mass, tolerance: &Exact, fine: bool) -> Shown {
         std::iter::once(first).chain(finer).collect()
     };
     let shown = roundest(mass.amount(), tolerance, &steps);
-    let words = if shown >= exact(10_000, 1) {
-        format!("{} kg", decimal(&(&shown / exact(1000, 1)), 3))
-    } else {
-        format!("{} g", decimal(&shown, 3))
-    };
-    Shown { words, worth: Mass::grams(shown) }
+    Shown { words: grams(&shown), worth: Mass::grams(shown) }
+}
+
+/// `217.7 kg`, `12.35 kg`, `0.72 g`: no finer than a scale for such weights shows.
+fn grams(shown: &Exact) -> String {
+    if *shown >= exact(100_000, 1) {
+        return format!("{} kg", decimal(&(shown / exact(1000, 1)), 1));
+    }
+    if *shown >= exact(10_000, 1) {
+        return format!("{} kg", decimal(&(shown / exact(1000, 1)), 3));
+    }
+    match decimal(shown, if *shown >= exact(10, 1) { 1 } else { 2 }) {
+        nothing if nothing == "0" => "under 0.01 g".into(),
+        number => format!("{number} g"),
+    }
 }
 
 /// US weight. Steps: ¼ oz from 4 oz, ⅛ oz below, decimal 0.05 oz below 1 oz; a finer
@@ -81,13 +90,18 @@ pub fn us_weight(mass: &Mass, tolerance: &Exact) -> Shown {
     Shown { words: pounds(&shown), worth: Mass::ounces(&shown) }
 }
 
-/// `1 lb 1¾ oz`, `12 oz`, `0.35 oz`.
+/// `1 lb 1¾ oz`, `12 oz`, `0.35 oz`; below a tenth of an ounce in grams, for no scale that
+/// shows ounces shows so little.
 fn pounds(ounces: &Exact) -> String {
+    if *ounces < exact(1, 10) {
+        let mass = Mass::ounces(ounces);
+        return grams(&round_to(mass.amount(), &exact(1, 100)));
+    }
     let pounds = (ounces / exact(16, 1)).trunc();
     let rest = ounces - &pounds * exact(16, 1);
     let ounces = vulgar(&rest)
         .filter(|_| rest >= exact(1, 1) || !pounds.is_zero() || rest.is_zero())
-        .unwrap_or_else(|| decimal(&rest, 4));
+        .unwrap_or_else(|| decimal(&rest, 2));
     match (pounds.is_zero(), rest.is_zero()) {
         (true, _) => format!("{ounces} oz"),
         (false, true) => format!("{} lb", pounds.to_integer()),
@@ -160,6 +174,23 @@ mod tests {
         for (hundredths, printed) in bounds {
             let mass = Mass::ounces(&exact(hundredths, 100));
             assert_eq!(us_weight(&mass, &exact(4, 100)).words, printed);
+        }
+    }
+
+    /// A hundredth of a gram, and grams below a tenth of an ounce: common practice, no source.
+    #[test]
+    fn weights_are_ones_that_a_scale_shows() {
+        let two = exact(2, 100);
+        for (milligrams, metric_words, us) in [
+            (3, "under 0.01 g", "under 0.01 g"),
+            (117, "0.12 g", "0.12 g"),
+            (500, "0.5 g", "0.5 g"),
+            (10_000, "10 g", "0.35 oz"),
+            (217_724_976, "217.7 kg", "480 lb"),
+        ] {
+            let mass = grams(milligrams, 1000);
+            assert_eq!(metric(&mass, &two, true).words, metric_words);
+            assert_eq!(us_weight(&mass, &two).words, us);
         }
     }
 

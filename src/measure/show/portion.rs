@@ -20,7 +20,7 @@ pub fn us_portion(mass: &Mass, pieces: u64, tolerance: &Exact) -> Shown {
 const STEPS: i64 = 30;
 
 /// Parts of the tolerance that are tried, the roundest figures first.
-const FINER: [i64; 3] = [1, 4, 16];
+const FINER: [i64; 4] = [1, 2, 4, 16];
 
 fn down(
     mass: &Mass,

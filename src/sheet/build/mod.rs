@@ -102,10 +102,11 @@ fn scale(work: &Work, context: Context) -> Scale {
 }
 
 /// What one piece is scaled to, in metric and US units: never more than the batch has for
-/// each.
+/// each. A piece that is cut is not scaled: its weight is to the nearest.
 pub(super) fn portion(work: &Work, context: Context) -> Option<[show::Shown; 2]> {
     let tolerance = exact(3, 100);
-    let (mass, pieces) = (work.piece.as_ref()?, work.pieces.unwrap_or(1));
+    let mass = work.piece.as_ref()?;
+    let pieces = work.pieces.filter(|_| work.cuts.is_empty()).unwrap_or(1);
     Some([
         show::metric_portion(mass, pieces, &tolerance, context.fine()),
         show::us_portion(mass, pieces, &tolerance),

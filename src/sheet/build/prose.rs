@@ -1,8 +1,8 @@
 //! Prose with its live values put into words.
 
 use crate::formula::{LineRef, lines_of};
-use crate::measure::{Label, Mass, Size, Temperature, exact, show};
-use crate::model::{Block, Brace, Inline, Live, Share};
+use crate::measure::{Label, Length, Mass, Size, Temperature, exact, show};
+use crate::model::{Block, Brace, CutPlan, Inline, Live, Shape, Share};
 use crate::pantry::Kind;
 use crate::work::Work;
 
@@ -84,8 +84,33 @@ fn label(live: &Live, step: Option<usize>, work: &Work, context: Context) -> Lab
         Live::Named { share, name, article } => {
             named(share, name, *article, Spot { step, work, context })
         }
+        Live::Length(length) if is_cut(work, &|plan| sides(plan).contains(&length)) => {
+            show::length(&(length * &work.growth.side))
+        }
         Live::Temperature(_) | Live::Length(_) => measure(live).unwrap_or_default(),
     }
+}
+
+/// Whether a cut of the recipe is so.
+fn is_cut(work: &Work, is_so: &dyn Fn(&CutPlan) -> bool) -> bool {
+    let steps = work.steps();
+    steps.iter().filter_map(|step| step.cut.as_ref()).any(|plan| is_so(&plan.value))
+}
+
+/// The sides of a piece that a plan names one by one.
+fn sides(plan: &CutPlan) -> Vec<&Length> {
+    match plan {
+        CutPlan::Shape(Shape::Triangles { base, height }) => vec![base, height],
+        CutPlan::Shape(Shape::Rectangles(size)) => vec![&size.length, &size.width],
+        CutPlan::Shape(Shape::Squares(side) | Shape::Rounds(side))
+        | CutPlan::Strips(side) => vec![side],
+        CutPlan::Grid { .. } => Vec::new(),
+    }
+}
+
+/// Whether a plan's piece has these two sides.
+fn is_piece(plan: &CutPlan, size: &Size) -> bool {
+    matches!(plan, CutPlan::Shape(Shape::Rectangles(piece)) if piece == size)
 }
 
 fn measure(live: &Live) -> Option<Label> {
@@ -108,7 +133,10 @@ fn scaled(size: &Size, work: &Work) -> Size {
     let steps = work.steps();
     let step =
         steps.iter().find(|step| step.sheet.as_ref().is_some_and(|s| s.value == *size));
-    let Some(step) = step else { return size.clone() };
+    let Some(step) = step else {
+        let piece = is_cut(work, &|plan| is_piece(plan, size));
+        return if piece { work.growth.sides(size) } else { size.clone() };
+    };
     let layering = &work.layering.laminated;
     let rolled = layering.sheets.iter().find(|rolled| rolled.step == step.name);
     let block = layering
