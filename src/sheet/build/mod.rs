@@ -106,11 +106,16 @@ fn scale(work: &Work, context: Context) -> Scale {
 pub(super) fn portion(work: &Work, context: Context) -> Option<[show::Shown; 2]> {
     let tolerance = exact(3, 100);
     let mass = work.piece.as_ref()?;
-    let pieces = work.pieces.filter(|_| work.cuts.is_empty()).unwrap_or(1);
+    let pieces = work.pieces.filter(|_| !is_cut(work)).unwrap_or(1);
     Some([
         show::metric_portion(mass, pieces, &tolerance, context.fine()),
         show::us_portion(mass, pieces, &tolerance),
     ])
+}
+
+/// Whether the pieces are cut from a sheet, by a cut that can be made.
+pub(super) fn is_cut(work: &Work) -> bool {
+    work.cuts.iter().any(|(_, cut)| cut.is_ok())
 }
 
 /// `22 crescents`, `1150 g`.

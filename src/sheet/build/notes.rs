@@ -158,7 +158,7 @@ fn reroll(work: &Work, context: Context) -> Option<Note> {
 /// from a sheet leave scrap instead.
 fn left_over(work: &Work, context: Context) -> Option<Note> {
     let (piece, pieces) = (work.piece.as_ref()?, work.pieces.filter(|all| *all > 1)?);
-    let shown = super::portion(work, context).filter(|_| work.cuts.is_empty())?;
+    let shown = super::portion(work, context).filter(|_| !super::is_cut(work))?;
     let rests = shown.each_ref().map(|shown| {
         let rest = piece.clone() - shown.worth.clone();
         &rest * &Exact::from_integer(pieces.into())
