@@ -163,7 +163,7 @@ fn sheets_of_random_recipes_can_be_weighed() {
     let words = words("words/en.yaml", WORDS).expect("the words read");
     let mut numbers = Numbers(14);
     let mut held = 0;
-    for _ in 0..400 {
+    for _ in 0..150 {
         let text = recipe(&mut numbers);
         let source =
             |path: &str, text: &str| Source { path: path.into(), text: text.into() };
@@ -191,5 +191,5 @@ fn sheets_of_random_recipes_can_be_weighed() {
             }
         }
     }
-    assert!(held > 1200, "{held}");
+    assert!(held > 450, "{held}");
 }
