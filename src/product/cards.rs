@@ -2,7 +2,7 @@
 
 use std::sync::OnceLock;
 
-use crate::fault::Fault;
+use crate::fault::{Fault, Place};
 use crate::model::Recipe;
 use crate::paper::{Job, Press};
 use crate::sheet::{HandoutKind, Paper, Units};
@@ -35,10 +35,11 @@ fn fault(recipe: &Recipe) -> Fault {
 fn is_suspect(recipe: &Recipe) -> bool {
     let amounts: usize =
         recipe.formula.iter().map(|section| 2 + section.lines.len()).sum();
-    let until = |cue: &Option<String>| cue.as_ref().map_or(0, |cue| 1 + cue.len() / LINE);
+    // All rows of a ticket together, as long as they are written.
+    let ticket = |place: &Place| place.end.saturating_sub(place.start) / LINE;
     let steps: usize = recipe
         .steps()
-        .map(|step| 3 + step.title.value.len() / LINE + until(&step.until))
+        .map(|step| 3 + step.title.value.len() / LINE + ticket(&step.place))
         .sum();
     amounts + steps > SURELY_FITS
 }
