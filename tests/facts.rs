@@ -148,10 +148,13 @@ fn a_cue_is_live() {
         fs::write(&file, text).expect("written");
     };
     cued("its core reads {96 °C} and 2 cm of it are brown");
-    let facts = facts(&content, "small-crescents");
-    let until = &facts["parts"][2]["until"];
+    let facts_of = |content: &Path| facts(content, "small-crescents");
+    let until = &facts_of(&content)["parts"][2]["until"];
     assert_eq!(until["metric"], "its core reads 96 °C and 2 cm of it are brown");
     assert_eq!(until["us"], "its core reads 205 °F and 2 cm of it are brown");
+    cued("it reads \\{96 °C\\} and {96 °C}");
+    let until = &facts_of(&content)["parts"][2]["until"];
+    assert_eq!(until["us"], "it reads {96 °C} and 205 °F");
     cued("the {egg} is gone");
     let answer = common::tourier(&content, &["proof"]);
     assert!(answer.err.contains("»{egg}«") && answer.err.contains("unknown-brace"));

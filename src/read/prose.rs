@@ -37,8 +37,7 @@ pub(super) fn read(text: &str, place: &Place, faults: &mut Vec<Fault>) -> Prose 
 /// Reads the one line of a ticket that is said to the student: words as they are typed,
 /// with live temperatures, lengths and sizes.
 pub(super) fn cue(line: &Placed<String>, faults: &mut Vec<Fault>) -> Vec<Inline<Brace>> {
-    let whole = Piece { text: readable(&line.value), range: 0..line.value.len() };
-    let inlines = live::split(&line.value, &line.place, &[whole], faults);
+    let inlines = live::split(&line.value, &line.place, &pieces(&line.value), faults);
     for inline in &inlines {
         if let Inline::Live { value } = inline
             && matches!(value.value, Live::Named { .. } | Live::Pieces)
@@ -52,6 +51,16 @@ pub(super) fn cue(line: &Placed<String>, faults: &mut Vec<Fault>) -> Vec<Inline<
         }
     }
     inlines
+}
+
+/// A line in pieces, a new one at each brace behind a backslash, which is left out.
+fn pieces(line: &str) -> Vec<Piece> {
+    let mut starts = vec![0];
+    let plain = line.match_indices('\\').map(|(at, _)| at + 1);
+    starts.extend(plain.filter(|at| line[*at..].starts_with(['{', '}'])));
+    let ends = starts.iter().skip(1).map(|start| start - 1).chain([line.len()]);
+    let ranges = starts.iter().zip(ends).map(|(start, end)| *start..end);
+    ranges.map(|range| Piece { text: readable(&line[range.clone()]), range }).collect()
 }
 
 /// What was read.

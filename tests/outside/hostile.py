@@ -128,7 +128,7 @@ watch:
 uses: dough, {section}
 hands: 10 min
 kit: 1 {texts.field("kit")}
-until: {texts.field("until")}
+until: {cue(texts)}
 ~~~
 {prose("step-prose")}
 
@@ -163,6 +163,11 @@ kit: {{ oven: 1, tray per oven: 4, instructor: 1 }}
 def markdown(text):
     """A text with every sign that Markdown reads behind a backslash."""
     return re.sub(r"([\\`*_{}\[\]()#+.!|<>&\"'-])", r"\\\1", text)
+
+
+def cue(texts):
+    """What is written behind `until`, where only braces need a backslash."""
+    return re.sub(r"([{}])", r"\\\1", texts.field("until"))
 
 
 def publish(tourier, work, hostile):
