@@ -87,27 +87,15 @@ pub fn us_weight(mass: &Mass, tolerance: &Exact) -> Shown {
         std::iter::once(first).chain(finer).collect()
     };
     let shown = roundest(&mass.in_ounces(), tolerance, &steps);
-    let worth = Mass::ounces(&shown);
-    // What is said in grams is worth what is said.
-    let worth =
-        match in_grams(&shown).filter(|said| off(said, mass.amount()) <= *tolerance) {
-            Some(said) => Mass::grams(said),
-            None => worth,
-        };
-    Shown { words: pounds(&shown), worth }
+    Shown { words: pounds(&shown), worth: Mass::ounces(&shown) }
 }
 
-/// Below a tenth of an ounce the grams that are said, for no scale that shows ounces shows
-/// so little.
-fn in_grams(ounces: &Exact) -> Option<Exact> {
-    let small = *ounces < exact(1, 10);
-    small.then(|| round_to(Mass::ounces(ounces).amount(), &exact(1, 100)))
-}
-
-/// `1 lb 1¾ oz`, `12 oz`, `0.35 oz`, `0.4 g`.
+/// `1 lb 1¾ oz`, `12 oz`, `0.35 oz`; below a tenth of an ounce in grams, for no scale that
+/// shows ounces shows so little.
 fn pounds(ounces: &Exact) -> String {
-    if let Some(said) = in_grams(ounces) {
-        return grams(&said);
+    if *ounces < exact(1, 10) {
+        let mass = Mass::ounces(ounces);
+        return grams(&round_to(mass.amount(), &exact(1, 100)));
     }
     let pounds = (ounces / exact(16, 1)).trunc();
     let rest = ounces - &pounds * exact(16, 1);
