@@ -3,8 +3,9 @@
 use num_traits::ToPrimitive;
 
 use crate::dough::cutting::{Layout, Orientation, Refusal, cut, reroll};
+use crate::formula::Flow;
 use crate::measure::{Exact, Length, Mass, Size, exact};
-use crate::model::{CutPlan, Recipe, Shape};
+use crate::model::{CutPlan, Recipe, Shape, Step};
 
 use super::layering::{Growth, Layering};
 
@@ -20,35 +21,39 @@ pub struct CutWork {
     pub reroll: Option<Layout>,
 }
 
-/// Lays out every cut of one dough of `recipe`.
+/// Lays out every cut of one dough of `recipe`: on the last sheet of the dough, or of the
+/// part, that the step works on.
 pub(super) fn cuts(
     recipe: &Recipe,
+    flow: &Flow,
     layering: &Layering,
     growth: &Growth,
 ) -> Vec<(usize, Result<CutWork, Refusal>)> {
-    let mut sheet: Option<&Size> = None;
-    let mut cuts = Vec::new();
-    for (at, step) in recipe.steps().enumerate() {
-        if let Some(size) = &step.sheet
-            && layering.block != Some(at)
-        {
-            sheet = Some(&size.value);
-        }
-        let Some(plan) = &step.cut else { continue };
-        let grown = grown(&plan.value, growth);
-        let laid =
-            sheet.ok_or(Refusal::NoSize).and_then(|sheet| lay(&grown, sheet, growth));
-        let layered = layering.layers.is_some();
-        cuts.push((
-            at,
-            laid.map(|layout| CutWork {
+    let steps: Vec<&Step> = recipe.steps().collect();
+    let parts = &flow.parts;
+    let sheet_of = |at: usize| -> Option<&Size> {
+        let own = |before: &usize| parts.is_within(parts.of(at), parts.of(*before));
+        let sheets = (0..=at).rev().filter(|before| layering.block != Some(*before));
+        sheets.filter(own).find_map(|at| Some(&steps[at].sheet.as_ref()?.value))
+    };
+    let plans = steps
+        .iter()
+        .enumerate()
+        .filter_map(|(at, step)| Some((at, &step.cut.as_ref()?.value)));
+    let layered = layering.layers.is_some();
+    plans
+        .map(|(at, plan)| {
+            let grown = grown(plan, growth);
+            let sheet = sheet_of(at).ok_or(Refusal::NoSize);
+            let laid = sheet.and_then(|sheet| lay(&grown, sheet, growth));
+            let cut = laid.map(|layout| CutWork {
                 reroll: (!layered).then(|| reroll(&grown, &layout)).flatten(),
-                piece: weigh(&layout, layering),
+                piece: &weigh(&layout, layering) * parts.share(at),
                 layout,
-            }),
-        ));
-    }
-    cuts
+            });
+            (at, cut)
+        })
+        .collect()
 }
 
 /// The plan with pieces of their new size.
@@ -92,7 +97,7 @@ fn grid(sheet: &Size, strips: u32, across: u32, diagonal: bool) -> CutPlan {
     }
 }
 
-/// The dough on one piece: its share of the sheet.
+/// The dough on one piece, were the whole dough on the sheet.
 fn weigh(layout: &Layout, layering: &Layering) -> Mass {
     let on_sheet = layering.batch.dough.clone() + layering.batch.fat.clone();
     let share =

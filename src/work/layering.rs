@@ -1,6 +1,8 @@
 //! Sheets, lock-in and turns of one dough, with what an included dough brings along.
 
-use crate::dough::{Action, Batch, Laminated, Layers, grow, laminate, laminate_on};
+use crate::dough::{
+    Action, Batch, Laminated, Layers, PartInHand, grow, laminate, laminate_on,
+};
 use crate::formula::{Book, Flow, Formula, Source, is_roll_in, weigh};
 use crate::measure::{Exact, Mass, Size, exact};
 use crate::model::{Purpose, Recipe, Rolling, Step, Turn};
@@ -75,13 +77,15 @@ pub(super) fn layering(
     let bench = Bench { steps: &steps, formula, flow };
     let block = own.then(|| bench.block_step()).flatten();
     let batch = batch(&steps, formula, flow, each, book);
-    let actions: Vec<Action> = steps
+    let on_bench: Vec<usize> = (0..steps.len())
+        .filter(|at| Some(*at) != block && on_the_way(steps[*at]))
+        .collect();
+    let actions: Vec<Action> = on_bench
         .iter()
-        .enumerate()
-        .filter(|(at, step)| Some(*at) != block && on_the_way(step))
-        .map(|(at, step)| Action {
-            of_fat: bench.of_fat(at),
-            ..action(step, &steps, growth)
+        .map(|at| Action {
+            of_fat: bench.of_fat(*at),
+            part: part_in_hand(*at, flow, &on_bench),
+            ..action(steps[*at], &steps, growth)
         })
         .collect();
     let brought = if own { None } else { inherited(recipe, book) };
@@ -94,10 +98,26 @@ pub(super) fn layering(
         }
     };
     let layers = brought.or_else(|| own_lock_in(recipe)).map(|mut layers| {
-        layers.turns.extend(turns(recipe));
+        // What one part alone is folded counts in its own sheets.
+        let whole = steps.iter().enumerate().filter(|(at, _)| flow.parts.of(*at) == 0);
+        layers
+            .turns
+            .extend(whole.filter_map(|(_, step)| step.turn.as_ref().map(|it| it.value)));
         layers
     });
     Layering { batch, layers, laminated, block }
+}
+
+/// The part of a divided dough that a step works on, as the last step before it left the
+/// dough that the part is of. `steps` are those that have the dough on the bench.
+fn part_in_hand(at: usize, flow: &Flow, steps: &[usize]) -> Option<PartInHand> {
+    let parts = &flow.parts;
+    let left_by =
+        |before: &usize| *before < at && parts.is_within(parts.of(at), parts.of(*before));
+    parts.are_several().then(|| PartInHand {
+        share: parts.share(at).clone(),
+        follows: steps.iter().rposition(left_by),
+    })
 }
 
 /// The first lock-in of a recipe, before any turn.
@@ -141,6 +161,7 @@ fn action(step: &Step, steps: &[&Step], growth: &Growth) -> Action {
         same_way: step.roll.as_ref().is_some_and(|roll| roll.value == Rolling::SameWay),
         of_fat: false,
         inverted: step.inverted,
+        part: None,
     }
 }
 
@@ -190,7 +211,7 @@ fn batch(
     let last = steps.iter().rposition(|step| on_the_way(step));
     let (dough, fat) = last.map_or_else(
         || (Mass::zero(), Mass::zero()),
-        |step| flow.on_bench(step, formula, book),
+        |step| flow.whole(step, formula, book),
     );
     Batch {
         dough: &dough * each,

@@ -3,6 +3,7 @@
 
 mod cuts;
 mod layering;
+mod pieces;
 mod times;
 mod water;
 
@@ -20,6 +21,8 @@ use crate::formula::{
 };
 use crate::measure::{Exact, Mass, Size, exact};
 use crate::model::{Kit, Recipe, Step};
+
+use pieces::Pieces;
 
 /// A recipe worked out.
 #[derive(Clone, Debug)]
@@ -46,6 +49,11 @@ pub struct Work<'a> {
     pub doughs: u64,
     /// How many pieces; `None` for a base dough.
     pub pieces: Option<u64>,
+    /// How many pieces each step has in hand: fewer than all where it works on a part of a
+    /// divided dough.
+    pub in_hand: Vec<Option<u64>>,
+    /// How many pieces the parts of a divided dough give together.
+    pub in_parts: Option<u64>,
     /// The dough in one piece, less the loss; `None` for a base dough, and where it cannot
     /// be known.
     pub piece: Option<Mass>,
@@ -89,18 +97,21 @@ pub fn work<'a>(
     let pieces = pieces(scaling, recipe, &factor);
     let growth = growth(scaling, &written, each);
     let layering = layering::layering(recipe, &formula, &flow, &growth, book);
-    let cuts = cuts::cuts(recipe, &layering, &growth);
+    let cuts = cuts::cuts(recipe, &flow, &layering, &growth);
+    let scale = (&factor, doughs);
+    let counted = Pieces { recipe, flow: &flow, cuts: &cuts, promised: pieces, scale };
+    let (in_hand, in_parts) = (counted.in_hand(), counted.of_all_parts());
     let piece = match scaling {
         Scaling::PieceWeight { weight, .. } => Some(weight.clone()),
         Scaling::Batches(_)
         | Scaling::Pieces(_)
         | Scaling::Flour(_)
         | Scaling::Total(_)
-        | Scaling::Tin(_) => cut_piece(&cuts, doughs, pieces, &recipe.loss)
-            .or_else(|| even_piece(&dough, &factor, pieces, &recipe.loss))
-            .filter(|_| body.open(&formula).is_empty()),
+        | Scaling::Tin(_) => {
+            counted.weight(&dough).filter(|_| body.open(&formula).is_empty())
+        }
     };
-    let timing = times::timing(recipe, &factor, pieces, book);
+    let timing = times::timing(recipe, &factor, &in_hand, book);
     let counting = counting(recipe, book);
     Ok(Work {
         hydration: hydration(&formula, &body, counting, book),
@@ -114,6 +125,8 @@ pub fn work<'a>(
         factor,
         doughs,
         pieces,
+        in_hand,
+        in_parts,
         piece,
         growth,
         layering,
@@ -126,6 +139,12 @@ impl Work<'_> {
     /// The steps in the order written.
     pub fn steps(&self) -> Vec<&Step> {
         self.recipe.steps().collect()
+    }
+
+    /// The pieces that a step has in hand; all of them where there is no such step.
+    pub fn pieces_at(&self, step: &str) -> Option<u64> {
+        let at = self.recipe.steps().position(|own| own.name == step);
+        at.map_or(self.pieces, |at| self.in_hand[at])
     }
 
     /// The scale of one dough: the factor over the number of doughs.
@@ -168,11 +187,10 @@ fn piece_as_written(
     let one = exact(1, 1);
     let growth = Growth::of_number(one.clone());
     let layering = layering::layering(recipe, formula, flow, &growth, book);
-    let cuts = cuts::cuts(recipe, &layering, &growth);
-    let pieces = pieces(&Scaling::Batches(one.clone()), recipe, &one);
-    cut_piece(&cuts, 1, pieces, &recipe.loss)
-        .or_else(|| even_piece(&body.mass(formula), &one, pieces, &recipe.loss))
-        .filter(|_| body.open(formula).is_empty())
+    let cuts = cuts::cuts(recipe, flow, &layering, &growth);
+    let promised = pieces(&Scaling::Batches(one.clone()), recipe, &one);
+    let pieces = Pieces { recipe, flow, cuts: &cuts, promised, scale: (&one, 1) };
+    pieces.weight(&body.mass(formula)).filter(|_| body.open(formula).is_empty())
 }
 
 /// How the sheets grow for `each` times the dough: pieces of another weight keep their
@@ -184,28 +202,4 @@ fn growth(scaling: &Scaling, written: &Batch, each: Exact) -> Growth {
     let heavier = written.piece.as_ref().and_then(|piece| weight.over(piece));
     let Some(heavier) = heavier else { return Growth::of_number(each) };
     Growth { pieces: &each / &heavier, side: root_near(&heavier), each }
-}
-
-/// The piece of the cut that gives the pieces promised.
-fn cut_piece(
-    cuts: &[(usize, Result<CutWork, Refusal>)],
-    doughs: u64,
-    pieces: Option<u64>,
-    loss: &Exact,
-) -> Option<Mass> {
-    let promised = pieces?;
-    let mut made = cuts.iter().rev().filter_map(|(_, cut)| cut.as_ref().ok());
-    let fitting = made.find(|cut| cut.layout.pieces.len() as u64 * doughs >= promised)?;
-    Some(&fitting.piece * &(exact(1, 1) - loss)).filter(Mass::is_positive)
-}
-
-/// The dough shared out evenly.
-fn even_piece(
-    dough: &Mass,
-    factor: &Exact,
-    pieces: Option<u64>,
-    loss: &Exact,
-) -> Option<Mass> {
-    let share = factor * (exact(1, 1) - loss) / Exact::from_integer(pieces?.into());
-    Some(dough * &share).filter(Mass::is_positive)
 }
