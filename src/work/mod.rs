@@ -3,12 +3,14 @@
 
 mod cuts;
 mod layering;
+mod piece;
 mod pieces;
 mod times;
 mod water;
 
 pub use cuts::CutWork;
 pub use layering::{Growth, Layering, inherited};
+pub use piece::piece_in_hand;
 pub use times::{Timing, WorkJob};
 pub(crate) use times::{loads, trays};
 pub use water::{mixed_water, wanted_water};
