@@ -172,9 +172,16 @@ fn scaling_comes_home() {
     let (plain, ten, one) = (at(&[]), at(&["--pieces", "10"]), at(&["--batches", "1"]));
     assert_eq!(plain["formula"], ten["formula"]);
     assert_eq!(plain["formula"], one["formula"]);
-    let double = at(&["--pieces", "20"]);
+    let double = at(&["--batches", "2"]);
     for (single, twice) in lines(&plain).iter().zip(lines(&double)) {
         assert!((twice - 2.0 * single).abs() < 0.002, "{single} g, doubled {twice} g");
+    }
+    // So many pieces are reckoned from the shortest sheet that holds them: one strip of
+    // twenty has no second pair of half triangles at its ends.
+    let twenty = at(&["--pieces", "20"]);
+    assert_eq!(twenty["cuts"][0]["pieces"], 20);
+    for (single, twice) in lines(&plain).iter().zip(lines(&twenty)) {
+        assert!(twice > 1.8 * single && twice <= 2.0 * single, "{single} g, {twice} g");
     }
 }
 

@@ -137,18 +137,16 @@ fn round(across: &Length) -> Area {
 }
 
 /// Into how many equal doughs a batch of `factor` is split: as few as the mixer holds and
-/// the bench is long for. `dough` is the dough mixed for one batch, `sheets` the sheets as
-/// written. A recipe that as written outgrows its kit is one dough here; a check says so.
-pub fn doughs(factor: &Exact, dough: &Mass, sheets: &[&Size], kit: &Kit) -> u64 {
+/// the bench has room for. `dough` is the dough mixed for one batch, `room` how many batches
+/// in one dough the bench has room for. A recipe that as written outgrows its kit is one
+/// dough here; a check says so.
+pub fn doughs(factor: &Exact, dough: &Mass, room: Option<&Exact>, kit: &Kit) -> u64 {
     let one = exact(1, 1);
     if *factor <= one {
         return 1;
     }
     let by_mixer = kit.mixer.as_ref().and_then(|mixer| (dough * factor).over(mixer));
-    let by_bench = kit.bench.as_ref().and_then(|bench| {
-        let longest = sheets.iter().map(|sheet| &sheet.length).max()?;
-        (longest * factor).over(&bench.length)
-    });
+    let by_bench = room.filter(|room| room.is_positive()).map(|room| factor / room);
     let needed =
         by_mixer.into_iter().chain(by_bench).max().unwrap_or_else(|| one.clone());
     // A recipe that fills the bench as written keeps its own size: never less than one
@@ -204,13 +202,13 @@ mod tests {
     fn doughs_follow_mixer_and_bench() {
         let kit = Kit { mixer: Some(Mass::grams(exact(2000, 1))), ..Kit::default() };
         let dough = Mass::grams(exact(900, 1));
-        assert_eq!(doughs(&exact(2, 1), &dough, &[], &kit), 1);
-        assert_eq!(doughs(&exact(3, 1), &dough, &[], &kit), 2);
-        assert_eq!(doughs(&exact(1, 2), &dough, &[], &kit), 1);
-        let cm = |n| Length::centimetres(exact(n, 1));
-        let bench = Kit { bench: Some(Size::new(cm(120), cm(60))), ..Kit::default() };
-        let sheet = Size::new(cm(60), cm(25));
-        assert_eq!(doughs(&exact(2, 1), &dough, &[&sheet], &bench), 1);
-        assert_eq!(doughs(&exact(3, 1), &dough, &[&sheet], &bench), 2);
+        assert_eq!(doughs(&exact(2, 1), &dough, None, &kit), 1);
+        assert_eq!(doughs(&exact(3, 1), &dough, None, &kit), 2);
+        assert_eq!(doughs(&exact(1, 2), &dough, None, &kit), 1);
+        let room = exact(2, 1);
+        assert_eq!(doughs(&exact(2, 1), &dough, Some(&room), &Kit::default()), 1);
+        assert_eq!(doughs(&exact(3, 1), &dough, Some(&room), &Kit::default()), 2);
+        let none = exact(0, 1);
+        assert_eq!(doughs(&exact(3, 1), &dough, Some(&none), &Kit::default()), 1);
     }
 }

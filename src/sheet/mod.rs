@@ -103,8 +103,8 @@ pub struct Since {
 /// A remark on the numbers.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Note {
-    /// What it is about: `yeast`, `open-weight`, `boiling`, `tin-depth`, `half-pieces`,
-    /// `reroll`, `left-over`.
+    /// What it is about: `yeast`, `open-weight`, `boiling`, `tin-depth`, `whole-rows`,
+    /// `half-pieces`, `reroll`, `left-over`.
     pub name: String,
     /// The remark.
     pub text: Label,

@@ -1,12 +1,11 @@
 //! The cuts of one dough.
 
-use num_traits::ToPrimitive;
-
 use crate::dough::cutting::{Layout, Orientation, Refusal, cut, reroll};
 use crate::measure::{Exact, Length, Mass, Size, exact};
 use crate::model::{CutPlan, Recipe, Shape};
 
 use super::layering::{Growth, Layering};
+use super::rows::{cut_plan, cut_sheet};
 
 /// One cut, laid out.
 #[derive(Clone, Debug)]
@@ -70,26 +69,12 @@ fn grown(plan: &CutPlan, growth: &Growth) -> CutPlan {
 
 /// The author's sheet keeps its width; a grid gets more or fewer pieces across.
 fn lay(plan: &CutPlan, sheet: &Size, growth: &Growth) -> Result<Layout, Refusal> {
-    let sheet = growth.cut_sheet(sheet);
-    let plan = match plan {
-        CutPlan::Grid { strips, across, diagonal } => {
-            let across = (Exact::from_integer((*across).into()) * &growth.pieces).round();
-            let across = across.to_integer().to_u32().unwrap_or(1).max(1);
-            grid(&sheet, *strips, across, *diagonal)
-        }
-        other => other.clone(),
-    };
-    cut(&plan, &sheet, Orientation::Best)
-}
-
-/// Strips run along the long side: where the sheet has become wider than long, strips and
-/// pieces across change places.
-fn grid(sheet: &Size, strips: u32, across: u32, diagonal: bool) -> CutPlan {
-    if sheet.length < sheet.width {
-        CutPlan::Grid { strips: across, across: strips, diagonal }
-    } else {
-        CutPlan::Grid { strips, across, diagonal }
-    }
+    let (sheet, times) = (growth.sides(sheet), &growth.pieces);
+    cut(
+        &cut_plan(plan, &sheet, times),
+        &cut_sheet(plan, &sheet, times),
+        Orientation::Best,
+    )
 }
 
 /// The dough on one piece: its share of the sheet.

@@ -1,10 +1,15 @@
 //! Sheets, lock-in and turns of one dough, with what an included dough brings along.
 
-use crate::dough::{Action, Batch, Laminated, Layers, grow, laminate, laminate_on};
+use crate::dough::{
+    Action, Batch, Laminated, Layers, block_in_proportion, in_proportion, laminate,
+    laminate_on,
+};
 use crate::formula::{Book, Flow, Formula, Source, is_roll_in, weigh};
 use crate::measure::{Exact, Mass, Size, exact};
-use crate::model::{Purpose, Recipe, Rolling, Step, Turn};
+use crate::model::{CutPlan, Purpose, Recipe, Rolling, Step, Turn};
 use crate::pantry::Kind;
+
+use super::rows::{cut_sheet, cut_sheets};
 
 /// Levels of included doughs that are followed back.
 const DEEPEST: usize = 16;
@@ -44,12 +49,6 @@ impl Growth {
         Self { pieces: each.clone(), each, side: exact(1, 1) }
     }
 
-    /// The sheet that is cut: as wide as the pieces need it, as long as they are many.
-    pub(super) fn cut_sheet(&self, size: &Size) -> Size {
-        let wide = self.sides(size);
-        Size::new(&wide.length * &self.pieces, wide.width)
-    }
-
     /// A piece.
     pub fn sides(&self, size: &Size) -> Size {
         Size::new(&size.length * &self.side, &size.width * &self.side)
@@ -59,6 +58,14 @@ impl Growth {
     pub fn changes_pieces(&self) -> bool {
         self.side != exact(1, 1)
     }
+}
+
+/// The step that shapes the block within, by number; `None` without a lock-in.
+pub(super) fn block(recipe: &Recipe, formula: &Formula, flow: &Flow) -> Option<usize> {
+    let steps: Vec<&Step> = recipe.steps().collect();
+    let own = steps.iter().any(|step| step.lock_in.is_some());
+    let bench = Bench { steps: &steps, formula, flow };
+    own.then(|| bench.block_step()).flatten()
 }
 
 /// Follows the dough of `recipe` over the bench.
@@ -75,13 +82,14 @@ pub(super) fn layering(
     let bench = Bench { steps: &steps, formula, flow };
     let block = own.then(|| bench.block_step()).flatten();
     let batch = batch(&steps, formula, flow, each, book);
+    let cuts = cut_sheets(&steps, block);
     let actions: Vec<Action> = steps
         .iter()
         .enumerate()
         .filter(|(at, step)| Some(*at) != block && on_the_way(step))
         .map(|(at, step)| Action {
             of_fat: bench.of_fat(at),
-            ..action(step, &steps, growth)
+            ..action(step, growth, &cuts)
         })
         .collect();
     let brought = if own { None } else { inherited(recipe, book) };
@@ -89,7 +97,7 @@ pub(super) fn layering(
         Some(brought) => laminate_on(&batch, brought, &actions),
         None => {
             let block = block.and_then(|at| steps[at].sheet.as_ref());
-            let block = block.map(|sheet| scaled(&sheet.value, each));
+            let block = block.map(|sheet| block_in_proportion(&sheet.value, each));
             laminate(&batch, block.as_ref(), &actions)
         }
     };
@@ -118,20 +126,15 @@ fn on_the_way(step: &Step) -> bool {
     step.sheet.is_some() || step.laminates()
 }
 
-/// A sheet for `each` times the dough: a square stays one.
-fn scaled(size: &Size, each: &Exact) -> Size {
-    grow(size, each, size.length == size.width)
-}
-
-fn action(step: &Step, steps: &[&Step], growth: &Growth) -> Action {
-    // A sheet that is cut keeps its width, so that the author's pieces keep their size.
-    let is_cut = |sheet: &Size| {
-        let mut cut = steps.iter().filter(|step| step.cut.is_some());
-        cut.any(|step| step.sheet.as_ref().is_some_and(|own| own.value == *sheet))
-    };
+/// A step at this growth. A sheet that is cut, and one rolled to the same size before, grows by
+/// rows of pieces; what is folded or locked in keeps its proportions.
+fn action(step: &Step, growth: &Growth, cuts: &[(&CutPlan, &Size)]) -> Action {
     let size = |sheet: &Size| {
-        let own = step.cut.is_some() || (growth.changes_pieces() && is_cut(sheet));
-        if own { growth.cut_sheet(sheet) } else { scaled(sheet, &growth.each) }
+        let to_cut = cuts.iter().find(|(_, cut)| *cut == sheet);
+        match to_cut.filter(|_| !step.laminates()) {
+            Some((plan, _)) => cut_sheet(plan, &growth.sides(sheet), &growth.pieces),
+            None => in_proportion(sheet, &growth.each),
+        }
     };
     Action {
         step: step.name.clone(),

@@ -3,8 +3,11 @@
 
 mod cuts;
 mod layering;
+mod rows;
 mod times;
 mod water;
+
+use rows::Sheets;
 
 pub use cuts::CutWork;
 pub use layering::{Growth, Layering, inherited};
@@ -18,7 +21,7 @@ use crate::formula::{
     Batch, Body, Book, Counting, Flow, Formula, Percentages, Scaling, batch,
     depth_assumed, doughs, factor, hydration, percentages, pieces, weigh,
 };
-use crate::measure::{Exact, Mass, Size, exact};
+use crate::measure::{Exact, Mass, exact};
 use crate::model::{Kit, Recipe, Step};
 
 /// A recipe worked out.
@@ -40,8 +43,13 @@ pub struct Work<'a> {
     pub counting: Counting,
     /// Whether tins were compared by their bases alone.
     pub depth_assumed: bool,
-    /// How many times the recipe as written.
+    /// How many times the recipe as written it is made: a little more than was asked for
+    /// where the last sheet is of whole rows.
     pub factor: Exact,
+    /// How many times the recipe as written was asked for.
+    pub asked: Exact,
+    /// How many pieces were asked for; `None` for a base dough.
+    pub asked_pieces: Option<u64>,
     /// In how many equal doughs.
     pub doughs: u64,
     /// How many pieces; `None` for a base dough.
@@ -80,13 +88,17 @@ pub fn work<'a>(
     };
     let factor = factor(scaling, recipe, &written)?;
     let kit = kit(book);
-    let sheets: Vec<&Size> = recipe
-        .steps()
-        .filter_map(|step| step.sheet.as_ref().map(|sheet| &sheet.value))
-        .collect();
-    let doughs = doughs(&factor, &mixed(recipe, &dough), &sheets, &kit);
-    let each = &factor / Exact::from_integer(doughs.into());
-    let pieces = pieces(scaling, recipe, &factor);
+    let asked = factor;
+    let sheets = Sheets { recipe, block: layering::block(recipe, &formula, &flow) };
+    let room = kit.bench.as_ref().and_then(|bench| sheets.room(bench));
+    let mixed = mixed(recipe, &dough);
+    let split = sheets
+        .split(scaling, &asked, |factor| doughs(factor, &mixed, room.as_ref(), &kit));
+    let (each, doughs) = (split.each, split.doughs);
+    let factor = &each * Exact::from_integer(doughs.into());
+    let asked_pieces = pieces(scaling, recipe, &asked);
+    let of_rows = |times: &Exact| pieces(&Scaling::Batches(times.clone()), recipe, times);
+    let pieces = split.pieces.as_ref().map_or(asked_pieces, of_rows);
     let growth = growth(scaling, &written, each);
     let layering = layering::layering(recipe, &formula, &flow, &growth, book);
     let cuts = cuts::cuts(recipe, &layering, &growth);
@@ -113,6 +125,8 @@ pub fn work<'a>(
         percentages,
         factor,
         doughs,
+        asked,
+        asked_pieces,
         pieces,
         piece,
         growth,

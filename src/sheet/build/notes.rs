@@ -18,6 +18,7 @@ pub(super) fn notes(work: &Work, context: Context) -> Vec<Note> {
     notes.extend(open(work, context));
     notes.extend(boils(work, context));
     notes.extend(tin_depth(work, context));
+    notes.extend(whole_rows(work, context));
     notes.extend(half_pieces(work, context));
     notes.extend(reroll(work, context));
     notes.extend(left_over(work, context));
@@ -122,6 +123,16 @@ fn height(altitude: &Length) -> Label {
 fn tin_depth(work: &Work, context: Context) -> Option<Note> {
     let text = || Label::same(context.words.get("note-tin-depth"));
     work.depth_assumed.then(|| note("tin-depth", text()))
+}
+
+/// More pieces than were asked for, because the last sheet is of whole rows.
+fn whole_rows(work: &Work, context: Context) -> Option<Note> {
+    let (asked, made) = (work.asked_pieces?, work.pieces?);
+    let more = made.checked_sub(asked).filter(|more| *more > 0)?;
+    let [asked, made, more] = [asked, made, more].map(|count| count.to_string());
+    let values = [("asked", &*asked), ("made", &*made), ("more", &*more)];
+    let text = context.words.fill("note-whole-rows", &values);
+    Some(note("whole-rows", Label::same(text)))
 }
 
 /// The half triangles at the ends of the last cut's rows.
