@@ -1,7 +1,7 @@
 //! The cuts of one dough.
 
 use crate::dough::cutting::{Layout, Orientation, Refusal, cut, reroll};
-use crate::measure::{Exact, Length, Mass, Size, exact};
+use crate::measure::{Length, Mass, Size, exact};
 use crate::model::{CutPlan, Recipe, Shape};
 
 use super::layering::{Growth, Layering};

@@ -97,7 +97,7 @@ fn scale(work: &Work, context: Context) -> Scale {
             .map(|[metric, us]| Label::new(metric.words, us.words)),
         doughs: work.doughs,
         makes: makes(work, context),
-        batch: batch(&work.asked, context.words),
+        batch: batch(&work.factor, context.words),
     }
 }
 
