@@ -10,11 +10,14 @@ use crate::fault::{self, Fault, Severity, Texts};
 use crate::formula::{Book, Scaling, cycles};
 use crate::measure::exact;
 use crate::media::Medium;
-use crate::model::{Content, Recipe};
+use crate::model::{Class, Content, Recipe};
 use crate::pantry::Pantry;
+use crate::plan::{Effort, planned};
 use crate::read::{self, Source};
 use crate::sheet::build::{self, Context};
-use crate::sheet::{Batch, CourseSheet, RecipeSheets, Sheet, TechniqueSheet};
+use crate::sheet::{
+    Batch, ClassSheet, CourseSheet, RecipeSheets, Sheet, TechniqueSheet, Units,
+};
 use crate::words::Words;
 use crate::work::{Work, work};
 
@@ -159,6 +162,27 @@ impl Edition {
     pub fn techniques(&self, words: &Words) -> Vec<TechniqueSheet> {
         let context = self.context(words);
         self.content.techniques.iter().map(|t| build::technique(t, context)).collect()
+    }
+
+    /// The sheet of a class with its plan, in the course's first units.
+    ///
+    /// # Errors
+    /// The reason, where sessions, recipes or steps are not clear.
+    pub fn class(
+        &self,
+        class: &Class,
+        effort: Effort,
+        words: &Words,
+    ) -> Result<ClassSheet, &'static str> {
+        let plan = planned(class, self.book(), effort)?;
+        Ok(build::class(class, &plan, self.context(words), self.first_units()))
+    }
+
+    /// The course's first units; metric where there is no course.
+    pub fn first_units(&self) -> Units {
+        let course = self.content.course.as_ref();
+        let us = course.is_some_and(|course| !course.metric_first);
+        if us { Units::Us } else { Units::Metric }
     }
 
     fn context<'a>(&'a self, words: &'a Words) -> Context<'a> {

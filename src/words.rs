@@ -2,6 +2,8 @@
 
 use std::collections::BTreeMap;
 
+use jiff::civil::Date;
+
 /// Words by key. A theme's words file fills it; keys are kebab-case.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Words {
@@ -32,5 +34,47 @@ impl Words {
             rest = after;
         }
         text + rest
+    }
+
+    /// The word for so many of a thing, with each `{name}` in it replaced.
+    pub fn count(&self, key: &str, count: u64, values: &[(&str, &str)]) -> String {
+        let form = if count == 1 { "one" } else { "other" };
+        self.fill(&format!("{key}-{form}"), values)
+    }
+
+    /// Things one after another: `butter, milk`.
+    pub fn list(&self, parts: &[String]) -> String {
+        parts.join(self.get("list-comma"))
+    }
+
+    /// From one number or time to another: `18:00–21:00`.
+    pub fn range(&self, from: &str, to: &str) -> String {
+        self.fill("range", &[("from", from), ("to", to)])
+    }
+
+    /// A time of day: `18:05`.
+    pub fn clock(&self, hour: i8, minute: i8) -> String {
+        let (hour, minute) = (format!("{hour:02}"), format!("{minute:02}"));
+        self.fill("clock", &[("hour", &hour), ("minute", &minute)])
+    }
+
+    /// A day with its weekday: `Tuesday 2 March 2027`.
+    pub fn day(&self, date: Date) -> String {
+        let weekday = format!("weekday-{}", date.weekday().to_monday_one_offset());
+        self.dated("date-weekday", date, self.get(&weekday))
+    }
+
+    /// A day without its weekday: `2 March 2027`.
+    pub fn date(&self, date: Date) -> String {
+        self.dated("date", date, "")
+    }
+
+    fn dated(&self, key: &str, date: Date, weekday: &str) -> String {
+        let (day, year) = (date.day().to_string(), date.year().to_string());
+        let month = format!("month-{}", date.month());
+        let month = self.get(&month);
+        let values =
+            [("weekday", weekday), ("day", &*day), ("month", month), ("year", &*year)];
+        self.fill(key, &values)
     }
 }

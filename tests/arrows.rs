@@ -88,6 +88,58 @@ fn every_arrow_points_upward() {
     );
 }
 
+/// Who may not know whom, beyond the order: the list in DEVELOPERS.md. Tests may: they
+/// make what they look at.
+const STRANGERS: &[(&str, &[&str])] = &[
+    ("fault", ALL),
+    ("measure", ALL),
+    ("words", ALL),
+    ("theme", ALL),
+    ("media", &["words", "theme"]),
+    ("dough", &["words", "theme", "read", "pantry", "formula"]),
+    ("time", &["words", "theme", "read", "model", "pantry", "formula"]),
+    ("formula", &["words", "theme"]),
+    ("work", &["words", "theme", "read"]),
+    ("plan", &["words", "theme", "read", "pantry"]),
+    ("draw", COMPUTING),
+    ("lists", COMPUTING),
+    ("paper", COMPUTING),
+    ("site", COMPUTING),
+];
+/// What painters know only as far as the sheet says it.
+const COMPUTING: &[&str] =
+    &["read", "model", "pantry", "formula", "time", "work", "plan", "check"];
+/// Rooms that a tool at the foundation knows nothing of.
+const ALL: &[&str] = &["fault", "measure", "media", "theme", "words"];
+
+/// A source without its tests, which stand at its end.
+fn untested(source: &str) -> &str {
+    source.split("#[cfg(test)]\nmod tests {").next().unwrap_or(source)
+}
+
+/// Whether a file is compiled for tests alone, by the module that it belongs to.
+fn is_test(file: &Path) -> bool {
+    let stem = file.file_stem().unwrap_or_default().to_string_lossy().into_owned();
+    let parent = file.with_file_name("mod.rs");
+    let declared = format!("#[cfg(test)]\nmod {stem};");
+    fs::read_to_string(parent).is_ok_and(|source| source.contains(&declared))
+}
+
+#[test]
+fn no_room_knows_its_strangers() {
+    let mut against = Vec::new();
+    for (module, strangers) in STRANGERS {
+        for file in sources(module).into_iter().filter(|file| !is_test(file)) {
+            let source = fs::read_to_string(&file).expect("a source is text");
+            let known = used(untested(&source)).into_iter();
+            let known =
+                known.filter(|name| name != module && strangers.contains(&&**name));
+            against.extend(known.map(|name| format!("{} uses `{name}`", file.display())));
+        }
+    }
+    assert!(against.is_empty(), "strangers met:\n{}", against.join("\n"));
+}
+
 #[test]
 fn every_source_belongs_to_a_module() {
     let mut known: Vec<PathBuf> =

@@ -5,15 +5,25 @@ use std::path::Path;
 
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
-use tourier::lists::{Station, order, order_csv, order_text, stations};
+use tourier::lists::{order_csv, order_text};
 use tourier::model::Each;
+use tourier::plan::{Station, Who, stations};
+use tourier::read;
 use tourier::sheet::Units;
+use tourier::sheet::build::order;
 use tourier::store;
+use tourier::theme::Theme;
+use tourier::words::Words;
 
 fn edition() -> Edition {
     let (sources, found) =
         store::load(Path::new("content")).expect("the demonstration course");
     Edition::new(&sources, Vec::new(), found)
+}
+
+fn words() -> Words {
+    let theme = Theme::built_in();
+    read::words("en", theme.text("words/en.yaml")).expect("the words")
 }
 
 fn of(edition: &Edition, each: Option<Each>) -> Vec<Station> {
@@ -30,9 +40,9 @@ fn of(edition: &Edition, each: Option<Each>) -> Vec<Station> {
 fn each_group_makes_the_dough_before_what_it_goes_into() {
     let edition = edition();
     let stations = of(&edition, None);
-    let names: Vec<&str> = stations.iter().map(|station| station.who.as_str()).collect();
-    assert_eq!(names[..2], ["pair 1", "pair 2"]);
-    assert_eq!((names.len(), names[7]), (8, "instructor"));
+    let who: Vec<Who> = stations.iter().map(|station| station.who).collect();
+    assert_eq!(who[..2], [Who::Group(0), Who::Group(1)]);
+    assert_eq!((who.len(), who[7]), (8, Who::Instructor));
     for station in &stations {
         let [dough, bake] = &station.portions[..] else { panic!("{station:?}") };
         assert_eq!((&*dough.recipe, &*bake.recipe), ("layered-dough", "crescents"));
@@ -69,8 +79,10 @@ fn text_and_table_of_an_order_agree_and_add_up() {
                 *count = pieces;
             }
         }
-        let order = order(&class, edition.book()).expect("an order");
-        let (text, table) = (order_text(&order, Units::Metric), order_csv(&order));
+        let words = words();
+        let order = order(&class, edition.book(), &words).expect("an order");
+        let text = order_text(&order, Units::Metric, &words);
+        let table = order_csv(&order, &words);
         for line in order.lines.iter().filter(|line| !line.as_needed) {
             let name = &line.ingredient;
             let row = table.lines().find(|row| row.starts_with(&format!("{name},")));
@@ -97,7 +109,8 @@ fn text_and_table_of_an_order_agree_and_add_up() {
 fn the_weigh_out_reads_in_both_units() {
     let edition = edition();
     let class = edition.content.classes.iter().find(|class| class.name == "evening-3");
-    let order = order(class.expect("the class"), edition.book()).expect("an order");
+    let order = order(class.expect("the class"), edition.book(), &words());
+    let order = order.expect("an order");
     let flour = order.lines.iter().find(|line| line.ingredient == "bread flour");
     let flour = flour.expect("flour");
     // 1 lb is 453.59237 g (NIST SP 811, appendix B.8).

@@ -66,9 +66,10 @@ fn faults(content: &Path) -> BTreeSet<(String, String)> {
     let (sources, mut found) = store::load(content).expect("the course can be read");
     let (media, more) = store::media(content).expect("the pictures can be read");
     found.extend(more);
-    found.extend(missing_glyphs(&sources, &Theme::built_in()));
+    let texts = sources.iter().map(|source| (&*source.path, &*source.text));
+    found.extend(missing_glyphs(texts, &Theme::built_in()));
     let edition = Edition::new(&sources, media, found);
-    let mut faults = missing_faces(&edition.content, &Theme::built_in());
+    let mut faults = missing_faces(edition.content.families(), &Theme::built_in());
     faults.extend(check::unspoken(&edition.content, &Theme::built_in()));
     faults.extend(long_cards_of(&edition));
     faults.extend(edition.faults);

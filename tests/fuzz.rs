@@ -31,8 +31,8 @@ use tourier::draft as drafting;
 use tourier::draw::figures;
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
-use tourier::lists::class_sheet;
 use tourier::media::Medium;
+use tourier::plan::Effort;
 use tourier::product::{Stock, Workshop};
 use tourier::read::{self, Source};
 use tourier::theme::Theme;
@@ -390,7 +390,7 @@ impl Target {
 /// Plans every class, fills in every page, and sets one handout of the recipe at `path`.
 fn paint(edition: &Edition, path: &str) {
     for class in &edition.content.classes {
-        let _ = class_sheet(class, edition.book());
+        let _ = edition.class(class, Effort::USUAL, &WORDS);
     }
     let theme = Theme::built_in();
     let Some(stock) = Stock::new(edition, &WORDS, &theme) else { return };

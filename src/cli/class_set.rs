@@ -3,10 +3,10 @@
 //! tubs.
 
 use crate::formula::Scaling;
-use crate::lists::{Portion, Station, Tub, order, stations};
 use crate::model::Class;
 use crate::paper::{Job, Part, SetCover, Tubs};
-use crate::sheet::HandoutKind;
+use crate::plan::{Portion, Station, Who, stations};
+use crate::sheet::{ForWhom, HandoutKind, Tub, build};
 
 use super::args::HandoutArgs;
 use super::handout::{Plate, Print, Shop, grid, job, plate, print, put};
@@ -24,8 +24,9 @@ pub(super) fn run(shop: &Shop, class: &Class, options: &HandoutArgs) -> Done {
     };
     let stations = stations(class, shop.edition.book()).map_err(cannot)?;
     if let Some(size) = &options.labels {
-        let order = order(class, shop.edition.book()).map_err(cannot)?;
-        let tubs = tubs(&order.tubs, &stations, class);
+        let order =
+            build::order(class, shop.edition.book(), shop.words).map_err(cannot)?;
+        let tubs = tubs(&order.tubs, &stations, shop, class);
         let (course, words) = (shop.course, shop.words);
         let (title, paper) = (class.title.value.as_str(), print.paper);
         let tubs = Tubs { title, course, words, paper, stations: &tubs };
@@ -34,6 +35,9 @@ pub(super) fn run(shop: &Shop, class: &Class, options: &HandoutArgs) -> Done {
     }
     let portions = portions(&stations);
     let plates = plates(shop, &portions)?;
+    let names: Vec<String> = stations.iter().map(|it| called(it, shop, class)).collect();
+    let stations: Vec<(&str, &Station)> =
+        names.iter().map(String::as_str).zip(&stations).collect();
     let made = Made { class, stations: &stations, portions: &portions, plates: &plates };
     let kinds = kinds(options, &mut print)?;
     let (jobs, parts) = made.jobs(shop, &print, &kinds);
@@ -90,7 +94,8 @@ fn plates(shop: &Shop, portions: &[Portion]) -> Result<Vec<Plate>, Stop> {
 /// What is made in a class.
 struct Made<'a> {
     class: &'a Class,
-    stations: &'a [Station],
+    /// What each station is called, and what it makes.
+    stations: &'a [(&'a str, &'a Station)],
     portions: &'a [Portion],
     plates: &'a [Plate],
 }
@@ -146,18 +151,18 @@ impl<'a> Made<'a> {
         print: &Print,
         (jobs, parts): (&mut Vec<Job<'a>>, &mut Vec<Part>),
     ) {
-        for station in self.stations {
+        for (who, station) in self.stations {
             let first = jobs.len();
             for portion in &station.portions {
                 let at = self.portions.iter().position(|it| same(it, portion));
                 let Some(plate) = at.and_then(|at| self.plates.get(at)) else { continue };
                 let print = Print { batch: batch(plate.0.scale.factor), ..*print };
-                let whose = Some(station.who.as_str());
+                let whose = Some(*who);
                 let makers = portion.each;
                 let card = job(plate, shop.course, shop.words, &print);
                 jobs.push(Job { whose, makers, ..card });
             }
-            let words = [("who", station.who.as_str())];
+            let words = [("who", *who)];
             let title = shop.words.fill("handout-cards-for", &words);
             parts.push(Part { title, first, last: jobs.len() - 1, copies: 1 });
         }
@@ -174,8 +179,9 @@ fn batch(factor: f64) -> &'static str {
 fn cover(shop: &Shop, class: &Class, parts: Vec<Part>) -> SetCover {
     let sessions = class.sessions.iter().map(|session| {
         let (from, to) = (session.value.from, session.value.to);
-        let day = from.strftime("%A %-d %B %Y");
-        format!("{day}, {}–{}", from.strftime("%H:%M"), to.strftime("%H:%M"))
+        let clock = |at: jiff::civil::DateTime| shop.words.clock(at.hour(), at.minute());
+        let hours = shop.words.range(&clock(from), &clock(to));
+        shop.words.list(&[shop.words.day(from.date()), hours])
     });
     let bakers = class.bakers.value.to_string();
     SetCover {
@@ -186,20 +192,30 @@ fn cover(shop: &Shop, class: &Class, parts: Vec<Part>) -> SetCover {
     }
 }
 
+/// What a station is called.
+fn called(station: &Station, shop: &Shop, class: &Class) -> String {
+    build::who(class, station.who, shop.words)
+}
+
 /// Whose tub, and what goes in: every group has its own, a demonstration has one.
 fn tubs<'a>(
     tubs: &'a [Tub],
     stations: &[Station],
+    shop: &Shop,
     class: &Class,
 ) -> Vec<(String, &'a Tub)> {
     let mut found = Vec::new();
     for (at, station) in stations.iter().enumerate() {
-        let shown = station.who == crate::plan::who(class, crate::plan::Who::Instructor);
-        for tub in tubs.iter().filter(|tub| (tub.each == "demonstration") == shown) {
+        let shown = station.who == Who::Instructor;
+        for tub in tubs.iter().filter(|tub| (tub.each == ForWhom::Demonstration) == shown)
+        {
             let group = u32::try_from(at).unwrap_or(u32::MAX);
-            let makers = if tub.each == "baker" { class.members(group) } else { 1 };
+            let makers = match tub.each {
+                ForWhom::Baker => class.members(group),
+                ForWhom::Group | ForWhom::Demonstration => 1,
+            };
             for _ in 0..makers {
-                found.push((station.who.clone(), tub));
+                found.push((called(station, shop, class), tub));
             }
         }
     }

@@ -154,9 +154,10 @@ fn open_in(theme: Option<&Path>, content: &Path) -> Result<(Edition, Theme), Sto
     for (name, bytes) in faces {
         theme.files.insert(format!("fonts/{name}"), bytes.into());
     }
-    faults.extend(missing_glyphs(&sources, &theme));
+    let texts = sources.iter().map(|source| (&*source.path, &*source.text));
+    faults.extend(missing_glyphs(texts, &theme));
     let mut edition = Edition::new(&sources, media, faults);
-    edition.faults.extend(missing_faces(&edition.content, &theme));
+    edition.faults.extend(missing_faces(edition.content.families(), &theme));
     let unspoken = crate::check::unspoken(&edition.content, &theme);
     edition.faults.extend(unspoken);
     crate::fault::sort(&mut edition.faults);
@@ -178,11 +179,13 @@ fn after(edition: Edition, content: &Path) -> Result<Edition, Stop> {
     Ok(edition.after(Some(Edition::new(&sources, media, faults))))
 }
 
-/// Likewise the content folder of the options, where no fault stops the work.
-fn sound(args: &Args) -> Result<Edition, Stop> {
-    let (edition, _) = open(args)?;
+/// Likewise the content folder of the options, where no fault stops the work, and the words
+/// of its language.
+fn sound(args: &Args) -> Result<(Edition, Words), Stop> {
+    let (edition, theme) = open(args)?;
     stand(&edition)?;
-    Ok(edition)
+    let words = words(&theme, &edition)?;
+    Ok((edition, words))
 }
 
 /// Shows the faults of an edition that has an error: nothing of it is worked out.

@@ -3,8 +3,10 @@
 use crate::edition::Edition;
 use crate::lists::{calendar, timetable_text};
 use crate::model::Class;
-use crate::plan::{self, Answer, ClassDraft, Effort, Timetable, Watch};
+use crate::plan::{self, ClassDraft, Effort, Timetable, Unheard, Verdict};
 use crate::read;
+use crate::sheet::{PlanSheet, build};
+use crate::words::Words;
 use crate::work::work;
 
 use super::args::{Args, PlanForm, TimetableArgs};
@@ -13,15 +15,19 @@ use super::{Done, Stop, json, recipe, say, sound};
 
 /// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
 pub(super) fn run(args: &Args, options: &TimetableArgs) -> Done {
-    let edition = sound(args)?;
+    let (edition, words) = sound(args)?;
     let waiting = Waiting::new()?;
     let mut plan = match class(&edition, &options.name) {
         Some(class) => class_plan(&edition, class, (options, &waiting))?,
         None => home_plan(&edition, (options, &waiting))?,
     };
     waiting.over(&mut plan);
-    say(form(&plan, options.form)?.as_bytes())?;
-    if plan.verdict == "fits" { Ok(()) } else { Err(Stop::Faults) }
+    let sheet = build::plan_sheet(&plan, &words, edition.first_units());
+    say(form(&sheet, options.form, &words)?.as_bytes())?;
+    match plan.verdict {
+        Verdict::Fits => Ok(()),
+        Verdict::Never | Verdict::Unknown => Err(Stop::Faults),
+    }
 }
 
 /// A class by its file name.
@@ -30,14 +36,16 @@ pub(super) fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
     edition.content.class(file.strip_suffix(".yaml").unwrap_or(&file))
 }
 
-fn form(plan: &Timetable, form: PlanForm) -> Result<String, Stop> {
+fn form(plan: &PlanSheet, form: PlanForm, words: &Words) -> Result<String, Stop> {
+    let none = || Stop::Use(format!("there is no plan: {}", plan.standing));
     match form {
-        PlanForm::Text => Ok(timetable_text(plan)),
+        PlanForm::Text => Ok(timetable_text(plan, words)),
         PlanForm::Json => json(plan),
-        PlanForm::Ics => calendar(plan)
-            .ok_or_else(|| Stop::Use(format!("there is no plan: {}", plan.standing))),
-        PlanForm::Svg => crate::draw::plan_chart(plan)
-            .ok_or_else(|| Stop::Use(format!("there is no plan: {}", plan.standing))),
+        PlanForm::Ics => calendar(plan, words).ok_or_else(none),
+        PlanForm::Svg => {
+            let chart = plan.chart.as_ref().map(crate::draw::plan_chart);
+            chart.ok_or_else(none)
+        }
     }
 }
 
@@ -48,28 +56,21 @@ fn class_plan(
 ) -> Result<Timetable, Stop> {
     let unclear =
         |reason: &str| Stop::Use(format!("`{}` cannot be planned: {reason}", class.name));
-    let mut draft = plan::draft(class, edition.book()).map_err(unclear)?;
     let effort = Effort::USUAL.watched(waiting);
-    let answer = plan::solve(&draft.problem, effort);
-    if let Some(now) = &options.now {
-        let said = (now.as_str(), options.done.as_deref());
-        return today((&mut draft, effort), class, &answer, said);
-    }
-    let mut plan = draft.timetable(class, &answer);
-    if !matches!(answer, Answer::Fits(_)) && !waiting.stop() {
-        let why = plan::explain(class, edition.book());
-        (plan.reasons, plan.remedies) = (why.reasons, why.remedies);
-    }
-    Ok(plan)
+    let Some(now) = &options.now else {
+        return plan::planned(class, edition.book(), effort).map_err(unclear);
+    };
+    let mut draft = plan::draft(class, edition.book()).map_err(unclear)?;
+    today((&mut draft, effort), class, (now, options.done.as_deref()))
 }
 
 /// Plans the rest of the day.
 fn today(
     (draft, effort): (&mut ClassDraft, Effort),
     class: &Class,
-    answer: &Answer,
     (now, done): (&str, Option<&str>),
 ) -> Result<Timetable, Stop> {
+    let answer = plan::solve(&draft.problem, effort);
     let planned = answer
         .plan()
         .ok_or_else(|| Stop::Use("the class has no plan to begin with".into()))?;
@@ -80,7 +81,15 @@ fn today(
     let done = plan::read_done(done.unwrap_or_default())
         .ok_or_else(|| wrong("--done; write --done \"pairs 1-3: second-turn\":"))?;
     let planned = draft.settle(&planned.layout);
-    let notes = plan::adjust(draft, &planned, minute, &done).map_err(Stop::Use)?;
+    let unheard = |unheard| {
+        Stop::Use(match unheard {
+            Unheard::Step(step) => format!("those groups have no step `{step}`"),
+            Unheard::Groups => {
+                "--done names groups that are not in this class".to_owned()
+            }
+        })
+    };
+    let notes = plan::adjust(draft, &planned, minute, &done).map_err(unheard)?;
     let answer = plan::solve(&draft.problem, effort);
     let mut plan = draft.timetable(class, &answer);
     plan.notes = notes;

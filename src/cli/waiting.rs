@@ -9,7 +9,7 @@ use std::time::{Duration, Instant};
 
 use indicatif::{ProgressBar, ProgressStyle};
 
-use crate::plan::{Timetable, Watch};
+use crate::plan::{Note, Timetable, Watch};
 
 use super::Stop;
 
@@ -40,8 +40,7 @@ impl Waiting {
             bar.finish_and_clear();
         }
         if self.stop() {
-            plan.notes
-                .push("the search was stopped: this is the best of it so far".into());
+            plan.notes.push(Note::Stopped);
         }
     }
 }

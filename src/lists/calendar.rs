@@ -4,24 +4,42 @@
 use jiff::tz::TimeZone;
 use jiff::{Timestamp, ZonedDateTime};
 
-use crate::plan::{Clock, Row, Span, Timetable, together};
+use crate::sheet::{Clock, Kind, LineSheet, PlanSheet};
+use crate::words::Words;
 
 /// A line may have so many bytes (RFC 5545, 3.1).
 const MOST_BYTES: usize = 75;
 /// Minutes before an attended step at which its alarm sounds.
 const ALARM: i32 = 5;
 
+/// One event.
+struct Event<'a> {
+    /// First minute, and the minute after the last.
+    span: (i32, i32),
+    /// What it is called.
+    summary: String,
+    /// What is said of it.
+    about: String,
+    /// What its alarm says; `None` where none sounds.
+    alarm: Option<&'a str>,
+}
+
 /// The calendar of a plan; without a plan, of its sessions.
-pub fn calendar(plan: &Timetable) -> Option<String> {
-    let start: jiff::civil::DateTime = plan.start.parse().ok()?;
-    let clock = Clock::new(start, plan.zone.as_deref())?;
-    let mut rows: Vec<Row> = plan.rows();
-    rows.retain(|row| row.kind != "finish");
-    if rows.is_empty() {
-        rows = plan.sessions.iter().map(|span| session(span, plan)).collect();
+pub fn calendar(plan: &PlanSheet, words: &Words) -> Option<String> {
+    let rows = plan.rows.iter().filter(|row| row.kind != Kind::Finish);
+    let mut events: Vec<Event> = rows.map(|row| row_event(row, plan, words)).collect();
+    if events.is_empty() {
+        let session = |span: &crate::sheet::Span| Event {
+            span: (span.from_min, span.to_min),
+            summary: plan.title.clone(),
+            about: plan.title.clone(),
+            alarm: Some(&plan.title),
+        };
+        events = plan.sessions.iter().map(session).collect();
     }
-    let (first, last) =
-        (rows.first()?.start_min, rows.iter().map(|row| row.end_min).max()?);
+    let first = events.first()?.span.0;
+    let last = events.iter().map(|event| event.span.1).max()?;
+    let clock = &plan.clock;
     let mut lines = Lines::default();
     for line in
         ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//tourier//class and home plans//EN"]
@@ -31,52 +49,45 @@ pub fn calendar(plan: &Timetable) -> Option<String> {
     if clock.zone().is_some() {
         zone(&mut lines, &clock.moment(first), &clock.moment(last));
     }
-    for (at, row) in rows.iter().enumerate() {
-        event(&mut lines, (at, row), plan, &clock);
+    for (at, one) in events.iter().enumerate() {
+        event(&mut lines, (at, one), &plan.name, clock);
     }
     lines.put("END:VCALENDAR");
     Some(lines.text)
 }
 
-/// A session as one event.
-fn session(span: &Span, plan: &Timetable) -> Row {
-    Row {
-        start_min: span.from_min,
-        end_min: span.to_min,
-        start: span.from.clone(),
-        end: span.to.clone(),
-        kind: "hands",
-        who: vec!["you".into()],
-        watching: Vec::new(),
-        recipe: String::new(),
-        title: plan.title.clone(),
-        oven: None,
-        place: None,
-    }
+/// What someone does as an event. Whose it is needs no word where there is only one; an
+/// oven load sounds no alarm but for the one who is alone with it.
+fn row_event<'a>(row: &'a LineSheet, plan: &PlanSheet, words: &Words) -> Event<'a> {
+    let summary = if plan.home {
+        row.what.clone()
+    } else {
+        words.fill("plan-summary", &[("who", &row.who), ("what", &row.what)])
+    };
+    let about = row.oven.as_deref().map_or_else(
+        || plan.title.clone(),
+        |oven| words.fill("plan-about", &[("title", &plan.title), ("oven", oven)]),
+    );
+    let alarm = (row.kind != Kind::Bake || plan.home).then_some(row.what.as_str());
+    Event { span: (row.from_min, row.to_min), summary, about, alarm }
 }
 
-fn event(lines: &mut Lines, (at, row): (usize, &Row), plan: &Timetable, clock: &Clock) {
+fn event(lines: &mut Lines, (at, event): (usize, &Event), name: &str, clock: &Clock) {
     let stamp = clock.moment(0).timestamp().strftime("%Y%m%dT%H%M%SZ").to_string();
+    let (from, to) = event.span;
     lines.put("BEGIN:VEVENT");
-    lines.put(&format!(
-        "UID:{}-{at}-{}@tourier",
-        plan.name,
-        clock.stamp(0).replace([':', '-'], "")
-    ));
+    let begins = clock.stamp(0).replace([':', '-'], "");
+    lines.put(&format!("UID:{name}-{at}-{begins}@tourier"));
     lines.put(&format!("DTSTAMP:{stamp}"));
-    lines.put(&format!("DTSTART{}", time(clock, row.start_min)));
-    lines.put(&format!("DTEND{}", time(clock, row.end_min.max(row.start_min + 1))));
-    let who = together(&row.who);
-    let title =
-        if who == "you" { row.title.clone() } else { format!("{who}: {}", row.title) };
-    lines.put(&format!("SUMMARY:{}", escaped(&title)));
-    let oven = row.oven.as_deref().map(|oven| format!(" ({oven})")).unwrap_or_default();
-    lines.put(&format!("DESCRIPTION:{}", escaped(&format!("{}{oven}", plan.title))));
-    if row.kind != "bake" || who == "you" {
+    lines.put(&format!("DTSTART{}", time(clock, from)));
+    lines.put(&format!("DTEND{}", time(clock, to.max(from + 1))));
+    lines.put(&format!("SUMMARY:{}", escaped(&event.summary)));
+    lines.put(&format!("DESCRIPTION:{}", escaped(&event.about)));
+    if let Some(said) = event.alarm {
         lines.put("BEGIN:VALARM");
         lines.put("ACTION:DISPLAY");
         lines.put(&format!("TRIGGER:-PT{ALARM}M"));
-        lines.put(&format!("DESCRIPTION:{}", escaped(&row.title)));
+        lines.put(&format!("DESCRIPTION:{}", escaped(said)));
         lines.put("END:VALARM");
     }
     lines.put("END:VEVENT");

@@ -1,43 +1,51 @@
 //! Tables that open right in a spreadsheet: UTF-8 with a mark, lines that end as the
 //! standard (RFC 4180) has them, and no cell that a spreadsheet would take for a formula.
 
-use super::order::{Order, OrderLine};
-use super::tubs::TubLine;
+use crate::measure::show::{money, tenths};
+use crate::sheet::{ForWhom, Order, OrderLine, TubLine};
+use crate::words::Words;
 
 /// Tells a spreadsheet that the file is UTF-8.
 const MARK: &str = "\u{feff}";
 
 /// The order list as a table, with what each group weighs out below it.
-pub fn order_csv(order: &Order) -> String {
+pub fn order_csv(order: &Order, words: &Words) -> String {
     let mut text = String::from(MARK);
     let head = [
-        "ingredient",
-        "need (g)",
-        "on the shelf (g)",
-        "pack (g)",
-        "packs",
-        "left over (g)",
-        "cost",
-        "currency",
+        "order-ingredient",
+        "order-need",
+        "order-shelf",
+        "order-pack",
+        "order-packs",
+        "order-left-over",
+        "order-cost",
+        "order-currency",
     ];
-    row(&mut text, &head.map(String::from));
+    row(&mut text, &head.map(|key| words.get(key).to_owned()));
     for line in &order.lines {
-        row(&mut text, &bought(line, &order.currency));
+        row(&mut text, &bought(line, &order.currency, words));
     }
     if let Some(sum) = order.total_minor {
         let mut total = head.map(|_| String::new());
-        total[0] = "total".into();
+        words.get("order-sum").clone_into(&mut total[0]);
         total[6] = money(sum);
         total[7].clone_from(&order.currency);
         row(&mut text, &total);
     }
     for tub in &order.tubs {
         row(&mut text, &[]);
-        let head =
-            format!("weigh-out: {} for each {} ({} sets)", tub.title, tub.each, tub.sets);
-        row(&mut text, &[head]);
-        let columns = ["step", "recipe", "ingredient", "grams", "in words"];
-        row(&mut text, &columns.map(String::from));
+        let sets = tub.sets.to_string();
+        let each = each(tub.each, words);
+        let values = [("title", &*tub.title), ("each", each), ("sets", &*sets)];
+        row(&mut text, &[words.fill("order-weigh-table", &values)]);
+        let columns = [
+            "order-step",
+            "order-recipe",
+            "order-ingredient",
+            "order-grams",
+            "order-in-words",
+        ];
+        row(&mut text, &columns.map(|key| words.get(key).to_owned()));
         for line in &tub.lines {
             row(&mut text, &weighed(line));
         }
@@ -45,14 +53,24 @@ pub fn order_csv(order: &Order) -> String {
     text
 }
 
-fn bought(line: &OrderLine, currency: &str) -> [String; 8] {
+/// Who gets a tub, in a word.
+pub(super) fn each(each: ForWhom, words: &Words) -> &str {
+    words.get(match each {
+        ForWhom::Group => "each-group",
+        ForWhom::Baker => "each-baker",
+        ForWhom::Demonstration => "each-demonstration",
+    })
+}
+
+fn bought(line: &OrderLine, currency: &str, words: &Words) -> [String; 8] {
+    let as_needed = || words.get("as-needed").to_owned();
     [
         line.ingredient.clone(),
-        if line.as_needed { "as needed".into() } else { number(line.need_g) },
-        number(line.shelf_g),
-        line.pack_g.map(number).unwrap_or_default(),
+        if line.as_needed { as_needed() } else { tenths(line.need_g) },
+        tenths(line.shelf_g),
+        line.pack_g.map(tenths).unwrap_or_default(),
         line.packs.map(|packs| packs.to_string()).unwrap_or_default(),
-        line.left_g.map(number).unwrap_or_default(),
+        line.left_g.map(tenths).unwrap_or_default(),
         line.cost_minor.map(money).unwrap_or_default(),
         line.cost_minor.map(|_| currency.to_owned()).unwrap_or_default(),
     ]
@@ -63,22 +81,9 @@ fn weighed(line: &TubLine) -> [String; 5] {
         line.title.clone(),
         line.recipe.clone(),
         line.ingredient.clone(),
-        line.grams.map(number).unwrap_or_default(),
+        line.grams.map(tenths).unwrap_or_default(),
         line.metric.clone(),
     ]
-}
-
-/// Grams to a tenth.
-pub(super) fn number(grams: f64) -> String {
-    let tenths = (grams * 10.0).round() / 10.0;
-    // No "-0".
-    format!("{}", tenths + 0.0)
-}
-
-/// Money with two places.
-pub(super) fn money(minor: i64) -> String {
-    let sign = if minor < 0 { "-" } else { "" };
-    format!("{sign}{}.{:02}", minor.abs() / 100, minor.abs() % 100)
 }
 
 fn row(text: &mut String, cells: &[String]) {

@@ -1,71 +1,75 @@
 //! Plans and orders as text for a terminal.
 
-use crate::plan::{Timetable, together};
+use crate::sheet::build::{lasting, weights};
+use crate::sheet::{Counted, Kind, LineSheet, Order, PlanSheet, Units};
+use crate::words::Words;
 
-use crate::sheet::Units;
-
-use super::order::Order;
-use super::priced::words;
-use super::table::money;
+use super::table::each;
 
 /// A plan by the clock, session by session.
-pub fn timetable_text(plan: &Timetable) -> String {
+pub fn timetable_text(plan: &PlanSheet, words: &Words) -> String {
     let mut text = format!("{}\n{}\n", plan.title, capital(&plan.standing));
     for objective in &plan.objective {
-        let name = match objective.name {
-            "waiting" => "waiting beyond the recipes' own times",
-            "away" => "away from the recipe's own times, all waits together",
-            "end" => "from the first opening to the end",
-            _ => "from the first step until it is ready",
-        };
-        text.push_str(&format!("{name}: {}\n", hours(objective.minutes)));
+        let what = words.get(match objective.name {
+            Counted::Waiting => "plan-by-waiting",
+            Counted::Away => "plan-by-away",
+            Counted::End => "plan-by-end",
+            Counted::Lead => "plan-by-lead",
+        });
+        let time = lasting(objective.minutes);
+        text += &words.fill("plan-measured", &[("what", what), ("time", &time)]);
+        text.push('\n');
     }
-    for (title, lines) in [
-        ("why", &plan.reasons),
-        ("what would help", &plan.remedies),
-        ("note", &plan.notes),
+    for (key, name, lines) in [
+        ("plan-why", "reason", &plan.reasons),
+        ("plan-help", "remedy", &plan.remedies),
+        ("plan-note", "note", &plan.notes),
     ] {
         for line in lines {
-            text.push_str(&format!("{title}: {line}\n"));
+            text += &words.fill(key, &[(name, line)]);
+            text.push('\n');
         }
     }
-    let mut day = String::new();
-    let mut rows = plan.rows();
-    rows.extend(plan.rests().into_iter().filter(|_| plan.home));
-    rows.sort_by_key(|row| (row.start_min, row.end_min));
+    let mut day = "";
+    let rests = plan.rests.iter().filter(|_| plan.home);
+    let mut rows: Vec<&LineSheet> = plan.rows.iter().chain(rests).collect();
+    rows.sort_by_key(|row| (row.from_min, row.to_min));
     for row in rows {
-        let (date, from) = row.start.split_once('T').unwrap_or(("", &row.start));
-        if date != day {
-            day = date.to_owned();
-            text.push_str(&format!("\n{date}\n"));
+        if row.date != day {
+            day = &row.date;
+            text += &format!("\n{day}\n");
         }
-        let to = row.end.split_once('T').map_or("", |(_, to)| to);
-        let place =
-            row.place.as_deref().map(|place| format!(", {place}")).unwrap_or_default();
-        let oven =
-            row.oven.as_deref().map(|oven| format!(", {oven}")).unwrap_or_default();
-        let shown = if row.kind == "demonstration" { " (all watch)" } else { "" };
-        let who = together(&row.who);
-        let span = if from == to { from.to_owned() } else { format!("{from}–{to}") };
-        text.push_str(&format!(
-            "  {span:<11}  {who:<18}  {}{shown}{oven}{place}\n",
-            row.title
-        ));
+        text += &timetable_row(row, words);
     }
-    for (at, span) in plan.sessions.iter().enumerate() {
-        let over = plan.overnight(at);
-        if over.is_empty() || plan.home {
+    for (span, left) in plan.sessions.iter().zip(&plan.left) {
+        if left.is_empty() || plan.home {
             continue;
         }
-        text.push_str(&format!(
-            "\nwhen the session closes at {}\n",
-            span.to.replace('T', " ")
-        ));
-        for (place, who, what, trays) in over {
-            text.push_str(&format!("  {place:<10}  {who:<18}  {what} ({trays})\n"));
+        let (date, time) = span.to.split_once('T').unwrap_or((&span.to, ""));
+        let head = words.fill("plan-closes", &[("date", date), ("time", time)]);
+        text += &format!("\n{head}\n");
+        for [place, who, what, trays] in left {
+            let what = words.fill("plan-left", &[("what", what), ("count", trays)]);
+            text += &format!("  {place:<10}  {who:<18}  {what}\n");
         }
     }
     text
+}
+
+fn timetable_row(row: &LineSheet, words: &Words) -> String {
+    let what = if row.kind == Kind::Demonstration {
+        words.fill("plan-all-watch", &[("what", &row.what)])
+    } else {
+        row.what.clone()
+    };
+    let parts: Vec<String> =
+        std::iter::once(what).chain(row.oven.clone()).chain(row.place.clone()).collect();
+    let span = if row.from == row.to {
+        row.from.clone()
+    } else {
+        words.range(&row.from, &row.to)
+    };
+    format!("  {span:<11}  {:<18}  {}\n", row.who, words.list(&parts))
 }
 
 fn capital(text: &str) -> String {
@@ -75,32 +79,39 @@ fn capital(text: &str) -> String {
     })
 }
 
-fn hours(minutes: i32) -> String {
-    crate::measure::show::minutes(u64::try_from(minutes).unwrap_or(0))
-}
-
 /// The order and the weigh-out, with every weight in `units`.
-pub fn order_text(order: &Order, units: Units) -> String {
-    let mut text = format!(
-        "{}: {} bakers, {} pieces, {} % spare\n\nto buy\n",
-        order.title, order.bakers, order.pieces, order.spare_percent
-    );
+pub fn order_text(order: &Order, units: Units, words: &Words) -> String {
+    let [bakers, pieces] =
+        [u64::from(order.bakers), order.pieces].map(|it| it.to_string());
+    let spare = order.spare_percent.to_string();
+    let values = [
+        ("title", &*order.title),
+        ("bakers", &*bakers),
+        ("pieces", &*pieces),
+        ("spare", &*spare),
+    ];
+    let head = words.fill("order-head", &values);
+    let mut text = format!("{head}\n\n{}\n", words.get("order-to-buy"));
     for line in &order.lines {
-        let [name, need, packs, left, cost] = words(line, units);
-        let left = if left.is_empty() { left } else { format!("{left} left") };
+        let [name, need, packs, left, cost] = weights(line, units, words);
+        let left = match left.as_str() {
+            "" => left,
+            weight => words.fill("order-left", &[("weight", weight)]),
+        };
         let row = format!("  {need:>12}  {name:<20}  {packs:>16}  {cost:>8}  {left}");
         text.push_str(row.trim_end());
         text.push('\n');
     }
-    text.push_str(&total(order));
+    text.push_str(&total(order, words));
     if !order.unpriced.is_empty() {
-        text.push_str(&format!("without a price: {}\n", order.unpriced.join(", ")));
+        let names = words.list(&order.unpriced);
+        text += &words.fill("order-unpriced", &[("names", &names)]);
+        text.push('\n');
     }
     for tub in &order.tubs {
-        text.push_str(&format!(
-            "\nweigh out, {} × {} ({})\n",
-            tub.sets, tub.title, tub.each
-        ));
+        let (sets, each) = (tub.sets.to_string(), each(tub.each, words));
+        let values = [("sets", &*sets), ("title", &*tub.title), ("each", each)];
+        text += &format!("\n{}\n", words.fill("order-weigh", &values));
         let mut step = "";
         for line in &tub.lines {
             if line.title != step {
@@ -119,14 +130,17 @@ pub fn order_text(order: &Order, units: Units) -> String {
 
 /// What it costs in all, a student and a piece; nothing but a line's end where nothing has a
 /// price.
-fn total(order: &Order) -> String {
+fn total(order: &Order, words: &Words) -> String {
+    use crate::measure::show::money;
     let Some(total) = order.total_minor else { return "\n".into() };
-    let mut text = format!("\ntotal {} {}", money(total), order.currency);
-    let shares = [(order.per_student_minor, "student"), (order.per_piece_minor, "piece")];
-    for (share, of) in shares {
-        text.push_str(
-            &share.map_or_else(String::new, |sum| format!(", {} a {of}", money(sum))),
-        );
+    let sum = format!("{} {}", money(total), order.currency);
+    let mut parts = vec![words.fill("order-total", &[("sum", &sum)])];
+    let shares = [
+        (order.per_student_minor, "order-a-student"),
+        (order.per_piece_minor, "order-a-piece"),
+    ];
+    for (share, key) in shares {
+        parts.extend(share.map(|sum| words.fill(key, &[("sum", &money(sum))])));
     }
-    text + "\n"
+    format!("\n{}\n", words.list(&parts))
 }

@@ -18,6 +18,12 @@ pub struct TemperatureStep(Exact);
 const FAN: i64 = 20;
 
 impl Temperature {
+    /// The mark to which an oven is set for it: the nearest 5 °C.
+    #[must_use]
+    pub fn dial(&self) -> Self {
+        Self(super::round_to(&self.0, &exact(5, 1)))
+    }
+
     /// A temperature in °C.
     pub fn celsius(degrees: Exact) -> Self {
         Self(degrees)

@@ -16,6 +16,7 @@ mod shaping;
 mod step;
 mod technique;
 
+use crate::fault::Placed;
 use crate::media::Medium;
 
 pub use amount::{Amount, AmountLine, Ingredient, Purpose, Quantity, Share};
@@ -57,6 +58,12 @@ pub struct Content {
 }
 
 impl Content {
+    /// The families of type that the course asks for.
+    pub fn families(&self) -> impl Iterator<Item = &Placed<String>> {
+        let looks = self.course.iter().map(|course| &course.look);
+        looks.flat_map(|look| look.text.iter().chain(&look.labels))
+    }
+
     /// The recipe in the file of this name.
     pub fn recipe(&self, name: &str) -> Option<&Recipe> {
         self.recipes.iter().find(|recipe| recipe.name == name)

@@ -5,8 +5,9 @@ use serde::Serialize;
 
 use crate::draw::Figure;
 use crate::measure::Label;
-use crate::model::{Block, Inline};
-use crate::sheet::{Fold, HandoutKind, Ingredients, Part, Sheet, StepSheet};
+use crate::sheet::{
+    Block, Fold, HandoutKind, Ingredients, Inline, Part, Sheet, StepSheet,
+};
 
 use super::Job;
 use super::code::{self, Code};

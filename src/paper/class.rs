@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 
 use serde::Serialize;
 
-use crate::lists::ClassSheet;
-use crate::sheet::{CourseSheet, Look, Paper};
+use crate::draw::{PlanChart, plan_chart_wide};
+use crate::sheet::{ClassSheet, CourseSheet, Look, Paper};
 use crate::words::Words;
 
 use super::code::{self, Code};
@@ -38,7 +38,15 @@ struct Data<'a> {
     both_units: bool,
     /// The code of the class's page.
     code: Option<Code>,
-    class: &'a ClassSheet,
+    class: Class<'a>,
+}
+
+/// A class with its plan drawn for paper turned on its side.
+#[derive(Serialize)]
+struct Class<'a> {
+    #[serde(flatten)]
+    sheet: &'a ClassSheet,
+    wide: Option<PlanChart>,
 }
 
 impl Press {
@@ -67,7 +75,7 @@ impl Press {
             look: &course.look,
             both_units: course.both_units,
             code: code::class(&sheet.class, course, words),
-            class: sheet,
+            class: Class { sheet, wide: sheet.plan.chart.as_ref().map(plan_chart_wide) },
         };
         self.print(cleaned(&data, self.glyphs()).to_string().as_bytes())
     }

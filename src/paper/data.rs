@@ -5,8 +5,7 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 use serde_json::Value;
 
-use crate::model::Block;
-use crate::sheet::{Allergen, CourseSheet, HandoutKind, Look, Paper, Units};
+use crate::sheet::{Allergen, Block, CourseSheet, HandoutKind, Look, Paper, Units};
 use crate::words::Words;
 
 use super::chapter::{Drawing, Method, general_drawings, method, prose, steps};
@@ -14,7 +13,7 @@ use super::code::{self, Code};
 use super::formula::{Formula, Preferment, formula, preferments, water, water_alone};
 use super::glyphs::is_plain;
 use super::layers::{Layers, layers};
-use super::setting::{bind, date, long_date};
+use super::setting::{bind, date};
 use super::{Glyphs, Job};
 
 /// Words for handouts begin so in a words file.
@@ -191,7 +190,8 @@ impl<'a> Course<'a> {
 
 /// The course's edition and its date in words; `None` where it has neither.
 pub(super) fn edition(course: &CourseSheet, words: &Words) -> Option<String> {
-    let date = day(course).map(|date| long_date(date, words));
+    let date = course.date.as_deref().and_then(|date| date.parse().ok());
+    let date = date.map(|date| words.date(date));
     let parts: Vec<String> = course.edition.clone().into_iter().chain(date).collect();
     (!parts.is_empty()).then(|| parts.join(" · "))
 }

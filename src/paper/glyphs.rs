@@ -7,9 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use typst::text::Font;
 
-use crate::fault::{Fault, Place};
-use crate::model::Content;
-use crate::read::Source;
+use crate::fault::{Fault, Place, Placed};
 use crate::theme::Theme;
 
 use super::press::fonts;
@@ -104,21 +102,27 @@ fn is_unseen(sign: char) -> bool {
 }
 
 /// Cautions for the characters of a course's texts that none of the theme's typefaces has,
-/// each once in a file.
-pub fn missing_glyphs(texts: &[Source], theme: &Theme) -> Vec<Fault> {
+/// each once in a file. The texts come with their paths.
+pub fn missing_glyphs<'t>(
+    texts: impl Iterator<Item = (&'t str, &'t str)>,
+    theme: &Theme,
+) -> Vec<Fault> {
     let glyphs = Glyphs::new(theme);
-    let read = texts.iter().filter(|text| !text.path.ends_with(".svg"));
-    read.flat_map(|text| in_text(text, &glyphs)).collect()
+    let read = texts.filter(|(path, _)| !path.ends_with(".svg"));
+    read.flat_map(|(path, text)| in_text(path, text, &glyphs)).collect()
 }
 
-/// Errors for the families of type that the course asks for and its theme does not have.
-pub fn missing_faces(content: &Content, theme: &Theme) -> Vec<Fault> {
-    let Some(look) = content.course.as_ref().map(|course| &course.look) else {
+/// Errors for the families of type that are asked for and that the theme does not have.
+pub fn missing_faces<'f>(
+    asked: impl Iterator<Item = &'f Placed<String>>,
+    theme: &Theme,
+) -> Vec<Fault> {
+    let mut asked = asked.peekable();
+    if asked.peek().is_none() {
         return Vec::new();
-    };
+    }
     let families = families(theme);
     let known = |name: &str| families.iter().any(|it| it.eq_ignore_ascii_case(name));
-    let asked = look.text.iter().chain(&look.labels);
     let missing = asked.filter(|family| !known(&family.value)).map(|family| {
         let message = format!("there is no typeface `{}`", family.value);
         let help = format!(
@@ -136,11 +140,11 @@ pub(super) fn families(theme: &Theme) -> Vec<String> {
     names.collect::<BTreeSet<_>>().into_iter().collect()
 }
 
-fn in_text(source: &Source, glyphs: &Glyphs) -> Vec<Fault> {
-    let file = source.path.as_str().into();
-    let missing = glyphs.missing(&source.text);
+fn in_text(path: &str, text: &str, glyphs: &Glyphs) -> Vec<Fault> {
+    let file = path.into();
+    let missing = glyphs.missing(text);
     let found = missing.into_iter().filter_map(|sign| {
-        let at = source.text.find(sign)?;
+        let at = text.find(sign)?;
         let place = Place::new(&file, at, at + sign.len_utf8());
         let message =
             format!("the typefaces have no `{sign}`: handouts print {STAND_IN} for it");
@@ -160,8 +164,8 @@ mod tests {
         let theme = Theme::built_in();
         let text = "½ cup × 3 – crème, 粉, خبز and ขนม\u{200D}!\u{0}";
         assert_eq!(Glyphs::new(&theme).missing(text), ['ข', 'น', 'ม']);
-        let source = Source { path: "recipes/a.md".into(), text: text.into() };
-        let faults = missing_glyphs(&[source], &theme);
+        let texts = [("recipes/a.md", text)];
+        let faults = missing_glyphs(texts.into_iter(), &theme);
         assert_eq!(faults.len(), 3);
         assert_eq!(&text[faults[2].place.start..faults[2].place.end], "ม");
         let clean = Glyphs::new(&theme).clean(text);
@@ -170,13 +174,14 @@ mod tests {
 
     #[test]
     fn a_typeface_that_is_not_there_is_an_error_at_its_place() {
-        let text = "title: A\ntheme: {text: Vollkorn, labels: Nowhere Sans}\n";
-        let source = Source { path: "course.yaml".into(), text: text.into() };
-        let (content, _, _) = crate::read::content(&[source]);
-        let faults = missing_faces(&content, &Theme::built_in());
+        let file = "course.yaml".into();
+        let named = |name: &str, at: usize| {
+            Placed::new(name.to_owned(), Place::new(&file, at, at + name.len()))
+        };
+        let asked = [named("Vollkorn", 20), named("Nowhere Sans", 40)];
+        let faults = missing_faces(asked.iter(), &Theme::built_in());
         assert_eq!(faults.len(), 1);
-        let place = &faults[0].place;
-        assert_eq!(&text[place.start..place.end], "Nowhere Sans");
+        assert_eq!((faults[0].place.start, faults[0].place.end), (40, 52));
     }
 
     #[test]

@@ -2,9 +2,8 @@
 
 use serde::Serialize;
 
-use crate::lists::{Tub, TubLine};
 use crate::measure::{Size, float};
-use crate::sheet::{CourseSheet, Line, Look, Paper, Units};
+use crate::sheet::{CourseSheet, Line, Look, Paper, Tub, TubLine, Units};
 use crate::words::Words;
 
 use super::setting::{bind, date};

@@ -2,9 +2,10 @@
 
 use typst::layout::{Abs, Frame, FrameItem};
 
-use crate::lists::{Tub, TubLine};
 use crate::measure::{Length, Size, exact};
-use crate::sheet::{CourseSheet, HandoutKind, LessonSheet, Paper, Units};
+use crate::sheet::{
+    CourseSheet, ForWhom, HandoutKind, LessonSheet, Paper, Tub, TubLine, Units,
+};
 use crate::theme::Theme;
 
 use super::fixture::Fixture;
@@ -159,7 +160,7 @@ fn every_tub_of_every_group_has_a_label_for_each_weighing() -> Result<(), PaperF
     };
     let lines = vec![line("bread flour", Some(318.0)), line("dusting flour", None)];
     let (recipe, title) = ("crescents".into(), "Crescents".into());
-    let tub = Tub { recipe, title, each: "group", sets: 2, lines };
+    let tub = Tub { recipe, title, each: ForWhom::Group, sets: 2, lines };
     let stations = [("pair 1".to_owned(), &tub), ("pair 2".to_owned(), &tub)];
     let mm = |over| Length::centimetres(exact(over, 10));
     let grid = Grid::new(&Size::new(mm(70), mm(37)), Paper::A4).expect("a common sheet");

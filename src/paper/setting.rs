@@ -1,7 +1,5 @@
 //! Small matters of setting: spaces that must not break, dates in words.
 
-use crate::words::Words;
-
 /// A space at which a line must not break.
 const BOUND: char = '\u{A0}';
 
@@ -34,14 +32,6 @@ fn is_unit(sign: char) -> bool {
 pub(super) fn date(text: &str) -> Option<[i16; 3]> {
     let date = text.parse::<jiff::civil::Date>().ok().filter(|date| date.year() > 0)?;
     Some([date.year(), date.month().into(), date.day().into()])
-}
-
-/// A date in words: `15 February 2027`.
-pub(super) fn long_date(date: [i16; 3], words: &Words) -> String {
-    let [year, month, day] = date.map(|part| part.to_string());
-    let month = words.get(&format!("handout-month-{month}")).to_owned();
-    let values = [("day", &*day), ("month", &*month), ("year", &*year)];
-    words.fill("handout-date", &values)
 }
 
 #[cfg(test)]

@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use crate::formula::{Book, Scaling};
-use crate::measure::Duration;
+use crate::measure::{Duration, Temperature};
 use crate::model::{Class, Each, Making, Much};
 use crate::work::{Work, work};
 
@@ -28,8 +28,8 @@ pub struct ClassDraft {
     pub pools: Vec<PoolName>,
     /// The stores' places, in the order of the problem's.
     pub stores: Vec<String>,
-    /// The oven's heats, in the order of their numbers.
-    pub heats: Vec<String>,
+    /// The heats at which ovens are set, in the order of their numbers.
+    pub heats: Vec<Temperature>,
     /// Minutes and local times.
     pub clock: Clock,
 }
@@ -56,6 +56,8 @@ pub enum Who {
     Group(u32),
     /// One baker of a group, both from 0.
     Baker(u32, u32),
+    /// The one who bakes at home.
+    Home,
 }
 
 /// A demonstration that is not part of a batch.
@@ -80,6 +82,8 @@ pub enum PoolName {
     Group(u32),
     /// Kit by its name in the class file.
     Kit(String),
+    /// The hands of the one who bakes at home.
+    Home,
 }
 
 /// Why a class cannot even be laid out as a question; checks name the fault.
@@ -185,7 +189,7 @@ impl Drafting<'_> {
         }
         // A group's batches stand together, group by group.
         self.draft.units.sort_by_key(|unit| match unit.who {
-            Who::Instructor => (0, 0, unit.making, 0),
+            Who::Instructor | Who::Home => (0, 0, unit.making, 0),
             Who::Group(group) => (1, group, unit.making, 0),
             Who::Baker(group, baker) => (1, group, unit.making, baker),
         });
@@ -248,7 +252,9 @@ impl Drafting<'_> {
             }
         }
         for (bake, trays) in &step.bakes {
-            self.bake(*bake, *trays, step.oven.as_deref().unwrap_or_default());
+            if let Some(oven) = &step.oven {
+                self.bake(*bake, *trays, oven.dial());
+            }
         }
         let places = [step.place.as_deref(), step.hold_place.as_deref()];
         let mut places: Vec<&str> = places.into_iter().flatten().collect();
@@ -264,6 +270,7 @@ impl Drafting<'_> {
                 (PoolName::Instructor, self.class.count("instructor").unwrap_or(1))
             }
             Who::Group(group) | Who::Baker(group, _) => (PoolName::Group(group), 1),
+            Who::Home => (PoolName::Home, 1),
         };
         self.pool(name, capacity, Use { task: hands, amount: 1, after: 0 });
     }
@@ -291,11 +298,11 @@ impl Drafting<'_> {
         self.pool(PoolName::Kit(name.to_owned()), capacity, Use { task, amount, after });
     }
 
-    fn bake(&mut self, task: usize, trays: i32, oven: &str) {
+    fn bake(&mut self, task: usize, trays: i32, dial: Temperature) {
         let Some(count) = self.class.count("oven") else { return };
         let heats = &mut self.draft.heats;
-        let heat = heats.iter().position(|known| known == oven).unwrap_or_else(|| {
-            heats.push(oven.to_owned());
+        let heat = heats.iter().position(|known| *known == dial).unwrap_or_else(|| {
+            heats.push(dial);
             heats.len() - 1
         });
         let trays_per_oven = self.room().trays_per_oven;

@@ -49,19 +49,9 @@ impl Clock {
         self.moment(minute).datetime()
     }
 
-    /// `18:05`.
-    pub fn time(&self, minute: i32) -> String {
-        self.local(minute).strftime("%H:%M").to_string()
-    }
-
     /// `2027-03-02T18:05`.
     pub fn stamp(&self, minute: i32) -> String {
         self.local(minute).strftime("%Y-%m-%dT%H:%M").to_string()
-    }
-
-    /// `Tuesday 2 March 2027`.
-    pub fn day(&self, minute: i32) -> String {
-        self.local(minute).strftime("%A %-d %B %Y").to_string()
     }
 }
 
@@ -77,7 +67,7 @@ mod tests {
         let clock = Clock::new(start, Some("Europe/Dublin")).expect("a clock");
         let morning = jiff::civil::date(2027, 3, 28).at(8, 0, 0, 0);
         assert_eq!(clock.minute(morning), Some(11 * 60));
-        assert_eq!(clock.time(11 * 60), "08:00");
+        assert_eq!(clock.local(11 * 60), morning);
         let plain = Clock::new(start, None).expect("a clock");
         assert_eq!(plain.minute(morning), Some(12 * 60));
     }

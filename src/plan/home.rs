@@ -5,16 +5,18 @@ use jiff::ToSpan;
 use jiff::civil::DateTime;
 
 use crate::formula::Book;
-use crate::measure::show;
+use crate::measure::Temperature;
 use crate::work::Work;
 
+use super::class::{PoolName, Who};
 use super::clock::Clock;
 use super::latest::{self, Way};
-use super::name::{name_strand, unnamed};
+use super::name::name_strand;
 use super::problem::{Bake, Goal, Ovens, Pool, Problem, Use};
+use super::reason::{Change, Reason, Remedy};
 use super::solve::{Answer, Effort};
 use super::strand::{Holds, Room, StepPlan, Strand, elsewhere, strand};
-use super::timetable::{Naming, Timetable, timetable};
+use super::timetable::{Naming, Note, TaskName, Timetable, Verdict, Wait, timetable};
 
 /// Other times are tried in steps of so many minutes, so many times.
 const STEP: i32 = 15;
@@ -106,8 +108,8 @@ pub fn home(
     let awake = course.map_or((7 * 60, 22 * 60 + 30), |course| course.awake);
     let home = Home { work, ready, book, awake };
     let mut plan = home.plan(Some(effort))?;
-    if plan.verdict == "fits" {
-        plan.notes.extend(shortened(&plan));
+    if plan.verdict == Verdict::Fits {
+        plan.notes.extend(plan.waits.iter().filter_map(shortened));
     } else if !effort.watch.is_some_and(|watch| watch.stop()) {
         home.explain(&mut plan);
     }
@@ -117,44 +119,38 @@ pub fn home(
 impl Home<'_> {
     /// Whether a plan is found at once.
     fn fits(&self) -> bool {
-        self.plan(None).is_ok_and(|plan| plan.verdict == "fits")
+        self.plan(None).is_ok_and(|plan| plan.verdict == Verdict::Fits)
     }
 
     /// Says why there is no plan, and what would be possible, each tried.
     fn explain(&self, plan: &mut Timetable) {
-        let clock = |minute: i32| format!("{:02}:{:02}", minute / 60, minute % 60);
         let night = Self { awake: (0, 24 * 60), ..*self }.fits();
         plan.reasons.push(if night {
-            format!(
-                "up from {} to {} leaves no time until {} at which every step, and every move \
-                 into a hold and out of it, comes neither too early nor too late for its wait",
-                clock(self.awake.0),
-                clock(self.awake.1),
-                self.ready.strftime("%H:%M"),
-            )
+            Reason::Hours { awake: self.awake, ready: self.ready }
         } else {
-            "its steps do not follow each other within their waits, whatever the hours".into()
+            Reason::Waits
         });
+        let mut helps = |change| plan.remedies.push(Remedy { change, end: None });
         let later = (1..=TRIALS).find_map(|step| {
             let ready = self.ready.checked_add((step * STEP).minutes()).ok()?;
             Self { ready, ..*self }.fits().then_some(ready)
         });
         if let Some(later) = later {
-            plan.remedies.push(format!("ready at {} it fits", later.strftime("%H:%M")));
+            helps(Change::Ready(later));
         }
         let earlier = (1..=TRIALS)
             .map(|step| self.awake.0 - step * STEP)
             .take_while(|from| *from >= 0)
             .find(|from| Self { awake: (*from, self.awake.1), ..*self }.fits());
         if let Some(from) = earlier {
-            plan.remedies.push(format!("getting up at {} it fits", clock(from)));
+            helps(Change::Up(from));
         }
         let longer = (1..=TRIALS)
             .map(|step| self.awake.1 + step * STEP)
             .take_while(|to| *to <= 24 * 60)
             .find(|to| Self { awake: (self.awake.0, *to), ..*self }.fits());
         if let Some(to) = longer {
-            plan.remedies.push(format!("staying up until {} it fits", clock(to)));
+            helps(Change::StayUp(to));
         }
     }
 
@@ -219,22 +215,12 @@ impl Home<'_> {
     }
 }
 
-/// The waits that are shorter than their usual time, in words.
-fn shortened(plan: &Timetable) -> Vec<String> {
-    let short = plan.waits.iter().filter_map(|wait| {
-        let lasts = wait.end_min? - wait.start_min?;
-        let usual = wait.range_min.1;
-        let minutes = |minutes: i32| show::minutes(u64::try_from(minutes).unwrap_or(0));
-        (lasts < usual).then(|| {
-            format!(
-                "“{}” has {} instead of {}, within its range: it would stand longer elsewhere",
-                wait.title,
-                minutes(lasts),
-                minutes(usual)
-            )
-        })
-    });
-    short.collect()
+/// A wait that is shorter than its usual time.
+fn shortened(wait: &Wait) -> Option<Note> {
+    let lasts = wait.span.map(|(from, to)| to - from)?;
+    let usual = wait.lag.usual;
+    let title = wait.deed.step.as_ref()?.title.clone();
+    (lasts < usual).then_some(Note::Shortened { title, lasts, usual })
 }
 
 const NO_TIME: &str = "that is no time on a clock";
@@ -277,10 +263,10 @@ fn share(problem: &mut Problem, strand: &Strand, trays: i32) {
     let one = |task: usize| Use { task, amount: 1, after: 0 };
     let busy = strand.steps.iter().flat_map(StepPlan::busy);
     problem.pools = vec![Pool { capacity: 1, uses: busy.map(one).collect() }];
-    let mut heats: Vec<&str> = Vec::new();
+    let mut heats: Vec<Temperature> = Vec::new();
     let mut bakes = Vec::new();
     for step in &strand.steps {
-        let heat = step.oven.as_deref().unwrap_or_default();
+        let Some(heat) = step.oven.as_ref().map(Temperature::dial) else { continue };
         let at = heats.iter().position(|known| *known == heat).unwrap_or_else(|| {
             heats.push(heat);
             heats.len() - 1
@@ -297,17 +283,18 @@ fn share(problem: &mut Problem, strand: &Strand, trays: i32) {
 }
 
 fn name(work: &Work, draft: &Draft, answer: &Answer) -> Timetable {
-    let (mut tasks, mut waits) = (unnamed(&draft.problem), Vec::new());
-    name_strand(&draft.strand, "you", &mut tasks, &mut waits);
+    let mut tasks = TaskName::unnamed(Who::Home, draft.problem.tasks.len());
+    let mut waits = Vec::new();
+    name_strand(&draft.strand, Who::Home, &mut tasks, &mut waits);
     let naming = Naming {
         name: &work.recipe.name,
         title: &work.recipe.title.value,
         clock: &draft.clock,
         tasks,
         waits,
-        pools: vec!["your hands".into()],
+        pools: vec![PoolName::Home],
         stores: Vec::new(),
-        home: true,
+        together: None,
     };
     timetable(&draft.problem, answer, naming)
 }

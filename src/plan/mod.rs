@@ -8,10 +8,12 @@ mod home;
 mod latest;
 mod model;
 mod name;
+mod planned;
 mod problem;
 mod reason;
 mod rows;
 mod solve;
+mod stations;
 mod strand;
 mod timetable;
 mod today;
@@ -19,11 +21,15 @@ mod today;
 pub use class::{ClassDraft, PoolName, Show, Unclear, Unit, Who, draft};
 pub use clock::Clock;
 pub use home::home;
-pub use name::{group_word, who};
+pub use planned::planned;
 pub use problem::{Bake, Goal, Layout, Link, Ovens, Pool, Problem, Store, Task, Use};
-pub use reason::{Explanation, explain};
-pub use rows::{Row, together};
+pub use reason::{Change, Explanation, Reason, Remedy, Short, explain};
+pub use rows::{Left, Row};
 pub use solve::{Answer, Effort, Plan, Watch, fits, solve};
+pub use stations::{Portion, Station, scaled, stations};
 pub use strand::{Holds, Lag, Moves, Room, StepPlan, Strand, elsewhere, strand};
-pub use timetable::{Activity, Span, Timetable, Wait};
-pub use today::{Done, adjust, read_done};
+pub use timetable::{
+    Activity, Counted, Deed, Kind, Note, Objective, Standing, StepName, Timetable,
+    Verdict, Wait,
+};
+pub use today::{Done, Unheard, adjust, read_done};

@@ -14,6 +14,8 @@ const TRIAL: Effort = Effort::TRIAL;
 const LONGEST: i32 = 360;
 /// Longer sessions are proposed in these steps of minutes.
 const STEP: i32 = 5;
+/// No more bakers than so many are proposed to work together.
+const MOST_TOGETHER: u32 = 5;
 /// Holds over night that are proposed at most.
 const MOST_HOLDS: usize = 2;
 
@@ -21,9 +23,81 @@ const MOST_HOLDS: usize = 2;
 #[derive(Clone, Debug, Default)]
 pub struct Explanation {
     /// Why it does not fit.
-    pub reasons: Vec<String>,
+    pub reasons: Vec<Reason>,
     /// What would make it fit.
-    pub remedies: Vec<String>,
+    pub remedies: Vec<Remedy>,
+}
+
+/// So many minutes that a session, from 0, is too short by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Short {
+    /// The session.
+    pub session: usize,
+    /// Minutes.
+    pub minutes: i32,
+}
+
+/// Why there is no plan.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Reason {
+    /// The steps follow each other for longer than the sessions last, whatever the kit.
+    Chain(Short),
+    /// The steps, their waits and the demonstrations do not go into these sessions, however
+    /// long each one of them is.
+    Apart,
+    /// There is too little of one kind of kit.
+    Kit {
+        /// Its name in the class file.
+        kit: String,
+        /// By how much a session would have to be longer; `None` where no length suffices.
+        short: Option<Short>,
+    },
+    /// No one piece of kit is the reason: several are short together.
+    Together(Option<Short>),
+    /// At home: the hours leave no time until then.
+    Hours {
+        /// Up from, until: minutes of the day.
+        awake: (i32, i32),
+        /// When it shall be ready.
+        ready: jiff::civil::DateTime,
+    },
+    /// At home: the steps do not follow each other within their waits, whatever the hours.
+    Waits,
+}
+
+/// Something that was tried, and with which it fits.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Remedy {
+    /// What is changed.
+    pub change: Change,
+    /// When the plan then ends; at home nothing, since it ends when it shall.
+    pub end: Option<jiff::civil::DateTime>,
+}
+
+/// A change to a class, or to a bake at home.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Change {
+    /// One more of a kind of kit, by its name in the class file.
+    OneMore(String),
+    /// So many bakers working together.
+    Together(u32),
+    /// Without the instructor's own batch.
+    NoDemonstration,
+    /// A hold over night.
+    Hold {
+        /// The recipe.
+        recipe: String,
+        /// The step's heading.
+        title: String,
+    },
+    /// A session longer by so much.
+    Longer(Short),
+    /// Ready at another time.
+    Ready(jiff::civil::DateTime),
+    /// Getting up at this minute of the day.
+    Up(i32),
+    /// Staying up until this minute of the day.
+    StayUp(i32),
 }
 
 /// Explains why `class` does not fit.
@@ -39,7 +113,7 @@ struct Trial<'a> {
 
 impl Trial<'_> {
     /// When a changed class ends, if it fits.
-    fn end(&self, class: &Class, book: Book) -> Option<String> {
+    fn end(&self, class: &Class, book: Book) -> Option<jiff::civil::DateTime> {
         let draft = draft(class, book).ok()?;
         ends(&draft, &fits(&draft.problem, TRIAL))
     }
@@ -48,7 +122,7 @@ impl Trial<'_> {
         self.end(class, self.book).is_some()
     }
 
-    fn reasons(&self) -> Vec<String> {
+    fn reasons(&self) -> Vec<Reason> {
         let mut alone = self.class.clone();
         alone.kit.retain(|(name, _)| {
             matches!(name.value.as_str(), "instructor" | "tray per oven")
@@ -56,41 +130,25 @@ impl Trial<'_> {
         if !self.fits(&alone) {
             return vec![self.chain(&alone)];
         }
-        let short: Vec<String> = self
+        let short: Vec<Reason> = self
             .class
             .kit
             .iter()
             .filter_map(|(name, _)| self.shortage(&name.value))
             .collect();
         if short.is_empty() {
-            let by =
-                self.least_longer(self.class).map_or_else(String::new, |(at, more)| {
-                    format!(": session {} is {more} min short", at + 1)
-                });
-            return vec![format!(
-                "no one piece of kit is the reason; several are short together{by}"
-            )];
+            return vec![Reason::Together(self.least_longer(self.class))];
         }
         short
     }
 
     /// The steps alone take longer than the sessions have.
-    fn chain(&self, alone: &Class) -> String {
-        match self.least_longer(alone) {
-            Some((session, minutes)) => format!(
-                "the steps follow each other for longer than the sessions last, whatever the kit: \
-                 session {} is {minutes} min short",
-                session + 1
-            ),
-            None => "the steps, their waits and the demonstrations do not go into these sessions, \
-                     however long each one of them is: a wait without a hold would have to last \
-                     from one session to the next"
-                .into(),
-        }
+    fn chain(&self, alone: &Class) -> Reason {
+        self.least_longer(alone).map_or(Reason::Apart, Reason::Chain)
     }
 
     /// The kit is a reason where with plenty of it the class would fit.
-    fn shortage(&self, kit: &str) -> Option<String> {
+    fn shortage(&self, kit: &str) -> Option<Reason> {
         if matches!(kit, "instructor" | "tray per oven") {
             return None;
         }
@@ -98,63 +156,53 @@ impl Trial<'_> {
         if !self.fits(&plenty) {
             return None;
         }
-        Some(match self.least_longer(self.class) {
-            Some((at, minutes)) => {
-                format!("the {kit}s are {minutes} min short in session {}", at + 1)
-            }
-            None => format!("there are too few {kit}s, however long a session lasts"),
-        })
+        Some(Reason::Kit { kit: kit.to_owned(), short: self.least_longer(self.class) })
     }
 
     /// The session that needs the fewest minutes more, and how many.
-    fn least_longer(&self, class: &Class) -> Option<(usize, i32)> {
+    fn least_longer(&self, class: &Class) -> Option<Short> {
         let sessions = 0..class.sessions.len();
         let needs = |at: usize| {
             let fits = |minutes: i32| self.fits(&longer(class, at, minutes));
-            least(&fits).map(|minutes| (at, minutes))
+            least(&fits).map(|minutes| Short { session: at, minutes })
         };
-        sessions.filter_map(needs).min_by_key(|(at, minutes)| (*minutes, *at))
+        sessions.filter_map(needs).min_by_key(|short| (short.minutes, short.session))
     }
 
-    fn remedies(&self) -> Vec<String> {
+    fn remedies(&self) -> Vec<Remedy> {
         let mut remedies = Vec::new();
         for (kit, count) in &self.class.kit {
             if kit.value == "instructor" || kit.value == "tray per oven" {
                 continue;
             }
             let more = with_kit(self.class, &kit.value, count + 1);
-            remedies.extend(self.says(&format!("with one more {}", kit.value), &more));
+            remedies.extend(self.tried(Change::OneMore(kit.value.clone()), &more));
         }
-        let bigger = Class { together: self.class.together + 1, ..self.class.clone() };
-        let word = ["pairs", "threes", "fours", "fives"];
-        if let Some(word) = word.get(self.class.together as usize - 1) {
-            remedies.extend(self.says(&format!("working in {word}"), &bigger));
+        let together = self.class.together + 1;
+        if together <= MOST_TOGETHER {
+            let bigger = Class { together, ..self.class.clone() };
+            remedies.extend(self.tried(Change::Together(together), &bigger));
         }
         if self.class.makes.iter().any(|making| making.each == Each::Demonstration) {
             let mut without = self.class.clone();
             without.makes.retain(|making| making.each != Each::Demonstration);
-            remedies.extend(self.says("without the instructor's own batch", &without));
+            remedies.extend(self.tried(Change::NoDemonstration, &without));
         }
         remedies.extend(self.holds());
-        if let Some((at, minutes)) = self.least_longer(self.class) {
-            let longer = longer(self.class, at, minutes);
-            remedies.extend(
-                self.says(
-                    &format!("with session {} {minutes} min longer", at + 1),
-                    &longer,
-                ),
-            );
+        if let Some(short) = self.least_longer(self.class) {
+            let longer = longer(self.class, short.session, short.minutes);
+            remedies.extend(self.tried(Change::Longer(short), &longer));
         }
         remedies
     }
 
-    fn says(&self, change: &str, class: &Class) -> Option<String> {
+    fn tried(&self, change: Change, class: &Class) -> Option<Remedy> {
         let end = self.end(class, self.book)?;
-        Some(format!("{change} it fits, ending by {end}"))
+        Some(Remedy { change, end: Some(end) })
     }
 
     /// A hold over night after each step that waits and has none.
-    fn holds(&self) -> Vec<String> {
+    fn holds(&self) -> Vec<Remedy> {
         let days = self.class.sessions.iter().map(|session| session.value.from.date());
         if days.collect::<std::collections::BTreeSet<_>>().len() < 2 {
             return Vec::new();
@@ -167,9 +215,8 @@ impl Trial<'_> {
             let content = with_hold(self.book.content, &recipe, &step);
             let book = Book { content: &content, pantry: self.book.pantry };
             let end = self.end(self.class, book);
-            found.extend(end.map(|end| {
-                format!("with a hold over night at “{title}” ({recipe}) it fits, ending by {end}")
-            }));
+            let change = Change::Hold { recipe, title };
+            found.extend(end.map(|end| Remedy { change, end: Some(end) }));
         }
         found
     }
@@ -189,8 +236,8 @@ impl Trial<'_> {
 }
 
 /// When an answer's plan ends.
-fn ends(draft: &ClassDraft, answer: &Answer) -> Option<String> {
-    answer.plan().map(|plan| draft.clock.time(plan.second))
+fn ends(draft: &ClassDraft, answer: &Answer) -> Option<jiff::civil::DateTime> {
+    answer.plan().map(|plan| draft.clock.local(plan.second))
 }
 
 /// The fewest minutes for which `fits` holds, to five, or nothing.

@@ -8,7 +8,7 @@
 //! a task at either end, and so has a wait that begins where another ends.
 
 use crate::formula::Book;
-use crate::measure::Duration;
+use crate::measure::{Duration, Temperature};
 use crate::model::{Makes, Recipe, Step};
 use crate::work::{Work, WorkJob, trays};
 
@@ -68,8 +68,8 @@ pub struct StepPlan {
     pub kit: Vec<(u32, String)>,
     /// Whether dough is rolled out.
     pub rolls: bool,
-    /// Oven temperature in words.
-    pub oven: Option<String>,
+    /// The oven.
+    pub oven: Option<Temperature>,
 }
 
 /// Minutes from a step's work to the next.
@@ -273,7 +273,7 @@ impl Laying<'_> {
             stays: Vec::new(),
             kit: step.kit.clone(),
             rolls: step.sheet.is_some(),
-            oven: oven.map(|oven| crate::measure::show::oven(&oven).metric),
+            oven,
         });
     }
 

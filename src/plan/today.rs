@@ -2,6 +2,7 @@
 
 use super::class::{ClassDraft, Unit, Who};
 use super::problem::Layout;
+use super::timetable::Note;
 
 /// What some groups have done.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -10,6 +11,15 @@ pub struct Done {
     pub groups: Option<(u32, u32)>,
     /// The last step that they have finished.
     pub step: String,
+}
+
+/// What was said to be done and cannot be.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Unheard {
+    /// The groups have no step of this name.
+    Step(String),
+    /// The class has no such groups.
+    Groups,
 }
 
 /// Reads `pairs 1-3: second-turn; pair 4: first-turn; instructor: roll-up`.
@@ -36,22 +46,22 @@ fn one(text: &str) -> Option<Done> {
 /// `planned`. Notes say what has stood too long already.
 ///
 /// # Errors
-/// A step that no batch of the groups named has.
+/// What was said that cannot be.
 pub fn adjust(
     draft: &mut ClassDraft,
     planned: &Layout,
     now: i32,
     done: &[Done],
-) -> Result<Vec<String>, String> {
+) -> Result<Vec<Note>, Unheard> {
     for said in done {
         let known =
             draft.units.iter().any(|unit| of(said, unit) && place(said, unit).is_some());
         if !known {
             let there = draft.units.iter().any(|unit| of(said, unit));
             return Err(if there {
-                format!("those groups have no step `{}`", said.step)
+                Unheard::Step(said.step.clone())
             } else {
-                "--done names groups that are not in this class".into()
+                Unheard::Groups
             });
         }
     }
@@ -98,11 +108,11 @@ fn draft_units(draft: &ClassDraft) -> &[Unit] {
 
 fn of(said: &Done, unit: &Unit) -> bool {
     match (said.groups, unit.who) {
-        (None, Who::Instructor) => true,
         (Some((from, to)), Who::Group(group) | Who::Baker(group, _)) => {
             (from..=to).contains(&group)
         }
-        _ => false,
+        (said, Who::Instructor) => said.is_none(),
+        (None, Who::Group(_) | Who::Baker(..)) | (_, Who::Home) => false,
     }
 }
 
@@ -156,7 +166,7 @@ fn happened(
 }
 
 /// Takes out of the question what is over, and lets go on what has stood too long.
-fn loosen(draft: &mut ClassDraft, fixed: &[bool], now: i32) -> Vec<String> {
+fn loosen(draft: &mut ClassDraft, fixed: &[bool], now: i32) -> Vec<Note> {
     let mut notes = Vec::new();
     let tasks = &draft.problem.tasks;
     let end = |task: usize| {
@@ -173,10 +183,7 @@ fn loosen(draft: &mut ClassDraft, fixed: &[bool], now: i32) -> Vec<String> {
             let waited = draft.units.iter().find_map(|unit| {
                 let steps = unit.strand.steps.iter();
                 let step = steps.rev().find(|step| step.stays.contains(&at))?;
-                Some(format!(
-                    "{:?}: {} has already lasted longer than its longest time",
-                    unit.who, step.title
-                ))
+                Some(Note::TooLong { who: unit.who, title: step.title.clone() })
             });
             notes.extend(waited);
         }

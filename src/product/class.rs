@@ -3,12 +3,12 @@
 
 use std::sync::{Arc, OnceLock};
 
-use crate::lists::{ClassSheet, class_sheet, order};
+use crate::lists::{calendar, order_csv};
 use crate::measure::{Label, show};
 use crate::model::Class;
 use crate::paper::ClassPaper;
-use crate::plan;
-use crate::sheet::{Paper, build};
+use crate::plan::{self, Effort};
+use crate::sheet::{ClassSheet, Paper, build};
 
 use super::{Make, Product, Shelf, Workshop, files_key};
 
@@ -28,9 +28,11 @@ fn files<'w>(class: &'w Class, workshop: &'w Workshop<'_>) -> Vec<Product<'w>> {
         |name: &str, make: fn(&ClassSheet, &Workshop) -> Result<Vec<u8>, String>| {
             let once = once.clone();
             let make: Make<'w> = Box::new(move |_: &dyn Shelf| {
-                let book = workshop.stock.edition.book();
-                let sheet =
-                    once.get_or_init(|| class_sheet(class, book).map_err(str::to_owned));
+                let sheet = once.get_or_init(|| {
+                    let stock = workshop.stock;
+                    let sheet = stock.edition.class(class, Effort::USUAL, stock.words);
+                    sheet.map_err(str::to_owned)
+                });
                 make(sheet.as_ref().map_err(Clone::clone)?, workshop)
             });
             let path = format!("classes/{}/{name}", class.name);
@@ -38,8 +40,16 @@ fn files<'w>(class: &'w Class, workshop: &'w Workshop<'_>) -> Vec<Product<'w>> {
         };
     vec![
         file("index.html", page),
-        file("plan.ics", |sheet, _| text(sheet.calendar.as_deref())),
-        file("order.csv", |sheet, _| text(sheet.table.as_deref())),
+        file("plan.ics", |sheet, workshop| {
+            Ok(calendar(&sheet.plan, workshop.stock.words)
+                .unwrap_or_default()
+                .into_bytes())
+        }),
+        file("order.csv", |sheet, workshop| {
+            let bought = sheet.bought.as_ref();
+            let table = bought.map(|order| order_csv(order, workshop.stock.words));
+            Ok(table.unwrap_or_default().into_bytes())
+        }),
         file("run-a4.pdf", |sheet, workshop| {
             paper(sheet, workshop, (ClassPaper::Run, Paper::A4))
         }),
@@ -61,7 +71,7 @@ fn inputs(class: &Class, workshop: &Workshop) -> String {
     let stock = workshop.stock;
     let book = stock.edition.book();
     let question = plan::draft(class, book).map(|draft| format!("{draft:?}"));
-    let order = order(class, book).map(|order| format!("{order:?}"));
+    let order = build::order(class, book, stock.words).map(|order| format!("{order:?}"));
     let (theme, course, words) = (stock.theme, &stock.course, stock.words);
     let parts = ["site/", "paper/", "fonts/"];
     let look = files_key(theme, parts.iter().flat_map(|part| theme.below(part)));
@@ -88,10 +98,6 @@ fn said<'w>(
 fn page(sheet: &ClassSheet, workshop: &Workshop) -> Result<Vec<u8>, String> {
     let page = workshop.site.class(sheet).map_err(|fault| fault.to_string())?;
     Ok(page.bytes)
-}
-
-fn text(text: Option<&str>) -> Result<Vec<u8>, String> {
-    Ok(text.unwrap_or_default().as_bytes().to_vec())
 }
 
 fn paper(

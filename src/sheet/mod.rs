@@ -5,6 +5,7 @@
 //! a number.
 
 pub mod build;
+mod class;
 mod course;
 mod dough;
 mod handwork;
@@ -12,6 +13,12 @@ mod line;
 mod step;
 mod time;
 
+pub use class::{
+    ActivityFact, BarKind, Card, ChartBar, ChartLane, ChartMark, ChartSession,
+    ChartSheet, ClassSheet, ForWhom, LineSheet, LinkFact, ObjectiveFact, Order,
+    OrderLine, OrderSheet, OvensFact, PlanSheet, PoolFact, SessionSheet, Span, StoreFact,
+    Tub, TubLine, UsWeights, WaitFact,
+};
 pub use course::{
     Batch, ClassLink, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look,
     NewsSheet, Outline, Paper, RecipeSheets, TechniqueSheet, TradeWord, Units,
@@ -30,7 +37,8 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::measure::Label;
-use crate::model::Block;
+pub use crate::model::{Block, Inline};
+pub use crate::plan::{Clock, Counted, Kind, Verdict};
 
 /// Everything the program worked out about one recipe at one scale.
 #[derive(Clone, Debug, Serialize, JsonSchema)]

@@ -3,7 +3,8 @@
 
 use serde::Serialize;
 
-use crate::lists::ClassSheet;
+use crate::draw::plan_chart;
+use crate::sheet::ClassSheet;
 
 use super::engine::{Engine, TemplateFault};
 use super::html::Html;
@@ -39,7 +40,8 @@ pub(super) fn page(
         trail: Vec::new(),
     };
     let mut context = context(input, head);
-    let drawing = sheet.chart.as_deref().map(|svg| {
+    let drawing = sheet.plan.chart.as_ref().map(|chart| {
+        let svg = &plan_chart(chart);
         let sheets = ["m", "u"].map(|unit| Sheet { unit, key: "", svg });
         Html(overlaid(&sheet.title, &sheets, &[""]))
     });

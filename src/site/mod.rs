@@ -40,9 +40,10 @@ use std::collections::BTreeMap;
 use rayon::prelude::*;
 
 use crate::draw::Figure;
-use crate::lists::ClassSheet;
 use crate::media::Medium;
-use crate::sheet::{CourseSheet, HandoutLink, Outline, RecipeSheets, TechniqueSheet};
+use crate::sheet::{
+    ClassSheet, CourseSheet, HandoutLink, Outline, RecipeSheets, TechniqueSheet,
+};
 use crate::theme::Theme;
 use crate::words::Words;
 

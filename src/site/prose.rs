@@ -3,7 +3,7 @@
 
 use crate::measure::Label;
 use crate::media::Medium;
-use crate::model::{Block, Inline};
+use crate::sheet::{Block, Inline};
 use crate::words::Words;
 
 use super::html::{Html, address, escape};
@@ -241,7 +241,7 @@ pub(super) fn plain(blocks: &[Block<Label>]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::sheet::TradeWord;
+    use crate::sheet::{Block, Inline, TradeWord};
 
     const KEYS: [&str; 2] = ["x1", "x2"];
 

@@ -11,7 +11,7 @@ mod time;
 pub use household::{Spoons, household};
 pub use length::{centimetres, inches, length, size, thickness};
 pub use mass::{Shown, metric, us_weight};
-pub use number::{decimal, plain, vulgar};
+pub use number::{decimal, money, plain, tenths, vulgar};
 pub use portion::{metric_portion, us_portion};
 pub use temperature::{oven, temperature};
 pub use time::{clock, minutes};

@@ -25,6 +25,18 @@ pub fn plain(value: &Exact) -> String {
     decimal(value, 2)
 }
 
+/// A number to a tenth, without one that is nought.
+pub fn tenths(value: f64) -> String {
+    // No "-0".
+    format!("{}", (value * 10.0).round() / 10.0 + 0.0)
+}
+
+/// Money with two places, given in the currency's smallest unit.
+pub fn money(minor: i64) -> String {
+    let sign = if minor < 0 { "-" } else { "" };
+    format!("{sign}{}.{:02}", minor.unsigned_abs() / 100, minor.unsigned_abs() % 100)
+}
+
 /// A number as a baker writes it, with a vulgar fraction: `1¾`, `½`, `3`. `None` where
 /// the fraction is none of ½ ⅓ ⅔ ¼ ¾ and eighths.
 pub fn vulgar(value: &Exact) -> Option<String> {

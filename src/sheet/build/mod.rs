@@ -1,6 +1,7 @@
 //! From exact amounts to the sheet: every number rounded and put into words, once.
 
 mod bakes;
+mod class;
 mod content;
 mod course;
 mod dough;
@@ -14,6 +15,7 @@ mod technique;
 mod time;
 mod written;
 
+pub use class::{class, grams, lasting, order, plan_sheet, weights, who};
 pub use course::course;
 pub use prose::cue;
 pub use technique::technique;

@@ -5,8 +5,7 @@ use std::collections::BTreeSet;
 use serde::Serialize;
 
 use crate::measure::{Label, show};
-use crate::model::Block;
-use crate::sheet::{self, Sheet, StepSheet, TicketRow, Watch};
+use crate::sheet::{self, Block, Sheet, StepSheet, TicketRow, Watch};
 
 use crate::site::figure::Drawing;
 use crate::site::html::Html;

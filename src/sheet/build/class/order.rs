@@ -4,93 +4,26 @@
 use std::collections::BTreeMap;
 
 use num_traits::ToPrimitive;
-use serde::Serialize;
 
-use crate::formula::{Book, Scaling, expand};
+use crate::formula::{Book, expand};
 use crate::measure::{Exact, Mass, ceil, exact, float, show};
-use crate::model::{Class, Each, Making, Much};
+use crate::model::{Class, Each, Making};
 use crate::pantry::Item;
-use crate::work::{Work, work};
+use crate::plan::scaled;
+use crate::words::Words;
 
-use super::table::number;
-use super::tubs::{Tub, tubs};
+use super::super::super::Units;
+use super::super::super::class::{Order, OrderLine, OrderSheet, UsWeights};
+use super::tubs::tubs;
 
 /// Ingredients that come from the tap.
 const FREE: [&str; 2] = ["water", "ice"];
-
-/// The order list of a class.
-#[derive(Clone, Debug, Serialize)]
-pub struct Order {
-    /// Version of this form.
-    pub order: u32,
-    /// The class's file name.
-    pub class: String,
-    /// Its title.
-    pub title: String,
-    /// Bakers.
-    pub bakers: u32,
-    /// Pieces made in all.
-    pub pieces: u64,
-    /// The spare, in percent.
-    pub spare_percent: f64,
-    /// What to buy, by name.
-    pub lines: Vec<OrderLine>,
-    /// ISO 4217 code.
-    pub currency: String,
-    /// The packs to buy, all together; without those of unknown price; `null` where no price
-    /// is known.
-    pub total_minor: Option<i64>,
-    /// The total over the bakers, rounded; `null` where no price is known.
-    pub per_student_minor: Option<i64>,
-    /// The total over the pieces, rounded; `null` where nothing is made in pieces.
-    pub per_piece_minor: Option<i64>,
-    /// What has no price or pack.
-    pub unpriced: Vec<String>,
-    /// The weigh-out: one tub list for each kind of batch.
-    pub tubs: Vec<Tub>,
-}
-
-/// One ingredient of the order.
-#[derive(Clone, Debug, Serialize)]
-pub struct OrderLine {
-    /// The ingredient.
-    pub ingredient: String,
-    /// Needed in all, with the spare, in grams.
-    pub need_g: f64,
-    /// The same in words.
-    pub need: String,
-    /// Of that on the shelf, in grams.
-    pub shelf_g: f64,
-    /// One pack, in grams.
-    pub pack_g: Option<f64>,
-    /// Packs to buy; `null` where no pack is known.
-    pub packs: Option<u64>,
-    /// Left over afterwards, in grams.
-    pub left_g: Option<f64>,
-    /// The packs' price.
-    pub cost_minor: Option<i64>,
-    /// Whether it is only for dusting or to taste, so that no weight is known.
-    pub as_needed: bool,
-    /// The weights in US units.
-    pub us: UsWeights,
-}
-
-/// The weights of one line in US units, in words.
-#[derive(Clone, Debug, Default, Serialize)]
-pub struct UsWeights {
-    /// Needed in all; empty where no weight is known.
-    pub need: String,
-    /// One pack.
-    pub pack: Option<String>,
-    /// Left over afterwards.
-    pub left: Option<String>,
-}
 
 /// Works out the order.
 ///
 /// # Errors
 /// The reason, where a recipe is missing or cannot be scaled so.
-pub fn order(class: &Class, book: Book) -> Result<Order, &'static str> {
+pub fn order(class: &Class, book: Book, words: &Words) -> Result<Order, &'static str> {
     let mut needs: BTreeMap<&str, (&Item, Mass)> = BTreeMap::new();
     let mut pieces = 0;
     let spare = exact(1, 1) + &class.spare;
@@ -123,27 +56,9 @@ pub fn order(class: &Class, book: Book) -> Result<Order, &'static str> {
         per_student_minor: total.and_then(|sum| share(sum, class.bakers.value.into())),
         per_piece_minor: total.and_then(|sum| share(sum, pieces)),
         unpriced: unpriced(&lines),
-        tubs: tubs(&works, book),
+        tubs: tubs(&works, book, words),
         lines,
     })
-}
-
-/// A recipe at the size that one group makes.
-pub(super) fn scaled<'a>(
-    making: &'a Making,
-    book: Book<'a>,
-) -> Result<Work<'a>, &'static str> {
-    let recipe =
-        book.content.recipe(&making.recipe.value).ok_or("a recipe is missing")?;
-    work(recipe, &scaling(making), book)
-}
-
-/// How much of its recipe each maker makes.
-pub(super) fn scaling(making: &Making) -> Scaling {
-    match &making.much {
-        Much::Pieces(pieces) => Scaling::Pieces(*pieces),
-        Much::Batches(batches) => Scaling::Batches(batches.clone()),
-    }
 }
 
 /// How many make it.
@@ -202,8 +117,8 @@ fn line(item: &Item, need: &Mass, class: &Class) -> OrderLine {
 }
 
 /// Grams in words, as in the table: to a tenth, without one that is nought.
-pub(super) fn grams(grams: f64) -> String {
-    format!("{} g", number(grams))
+pub fn grams(grams: f64) -> String {
+    format!("{} g", show::tenths(grams))
 }
 
 fn ounces(mass: &Mass) -> String {
@@ -223,4 +138,92 @@ fn unpriced(lines: &[OrderLine]) -> Vec<String> {
 fn share(total: i64, over: u64) -> Option<i64> {
     (over > 0)
         .then(|| Exact::new(total.into(), over.into()).round().to_integer().to_i64())?
+}
+
+/// The order with every weight in `units`.
+pub(super) fn in_units(order: &Order, units: Units, words: &Words) -> OrderSheet {
+    let with = |minor: i64| format!("{} {}", show::money(minor), order.currency);
+    let other = match units {
+        Units::Metric => Units::Us,
+        Units::Us => Units::Metric,
+    };
+    let needs = |line: &OrderLine| match line.as_needed {
+        true => String::new(),
+        false => need(line, other),
+    };
+    OrderSheet {
+        lines: order.lines.iter().map(|line| weights(line, units, words)).collect(),
+        others: order.lines.iter().map(needs).collect(),
+        total: order.total_minor.map(with),
+        per_student: order.per_student_minor.map(with),
+        per_piece: order.per_piece_minor.map(with),
+        unpriced: order.unpriced.clone(),
+    }
+}
+
+/// Ingredient, need, packs, left over and cost of a line.
+pub fn weights(line: &OrderLine, units: Units, words: &Words) -> [String; 5] {
+    let (pack, left) = match units {
+        Units::Metric => (line.pack_g.map(grams), line.left_g.map(grams)),
+        Units::Us => (line.us.pack.clone(), line.us.left.clone()),
+    };
+    let packs = line.packs.zip(pack).map(|(packs, pack)| format!("{packs} × {pack}"));
+    let as_needed = || words.get("as-needed").to_owned();
+    let need = if line.as_needed { as_needed() } else { need(line, units) };
+    let cost = line.cost_minor.map(show::money).unwrap_or_default();
+    let [packs, left] = [packs, left].map(Option::unwrap_or_default);
+    [line.ingredient.clone(), need, packs, left, cost]
+}
+
+fn need(line: &OrderLine, units: Units) -> String {
+    match units {
+        Units::Metric => line.need.clone(),
+        Units::Us => line.us.need.clone(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn english() -> Words {
+        let theme = crate::theme::Theme::built_in();
+        crate::read::words("en", theme.text("words/en.yaml")).expect("the words")
+    }
+
+    fn flour() -> OrderLine {
+        OrderLine {
+            ingredient: "bread flour".into(),
+            need_g: 2675.0,
+            need: "2675 g".into(),
+            shelf_g: 0.0,
+            pack_g: Some(1500.0),
+            packs: Some(2),
+            left_g: Some(325.0),
+            cost_minor: Some(390),
+            as_needed: false,
+            us: UsWeights {
+                need: "5 lb 14¼ oz".into(),
+                pack: Some("3 lb 5 oz".into()),
+                left: Some("11½ oz".into()),
+            },
+        }
+    }
+
+    #[test]
+    fn a_line_reads_in_either_units() {
+        let metric = weights(&flour(), Units::Metric, &english());
+        assert_eq!(metric, ["bread flour", "2675 g", "2 × 1500 g", "325 g", "3.90"]);
+        let us = weights(&flour(), Units::Us, &english());
+        let weights = ["5 lb 14¼ oz", "2 × 3 lb 5 oz", "11½ oz"];
+        assert_eq!(us[1..4], weights);
+    }
+
+    #[test]
+    fn what_has_no_weight_is_bought_as_needed() {
+        let us = UsWeights::default();
+        let line =
+            OrderLine { as_needed: true, packs: None, left_g: None, us, ..flour() };
+        assert_eq!(weights(&line, Units::Us, &english())[1..4], ["as needed", "", ""]);
+    }
 }

@@ -3,11 +3,10 @@
 
 use crate::formula::{Book, Scaling, Source};
 use crate::measure::Mass;
-use crate::model::{Class, Each, Making, Recipe};
-use crate::plan::{Who, who};
+use crate::model::{Class, Each, Making, Much, Recipe};
 use crate::work::Work;
 
-use super::order::{scaled, scaling};
+use super::class::Who;
 
 /// Levels of included recipes that are followed.
 const DEEPEST: usize = 16;
@@ -26,8 +25,8 @@ pub struct Portion {
 /// A group of the class, or the instructor.
 #[derive(Clone, Debug)]
 pub struct Station {
-    /// Its name: `pair 3`.
-    pub who: String,
+    /// Whose it is.
+    pub who: Who,
     /// What it makes, included recipes before those that they go into.
     pub portions: Vec<Portion>,
 }
@@ -42,18 +41,26 @@ pub fn stations(class: &Class, book: Book) -> Result<Vec<Station>, &'static str>
     for of in groups.chain([Who::Instructor]) {
         let mut portions: Vec<Portion> = Vec::new();
         for making in class.makes.iter().filter(|making| makes(making, of)) {
-            let each = match (making.each, of) {
-                (Each::Baker, Who::Group(group)) => class.members(group),
-                _ => 1,
+            let each = match making.each {
+                Each::Baker => members(class, of),
+                Each::Group | Each::Demonstration => 1,
             };
             let walk = Walk { book, each, depth: 0 };
             add(&scaled(making, book)?, scaling(making), walk, &mut portions);
         }
         if !portions.is_empty() {
-            stations.push(Station { who: who(class, of), portions });
+            stations.push(Station { who: of, portions });
         }
     }
     Ok(stations)
+}
+
+/// How many bakers there are at a station.
+fn members(class: &Class, of: Who) -> u32 {
+    match of {
+        Who::Group(group) => class.members(group),
+        Who::Instructor | Who::Baker(..) | Who::Home => 1,
+    }
 }
 
 fn makes(making: &Making, of: Who) -> bool {
@@ -66,6 +73,24 @@ struct Walk<'a> {
     book: Book<'a>,
     each: u32,
     depth: usize,
+}
+
+/// A recipe at the size that each of its makers makes.
+///
+/// # Errors
+/// The reason, where the recipe is missing or cannot be scaled so.
+pub fn scaled<'a>(making: &Making, book: Book<'a>) -> Result<Work<'a>, &'static str> {
+    let recipe =
+        book.content.recipe(&making.recipe.value).ok_or("a recipe is missing")?;
+    crate::work::work(recipe, &scaling(making), book)
+}
+
+/// How much of its recipe each maker makes.
+fn scaling(making: &Making) -> Scaling {
+    match &making.much {
+        Much::Pieces(pieces) => Scaling::Pieces(*pieces),
+        Much::Batches(batches) => Scaling::Batches(batches.clone()),
+    }
 }
 
 /// Adds a recipe at its size, what it includes before it.

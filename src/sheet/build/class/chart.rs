@@ -1,0 +1,181 @@
+//! A plan as a chart: which bars stand in which row, and what is said of them.
+
+use crate::plan::{Activity, Kind, Who};
+
+use super::super::super::class::{
+    BarKind, ChartBar, ChartLane, ChartMark, ChartSession, ChartSheet, LineSheet,
+};
+use super::plan::Voice;
+
+/// Minutes between two marks of an axis.
+const GRID: i32 = 30;
+
+/// A step by its recipe and name.
+type Step<'a> = (&'a str, &'a str);
+
+/// The chart of a plan; nothing where there is no plan.
+pub(super) fn chart(voice: &Voice, rows: &[LineSheet]) -> Option<ChartSheet> {
+    let plan = voice.plan;
+    if plan.activities.iter().all(|activity| activity.span.is_none()) {
+        return None;
+    }
+    let steps = steps(voice);
+    let key = [BarKind::Hands, BarKind::Bake, BarKind::Rest]
+        .map(|kind| (kind, voice.words.get(word(kind)).to_owned()));
+    let spans = plan.problem.sessions.iter().filter_map(|span| used(voice, *span));
+    let of_steps: Vec<Step> = steps.iter().map(|(step, _)| *step).collect();
+    Some(ChartSheet {
+        title: plan.title.clone(),
+        key,
+        sessions: spans.map(|span| session(voice, span, &of_steps, rows)).collect(),
+        steps: steps.iter().map(|(_, title)| (*title).to_owned()).collect(),
+        said: said(voice, rows.iter()),
+    })
+}
+
+fn word(kind: BarKind) -> &'static str {
+    match kind {
+        BarKind::Hands => "drawing-hands-on",
+        BarKind::Bake => "drawing-in-the-oven",
+        BarKind::Rest => "drawing-waits",
+    }
+}
+
+/// How an activity is drawn.
+fn bar_kind(kind: Kind) -> BarKind {
+    match kind {
+        Kind::Bake => BarKind::Bake,
+        Kind::Rest => BarKind::Rest,
+        Kind::Hands
+        | Kind::Moment
+        | Kind::Demonstration
+        | Kind::Finish
+        | Kind::Into
+        | Kind::Out
+        | Kind::Move => BarKind::Hands,
+    }
+}
+
+/// Whether a step has a number for it.
+fn counts(kind: Kind) -> bool {
+    match kind {
+        Kind::Hands | Kind::Bake | Kind::Demonstration => true,
+        Kind::Moment
+        | Kind::Finish
+        | Kind::Into
+        | Kind::Out
+        | Kind::Move
+        | Kind::Rest => false,
+    }
+}
+
+fn step(activity: &Activity) -> Option<Step<'_>> {
+    let step = activity.deed.step.as_ref()?;
+    Some((&activity.deed.recipe, &step.name))
+}
+
+/// The steps and their headings in the order of their numbers.
+fn steps<'a>(voice: &Voice<'a>) -> Vec<(Step<'a>, &'a str)> {
+    let mut activities: Vec<&Activity> = voice.plan.activities.iter().collect();
+    activities.sort_by_key(|activity| activity.span.map(|span| span.0));
+    let mut steps: Vec<(Step, &str)> = Vec::new();
+    for activity in activities.into_iter().filter(|activity| counts(activity.kind)) {
+        let (Some(own), Some(name)) = (step(activity), &activity.deed.step) else {
+            continue;
+        };
+        if steps.iter().all(|(known, _)| *known != own) {
+            steps.push((own, &name.title));
+        }
+    }
+    steps
+}
+
+/// The part of a session in which something happens, to the half-hour: a long one from its
+/// first task to its last.
+fn used(voice: &Voice, (from, to): (i32, i32)) -> Option<(i32, i32)> {
+    let spans = voice.plan.activities.iter().filter_map(|of| of.span);
+    let here = spans.filter(|(start, end)| *start >= from && *end <= to);
+    let (first, last) =
+        here.reduce(|one, other| (one.0.min(other.0), one.1.max(other.1)))?;
+    let whole = |minute: i32| minute.div_euclid(GRID) * GRID;
+    let end = whole(last - from - 1) + from + GRID;
+    Some((whole(first - from) + from, end.min(to.max(last))))
+}
+
+fn session(
+    voice: &Voice,
+    (from, to): (i32, i32),
+    steps: &[Step],
+    rows: &[LineSheet],
+) -> ChartSession {
+    let mut marks = Vec::new();
+    let mut minute = from;
+    while minute <= to {
+        marks.push(ChartMark { minute, time: voice.time(minute) });
+        minute += GRID;
+    }
+    let inside = |row: &&LineSheet| row.from_min >= from && row.to_min <= to;
+    ChartSession {
+        day: voice.day(from),
+        from,
+        to,
+        marks,
+        lanes: people(voice)
+            .into_iter()
+            .map(|who| lane(voice, who, (from, to), steps))
+            .collect(),
+        said: said(voice, rows.iter().filter(inside)),
+    }
+}
+
+/// Everyone who does something, in order.
+fn people(voice: &Voice) -> Vec<Who> {
+    let mut people: Vec<Who> = Vec::new();
+    for activity in &voice.plan.activities {
+        if !people.contains(&activity.deed.who) {
+            people.push(activity.deed.who);
+        }
+    }
+    people
+}
+
+fn lane(voice: &Voice, who: Who, (from, to): (i32, i32), steps: &[Step]) -> ChartLane {
+    let rests = voice.plan.waits.iter().filter(|wait| wait.deed.who == who);
+    let rests = rests.filter_map(|wait| wait.span);
+    let rests = rests.filter(|span| span.0 < to && span.1 > from && span.1 > span.0);
+    let rest = |span: (i32, i32)| ChartBar {
+        kind: BarKind::Rest,
+        from: span.0,
+        to: span.1,
+        step: None,
+    };
+    let own = voice.plan.activities.iter().filter(|of| of.deed.who == who);
+    let bar = |of: &Activity| {
+        let (start, end) = of.span?;
+        let own = step(of)?;
+        let here = start >= from && end <= to && end > start;
+        here.then(|| ChartBar {
+            kind: bar_kind(of.kind),
+            from: start,
+            to: end,
+            step: steps.iter().position(|known| *known == own).map(|at| at + 1),
+        })
+    };
+    let bars = rests.map(rest).chain(own.filter_map(bar)).collect();
+    ChartLane { who: voice.names.one(who), bars }
+}
+
+/// Rows in a sentence each.
+fn said<'r>(voice: &Voice, rows: impl Iterator<Item = &'r LineSheet>) -> String {
+    let sentence = |row: &LineSheet| {
+        let values = [
+            ("date", &*row.date),
+            ("from", &*row.from),
+            ("to", &*row.to),
+            ("who", &*row.who),
+            ("what", &*row.what),
+        ];
+        voice.words.fill("drawing-alt-plan", &values)
+    };
+    rows.map(sentence).collect::<Vec<_>>().join(" ")
+}
