@@ -258,3 +258,67 @@ fn marks_of_a_sheet_in_inches() {
     assert_eq!(words(&plan.marks_near), ["25.4 cm / 10 in"]);
     assert_eq!(words(&plan.marks_left), ["10.2 cm / 4 in", "20.3 cm / 8 in"]);
 }
+
+/// A layered dough whose steps after the last turn are `end`.
+fn layered(makes: &str, end: &str) -> Sheet {
+    let head = format!(
+        "makes: {makes}\nformula:\n  dough:\n    - 500 g bread flour\n    - 280 g water\n  roll-in:\n    - 250 g butter\n"
+    );
+    let start = "## Mix\n~~~ticket\nuses: dough\n~~~\n## Block\n~~~ticket\nuses: roll-in\nsheet: 18 x 18 cm\n~~~\n## Lock in\n~~~ticket\nsheet: 27 x 27 cm\nlock-in: envelope\n~~~\n## Turn\n~~~ticket\nsheet: 54 x 22 cm\nturn: letter\n~~~\n";
+    sheet("", &head, &format!("{start}{end}"), &once())
+}
+
+fn thickness(sheet: &Sheet) -> Vec<(String, f64)> {
+    let lamination = sheet.lamination.as_ref().expect("layers");
+    lamination.sheets.iter().map(|it| (it.step.clone(), it.thickness_mm)).collect()
+}
+
+/// 1030 g of dough and butter; half of it on 40 × 20 cm lies as thick as all of it on
+/// 80 × 20 cm: thickness is volume over area. What was rolled before stays as it was.
+#[test]
+fn half_of_the_dough_changes_nothing_that_came_before_it() {
+    let whole = layered("800 g", "## Roll\n~~~ticket\nsheet: 80 x 20 cm\n~~~\n");
+    let halves = layered(
+        "800 g",
+        "## Roll\n~~~ticket\nuses: half of the dough\nsheet: 40 x 20 cm\n~~~\n## Roll again\n~~~ticket\nafter: turn\nuses: half of the dough\nsheet: 40 x 20 cm\n~~~\n",
+    );
+    let (whole, halves) = (thickness(&whole), thickness(&halves));
+    assert_eq!(whole[..2], halves[..2]);
+    assert_eq!(whole[2], halves[2]);
+    assert_eq!((halves[3].0.as_str(), halves[3].1), ("roll-again", whole[2].1));
+}
+
+/// The same dough in parts by weight, by pieces and the rest: 515 g of 1030 g are half. Each
+/// part has its own sheet, cut, weight and number of pieces; layers are those of the block,
+/// and where a part alone is folded once more, its own. By arithmetic.
+#[test]
+fn each_part_goes_its_own_way() {
+    let parts = layered(
+        "16 pieces",
+        "## Divide\n~~~ticket\ndivide: 515 g for squares, 4 pieces of 64.375 g for rounds, the rest for bars\n~~~\n\
+         ## Squares\n~~~ticket\npart: squares\nsheet: 40 x 20 cm\ncut: squares 10 cm\nhands: 1 min per piece\n~~~\n\
+         ## Rounds\n~~~ticket\npart: rounds\nhands: 1 min per piece\n~~~\n\
+         ## Bars\n~~~ticket\npart: bars\nsheet: 30 x 20 cm\nturn: letter\n~~~\n\
+         ## Cut bars\n~~~ticket\nsheet: 20 x 20 cm\ncut: rectangles 10 x 10 cm\n~~~\n",
+    );
+    assert!(parts.faults.is_empty(), "{:?}", parts.faults);
+    assert_eq!(ticket(&parts, "divide").len(), 1);
+    assert!(ticket(&parts, "divide")[0].starts_with("515 g for squares"));
+    let made: Vec<(u64, f64)> =
+        parts.cuts.iter().map(|cut| (cut.pieces, cut.piece_g)).collect();
+    assert_eq!(made, [(8, 64.38), (4, 64.38)]);
+    let lamination = parts.lamination.as_ref().expect("layers");
+    let layers: Vec<(&str, u64)> = lamination
+        .sheets
+        .iter()
+        .map(|it| (it.step.as_str(), it.fat_layers))
+        .filter(|(step, _)| !["lock-in", "turn"].contains(step))
+        .collect();
+    assert_eq!(layers, [("squares", 3), ("bars", 3), ("cut-bars", 9)]);
+    let thick = thickness(&parts);
+    let of = |step: &str| thick.iter().find(|it| it.0 == step).map(|it| it.1);
+    // A quarter on 400 cm² lies as thick as a half on 800 cm².
+    assert_eq!(of("cut-bars"), of("squares"));
+    assert!(ticket(&parts, "hands").contains(&"8 min"));
+    assert!(ticket(&parts, "hands").contains(&"4 min"));
+}

@@ -40,6 +40,9 @@ pub(super) fn counts(case: Case) -> Vec<Fault> {
     let recipe = case.work.recipe;
     let Some(makes) = &recipe.makes else { return Vec::new() };
     let Makes::Pieces { count, word } = &makes.value else { return Vec::new() };
+    if case.work.flow.parts.are_several() {
+        return in_parts(case, (*count, word)).into_iter().collect();
+    }
     let Some((at, Ok(cut))) = case.work.cuts.last() else { return Vec::new() };
     let made = cut.layout.pieces.len() as u64;
     // Two half triangles make one piece, and scrap may be rolled once more.
@@ -52,10 +55,23 @@ pub(super) fn counts(case: Case) -> Vec<Fault> {
     }
     let message =
         format!("this cut gives {made} pieces, and `makes` says {count} {word}");
-    let help = "Change the sheet, the piece or `makes`, so that they agree.";
+    let help = AGREE;
     // More than promised is scrap; fewer is a promise that cannot be kept.
     let fault = if made > *count { Fault::caution } else { Fault::error };
     vec![fault("cut-count", place, message).help(help)]
+}
+
+/// What to do where numbers disagree.
+const AGREE: &str = "Change the sheet, the piece or `makes`, so that they agree.";
+
+/// The parts of a divided dough give together as many pieces as the recipe says it makes.
+fn in_parts(case: Case, (count, word): (u64, &str)) -> Option<Fault> {
+    let made = case.work.in_parts.filter(|made| *made != count)?;
+    let place = &case.work.recipe.makes.as_ref()?.place;
+    let message =
+        format!("all parts give {made} pieces together, and `makes` says {count} {word}");
+    let fault = if made > count { Fault::caution } else { Fault::error };
+    Some(fault("cut-count", place, message).help(AGREE))
 }
 
 #[cfg(test)]

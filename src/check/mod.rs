@@ -7,6 +7,7 @@ mod acceptance;
 mod amounts;
 mod classes;
 mod cutting;
+mod divide;
 mod kit;
 mod lamination;
 mod layers;
@@ -49,6 +50,7 @@ type Rule = fn(Case) -> Vec<Fault>;
 /// Rules that hold for every recipe.
 const RULES: &[Rule] = &[
     materials::unknown_uses,
+    divide::unknown,
     prose::braces,
     steps::rings,
     steps::videos,
@@ -71,6 +73,7 @@ const WHOLE_RULES: &[Rule] = &[
     layers::fat_share,
     layers::seams,
     layers::narrower,
+    divide::sums,
     cutting::layouts,
     cutting::counts,
     kit::mixer,

@@ -12,6 +12,7 @@ use super::{
 };
 
 /// The dough as it lies between two steps.
+#[derive(Clone)]
 pub(super) struct Bench<'a> {
     batch: &'a Batch,
     block: Option<&'a Size>,
@@ -23,6 +24,8 @@ pub(super) struct Bench<'a> {
     lying: Option<Lying>,
     /// How a dough whose sizes are not known was left, where it comes along folded.
     pub(super) left_by: Option<LeftBy>,
+    /// The part of the whole dough that is in hand, 0 to 1.
+    share: Exact,
     /// What has been made so far.
     pub(super) made: Laminated,
 }
@@ -37,11 +40,15 @@ impl<'a> Bench<'a> {
         let fat_in = actions.iter().all(|action| action.lock_in.is_none());
         let made = Laminated::default();
         let (lying, left_by, inverted) = (None, None, false);
-        Self { batch, block, fat_in, inverted, lying, left_by, made }
+        let share = exact(1, 1);
+        Self { batch, block, fat_in, inverted, lying, left_by, share, made }
     }
 
     /// Does one step: rolls, then encloses, then folds.
     pub(super) fn take(&mut self, action: &Action) {
+        if let Some(part) = &action.part {
+            self.divide(&part.share);
+        }
         if let Some(sheet) = &action.sheet {
             self.roll(action, sheet.clone());
         }
@@ -54,6 +61,20 @@ impl<'a> Bench<'a> {
         }
     }
 
+    /// Takes a part in hand: what lies there is cut across its longer side.
+    fn divide(&mut self, share: &Exact) {
+        if self.share <= exact(0, 1) {
+            return;
+        }
+        let kept = share / &self.share;
+        self.share = share.clone();
+        if let Some(Lying { size, .. }) = &mut self.lying {
+            let longer =
+                if size.length < size.width { &mut size.width } else { &mut size.length };
+            *longer = &*longer * &kept;
+        }
+    }
+
     fn roll(&mut self, action: &Action, sheet: Size) {
         let left_by = self.lying.as_ref().map(|lying| lying.left_by).or(self.left_by);
         let way = left_by.map_or(Direction::Any, |left_by| left_by.next(action.same_way));
@@ -62,7 +83,7 @@ impl<'a> Bench<'a> {
             self.say_next(way);
         }
         let thickness = if action.of_fat && !self.fat_in {
-            lie(&self.batch.fat_volume(), &sheet)
+            lie(&self.of_part(&self.batch.fat_volume()), &sheet)
         } else {
             self.thickness(&sheet)
         };
@@ -119,8 +140,8 @@ impl<'a> Bench<'a> {
             kind,
             closed: closed_size(kind, &sheet, &block),
             inverted: self.inverted,
-            thickness: lie(&outer, &sheet),
-            block_thickness: lie(&inner, &block),
+            thickness: lie(&self.of_part(&outer), &sheet),
+            block_thickness: lie(&self.of_part(&inner), &block),
             next: match kind {
                 LockIn::Envelope => Direction::Any,
                 LockIn::Letter | LockIn::Book => Direction::QuarterTurn,
@@ -155,7 +176,12 @@ impl<'a> Bench<'a> {
     fn thickness(&self, sheet: &Size) -> Length {
         let batch = self.batch;
         let volume = if self.fat_in { batch.volume() } else { batch.dough_volume() };
-        lie(&volume, sheet)
+        lie(&self.of_part(&volume), sheet)
+    }
+
+    /// As much of a volume as is in the part in hand.
+    fn of_part(&self, volume: &Volume) -> Volume {
+        volume * &self.share
     }
 
     /// Mean fat and dough layer of a sheet of this thickness.

@@ -26,7 +26,9 @@ pub use fit::{
 };
 pub use layers::Layers;
 pub use lock_in::{closed_size, usual_block};
-pub use rolling::{Action, Folded, Laminated, LockedIn, Rolled, laminate, laminate_on};
+pub use rolling::{
+    Action, Folded, Laminated, LockedIn, PartInHand, Rolled, laminate, laminate_on,
+};
 pub use root::root_near;
 pub use scale::{
     block_in_proportion, in_proportion, room_in_proportion, room_lengthwise, ruler_step,

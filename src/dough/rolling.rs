@@ -1,6 +1,6 @@
 //! One dough from its lock-in to its last sheet: every size, thickness and layer.
 
-use crate::measure::{Length, Size};
+use crate::measure::{Exact, Length, Size};
 use crate::model::{LockIn, Turn};
 
 use super::bench::Bench;
@@ -25,6 +25,19 @@ pub struct Action {
     pub of_fat: bool,
     /// Whether it encloses the dough in the fat.
     pub inverted: bool,
+    /// The part of a divided dough that it works on; `None` for the whole dough, as the
+    /// action above left it.
+    pub part: Option<PartInHand>,
+}
+
+/// A part of a divided dough.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PartInHand {
+    /// How much of the whole it is, above 0 and up to 1.
+    pub share: Exact,
+    /// The action that left the dough as it is taken, by its place among all; `None` where
+    /// no action has had the dough in hand.
+    pub follows: Option<usize>,
 }
 
 /// Everything that happened to one dough.
@@ -131,17 +144,40 @@ pub fn laminate_on(batch: &Batch, brought: &Layers, actions: &[Action]) -> Lamin
     follow(bench, actions)
 }
 
-fn follow(mut bench: Bench, actions: &[Action]) -> Laminated {
-    for action in actions {
+/// Each action takes the dough as the one that it follows left it: the parts of a divided
+/// dough go their own ways.
+fn follow(fresh: Bench, actions: &[Action]) -> Laminated {
+    let mut all = fresh.made.clone();
+    let mut left: Vec<Bench> = Vec::new();
+    for (at, action) in actions.iter().enumerate() {
+        let follows = match &action.part {
+            Some(part) => part.follows,
+            None => at.checked_sub(1),
+        };
+        let before = follows.and_then(|at| left.get(at));
+        let mut bench = before.unwrap_or(&fresh).clone();
+        let (sheets, folds) = (bench.made.sheets.len(), bench.made.folds.len());
         bench.take(action);
+        all.sheets.extend(bench.made.sheets[sheets..].iter().cloned());
+        all.folds.extend(bench.made.folds[folds..].iter().cloned());
+        // Only this action says which way what it found was rolled next.
+        let found = folds.checked_sub(1).and_then(|at| bench.made.folds.get(at));
+        if let Some(found) = found
+            && let Some(known) = all.folds.iter_mut().rfind(|it| it.step == found.step)
+        {
+            known.next = found.next;
+        }
+        all.lock_in = bench.made.lock_in.clone().or(all.lock_in);
+        all.fat_layers = all.fat_layers.max(bench.made.fat_layers);
+        left.push(bench);
     }
-    bench.made
+    all
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::measure::{Exact, Mass, exact};
+    use crate::measure::{Mass, exact};
 
     fn size(length: i64, width: i64) -> Size {
         let side = |amount| Length::centimetres(exact(amount, 1));
@@ -169,6 +205,7 @@ mod tests {
             turn: None,
             of_fat,
             inverted,
+            part: None,
         }
     }
 

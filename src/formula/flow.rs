@@ -1,13 +1,13 @@
 //! What is on the bench at a step: which lines have gone in by then, and how much of them
 //! is dough that is rolled and cut.
 
-use crate::fault::Placed;
 use crate::measure::{Duration, Exact, Mass, exact};
 use crate::model::{Pace, Purpose, Recipe, Step, Use};
 use crate::pantry::Kind;
 
 use super::Book;
 use super::expand::{expand_lines, of_kind};
+use super::parts::Parts;
 use super::weigh::{Formula, LineRef, Source, Weighed};
 
 /// A section with at least this share of flour is dough or batter, whatever is done with
@@ -28,6 +28,8 @@ pub struct Flow {
     pub uses: Vec<Vec<(LineRef, Exact)>>,
     /// For each step: the steps it waits for.
     pub after: Vec<Vec<usize>>,
+    /// The parts of the dough, where it is divided.
+    pub parts: Parts,
 }
 
 /// What a step does with what is on the bench.
@@ -80,19 +82,68 @@ impl Flow {
     /// passed over: a check names them.
     pub fn new(recipe: &Recipe, formula: &Formula) -> Self {
         let steps: Vec<&Step> = recipe.steps().collect();
-        let uses = steps
-            .iter()
-            .map(|step| {
-                step.uses.iter().flat_map(|used| used_lines(used, formula)).collect()
-            })
-            .collect();
         let number = |name: &str| steps.iter().position(|step| step.name == name);
         let after = steps.iter().enumerate().map(|(at, step)| match &step.after {
             Some(names) => names.iter().filter_map(|name| number(&name.value)).collect(),
             None => at.checked_sub(1).into_iter().collect(),
         });
         let work = steps.iter().map(|step| Doing::of(step)).collect();
-        Self { after: after.collect(), uses, work }
+        let (uses, parts) = (vec![Vec::new(); steps.len()], Parts::new(steps.len()));
+        let mut flow = Self { after: after.collect(), uses, work, parts };
+        for (at, step) in steps.iter().enumerate() {
+            flow.parts.put(at, step, &flow.after[at]);
+            for used in &step.uses {
+                flow.put(at, &used.value, formula);
+            }
+            if let Some(divide) = &step.divide {
+                let mass = flow.mass(at, formula);
+                flow.parts.divide(at, &divide.value, &mass);
+            }
+        }
+        flow
+    }
+
+    /// Lets a step use something: it goes in, or, where all of it is in already or the step
+    /// rolls it, a share of the dough is taken and goes its own way.
+    fn put(&mut self, at: usize, used: &Use, formula: &Formula) {
+        let share = &used.share.part;
+        let lines = lines_of(&used.name, formula);
+        let whole = exact(1, 1);
+        let before = self.before(at);
+        let in_already = |line: &LineRef| -> Exact {
+            let uses = before.iter().flat_map(|at| &self.uses[*at]);
+            uses.filter(|(used, _)| used == line).map(|(_, share)| share).sum()
+        };
+        let is_dough = is_a_dough(&lines, formula);
+        let all_in = lines.iter().all(|line| in_already(line) >= whole);
+        let doing = self.work[at];
+        if is_dough && *share < whole && (all_in || doing.rolls || doing.cuts) {
+            self.parts.take(at, share, lines.clone());
+        }
+        if !is_dough || !all_in {
+            self.uses[at].extend(lines.into_iter().map(|line| (line, share.clone())));
+        }
+    }
+
+    /// The dough and roll-in fat on the bench at a step: the part of it that it works on.
+    fn mass(&self, step: usize, formula: &Formula) -> Mass {
+        let gone_in = self.gone_in_whole(step, formula);
+        let lines = formula.lines.iter().zip(&gone_in);
+        let dough = lines
+            .filter(|(line, _)| matches!(line.purpose, Purpose::Mixed | Purpose::RollIn));
+        let whole: Mass = dough.map(|(line, share)| &line.mass() * share).sum();
+        &whole * self.parts.share(step)
+    }
+
+    /// The part of each line that has gone in by a step; all of what a share is taken of.
+    fn gone_in_whole(&self, step: usize, formula: &Formula) -> Vec<Exact> {
+        let mut gone_in = self.gone_in(&self.before(step), formula.lines.len());
+        for (line, share) in gone_in.iter_mut().enumerate() {
+            if self.parts.takes(step, line) {
+                *share = exact(1, 1);
+            }
+        }
+        gone_in
     }
 
     /// What each step does, in order.
@@ -183,9 +234,17 @@ impl Flow {
     }
 
     /// The dough on the bench at `step`: its weight without roll-in fat, and the fat.
+    /// Of a divided dough it is the part that the step works on.
     pub fn on_bench(&self, step: usize, formula: &Formula, book: Book) -> (Mass, Mass) {
+        let (dough, fat) = self.whole(step, formula, book);
+        let share = self.parts.share(step);
+        (&dough * share, &fat * share)
+    }
+
+    /// The same before any division.
+    pub fn whole(&self, step: usize, formula: &Formula, book: Book) -> (Mass, Mass) {
         let (mut dough, mut fat) = (Mass::zero(), Mass::zero());
-        let gone_in = self.gone_in(&self.before(step), formula.lines.len());
+        let gone_in = self.gone_in_whole(step, formula);
         for (line, share) in formula.lines.iter().zip(&gone_in) {
             let mass = &line.mass() * share;
             match line.purpose {
@@ -205,12 +264,19 @@ impl Flow {
     }
 }
 
-fn used_lines(used: &Placed<Use>, formula: &Formula) -> Vec<(LineRef, Exact)> {
-    let share = &used.value.share.part;
-    lines_of(&used.value.name, formula)
-        .into_iter()
-        .map(|line| (line, share.clone()))
-        .collect()
+/// Whether lines are all of one section that is dough: with flour, or made elsewhere.
+fn is_a_dough(lines: &[LineRef], formula: &Formula) -> bool {
+    let Some(section) = lines.first().map(|line| formula.lines[*line].section) else {
+        return false;
+    };
+    let of_it = |line: &LineRef| formula.lines[*line].section == section;
+    let makes_dough = |line: &LineRef| {
+        let line = &formula.lines[*line];
+        let made = matches!(line.source, Source::Recipe(_)) || line.is(Kind::Flour);
+        made && line.purpose == Purpose::Mixed
+    };
+    let own = (0..formula.lines.len()).filter(of_it);
+    lines.iter().any(makes_dough) && own.eq(lines.iter().copied())
 }
 
 /// The lines that a name in a ticket or in braces means: those of the section of that

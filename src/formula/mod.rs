@@ -11,6 +11,7 @@ mod filling;
 mod flow;
 mod hydration;
 mod nutrients;
+pub mod parts;
 mod percent;
 mod scaling;
 #[cfg(test)]

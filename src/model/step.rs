@@ -3,7 +3,7 @@
 use crate::fault::{Place, Placed};
 use crate::measure::{Duration, Exact, Length, Size, Temperature};
 
-use super::{Block, Brace, Inline, Shaping, Share, Shown};
+use super::{Block, Brace, Divide, Inline, Shaping, Share, Shown};
 
 /// One step of the method.
 #[derive(Clone, Debug)]
@@ -40,6 +40,10 @@ pub struct Step {
     pub turn: Option<Placed<Turn>>,
     /// How the sheet is cut.
     pub cut: Option<Placed<CutPlan>>,
+    /// How the dough is divided.
+    pub divide: Option<Placed<Divide>>,
+    /// The part of a divided dough that it works on, where it is said.
+    pub part: Option<Placed<String>>,
     /// How each piece is shaped.
     pub shape: Option<Placed<Shaping>>,
     /// Oven temperature and time.

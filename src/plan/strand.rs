@@ -150,7 +150,8 @@ pub fn strand(
         let recipe = book.content.recipe(&job.recipe)?;
         let step = recipe.steps().find(|step| step.name == job.step)?;
         // Only the recipe itself knows its pieces; an included dough is one sheet.
-        let pieces = work.pieces.filter(|_| recipe.name == work.recipe.name);
+        let own = recipe.name == work.recipe.name;
+        let pieces = work.pieces_at(&step.name).filter(|_| own);
         laying.step(job, recipe, step, pieces);
     }
     let order = order(&laying.steps)?;

@@ -280,7 +280,8 @@ pub(crate) fn share(text: &str) -> (Share, &str) {
     }
 }
 
-fn part(words: &str) -> Option<Exact> {
+/// A part of something in words or figures: `half`, `a quarter`, `1/3`, `30 %`.
+pub(super) fn part(words: &str) -> Option<Exact> {
     Some(match words {
         "all" | "the rest" | "rest" => exact(1, 1),
         "half" => exact(1, 2),

@@ -5,6 +5,7 @@ mod body;
 mod class;
 mod course;
 mod cut;
+mod divide;
 mod fields;
 mod glossary;
 mod lexicon;

@@ -343,6 +343,7 @@ fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fa
     }
     few_turns(recipe, faults);
     name_apart(recipe, faults);
+    super::divide::settle(recipe);
 }
 
 /// More turns than this are not worked out. Usual are three to six (common practice, no
@@ -413,6 +414,8 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
         inverted: false,
         turn: None,
         cut: None,
+        divide: None,
+        part: None,
         shape: None,
         bake: None,
         fan: None,

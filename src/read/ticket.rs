@@ -3,16 +3,16 @@
 use crate::fault::{Fault, Placed, nearest};
 use crate::model::{Step, Use};
 
-use super::{amount, cut, fields, picture, prose, quantity};
+use super::{amount, cut, divide, fields, picture, prose, quantity};
 
 /// What a piece may be shaped into.
 const SHAPES: &str = "rolled (or folded, pinwheel, baton, tin)";
 
 /// The keys a ticket may hold.
-const KEYS: [&str; 22] = [
+const KEYS: [&str; 24] = [
     "hands", "wait", "where", "at", "hold", "after", "uses", "kit", "sheet", "roll",
-    "lock-in", "turn", "cut", "shape", "bake", "fan", "per tray", "core", "cool",
-    "until", "watch", "picture",
+    "lock-in", "turn", "cut", "divide", "part", "shape", "bake", "fan", "per tray",
+    "core", "cool", "until", "watch", "picture",
 ];
 
 /// Reads a ticket into the step whose heading it stands under.
@@ -147,6 +147,12 @@ fn set_dough(step: &mut Step, line: Line) -> Result<(), Fault> {
         }
         "turn" => step.turn = line.read(turns, cut::turn)?,
         "cut" => step.cut = line.read("triangles, base 9 cm, height 24 cm", cut::cut)?,
+        "divide" => {
+            let parts = "half for crescents, the rest for batons (or 12 pieces)";
+            let read = divide::divide(&line.value);
+            step.divide = line.read(parts, |_| read)?;
+        }
+        "part" => step.part = Some(line.value),
         "shape" => step.shape = line.read(SHAPES, cut::shaping)?,
         _ => return Err(unknown(&line.key)),
     }

@@ -48,7 +48,7 @@ pub struct StepSheet {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct TicketRow {
     /// Which row: `hands`, `wait`, `where`, `at`, `hold`, `kit`, `sheet`, `thickness`,
-    /// `lock-in`, `turn`, `layers`, `cut`, `oven`, `fan`, `bake`, `trays`, `core`, `cool`.
+    /// `lock-in`, `turn`, `layers`, `cut`, `divide`, `part`, `oven`, `fan`, `bake`, `trays`, `core`, `cool`.
     pub key: String,
     /// The term in the course's language: `Hands on`.
     pub term: String,

@@ -1,11 +1,12 @@
 //! The cuts of one dough.
 
 use crate::dough::cutting::{Layout, Orientation, Refusal, cut, reroll};
+use crate::formula::Flow;
 use crate::measure::{Length, Mass, Size, exact};
-use crate::model::{CutPlan, Recipe, Shape};
+use crate::model::{CutPlan, Recipe, Shape, Step};
 
 use super::layering::{Growth, Layering};
-use super::rows::{cut_plan, cut_sheet};
+use super::rows::{CutSheet, cut_plan, cut_sheet, cut_sheets};
 
 /// One cut, laid out.
 #[derive(Clone, Debug)]
@@ -19,35 +20,28 @@ pub struct CutWork {
     pub reroll: Option<Layout>,
 }
 
-/// Lays out every cut of one dough of `recipe`.
+/// Lays out every cut of one dough of `recipe`: on the last sheet of the dough, or of the
+/// part, that the step works on.
 pub(super) fn cuts(
     recipe: &Recipe,
+    flow: &Flow,
     layering: &Layering,
     growth: &Growth,
 ) -> Vec<(usize, Result<CutWork, Refusal>)> {
-    let mut sheet: Option<&Size> = None;
-    let mut cuts = Vec::new();
-    for (at, step) in recipe.steps().enumerate() {
-        if let Some(size) = &step.sheet
-            && layering.block != Some(at)
-        {
-            sheet = Some(&size.value);
-        }
-        let Some(plan) = &step.cut else { continue };
-        let grown = grown(&plan.value, growth);
-        let laid =
-            sheet.ok_or(Refusal::NoSize).and_then(|sheet| lay(&grown, sheet, growth));
-        let layered = layering.layers.is_some();
-        cuts.push((
-            at,
-            laid.map(|layout| CutWork {
-                reroll: (!layered).then(|| reroll(&grown, &layout)).flatten(),
-                piece: weigh(&layout, layering),
-                layout,
-            }),
-        ));
-    }
-    cuts
+    let steps: Vec<&Step> = recipe.steps().collect();
+    let layered = layering.layers.is_some();
+    let laid = |it: CutSheet| {
+        let grown = grown(it.plan, growth);
+        let sheet = it.sheet.ok_or(Refusal::NoSize);
+        let laid = sheet.and_then(|sheet| lay(&grown, sheet, growth));
+        let cut = laid.map(|layout| CutWork {
+            reroll: (!layered).then(|| reroll(&grown, &layout)).flatten(),
+            piece: &weigh(&layout, layering) * flow.parts.share(it.step),
+            layout,
+        });
+        (it.step, cut)
+    };
+    cut_sheets(&steps, &flow.parts, layering.block).into_iter().map(laid).collect()
 }
 
 /// The plan with pieces of their new size.
@@ -77,7 +71,7 @@ fn lay(plan: &CutPlan, sheet: &Size, growth: &Growth) -> Result<Layout, Refusal>
     )
 }
 
-/// The dough on one piece: its share of the sheet.
+/// The dough on one piece, were the whole dough on the sheet.
 fn weigh(layout: &Layout, layering: &Layering) -> Mass {
     let on_sheet = layering.batch.dough.clone() + layering.batch.fat.clone();
     let share =

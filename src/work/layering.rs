@@ -1,15 +1,15 @@
 //! Sheets, lock-in and turns of one dough, with what an included dough brings along.
 
 use crate::dough::{
-    Action, Batch, Laminated, Layers, block_in_proportion, in_proportion, laminate,
-    laminate_on,
+    Action, Batch, Laminated, Layers, PartInHand, block_in_proportion, in_proportion,
+    laminate, laminate_on,
 };
 use crate::formula::{Book, Flow, Formula, Source, is_roll_in, weigh};
 use crate::measure::{Exact, Mass, Size, exact};
 use crate::model::{CutPlan, Purpose, Recipe, Rolling, Step, Turn};
 use crate::pantry::Kind;
 
-use super::rows::{cut_sheet, cut_sheets};
+use super::rows::{cut_from, cut_sheet, cut_sheets};
 
 /// Levels of included doughs that are followed back.
 const DEEPEST: usize = 16;
@@ -82,14 +82,16 @@ pub(super) fn layering(
     let bench = Bench { steps: &steps, formula, flow };
     let block = own.then(|| bench.block_step()).flatten();
     let batch = batch(&steps, formula, flow, each, book);
-    let cuts = cut_sheets(&steps, block);
-    let actions: Vec<Action> = steps
+    let cuts = cut_sheets(&steps, &flow.parts, block);
+    let on_bench: Vec<usize> = (0..steps.len())
+        .filter(|at| Some(*at) != block && on_the_way(steps[*at]))
+        .collect();
+    let actions: Vec<Action> = on_bench
         .iter()
-        .enumerate()
-        .filter(|(at, step)| Some(*at) != block && on_the_way(step))
-        .map(|(at, step)| Action {
-            of_fat: bench.of_fat(at),
-            ..action(step, growth, &cuts)
+        .map(|at| Action {
+            of_fat: bench.of_fat(*at),
+            part: part_in_hand(*at, flow, &on_bench),
+            ..action(steps[*at], growth, cut_from(*at, &steps, &flow.parts, &cuts))
         })
         .collect();
     let brought = if own { None } else { inherited(recipe, book) };
@@ -102,10 +104,31 @@ pub(super) fn layering(
         }
     };
     let layers = brought.or_else(|| own_lock_in(recipe)).map(|mut layers| {
-        layers.turns.extend(turns(recipe));
+        // What one part alone is folded counts in its own sheets.
+        let whole = steps.iter().enumerate().filter(|(at, _)| flow.parts.of(*at) == 0);
+        layers
+            .turns
+            .extend(whole.filter_map(|(_, step)| step.turn.as_ref().map(|it| it.value)));
         layers
     });
     Layering { batch, layers, laminated, block }
+}
+
+/// The part of a divided dough that a step works on, as the last step before it left the
+/// dough that the part is of. `steps` are those that have the dough on the bench.
+fn part_in_hand(at: usize, flow: &Flow, steps: &[usize]) -> Option<PartInHand> {
+    let parts = &flow.parts;
+    let left_by =
+        |before: &usize| *before < at && parts.is_within(parts.of(at), parts.of(*before));
+    parts.are_several().then(|| PartInHand {
+        share: parts.share(at).clone(),
+        follows: steps.iter().rposition(left_by),
+    })
+}
+
+/// Whether the dough has layers, its own or those of an included one.
+pub(super) fn is_layered(recipe: &Recipe, book: Book) -> bool {
+    own_lock_in(recipe).or_else(|| inherited(recipe, book)).is_some()
 }
 
 /// The first lock-in of a recipe, before any turn.
@@ -128,13 +151,10 @@ fn on_the_way(step: &Step) -> bool {
 
 /// A step at this growth. A sheet that is cut, and one rolled to the same size before, grows by
 /// rows of pieces; what is folded or locked in keeps its proportions.
-fn action(step: &Step, growth: &Growth, cuts: &[(&CutPlan, &Size)]) -> Action {
-    let size = |sheet: &Size| {
-        let to_cut = cuts.iter().find(|(_, cut)| *cut == sheet);
-        match to_cut.filter(|_| !step.laminates()) {
-            Some((plan, _)) => cut_sheet(plan, &growth.sides(sheet), &growth.pieces),
-            None => in_proportion(sheet, &growth.each),
-        }
+fn action(step: &Step, growth: &Growth, cut: Option<&CutPlan>) -> Action {
+    let size = |sheet: &Size| match cut {
+        Some(plan) => cut_sheet(plan, &growth.sides(sheet), &growth.pieces),
+        None => in_proportion(sheet, &growth.each),
     };
     Action {
         step: step.name.clone(),
@@ -144,6 +164,7 @@ fn action(step: &Step, growth: &Growth, cuts: &[(&CutPlan, &Size)]) -> Action {
         same_way: step.roll.as_ref().is_some_and(|roll| roll.value == Rolling::SameWay),
         of_fat: false,
         inverted: step.inverted,
+        part: None,
     }
 }
 
@@ -193,7 +214,7 @@ fn batch(
     let last = steps.iter().rposition(|step| on_the_way(step));
     let (dough, fat) = last.map_or_else(
         || (Mass::zero(), Mass::zero()),
-        |step| flow.on_bench(step, formula, book),
+        |step| flow.whole(step, formula, book),
     );
     Batch {
         dough: &dough * each,

@@ -3,6 +3,7 @@
 
 mod cuts;
 mod layering;
+mod pieces;
 mod rows;
 mod times;
 mod water;
@@ -23,6 +24,8 @@ use crate::formula::{
 };
 use crate::measure::{Exact, Mass, exact};
 use crate::model::{Kit, Recipe, Step};
+
+use pieces::Pieces;
 
 /// A recipe worked out.
 #[derive(Clone, Debug)]
@@ -54,6 +57,11 @@ pub struct Work<'a> {
     pub doughs: u64,
     /// How many pieces; `None` for a base dough.
     pub pieces: Option<u64>,
+    /// How many pieces each step has in hand: fewer than all where it works on a part of a
+    /// divided dough.
+    pub in_hand: Vec<Option<u64>>,
+    /// How many pieces the parts of a divided dough give together.
+    pub in_parts: Option<u64>,
     /// The dough in one piece, less the loss; `None` for a base dough, and where it cannot
     /// be known.
     pub piece: Option<Mass>,
@@ -86,33 +94,38 @@ pub fn work<'a>(
         flour: percentages.flour.clone(),
         all: batch(&formula, recipe),
     };
-    let factor = factor(scaling, recipe, &written)?;
-    let kit = kit(book);
-    let asked = factor;
-    let sheets = Sheets { recipe, block: layering::block(recipe, &formula, &flow) };
-    let room = kit.bench.as_ref().and_then(|bench| sheets.room(bench));
-    let mixed = mixed(recipe, &dough);
-    let split = sheets
-        .split(scaling, &asked, |factor| doughs(factor, &mixed, room.as_ref(), &kit));
+    let asked = factor(scaling, recipe, &written)?;
+    let asked_pieces = pieces(scaling, recipe, &asked);
+    let heavier = heavier(scaling, &written);
+    let split =
+        split(recipe, (&formula, &flow), scaling, (&asked, &heavier), (&dough, book));
     let (each, doughs) = (split.each, split.doughs);
     let factor = &each * Exact::from_integer(doughs.into());
-    let asked_pieces = pieces(scaling, recipe, &asked);
     let of_rows = |times: &Exact| pieces(&Scaling::Batches(times.clone()), recipe, times);
-    let pieces = split.pieces.as_ref().map_or(asked_pieces, of_rows);
-    let growth = growth(scaling, &written, each);
+    let in_rows = split.pieces.as_ref().map_or(asked_pieces, of_rows);
+    let as_written = factor == exact(1, 1) && asked == factor;
+    let growth = growth(each, heavier);
     let layering = layering::layering(recipe, &formula, &flow, &growth, book);
-    let cuts = cuts::cuts(recipe, &layering, &growth);
+    let cuts = cuts::cuts(recipe, &flow, &layering, &growth);
+    let scale = (&factor, doughs);
+    let promised = if as_written { asked_pieces } else { in_rows };
+    let counted = Pieces { recipe, flow: &flow, cuts: &cuts, promised, scale };
+    let in_parts = counted.of_all_parts();
+    // What the parts of a divided dough give is what there is.
+    let promised = in_parts.filter(|_| !as_written).or(promised);
+    let counted = Pieces { promised, ..counted };
+    let (in_hand, pieces) = (counted.in_hand(), promised);
     let piece = match scaling {
         Scaling::PieceWeight { weight, .. } => Some(weight.clone()),
         Scaling::Batches(_)
         | Scaling::Pieces(_)
         | Scaling::Flour(_)
         | Scaling::Total(_)
-        | Scaling::Tin(_) => cut_piece(&cuts, doughs, pieces, &recipe.loss)
-            .or_else(|| even_piece(&dough, &factor, pieces, &recipe.loss))
-            .filter(|_| body.open(&formula).is_empty()),
+        | Scaling::Tin(_) => {
+            counted.weight(&dough).filter(|_| body.open(&formula).is_empty())
+        }
     };
-    let timing = times::timing(recipe, &factor, pieces, book);
+    let timing = times::timing(recipe, &factor, &in_hand, book);
     let counting = counting(recipe, book);
     Ok(Work {
         hydration: hydration(&formula, &body, counting, book),
@@ -128,6 +141,8 @@ pub fn work<'a>(
         asked,
         asked_pieces,
         pieces,
+        in_hand,
+        in_parts,
         piece,
         growth,
         layering,
@@ -140,6 +155,12 @@ impl Work<'_> {
     /// The steps in the order written.
     pub fn steps(&self) -> Vec<&Step> {
         self.recipe.steps().collect()
+    }
+
+    /// The pieces that a step has in hand; all of them where there is no such step.
+    pub fn pieces_at(&self, step: &str) -> Option<u64> {
+        let at = self.recipe.steps().position(|own| own.name == step);
+        at.map_or(self.pieces, |at| self.in_hand[at])
     }
 
     /// The scale of one dough: the factor over the number of doughs.
@@ -182,44 +203,53 @@ fn piece_as_written(
     let one = exact(1, 1);
     let growth = Growth::of_number(one.clone());
     let layering = layering::layering(recipe, formula, flow, &growth, book);
-    let cuts = cuts::cuts(recipe, &layering, &growth);
-    let pieces = pieces(&Scaling::Batches(one.clone()), recipe, &one);
-    cut_piece(&cuts, 1, pieces, &recipe.loss)
-        .or_else(|| even_piece(&body.mass(formula), &one, pieces, &recipe.loss))
-        .filter(|_| body.open(formula).is_empty())
+    let cuts = cuts::cuts(recipe, flow, &layering, &growth);
+    let promised = pieces(&Scaling::Batches(one.clone()), recipe, &one);
+    let pieces = Pieces { recipe, flow, cuts: &cuts, promised, scale: (&one, 1) };
+    pieces.weight(&body.mass(formula)).filter(|_| body.open(formula).is_empty())
+}
+
+/// How many times as heavy as written a piece is.
+fn heavier(scaling: &Scaling, written: &Batch) -> Exact {
+    let heavier = match scaling {
+        Scaling::PieceWeight { weight, .. } => {
+            written.piece.as_ref().and_then(|piece| weight.over(piece))
+        }
+        Scaling::Batches(_)
+        | Scaling::Pieces(_)
+        | Scaling::Flour(_)
+        | Scaling::Total(_)
+        | Scaling::Tin(_) => None,
+    };
+    heavier.unwrap_or_else(|| exact(1, 1))
 }
 
 /// How the sheets grow for `each` times the dough: pieces of another weight keep their
 /// thickness, so that their sides grow with the root.
-fn growth(scaling: &Scaling, written: &Batch, each: Exact) -> Growth {
-    let Scaling::PieceWeight { weight, .. } = scaling else {
+fn growth(each: Exact, heavier: Exact) -> Growth {
+    if heavier == exact(1, 1) {
         return Growth::of_number(each);
-    };
-    let heavier = written.piece.as_ref().and_then(|piece| weight.over(piece));
-    let Some(heavier) = heavier else { return Growth::of_number(each) };
+    }
     Growth { pieces: &each / &heavier, side: root_near(&heavier), each }
 }
 
-/// The piece of the cut that gives the pieces promised.
-fn cut_piece(
-    cuts: &[(usize, Result<CutWork, Refusal>)],
-    doughs: u64,
-    pieces: Option<u64>,
-    loss: &Exact,
-) -> Option<Mass> {
-    let promised = pieces?;
-    let mut made = cuts.iter().rev().filter_map(|(_, cut)| cut.as_ref().ok());
-    let fitting = made.find(|cut| cut.layout.pieces.len() as u64 * doughs >= promised)?;
-    Some(&fitting.piece * &(exact(1, 1) - loss)).filter(Mass::is_positive)
-}
-
-/// The dough shared out evenly.
-fn even_piece(
-    dough: &Mass,
-    factor: &Exact,
-    pieces: Option<u64>,
-    loss: &Exact,
-) -> Option<Mass> {
-    let share = factor * (exact(1, 1) - loss) / Exact::from_integer(pieces?.into());
-    Some(dough * &share).filter(Mass::is_positive)
+/// Into how many doughs of which size mixer, bench and whole rows split it.
+fn split(
+    recipe: &Recipe,
+    (formula, flow): (&Formula, &Flow),
+    scaling: &Scaling,
+    factors: (&Exact, &Exact),
+    (dough, book): (&Mass, Book),
+) -> rows::Split {
+    let kit = kit(book);
+    let sheets = Sheets {
+        steps: recipe.steps().collect(),
+        parts: &flow.parts,
+        block: layering::block(recipe, formula, flow),
+        layered: layering::is_layered(recipe, book),
+        promised: pieces(&Scaling::Batches(exact(1, 1)), recipe, &exact(1, 1)),
+    };
+    let room = kit.bench.as_ref().and_then(|bench| sheets.room(bench));
+    let dough = mixed(recipe, dough);
+    sheets.split(scaling, factors, |factor| doughs(factor, &dough, room.as_ref(), &kit))
 }

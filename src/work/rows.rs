@@ -3,167 +3,263 @@
 
 use num_traits::ToPrimitive;
 
-use crate::dough::cutting::{Layout, MOST_PIECES, Orientation, cut};
+use crate::dough::cutting::{Layout, MOST_PIECES, Orientation, cut, reroll};
 use crate::dough::{room_in_proportion, room_lengthwise};
 use crate::formula::Scaling;
+use crate::formula::parts::Parts;
 use crate::measure::{Exact, Length, Size, exact};
-use crate::model::{CutPlan, Recipe, Shape, Step};
+use crate::model::{CutPlan, Shape, Step};
 
-/// The steps with a cut, and the sheets that they cut: their own, else the last one before.
-/// `block` is the step that shapes the fat.
-pub(super) fn cut_sheets<'a>(
-    steps: &[&'a Step],
-    block: Option<usize>,
-) -> Vec<(&'a CutPlan, &'a Size)> {
-    let mut last: Option<&Size> = None;
-    let mut found = Vec::new();
-    for (at, step) in steps.iter().enumerate() {
-        if let Some(size) = step.sheet.as_ref().filter(|_| block != Some(at)) {
-            last = Some(&size.value);
-        }
-        found.extend(step.cut.as_ref().map(|plan| &plan.value).zip(last));
-    }
-    found
+/// A cut, and the sheet that it cuts.
+pub(super) struct CutSheet<'a> {
+    /// The step that cuts, by number.
+    pub(super) step: usize,
+    /// How it is cut.
+    pub(super) plan: &'a CutPlan,
+    /// The step's own sheet, else the last one before of the dough, or the part, that the
+    /// step works on; `None` where there is none.
+    pub(super) sheet: Option<&'a Size>,
 }
 
-/// A sheet of whole rows beside the sheet as written.
-#[derive(Clone, Debug, PartialEq, Eq)]
-struct Rows {
-    /// How many times the sheet.
-    sheet: Exact,
-    /// How many times its pieces.
-    pieces: Exact,
+/// The cuts of a recipe in order. `block` is the step that shapes the fat.
+pub(super) fn cut_sheets<'a>(
+    steps: &[&'a Step],
+    parts: &Parts,
+    block: Option<usize>,
+) -> Vec<CutSheet<'a>> {
+    let sheet_of = |at: usize| {
+        let own = |before: &usize| parts.is_within(parts.of(at), parts.of(*before));
+        let sheets = (0..=at).rev().filter(|before| block != Some(*before));
+        sheets.filter(own).find_map(|at| Some(&steps[at].sheet.as_ref()?.value))
+    };
+    let plans = steps
+        .iter()
+        .enumerate()
+        .filter_map(|(at, step)| Some((at, &step.cut.as_ref()?.value)));
+    plans.map(|(step, plan)| CutSheet { step, plan, sheet: sheet_of(step) }).collect()
+}
+
+/// The cut that the sheet of a step is rolled for: it cuts this sheet, or one of the same
+/// size after it; `None` for a sheet that is folded, and where nothing is cut from it.
+pub(super) fn cut_from<'a>(
+    at: usize,
+    steps: &[&Step],
+    parts: &Parts,
+    cuts: &[CutSheet<'a>],
+) -> Option<&'a CutPlan> {
+    let sheet = &steps[at].sheet.as_ref()?.value;
+    let rolled_for = |cut: &&CutSheet| {
+        cut.sheet == Some(sheet) && parts.is_within(parts.of(cut.step), parts.of(at))
+    };
+    let cut = cuts.iter().find(rolled_for);
+    cut.filter(|_| !steps[at].laminates()).map(|cut| cut.plan)
+}
+
+/// How the pieces of a cut are counted, so that they are as many as the recipe says.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Counted {
+    /// Whole pieces alone.
+    Whole,
+    /// Two half triangles as one piece.
+    WithHalves,
+    /// What the scrap gives, rolled once more, too.
+    WithScrap,
+}
+
+impl Counted {
+    fn count(self, plan: &CutPlan, layout: &Layout) -> u64 {
+        let whole = layout.pieces.len() as u64;
+        let halves = || layout.halves.len() as u64 / 2;
+        let again = || reroll(plan, layout).map_or(0, |again| again.pieces.len() as u64);
+        match self {
+            Self::Whole => whole,
+            Self::WithHalves => whole + halves(),
+            Self::WithScrap => whole + halves() + again(),
+        }
+    }
 }
 
 /// The sheets of a recipe as they grow with it.
 pub(super) struct Sheets<'a> {
-    /// The recipe.
-    pub(super) recipe: &'a Recipe,
+    /// The steps in the order written.
+    pub(super) steps: Vec<&'a Step>,
+    /// The parts of the dough.
+    pub(super) parts: &'a Parts,
     /// The step that shapes the fat, by number.
     pub(super) block: Option<usize>,
+    /// Whether the dough is layered, so that its scrap is not rolled once more.
+    pub(super) layered: bool,
+    /// How many pieces the recipe says it makes.
+    pub(super) promised: Option<u64>,
 }
 
 /// How a recipe is made at one scale.
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) struct Split {
     /// How many times the recipe as written one dough is.
     pub(super) each: Exact,
     /// Equal doughs.
     pub(super) doughs: u64,
-    /// How many times the pieces as written all doughs give, where the last sheet is of
-    /// whole rows.
+    /// How many times the pieces as written all doughs give, where one dough is cut.
     pub(super) pieces: Option<Exact>,
 }
 
 impl Sheets<'_> {
     /// How many batches in one dough the bench has room for; `None` without a sheet.
     pub(super) fn room(&self, bench: &Size) -> Option<Exact> {
-        let steps: Vec<&Step> = self.recipe.steps().collect();
-        let cuts = cut_sheets(&steps, self.block);
-        let room = |step: &&Step| {
+        let cuts = self.cuts();
+        let room = |(at, step): (usize, &&Step)| {
             let sheet = &step.sheet.as_ref()?.value;
-            let cut = cuts.iter().find(|(_, cut)| *cut == sheet);
-            match cut.filter(|_| !step.laminates()) {
-                Some((CutPlan::Strips(_), _)) => {
+            match cut_from(at, &self.steps, self.parts, &cuts) {
+                Some(CutPlan::Strips(_)) => {
                     let crossed = Size::new(sheet.width.clone(), sheet.length.clone());
                     room_lengthwise(&crossed, bench)
                 }
-                Some(_) => room_lengthwise(sheet, bench),
+                Some(CutPlan::Shape(_) | CutPlan::Grid { .. }) => {
+                    room_lengthwise(sheet, bench)
+                }
                 None => room_in_proportion(sheet, bench),
             }
         };
-        steps.iter().filter_map(room).min()
+        self.steps.iter().enumerate().filter_map(room).min()
     }
 
-    /// One dough and how many of them for `asked` times the recipe. By pieces the last
-    /// sheet is of whole rows, and the dough is reckoned from it; so is a grid by batches. Else
-    /// the dough is as it was asked for. `split` says how many doughs so many batches are.
+    /// One dough and how many of them for `asked` times the recipe, each piece `heavier` times
+    /// as heavy as written. By pieces every last sheet is of whole rows, and the dough is
+    /// reckoned from it; so is a grid by batches. Else the dough is as it was asked for.
+    /// `split` says how many doughs so many batches are.
     pub(super) fn split(
         &self,
         scaling: &Scaling,
-        asked: &Exact,
+        (asked, heavier): (&Exact, &Exact),
         split: impl Fn(&Exact) -> u64,
     ) -> Split {
-        let by_rows = match scaling {
-            Scaling::Pieces(_) => true,
+        let whole: fn(&CutPlan) -> bool = match scaling {
+            Scaling::Pieces(_) | Scaling::PieceWeight { .. } => |_| true,
             // Two batches are twice the formula; only a grid cannot be cut in part.
-            Scaling::Batches(_) => self.cuts_a_grid(),
-            Scaling::PieceWeight { .. }
-            | Scaling::Flour(_)
-            | Scaling::Total(_)
-            | Scaling::Tin(_) => false,
+            Scaling::Batches(_) => |plan| matches!(plan, CutPlan::Grid { .. }),
+            Scaling::Flour(_) | Scaling::Total(_) | Scaling::Tin(_) => |_| false,
         };
         let mut doughs = split(asked);
         loop {
             let count = Exact::from_integer(doughs.into());
             let share = asked / &count;
-            let rows = by_rows.then(|| self.whole_rows(&share)).flatten();
-            let each = rows.as_ref().map_or(share, |rows| rows.sheet.clone());
+            let rows = self.whole_rows(&(&share / heavier), whole);
+            let each = rows.map_or(share, |rows| rows * heavier);
             // Whole rows may be a little more than was asked for.
             let needed = split(&(&each * &count));
             if needed <= doughs || *asked <= exact(1, 1) {
-                return Split {
-                    each,
-                    doughs,
-                    pieces: rows.map(|rows| rows.pieces * count),
-                };
+                // A tin is one, however many rounds are cut for it.
+                let cut = !matches!(scaling, Scaling::Tin(_));
+                let pieces = cut.then(|| self.pieces(&(&each / heavier))).flatten();
+                let pieces = pieces.map(|pieces| pieces * count);
+                return Split { each, doughs, pieces };
             }
             doughs = needed;
         }
     }
 
-    fn cuts_a_grid(&self) -> bool {
-        let plans = self.recipe.steps().filter_map(|step| step.cut.as_ref());
-        plans.last().is_some_and(|plan| matches!(plan.value, CutPlan::Grid { .. }))
+    fn cuts(&self) -> Vec<CutSheet<'_>> {
+        cut_sheets(&self.steps, self.parts, self.block)
     }
 
-    /// The sheet of whole rows that holds `each` times the pieces; `None` where the recipe has
-    /// not one cut, or the sheet cannot be cut.
-    fn whole_rows(&self, each: &Exact) -> Option<Rows> {
-        let steps: Vec<&Step> = self.recipe.steps().collect();
-        let [(plan, sheet)] = cut_sheets(&steps, self.block).try_into().ok()?;
+    /// The last cut of the dough, and of each part of it.
+    fn last_cuts(&self) -> Vec<CutSheet<'_>> {
+        let of = |step: usize| self.parts.of(step);
+        let mut last: Vec<CutSheet> = Vec::new();
+        for cut in self.cuts() {
+            last.retain(|before| of(before.step) != of(cut.step));
+            last.push(cut);
+        }
+        last
+    }
+
+    /// The smallest sheet, as a multiple of the one written, that holds `each` times the
+    /// pieces of every cut that must be `whole`; `None` where there is no such cut.
+    fn whole_rows(&self, each: &Exact, whole: fn(&CutPlan) -> bool) -> Option<Exact> {
+        let cuts = self.last_cuts();
+        let cuts = cuts.iter().filter(|cut| whole(cut.plan));
+        cuts.filter_map(|cut| self.rows_of(cut.plan, cut.sheet?, each)).max()
+    }
+
+    fn rows_of(&self, plan: &CutPlan, sheet: &Size, each: &Exact) -> Option<Exact> {
         let one = exact(1, 1);
         if *each == one {
-            return Some(Rows { sheet: one.clone(), pieces: one });
+            return Some(one);
         }
         match plan {
             CutPlan::Grid { strips, across, .. } => {
                 let rows =
                     Exact::from_integer(rows_along(sheet, [*strips, *across]).into());
-                let times = (&rows * each).ceil() / rows;
-                Some(Rows { sheet: times.clone(), pieces: times })
+                Some((&rows * each).ceil() / rows)
             }
             CutPlan::Strips(width) => {
                 let step = width.over(&sheet.width)?;
                 let strips = (&one / &step).floor();
                 let wanted = (&strips * each).ceil();
-                let sheet = &wanted * &step + (one - &strips * step);
-                (!strips.is_zero()).then(|| Rows { sheet, pieces: wanted / strips })
+                (!strips.is_zero()).then(|| &wanted * &step + (one - &strips * step))
             }
-            CutPlan::Shape(shape) => of_shape((plan, shape), sheet, each),
+            CutPlan::Shape(shape) => self.rows_of_shape((plan, shape), sheet, each),
         }
     }
-}
 
-/// The shortest sheet that holds so many pieces: as written, by whole rows more or fewer.
-fn of_shape(
-    (plan, shape): (&CutPlan, &Shape),
-    sheet: &Size,
-    each: &Exact,
-) -> Option<Rows> {
-    let written = cut(plan, sheet, Orientation::Best).ok()?;
-    let pieces = Exact::from_integer(written.pieces.len().into());
-    let wanted = (&pieces * each).ceil().to_integer().to_u64()?;
-    let row = row_step(shape, sheet, &written);
-    let rows = sheet.length.over(&row)?.floor();
-    let trim = sheet.length.clone() - &row * &rows;
-    let holds = |rows: u64| {
-        let length = &row * &Exact::from_integer(rows.into()) + trim.clone();
-        let longer = Size::new(length.clone(), sheet.width.clone());
-        let made = cut(plan, &longer, Orientation::Best).ok()?.pieces.len() as u64;
-        let times = length.over(&sheet.length).filter(|_| made >= wanted)?;
-        Some(Rows { sheet: times, pieces: Exact::from_integer(made.into()) / &pieces })
-    };
-    (1..=MOST_PIECES).find_map(holds)
+    /// The shortest sheet that holds so many pieces: as written, by whole rows more or fewer.
+    fn rows_of_shape(
+        &self,
+        (plan, shape): (&CutPlan, &Shape),
+        sheet: &Size,
+        each: &Exact,
+    ) -> Option<Exact> {
+        let written = cut(plan, sheet, Orientation::Best).ok()?;
+        let counted = self.counted(plan, &written);
+        let pieces = Exact::from_integer(counted.count(plan, &written).into());
+        let wanted = (pieces * each).ceil().to_integer().to_u64()?;
+        let row = row_step(shape, sheet, &written);
+        let rows = sheet.length.over(&row)?.floor();
+        let trim = sheet.length.clone() - &row * &rows;
+        let holds = |rows: u64| {
+            let length = &row * &Exact::from_integer(rows.into()) + trim.clone();
+            let longer = Size::new(length.clone(), sheet.width.clone());
+            let made = cut(plan, &longer, Orientation::Best).ok()?;
+            length.over(&sheet.length).filter(|_| counted.count(plan, &made) >= wanted)
+        };
+        (1..=MOST_PIECES).find_map(holds)
+    }
+
+    /// How the recipe counts the pieces of a sheet as written.
+    fn counted(&self, plan: &CutPlan, written: &Layout) -> Counted {
+        let enough = |counted: &Counted| {
+            self.promised.is_some_and(|all| counted.count(plan, written) >= all)
+        };
+        // The parts of a divided dough promise nothing one by one.
+        let whole_dough = !self.parts.are_several();
+        let mut ways = vec![Counted::Whole];
+        ways.extend(whole_dough.then_some(Counted::WithHalves));
+        ways.extend((whole_dough && !self.layered).then_some(Counted::WithScrap));
+        ways.into_iter().find(enough).unwrap_or(Counted::Whole)
+    }
+
+    /// How many times the pieces as written a dough gives that is cut as a whole.
+    fn pieces(&self, each: &Exact) -> Option<Exact> {
+        let cuts = self.last_cuts();
+        let [CutSheet { plan, sheet: Some(sheet), .. }] = cuts.as_slice() else {
+            return None;
+        };
+        if self.parts.are_several() {
+            return None;
+        }
+        let laid = |times: &Exact| {
+            let plan = cut_plan(plan, sheet, times);
+            let laid = cut(&plan, &cut_sheet(&plan, sheet, times), Orientation::Best);
+            laid.ok().map(|layout| (plan, layout))
+        };
+        let (plan, written) = laid(&exact(1, 1))?;
+        let counted = self.counted(&plan, &written);
+        let (other, made) = laid(each)?;
+        let counts = [counted.count(&other, &made), counted.count(&plan, &written)];
+        let [made, written] = counts.map(|count| Exact::from_integer(count.into()));
+        Some(made / written)
+    }
 }
 
 /// How much longer the first side must be for another row. Triangles lie head to tail, so

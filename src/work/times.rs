@@ -38,11 +38,11 @@ pub struct WorkJob {
 pub(super) fn timing(
     recipe: &Recipe,
     factor: &Exact,
-    pieces: Option<u64>,
+    in_hand: &[Option<u64>],
     book: Book,
 ) -> Result<Timing, Vec<String>> {
     let mut jobs = Vec::new();
-    add(recipe, factor, pieces, book, &mut jobs, 0);
+    add(recipe, factor, in_hand, book, &mut jobs, 0);
     let plain: Vec<Job> = jobs.iter().map(|job| job.job.clone()).collect();
     let schedule = schedule(&plain).map_err(|cycle| cycle.names)?;
     Ok(Timing { jobs, schedule })
@@ -52,7 +52,7 @@ pub(super) fn timing(
 fn add(
     recipe: &Recipe,
     factor: &Exact,
-    pieces: Option<u64>,
+    in_hand: &[Option<u64>],
     book: Book,
     jobs: &mut Vec<WorkJob>,
     depth: usize,
@@ -62,7 +62,7 @@ fn add(
         if depth < DEEPEST { includes(recipe, factor, book) } else { Vec::new() };
     let mut needs: Vec<(String, usize)> = Vec::new();
     for (title, inner, inner_factor) in included {
-        add(inner, &inner_factor, None, book, jobs, depth + 1);
+        add(inner, &inner_factor, &[], book, jobs, depth + 1);
         if let Some(last) = jobs.len().checked_sub(1) {
             needs.push((title, last));
         }
@@ -76,6 +76,8 @@ fn add(
         after.extend(
             needs.iter().filter(|(title, _)| takes(title)).map(|(_, last)| *last),
         );
+        // Only the recipe itself knows its pieces; an included dough is one sheet.
+        let pieces = in_hand.get(at).copied().flatten();
         jobs.push(job(recipe, step, after, Scale { pieces, book }));
     }
 }

@@ -14,7 +14,7 @@ pub(super) fn bakes(work: &Work, context: Context) -> Vec<BakeFact> {
 
 fn bake(step: &Step, work: &Work, context: Context) -> Option<BakeFact> {
     let oven = &step.bake.as_ref()?.value.oven;
-    let (fan, trays) = (fan(step)?, trays(step, work.recipe, work.pieces));
+    let (fan, trays) = (fan(step)?, trays(step, work.recipe, work.pieces_at(&step.name)));
     Some(BakeFact {
         step: step.name.clone(),
         oven_c: round(oven.in_celsius(), 2),

@@ -174,8 +174,9 @@ fn tray(work: &Work, step: &Step, context: Context) -> Option<TrayFact> {
     let kit = kit(context.book);
     let size = crate::dough::long_first(kit.tray.as_ref()?);
     let footprint = footprint(work);
-    let of = trays(step, work.recipe, work.pieces);
-    let on_one = per_tray.min(work.pieces.unwrap_or(per_tray));
+    let pieces = work.pieces_at(&step.name);
+    let of = trays(step, work.recipe, pieces);
+    let on_one = per_tray.min(pieces.unwrap_or(per_tray));
     let oven = kit.trays_per_oven.map(u64::from);
     let fact = laid(&size, footprint.as_ref(), on_one);
     Some(TrayFact {

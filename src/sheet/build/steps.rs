@@ -1,8 +1,10 @@
 //! Steps and their tickets in words.
 
 use crate::dough::Direction;
-use crate::measure::{Exact, Label, show};
+use crate::formula::parts::DoughPart;
+use crate::measure::{Exact, Label, Mass, show};
 use crate::model::{self, Step, Wait};
+use crate::pantry::Kind;
 use crate::work::Work;
 
 use super::super::{Ingredients, Part, Picture, StepSheet, TicketRow, Watch};
@@ -144,6 +146,7 @@ impl Ticket<'_> {
     }
 
     fn sheet(&mut self, step: &Step) {
+        self.part_in_hand(step);
         let layering = &self.work.layering.laminated;
         let rolled = layering.sheets.iter().find(|rolled| rolled.step == step.name);
         let block = layering.lock_in.as_ref().filter(|_| self.is_block(step));
@@ -173,6 +176,78 @@ impl Ticket<'_> {
         let same = || layers.map(|layers| layers.to_string());
         self.row("layers", after.or_else(same).map(plain));
         self.cut(step);
+        self.divide(step);
+    }
+
+    /// What a dough is divided into, and the part that a step works on, each with its weight.
+    fn divide(&mut self, step: &Step) {
+        let steps = self.work.steps();
+        let Some(at) = steps.iter().position(|own| own.name == step.name) else { return };
+        let parts = &self.work.flow.parts;
+        let words: Vec<Label> = match step.divide.as_ref().map(|divide| &divide.value) {
+            Some(model::Divide::Parts(_)) => parts
+                .divided_at(at)
+                .map(|part| self.part(at, part, "divide-part"))
+                .collect(),
+            Some(model::Divide::Count(count)) => {
+                let count = Exact::from_integer((*count).into()) * &self.work.factor;
+                let count = count.round();
+                let each = (count > Exact::from_integer(0.into())).then(|| {
+                    &self.dough_at(at) * &(Exact::from_integer(1.into()) / &count)
+                });
+                each.map(|each| self.pieces(&count, &each)).into_iter().collect()
+            }
+            Some(model::Divide::Pieces(each)) => {
+                let count = self.dough_at(at).over(each).map(|count| count.trunc());
+                count.map(|count| self.pieces(&count, each)).into_iter().collect()
+            }
+            None => Vec::new(),
+        };
+        self.row("divide", joined(&words));
+    }
+
+    /// The part that a step works on, where it is the first to: the steps after it go on.
+    fn part_in_hand(&mut self, step: &Step) {
+        let steps = self.work.steps();
+        let Some(at) = steps.iter().position(|own| own.name == step.name) else { return };
+        let parts = &self.work.flow.parts;
+        let own = parts.of(at);
+        let begins = own > 0 && !(0..at).any(|before| parts.of(before) == own);
+        let part = parts.part(own);
+        let key = if part.name.is_some() { "divide-part" } else { "divide-share" };
+        let words = begins.then(|| self.part(part.from, part, key));
+        self.row("part", words);
+    }
+
+    /// The weight of the whole dough on the bench at a step, all doughs together.
+    fn dough_at(&self, step: usize) -> Mass {
+        let work = self.work;
+        let (dough, fat) = work.flow.on_bench(step, &work.formula, self.context.book);
+        &(dough + fat) * &work.factor
+    }
+
+    /// `crescents: 600 g`.
+    fn part(&self, at: usize, part: &DoughPart, key: &str) -> Label {
+        let work = self.work;
+        let (dough, fat) = work.flow.whole(at, &work.formula, self.context.book);
+        let mass = &(&(dough + fat) * &work.factor) * &part.share;
+        let weight = lines::weight(&mass, Kind::Other, self.context);
+        let name = part.name.as_deref().unwrap_or_default();
+        let fill = |weight: &str| {
+            self.context.words.fill(key, &[("name", name), ("weight", weight)])
+        };
+        weight.map(fill)
+    }
+
+    /// `12 pieces, 60 g each`.
+    fn pieces(&self, count: &Exact, each: &Mass) -> Label {
+        let count = show::decimal(count, 0);
+        let weight = lines::weight(each, Kind::Other, self.context);
+        let fill = |weight: &str| {
+            let values = [("count", count.as_str()), ("weight", weight)];
+            self.context.words.fill("divide-pieces", &values)
+        };
+        weight.map(fill)
     }
 
     /// `book`, `book, the fat outside`.
@@ -234,7 +309,8 @@ impl Ticket<'_> {
 
     /// `3`, `4, in 2 oven loads`.
     fn trays(&self, step: &Step) -> String {
-        let trays = crate::work::trays(step, self.work.recipe, self.work.pieces);
+        let pieces = self.work.pieces_at(&step.name);
+        let trays = crate::work::trays(step, self.work.recipe, pieces);
         match crate::work::loads(trays, self.context.book) {
             1 => trays.to_string(),
             loads => self.context.words.fill(
@@ -259,6 +335,14 @@ impl Ticket<'_> {
         });
         self.row("cool", cool.map(|label| with_limits(&label)));
     }
+}
+
+/// Labels one after another; nothing for none.
+fn joined(labels: &[Label]) -> Option<Label> {
+    let join = |form: fn(&Label) -> &str| {
+        labels.iter().map(form).collect::<Vec<&str>>().join("; ")
+    };
+    (!labels.is_empty()).then(|| Label::new(join(|it| &it.metric), join(|it| &it.us)))
 }
 
 /// Cooling limits of the FDA Food Code 3-501.14 (A): 57 °C to 21 °C within 2 h and to

@@ -57,6 +57,7 @@ fn demos(drawing: &Demonstration, context: Context) -> Vec<Demo> {
         same_way: false,
         of_fat: drawing.inverted,
         inverted: drawing.inverted,
+        part: None,
     };
     let block = drawing.lock_in.as_ref().map(|(_, block)| block);
     let laminated = laminate(&sample(drawing), block, &[action]);

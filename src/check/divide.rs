@@ -1,0 +1,119 @@
+//! A dough is divided into no more than there is, and every part that a step names is there.
+
+use crate::fault::{Fault, nearest};
+use crate::formula::parts::shares;
+use crate::measure::{Exact, exact, show};
+use crate::model::{Divide, Portion, Portioned};
+
+use super::Case;
+
+/// Less than this much of a dough is left over without a word. Common practice, no source.
+const CRUMBS: (i64, i64) = (3, 100);
+
+/// Parts that no step divides off.
+pub(super) fn unknown(case: Case) -> Vec<Fault> {
+    let steps = case.work.steps();
+    let parts = || {
+        steps.iter().filter_map(|step| match &step.divide.as_ref()?.value {
+            Divide::Parts(parts) => Some(parts),
+            Divide::Count(_) | Divide::Pieces(_) => None,
+        })
+    };
+    let names: Vec<&str> =
+        parts().flatten().map(|part| part.name.value.as_str()).collect();
+    let asked = steps.iter().filter_map(|step| step.part.as_ref());
+    asked
+        .filter(|part| !names.contains(&part.value.as_str()))
+        .map(|part| {
+            let message = format!("no step divides off a part `{}`", part.value);
+            let help = match nearest(&part.value, names.iter().copied()) {
+                Some(near) => format!("Did you mean `{near}`?"),
+                None => "Name it where the dough is divided: `divide: half for crescents, the rest for batons`.".to_owned(),
+            };
+            Fault::error("unknown-part", &part.place, message).help(help)
+        })
+        .collect()
+}
+
+/// Parts that together are more than the dough, or leave some of it.
+pub(super) fn sums(case: Case) -> Vec<Fault> {
+    let steps = case.work.steps();
+    let divided = steps.iter().enumerate().filter_map(|(at, step)| {
+        let divide = step.divide.as_ref()?;
+        match &divide.value {
+            Divide::Parts(parts) => Some((at, &divide.place, parts)),
+            Divide::Count(_) | Divide::Pieces(_) => None,
+        }
+    });
+    divided
+        .filter_map(|(at, place, parts)| {
+            let (message, too_much) = off(at, parts, case)?;
+            let help = "Give one part `the rest`, or change the others.";
+            let fault = if too_much { Fault::error } else { Fault::caution };
+            Some(fault("divided-off", place, message).help(help))
+        })
+        .collect()
+}
+
+/// What is wrong with a division, and whether it asks for too much.
+fn off(at: usize, parts: &[Portioned], case: Case) -> Option<(String, bool)> {
+    let (dough, fat) = case.work.flow.on_bench(at, &case.work.formula, case.book);
+    let mass = dough + fat;
+    let portions = || parts.iter().map(|part| &part.portion);
+    let sum: Exact = shares(portions(), &mass).iter().sum();
+    let whole = exact(1, 1);
+    let weight = show::metric(&mass, &exact(1, 100), false).words;
+    let percent = |share: &Exact| show::decimal(&(share * exact(100, 1)), 0);
+    if sum > whole {
+        let over = percent(&(&sum - &whole));
+        return Some((
+            format!("the parts ask for {over} % more than the dough of {weight}"),
+            true,
+        ));
+    }
+    let rest = portions().any(|portion| *portion == Portion::Rest);
+    let left = &whole - &sum;
+    if rest && left <= exact(0, 1) && parts.len() > 1 && mass.is_positive() {
+        let nothing = shares(portions(), &mass).contains(&exact(0, 1));
+        return nothing.then(|| {
+            (format!("nothing is left of the dough of {weight} for the rest"), true)
+        });
+    }
+    (left > exact(CRUMBS.0, CRUMBS.1)).then(|| {
+        (format!("{} % of the dough of {weight} goes nowhere", percent(&left)), false)
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::{assert_fault, assert_no_fault};
+
+    const HEAD: &str = "makes: 20 rolls\nformula:\n  dough:\n    - 600 g bread flour\n    - 400 g water\n";
+
+    fn body(divide: &str, part: &str) -> String {
+        format!(
+            "## Mix\n~~~ticket\nuses: dough\nhands: 5 min\n~~~\n## Divide\n~~~ticket\nhands: 5 min\ndivide: {divide}\n~~~\n## Shape\n~~~ticket\npart: {part}\nhands: 5 min\n~~~\n"
+        )
+    }
+
+    #[test]
+    fn parts_are_there_and_make_the_dough() {
+        let good = body("600 g for rolls, the rest for knots", "rolls");
+        assert_no_fault(HEAD, &good, "unknown-part");
+        assert_no_fault(HEAD, &good, "divided-off");
+        assert_fault(
+            HEAD,
+            &body("600 g for rolls, the rest for knots", "rols"),
+            "unknown-part",
+            "rols",
+        );
+        for text in [
+            "600 g for rolls, 500 g for knots",
+            "half for rolls, 1/4 for knots",
+            "1000 g for rolls, the rest for knots",
+            "half for rolls, 12 pieces of 60 g for knots",
+        ] {
+            assert_fault(HEAD, &body(text, "rolls"), "divided-off", text);
+        }
+    }
+}

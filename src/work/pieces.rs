@@ -1,0 +1,114 @@
+//! How many pieces there are: of the whole recipe, and of each part of a divided dough.
+
+use num_traits::ToPrimitive;
+
+use crate::dough::cutting::Refusal;
+use crate::formula::Flow;
+use crate::measure::{Exact, Mass, exact};
+use crate::model::{Divide, Portion, Recipe, Step};
+
+use super::CutWork;
+
+/// A cut by the number of its step, or why it cannot be made.
+type Cuts<'a> = &'a [(usize, Result<CutWork, Refusal>)];
+
+fn whole(count: u64, factor: &Exact) -> Option<u64> {
+    let pieces = Exact::from_integer(count.into()) * factor;
+    pieces.round().to_integer().to_u64().map(|pieces| pieces.max(1))
+}
+
+/// The pieces of one recipe at one scale.
+pub(super) struct Pieces<'a> {
+    pub(super) recipe: &'a Recipe,
+    pub(super) flow: &'a Flow,
+    pub(super) cuts: Cuts<'a>,
+    /// As many as are asked for; `None` for a base dough.
+    pub(super) promised: Option<u64>,
+    /// How many times the recipe as written, and in how many equal doughs.
+    pub(super) scale: (&'a Exact, u64),
+}
+
+impl Pieces<'_> {
+    /// The pieces that each step has in hand; `None` where they are not known.
+    pub(super) fn in_hand(&self) -> Vec<Option<u64>> {
+        let steps = 0..self.recipe.steps().count();
+        let of = |step| match self.flow.parts.of(step) {
+            0 => self.promised,
+            part => self.of_part(part),
+        };
+        steps.map(of).collect()
+    }
+
+    /// The pieces of a part: of its own last cut or division, or of the parts that it is
+    /// divided into; else as many as it was divided off as.
+    fn of_part(&self, part: usize) -> Option<u64> {
+        self.made(part).or_else(|| self.within(part)).or_else(|| self.portioned(part))
+    }
+
+    /// The pieces of a part's own last cut, or else its division into pieces.
+    fn made(&self, part: usize) -> Option<u64> {
+        let own = |at: usize| self.flow.parts.of(at) == part;
+        let cuts = self.cuts.iter().filter(|(at, _)| own(*at));
+        let cut = cuts.filter_map(|(_, cut)| cut.as_ref().ok()).next_back();
+        let cut = cut.map(|cut| cut.layout.pieces.len() as u64 * self.scale.1);
+        let steps = self.recipe.steps().enumerate().filter(|(at, _)| own(*at));
+        let divided = || {
+            let mut divides = steps.filter_map(|(_, step)| step.divide.as_ref());
+            divides.find_map(|divide| match &divide.value {
+                Divide::Count(count) => whole(*count, self.scale.0),
+                Divide::Pieces(_) | Divide::Parts(_) => None,
+            })
+        };
+        cut.or_else(divided)
+    }
+
+    /// The pieces of the parts that a part is divided into.
+    fn within(&self, part: usize) -> Option<u64> {
+        let parts = &self.flow.parts;
+        let own =
+            (part + 1..parts.len()).filter(|at| parts.part(*at).parent == Some(part));
+        own.map(|part| self.of_part(part))
+            .reduce(|one, other| Some(one? + other?))
+            .flatten()
+    }
+
+    /// As many pieces as the division asked for.
+    fn portioned(&self, part: usize) -> Option<u64> {
+        let own = self.flow.parts.part(part);
+        let step: &Step = self.recipe.steps().nth(own.from)?;
+        let Divide::Parts(portions) = &step.divide.as_ref()?.value else { return None };
+        let mut named = portions
+            .iter()
+            .filter(|it| Some(it.name.value.as_str()) == own.name.as_deref());
+        match named.next()?.portion {
+            Portion::Pieces(count, _) => whole(count, self.scale.0),
+            Portion::Share(_) | Portion::Weight(_) | Portion::Rest => None,
+        }
+    }
+
+    /// All pieces that are cut from one batch, where the dough is divided and each part that
+    /// is not divided further is cut.
+    pub(super) fn of_all_parts(&self) -> Option<u64> {
+        self.flow.parts.are_several().then(|| self.within(0)).flatten()
+    }
+
+    /// The weight of the piece that the recipe promises, less the loss: of the last cut that
+    /// gives as many, or an even share of `dough`; of a divided dough, of all its cuts where
+    /// they are alike.
+    pub(super) fn weight(&self, dough: &Mass) -> Option<Mass> {
+        let promised = self.promised?;
+        let kept = exact(1, 1) - &self.recipe.loss;
+        let made = || self.cuts.iter().filter_map(|(_, cut)| cut.as_ref().ok());
+        if self.flow.parts.are_several() {
+            let first = made().next()?;
+            let alike = made().all(|cut| cut.piece == first.piece);
+            return alike.then(|| &first.piece * &kept).filter(Mass::is_positive);
+        }
+        let enough =
+            |cut: &&CutWork| cut.layout.pieces.len() as u64 * self.scale.1 >= promised;
+        let cut = made().rev().find(enough).map(|cut| &cut.piece * &kept);
+        let cut = cut.filter(Mass::is_positive);
+        let share = self.scale.0 * &kept / Exact::from_integer(promised.into());
+        cut.or_else(|| Some(dough * &share)).filter(Mass::is_positive)
+    }
+}
