@@ -23,6 +23,7 @@ mod plausible;
 mod prose;
 mod safety;
 mod settle;
+mod shapes;
 mod steps;
 
 #[cfg(test)]
@@ -51,6 +52,7 @@ type Rule = fn(Case) -> Vec<Fault>;
 const RULES: &[Rule] = &[
     materials::unknown_uses,
     divide::unknown,
+    shapes::unknown,
     prose::braces,
     steps::rings,
     steps::videos,
@@ -74,6 +76,7 @@ const WHOLE_RULES: &[Rule] = &[
     layers::seams,
     layers::narrower,
     divide::sums,
+    shapes::misfits,
     cutting::layouts,
     cutting::counts,
     kit::mixer,

@@ -73,6 +73,8 @@ inks! {
     /// A sheet or part of dough.
     DOUGH = "d-dough",
         r##"fill="#f3e3c3" stroke="#5a4a37" stroke-width="2""##;
+    /// The surface of a strand, whose ends run on beneath others.
+    STRAND = "d-dough d-strand", r##"fill="#f3e3c3" stroke="none""##;
     /// The hollow of a fold.
     HOLLOW = "d-paper d-hollow",
         r##"fill="#ffffff" stroke="#5a4a37" stroke-width="2""##;

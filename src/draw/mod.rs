@@ -141,8 +141,10 @@ pub fn demo(demo: &Demo, number: usize, words: &Words) -> Figure {
             roll_figure(fact, words.get("drawing-roll").to_owned(), words)
         }
         Demo::Shape(fact) => {
-            let title = words.get(&format!("drawing-shape-{}", fact.shape)).to_owned();
-            shape_figure(fact, title, words)
+            let key = format!("drawing-shape-{}", fact.shape.replace(' ', "-"));
+            let known = fact.own_words.is_empty();
+            let title = if known { words.get(&key) } else { &fact.shape };
+            shape_figure(fact, title.to_owned(), words)
         }
         Demo::Tray(fact) => {
             tray_figure(fact, words.get("drawing-tray").to_owned(), words)
@@ -192,8 +194,9 @@ fn roll_figure(fact: &RollFact, title: String, words: &Words) -> Figure {
 
 fn shape_figure(fact: &ShapeFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::shape(fact, voice));
-    let plates = both(words, |voice| shape::shape(fact, voice));
-    figure("shape", (&fact.step, title), plates, alt)
+    let drawn = |width| both(words, |voice| shape::shape(fact, width, voice));
+    let upright = figure("shape", (&fact.step, title), drawn(plate::WIDTH), alt);
+    upright.widened(&drawn(panels::WIDE))
 }
 
 fn tray_figure(fact: &TrayFact, title: String, words: &Words) -> Figure {

@@ -1,99 +1,233 @@
-//! Shaping from the piece's own geometry: the piece with what is done to it at the left,
-//! what comes of it at the right.
+//! Shaping, stage by stage, from the piece that was really cut: every stage to scale, with
+//! its number; the words beneath have the same numbers.
 
+use crate::dough::shaping::{Does, Frame, Mark};
+use crate::measure::Label;
 use crate::sheet::ShapeFact;
 
 use super::ink;
-use super::lettering::{HEADING, LABEL, RISE};
-use super::plate::{MARGIN, Plate, Point, Text, WIDTH, corners};
+use super::panels::WIDE;
+use super::plate::{MARGIN, Plate, Point, RING};
 use super::trace::Trace;
 use super::voice::Voice;
 
-/// The largest that the piece is drawn.
-const ROOM: [f64; 2] = [230.0, 300.0];
-/// Where the right panel begins.
-const SECOND: f64 = 352.0;
-/// Where both begin.
-const TOP: f64 = 50.0;
+/// The largest that a stage is drawn.
+const ROOM: [f64; 2] = [190.0, 220.0];
+/// How much larger than to the common scale a small stage may be drawn.
+const LARGER: f64 = 2.5;
+/// What a stage takes beneath it for its length, and above it for its number.
+const BENEATH: f64 = 46.0;
+const ABOVE: f64 = 40.0;
 
-/// The drawing of one shaping.
-pub(super) fn shape(fact: &ShapeFact, voice: Voice<'_>) -> Plate {
-    let mut plate = Plate::new(WIDTH);
-    let tin = fact.shape == "tin";
-    heading(&mut plate, &voice.word(if tin { "the-tin" } else { "the-piece" }), MARGIN);
-    heading(&mut plate, &voice.word("shaped"), SECOND - 12.0);
-    let size = [fact.base_cm.max(0.1), fact.height_cm.max(0.1)];
-    let scale = (ROOM[0] / size[0]).min(ROOM[1] / size[1]);
-    let piece = Piece {
-        left: MARGIN,
-        right: MARGIN + size[0] * scale,
-        bottom: TOP + size[1] * scale,
-        scale,
-    };
-    let foot = match fact.shape.as_str() {
-        "rolled" => rolled(&mut plate, fact, piece),
-        "folded" => folded(&mut plate, piece),
-        "pinwheel" => pinwheel(&mut plate, piece),
-        "baton" => baton(&mut plate, fact, piece),
-        _ => loaf(&mut plate, fact, piece),
-    };
-    let across = [piece.left, piece.right];
-    plate.dimension_across(across, piece.bottom + 20.0, voice.of(&fact.base));
-    plate.dimension_up(piece.right + 16.0, [TOP, piece.bottom], voice.of(&fact.height));
-    let foot = foot.max(piece.bottom + 32.0 + LABEL) + 10.0;
-    let said = captions(fact, voice);
-    plate.height = super::roll::lines(&mut plate, &said, [MARGIN, foot]) + 4.0;
+/// The drawing of one shaping, two stages side by side; on a plate twice as wide, four.
+pub(super) fn shape(fact: &ShapeFact, width: f64, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(width);
+    let columns = if width >= WIDE { 4 } else { 2 };
+    let cell = (width - 2.0 * MARGIN) / f64::from(columns);
+    let common = fact.frames.iter().map(scale_to_fit).fold(f64::INFINITY, f64::min);
+    let mut top = 4.0;
+    let rows = fact.frames.chunks(columns as usize);
+    for (row, frames) in rows.enumerate() {
+        let scales: Vec<f64> =
+            frames.iter().map(|frame| scale_to_fit(frame).min(LARGER * common)).collect();
+        let high = frames
+            .iter()
+            .zip(&scales)
+            .map(|(frame, scale)| frame.size()[1] * scale)
+            .fold(0.0, f64::max);
+        for (column, (frame, scale)) in frames.iter().zip(&scales).enumerate() {
+            let left = MARGIN + cell * column as f64;
+            let number = row * columns as usize + column + 1;
+            let middle = high - frame.size()[1] * scale;
+            let place = Place::new(frame, [left, top + ABOVE + middle / 2.0], *scale);
+            plate.ring([left + RING, top + RING + 2.0], number);
+            stage(&mut plate, frame, &place, voice);
+        }
+        top += ABOVE + high + BENEATH;
+    }
+    plate.height =
+        super::roll::lines(&mut plate, &numbered(fact, voice), [MARGIN, top]) + 4.0;
     plate
 }
 
-/// Where the piece lies on the plate.
-#[derive(Clone, Copy)]
-struct Piece {
-    left: f64,
-    right: f64,
-    bottom: f64,
+fn scale_to_fit(frame: &Frame) -> f64 {
+    let [width, height] = frame.size().map(|side| side.max(0.1));
+    (ROOM[0] / width).min(ROOM[1] / height)
+}
+
+/// Where a stage lies on the plate.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Place {
+    corner: Point,
+    low: Point,
+    high: Point,
     scale: f64,
 }
 
-impl Piece {
-    fn middle(&self) -> Point {
-        [f64::midpoint(self.left, self.right), f64::midpoint(TOP, self.bottom)]
+impl Place {
+    /// The stage with its far left corner at `corner`.
+    pub(super) fn new(frame: &Frame, corner: Point, scale: f64) -> Self {
+        let [low, high] = frame.bounds();
+        Self { corner, low, high, scale }
     }
 
-    /// The four corners, from the far left one to the right.
-    fn corners(&self) -> [Point; 4] {
-        corners([self.left, TOP], [self.right, self.bottom])
+    /// The stage with its middle at `middle`.
+    pub(super) fn centred(frame: &Frame, middle: Point, scale: f64) -> Self {
+        let [width, height] = frame.size();
+        let corner = [middle[0] - width * scale / 2.0, middle[1] - height * scale / 2.0];
+        Self::new(frame, corner, scale)
+    }
+
+    fn at(&self, [x, y]: [f64; 2]) -> Point {
+        [
+            self.corner[0] + (x - self.low[0]) * self.scale,
+            self.corner[1] + (self.high[1] - y) * self.scale,
+        ]
+    }
+
+    fn all(&self, points: &[[f64; 2]]) -> Vec<Point> {
+        points.iter().map(|at| self.at(*at)).collect()
     }
 }
 
-fn heading(plate: &mut Plate, text: &str, x: f64) {
-    let at = [x, 6.0 + HEADING * RISE];
-    plate.text(Text::new(text, at).size(HEADING).bold().ink(ink::LEAD));
+/// One stage with its lengths.
+fn stage(plate: &mut Plate, frame: &Frame, place: &Place, voice: Voice<'_>) {
+    frame.marks.iter().for_each(|mark| paint(plate, mark, place));
+    let foot = place.at(place.low)[1];
+    if let Some([from, to]) = frame.across {
+        let ends = [from, to].map(|x| place.at([x, 0.0])[0]);
+        plate.dimension_across(ends, foot + 20.0, &voice.length(to - from));
+    }
+    if let Some([near, far]) = frame.up {
+        let ends = [far, near].map(|y| place.at([0.0, y])[1]);
+        let right = place.at(place.high)[0];
+        plate.dimension_up(right + 14.0, ends, &voice.length(far - near));
+    }
 }
 
-/// What is done, in the words that stand beneath the drawing.
+/// One mark as it is painted.
+fn paint(plate: &mut Plate, mark: &Mark, place: &Place) {
+    match mark {
+        Mark::Dough(at) => plate.polygon(&place.all(at), ink::DOUGH),
+        Mark::Flap(at) => plate.polygon(&place.all(at), ink::OTHER),
+        Mark::Strand(one, other) => {
+            let back: Vec<[f64; 2]> = other.iter().rev().copied().collect();
+            plate.polygon(&place.all(&[one.as_slice(), &back].concat()), ink::STRAND);
+            plate.line(&place.all(one), ink::EDGE);
+            plate.line(&place.all(other), ink::EDGE);
+        }
+        Mark::Edge(at) => plate.line(&place.all(at), ink::EDGE),
+        Mark::Fold(at) => plate.line(&place.all(at), ink::FOLD),
+        Mark::Cut(at) => plate.line(&place.all(at), ink::CUT),
+        Mark::Seam(at) => plate.line(&place.all(at), ink::SEAM),
+        Mark::Spine(at) => plate.line(&place.all(at), ink::SPINE),
+        Mark::Ghost(at) => plate.trace(Trace::closed(&place.all(at)), ink::GHOST),
+        Mark::Filling(at) => plate.polygon(&place.all(at), ink::STICK),
+        Mark::Tin(at) => plate.polygon(&place.all(at), ink::TRAY),
+        Mark::Arrow(from, to) => plate.arrow(place.at(*from), place.at(*to)),
+        Mark::Number(at, number) => plate.ring(place.at(*at), *number),
+    }
+}
+
+/// A piece as it lies, without movements and numbers: for a tray.
+pub(super) fn lying(plate: &mut Plate, frame: &Frame, place: &Place) {
+    let lies = |mark: &&Mark| match mark {
+        Mark::Arrow(..) | Mark::Number(..) | Mark::Ghost(_) | Mark::Cut(_) => false,
+        Mark::Dough(_)
+        | Mark::Flap(_)
+        | Mark::Strand(..)
+        | Mark::Edge(_)
+        | Mark::Fold(_)
+        | Mark::Seam(_)
+        | Mark::Spine(_)
+        | Mark::Filling(_)
+        | Mark::Tin(_) => true,
+    };
+    let thin = |mark: &Mark| match mark {
+        // Heavy lines would cover a small piece.
+        Mark::Seam(at) | Mark::Spine(at) => Mark::Edge(at.clone()),
+        other => other.clone(),
+    };
+    frame.marks.iter().filter(lies).for_each(|mark| paint(plate, &thin(mark), place));
+}
+
+/// What is done in each stage, with its number.
+fn numbered(fact: &ShapeFact, voice: Voice<'_>) -> Vec<String> {
+    let said = captions(fact, voice);
+    said.into_iter().enumerate().map(|(at, text)| format!("{}  {text}", at + 1)).collect()
+}
+
+/// What is done in each stage.
 pub(super) fn captions(fact: &ShapeFact, voice: Voice<'_>) -> Vec<String> {
     let wraps = fact.wraps.map_or(String::new(), quarters);
-    let roll = fact.roll_cm.map_or(String::new(), |roll| voice.length(roll));
-    let thick = fact.thickness.as_ref().map_or("", |thick| voice.of(thick));
-    let depth = fact.depth.as_ref().map_or("", |depth| voice.of(depth));
+    let label = |label: &Option<Label>| {
+        label.as_ref().map_or(String::new(), |label| voice.of(label).to_owned())
+    };
+    let (notch, stretched) = (label(&fact.notch), label(&fact.stretched));
+    let (roll, strand) = (label(&fact.roll), label(&fact.strand));
     let values = [
         ("wraps", wraps.as_str()),
         ("roll", &roll),
-        ("thickness", thick),
-        ("depth", depth),
-        ("piece", voice.of(&fact.piece)),
+        ("strand", &strand),
+        ("notch", &notch),
+        ("stretched", &stretched),
         ("base", voice.of(&fact.base)),
-        ("height", voice.of(&fact.height)),
     ];
-    let mut texts = vec![voice.fill(&format!("do-{}", fact.shape), &values)];
-    if fact.wraps.is_some() {
-        texts.push(voice.fill("goes-round", &values));
+    let mut said: Vec<String> = Vec::new();
+    for (at, frame) in fact.frames.iter().enumerate() {
+        let mut text = match fact.own_words.get(at) {
+            Some(own) => own.clone(),
+            None => voice.fill(key(frame.does), &values),
+        };
+        let rolls = matches!(frame.does, Does::TipBeneath | Does::SeamBeneath);
+        if rolls && fact.wraps.is_some() {
+            text = format!("{text} {}", voice.fill("goes-round", &values));
+        }
+        said.push(text);
     }
-    if fact.depth.is_some() {
-        texts.push(voice.fill("tin-deep", &values));
+    said
+}
+
+/// The words for what is done.
+fn key(does: Does) -> &'static str {
+    match does {
+        Does::NotchAndStretch => "does-notch-and-stretch",
+        Does::Notch => "does-notch",
+        Does::Stretch => "does-stretch",
+        Does::StrokeTip => "does-stroke-tip",
+        Does::RollTriangle => "does-roll-triangle",
+        Does::TipBeneath => "does-tip-beneath",
+        Does::BendEnds => "does-bend-ends",
+        Does::JoinEnds => "does-join-ends",
+        Does::RollIn => "does-roll-in",
+        Does::SeamBeneath => "does-seam-beneath",
+        Does::RollStrand => "does-roll-strand",
+        Does::Wind => "does-wind",
+        Does::TurnEnds => "does-turn-ends",
+        Does::SetTwist => "does-set-twist",
+        Does::Knot => "does-knot",
+        Does::JoinRing => "does-join-ring",
+        Does::LayStrands => "does-lay-strands",
+        Does::CrossThree => "does-cross-three",
+        Does::CrossFour => "does-cross-four",
+        Does::TuckEnds => "does-tuck-ends",
+        Does::CutCorners => "does-cut-corners",
+        Does::PressMiddle => "does-press-middle",
+        Does::CornersIn => "does-corners-in",
+        Does::TwoCornersIn => "does-two-corners-in",
+        Does::FoldOver => "does-fold-over",
+        Does::FoldCorner => "does-fold-corner",
+        Does::FoldRound => "does-fold-round",
+        Does::PressEdges => "does-press-edges",
+        Does::Gather => "does-gather",
+        Does::GatherFilling => "does-gather-filling",
+        Does::TurnOver => "does-turn-over",
+        Does::FoldThirds => "does-fold-thirds",
+        Does::RollOval => "does-roll-oval",
+        Does::RollForTin => "does-roll-for-tin",
+        Does::SetInTin => "does-set-in-tin",
+        Does::Own => "does-own",
     }
-    texts
 }
 
 /// A count to the nearest quarter: `4¼`.
@@ -101,211 +235,4 @@ fn quarters(value: f64) -> String {
     let whole = (value * 4.0).round().clamp(0.0, 4000.0) as u64;
     let part = ["", "¼", "½", "¾"][(whole % 4) as usize];
     if whole < 4 && whole > 0 { part.to_owned() } else { format!("{}{part}", whole / 4) }
-}
-
-/// A triangle from its base to its tip; the roll from the front, and from its end.
-fn rolled(plate: &mut Plate, fact: &ShapeFact, piece: Piece) -> f64 {
-    let [x, _] = piece.middle();
-    let tip = [x, TOP];
-    plate.polygon(
-        &[tip, [piece.right, piece.bottom], [piece.left, piece.bottom]],
-        ink::DOUGH,
-    );
-    plate.arrow([x, piece.bottom - 8.0], [x, TOP + 0.35 * (piece.bottom - TOP)]);
-    plate.ring([x, piece.bottom - 34.0], 1);
-    let roll = fact.roll_cm.unwrap_or(fact.base_cm / 3.0);
-    let room = WIDTH - MARGIN - SECOND;
-    let scale =
-        (room / fact.base_cm.max(0.1)).min(170.0 / roll.max(0.1)).min(3.0 * piece.scale);
-    let middle = [SECOND + fact.base_cm * scale / 2.0, TOP + roll * scale / 2.0];
-    let bottom = horn(plate, fact, roll * scale, (middle, fact.base_cm * scale));
-    let radius = 46.0;
-    let centre = [SECOND + radius, bottom + 26.0 + radius];
-    spiral(plate, centre, radius, fact.wraps.unwrap_or(3.0));
-    centre[1] + radius
-}
-
-/// The roll from the front. Where it is so far from the middle, only so much of the
-/// triangle's height is rolled there: its outline is that of the triangle, rolled up.
-fn horn(
-    plate: &mut Plate,
-    fact: &ShapeFact,
-    thick: f64,
-    (middle, long): (Point, f64),
-) -> f64 {
-    let half_at = |share: f64| (1.0 - share.abs()).max(0.0).sqrt() * thick / 2.0;
-    let shares: Vec<f64> = (-16..=16).map(|n| f64::from(n) / 16.0).collect();
-    let edge = |side: f64| {
-        move |share: &f64| {
-            [middle[0] + share * long / 2.0, middle[1] + side * half_at(*share)]
-        }
-    };
-    let mut outline: Vec<Point> = shares.iter().map(edge(-1.0)).collect();
-    outline.extend(shares.iter().rev().map(edge(1.0)));
-    plate.polygon(&outline, ink::DOUGH);
-    // On the front, an edge of the triangle shows once every wrap, half a wrap on.
-    let wraps = fact.wraps.unwrap_or(3.0).clamp(1.0, 12.0);
-    for wrap in 0..wraps.round() as u32 {
-        let share = 1.0 - ((f64::from(wrap) + 0.5) / wraps).powi(2);
-        let half = half_at(share);
-        for side in [-1.0, 1.0] {
-            let at = middle[0] + side * share * long / 2.0;
-            let bulge = at - side * 0.35 * half;
-            let ends = [[at, middle[1] - half], [at, middle[1] + half]];
-            let way = [
-                [bulge, middle[1] - half / 2.0],
-                [bulge, middle[1] + half / 2.0],
-                ends[1],
-            ];
-            plate.trace(Trace::curve(ends[0], way), ink::EDGE);
-        }
-    }
-    middle[1] + thick / 2.0
-}
-
-/// The end of a roll: so many wraps.
-fn spiral(plate: &mut Plate, centre: Point, radius: f64, wraps: f64) {
-    plate.circle(centre, radius, ink::DOUGH);
-    let wraps = wraps.clamp(0.5, 12.0);
-    let steps = (wraps * 20.0).round() as u32;
-    let at = |step: u32| {
-        let share = f64::from(step) / f64::from(steps.max(1));
-        let (sin, cos) = (share * wraps * std::f64::consts::TAU).sin_cos();
-        let distance = radius * share;
-        [centre[0] + distance * sin, centre[1] + distance * cos]
-    };
-    let points: Vec<Point> = (0..=steps).map(at).collect();
-    plate.line(&points, ink::EDGE);
-}
-
-/// A square folded corner to corner over its filling.
-fn folded(plate: &mut Plate, piece: Piece) -> f64 {
-    let [far_left, far_right, near_right, near_left] = piece.corners();
-    plate.polygon(&piece.corners(), ink::DOUGH);
-    plate.line(&[far_right, near_left], ink::FOLD);
-    let between = |from: Point, to: Point, share: f64| {
-        [0, 1].map(|axis| from[axis] + share * (to[axis] - from[axis]))
-    };
-    plate.circle(between(near_right, far_left, 0.3), 26.0, ink::GHOST);
-    plate.arrow(between(far_left, near_right, 0.16), between(far_left, near_right, 0.56));
-    plate.ring(between(far_left, near_right, 0.1), 1);
-    let side = (WIDTH - MARGIN - SECOND - 20.0).min(piece.bottom - TOP);
-    let [left, bottom] = [SECOND, TOP + side];
-    let triangle = [[left + side, TOP], [left + side, bottom], [left, bottom]];
-    plate.polygon(&triangle, ink::DOUGH);
-    plate.line(
-        &[
-            [left, bottom - 2.0],
-            [left + side - 2.0, bottom - 2.0],
-            [left + side - 2.0, TOP],
-        ],
-        ink::SEAM,
-    );
-    plate.line(&[triangle[0], triangle[2]], ink::SPINE);
-    bottom
-}
-
-/// A square cut in from its corners; every other tip goes to the middle.
-fn pinwheel(plate: &mut Plate, piece: Piece) -> f64 {
-    let middle = piece.middle();
-    plate.polygon(&piece.corners(), ink::DOUGH);
-    let toward = |from: Point, to: Point, share: f64| {
-        [0, 1].map(|axis| from[axis] + share * (to[axis] - from[axis]))
-    };
-    let all = piece.corners();
-    for (index, corner) in all.into_iter().enumerate() {
-        plate.line(&[corner, toward(corner, middle, CUT_IN)], ink::CUT);
-        // The tip on the side that runs on clockwise from the corner.
-        let side = toward(corner, all[(index + 1) % 4], 0.14);
-        let from = toward(side, middle, 0.22);
-        plate.arrow(from, toward(side, middle, 0.86));
-        plate.ring(toward(side, middle, 0.14), index + 1);
-    }
-    let side = (WIDTH - MARGIN - SECOND - 20.0).min(piece.bottom - TOP);
-    let small =
-        Piece { left: SECOND, right: SECOND + side, bottom: TOP + side, scale: 1.0 };
-    let (middle, all) = (small.middle(), small.corners());
-    for (index, corner) in all.into_iter().enumerate() {
-        // The half that stays, and the half that is folded over it.
-        let next = all[(index + 1) % 4];
-        let half = toward(corner, next, 0.5);
-        plate.polygon(&[middle, half, next], ink::DOUGH);
-        plate.polygon(&[middle, toward(middle, corner, 1.0 - CUT_IN), half], ink::PIECE);
-    }
-    plate.circle(middle, 16.0, ink::FAT);
-    small.bottom
-}
-
-/// How far the cuts of a pinwheel go in from the corner, of the way to the middle.
-const CUT_IN: f64 = 0.66;
-
-/// A rectangle rolled round two sticks of filling.
-fn baton(plate: &mut Plate, fact: &ShapeFact, piece: Piece) -> f64 {
-    plate.polygon(&piece.corners(), ink::DOUGH);
-    let level = piece.right - piece.left >= piece.bottom - TOP;
-    let [x, y] = piece.middle();
-    let stick = |plate: &mut Plate, share: f64| {
-        let along = if level {
-            let at = piece.left + share * (piece.right - piece.left);
-            corners([at - 6.0, TOP + 4.0], [at + 6.0, piece.bottom - 4.0])
-        } else {
-            let at = piece.bottom - share * (piece.bottom - TOP);
-            corners([piece.left + 4.0, at - 6.0], [piece.right - 4.0, at + 6.0])
-        };
-        plate.polygon(&along, ink::STICK);
-    };
-    stick(plate, 0.1);
-    stick(plate, 0.46);
-    if level {
-        plate.arrow([piece.left + 0.16 * (piece.right - piece.left), y], [x - 20.0, y]);
-        plate.arrow([x + 12.0, y], [piece.right - 20.0, y]);
-    } else {
-        plate.arrow([x, piece.bottom - 0.16 * (piece.bottom - TOP)], [x, y + 20.0]);
-        plate.arrow([x, y - 12.0], [x, TOP + 20.0]);
-    }
-    let long = fact.base_cm.min(fact.height_cm) * piece.scale;
-    let thick = fact.roll_cm.unwrap_or(3.0) * piece.scale;
-    let (long, thick) = (long.min(WIDTH - MARGIN - SECOND), thick.clamp(24.0, 110.0));
-    let (left, bottom) = (SECOND, TOP + thick);
-    plate.rectangle([left, TOP], [left + long, bottom], ink::DOUGH);
-    plate.line(&[[left, bottom - 2.0], [left + long, bottom - 2.0]], ink::SEAM);
-    let radius = 50.0;
-    let centre = [SECOND + radius, bottom + 24.0 + radius];
-    spiral(plate, centre, radius, fact.wraps.unwrap_or(2.0));
-    for [x, y] in [[-7.0, -10.0], [9.0, 12.0]] {
-        let [x, y] = [centre[0] + x, centre[1] + y];
-        plate.rectangle([x - 7.0, y - 6.0], [x + 7.0, y + 6.0], ink::STICK);
-    }
-    centre[1] + radius
-}
-
-/// A loaf in its tin: from above, and from the end.
-fn loaf(plate: &mut Plate, fact: &ShapeFact, piece: Piece) -> f64 {
-    let [_, y] = piece.middle();
-    plate.polygon(&piece.corners(), ink::TRAY);
-    let inset = 0.14 * (piece.bottom - TOP);
-    let inner = corners(
-        [piece.left + 3.0, TOP + inset],
-        [piece.right - 3.0, piece.bottom - inset],
-    );
-    plate.polygon(&inner, ink::DOUGH);
-    plate.double_arrow([piece.left + 16.0, y], [piece.right - 16.0, y]);
-    let wide =
-        (fact.height_cm * piece.scale).clamp(150.0, WIDTH - MARGIN - SECOND - 20.0);
-    let scale = wide / fact.height_cm.max(0.1);
-    let deep = fact.depth_cm.unwrap_or(0.6 * fact.height_cm) * scale;
-    let top = TOP + 24.0;
-    let (left, right, bottom) = (SECOND, SECOND + wide, top + deep);
-    let lean = 0.06 * wide;
-    plate.line(
-        &[[left, top], [left + lean, bottom], [right - lean, bottom], [right, top]],
-        ink::SPINE,
-    );
-    let radius = (0.36 * deep).min(0.5 * wide - lean - 4.0).max(4.0);
-    let centre = [f64::midpoint(left, right), bottom - radius - 5.0];
-    spiral(plate, centre, radius, 2.5);
-    // The dough rises to the rim before it is baked.
-    plate.line(&[[left, top], [right, top]], ink::GHOST);
-    plate.arrow([centre[0], centre[1] - radius - 4.0], [centre[0], top + 3.0]);
-    bottom
 }

@@ -210,12 +210,16 @@ pub(super) fn roll(fact: &RollFact, voice: Voice<'_>) -> String {
     said.join(" ")
 }
 
-/// A shaping in words.
+/// A shaping in words: the piece, then every stage with its number.
 pub(super) fn shape(fact: &ShapeFact, voice: Voice<'_>) -> String {
     let piece = voice.aloud(&fact.piece);
-    let key = if fact.shape == "tin" { "alt-tin" } else { "alt-piece" };
-    let mut said = vec![voice.fill(key, &[("piece", &piece)])];
-    said.extend(super::shape::captions(fact, voice));
+    let mut said = match (piece.is_empty(), fact.in_tin) {
+        (true, _) => Vec::new(),
+        (false, true) => vec![voice.fill("alt-tin", &[("piece", &piece)])],
+        (false, false) => vec![voice.fill("alt-piece", &[("piece", &piece)])],
+    };
+    let stages = super::shape::captions(fact, voice).into_iter().enumerate();
+    said.extend(stages.map(|(at, text)| format!("{}: {text}", at + 1)));
     said.join(" ").replace('×', &voice.word("by"))
 }
 

@@ -6,7 +6,8 @@ use crate::sheet::TrayFact;
 use super::dimension::{Side, Tick};
 use super::ink;
 use super::lettering::{LABEL, RISE};
-use super::plate::{MARGIN, Plate, Point, Text, WIDTH, corners};
+use super::plate::{MARGIN, Plate, Point, Text, WIDTH};
+use super::shape::{Place, lying};
 use super::voice::Voice;
 
 /// The largest that a tray is drawn.
@@ -37,26 +38,22 @@ pub(super) fn tray(fact: &TrayFact, voice: Voice<'_>) -> Plate {
     plate
 }
 
-/// The pieces: as large as they are set down, else a place for each.
+/// The pieces as they are set down, else a place for each.
 fn pieces(
     plate: &mut Plate,
     fact: &TrayFact,
     (scale, at): (f64, &dyn Fn([f64; 2]) -> Point),
 ) {
-    let Some(size) = fact.piece_cm else {
+    let Some(shape) = &fact.shape else {
         let radius = fact.along_cm.min(fact.across_cm) * scale * 0.28;
         for place in &fact.places_cm {
             plate.circle(at(*place), radius, ink::DOUGH);
         }
         return;
     };
-    let half = size.map(|side| side * scale / 2.0);
-    let outline = |place: &[f64; 2]| {
-        let [x, y] = at(*place);
-        corners([x - half[0], y - half[1]], [x + half[0], y + half[1]])
-    };
-    let outlines: Vec<[Point; 4]> = fact.places_cm.iter().map(outline).collect();
-    plate.polygons(&outlines, ink::PIECE);
+    for place in &fact.places_cm {
+        lying(plate, shape, &Place::centred(shape, at(*place), scale));
+    }
 }
 
 /// Where the middles of the pieces lie, from the near left corner; gives the depth that
@@ -128,6 +125,12 @@ pub(super) fn captions(fact: &TrayFact, voice: Voice<'_>) -> Vec<String> {
     let mut texts = vec![voice.fill("tray-pieces", &values)];
     if fact.places_cm.len() > 1 {
         texts.push(voice.fill("tray-apart", &values));
+    }
+    if let (Some([along, across]), Some(fits)) = (&fact.gap, fact.fits) {
+        let (fits, gaps) = (fits.to_string(), [voice.of(along), voice.of(across)]);
+        let values = [("along", gaps[0]), ("across", gaps[1]), ("fits", &fits)];
+        let key = if gaps[0] == gaps[1] { "tray-gap" } else { "tray-gaps" };
+        texts.push(voice.fill(key, &values));
     }
     if fact.trays > 1 {
         let key = if fact.loads > 1 { "tray-loads" } else { "tray-one-load" };

@@ -28,12 +28,12 @@ pub use glossary::Entry;
 pub use picture::Shown;
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{Accept, Makes, Part, Preferment, Recipe, Section, Tin, Video};
-pub use shaping::Shaping;
+pub use shaping::{Bend, Crescent, Shaping, Strands};
 pub use step::{
     Bake, CutPlan, Hold, LockIn, Meet, Pace, Rolling, Shape, Span, Step, Turn, Use,
     UseShare, Wait,
 };
-pub use technique::{Demonstration, Technique};
+pub use technique::{Demonstration, Line, OwnFrame, OwnShape, Technique};
 
 /// The whole content folder, read.
 #[derive(Clone, Debug, Default)]

@@ -1,33 +1,139 @@
-//! How a piece is shaped, where the shape is geometry.
+//! How a piece is shaped by hand.
+
+use crate::measure::{Exact, Length};
 
 /// How a piece of dough is shaped.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Shaping {
     /// A triangle rolled from its base to its tip.
-    Rolled,
-    /// A square folded from corner to corner.
-    Folded,
-    /// A square cut in from its corners, every other tip folded to the middle.
-    Pinwheel,
+    Crescent(Crescent),
     /// A rectangle rolled round a filling.
     Baton,
+    /// A strand wound flat round its end.
+    Spiral,
+    /// A strip turned about itself.
+    Twist,
+    /// A strand knotted once.
+    Knot,
+    /// Strands plaited flat: three or four.
+    Plait(Strands),
+    /// A square cut in from its corners, every other tip folded to the middle.
+    Pinwheel,
+    /// A square with all four corners folded to the middle.
+    Envelope,
+    /// A square or rectangle folded in half, its three open edges shut.
+    Pocket,
+    /// A square folded from corner to corner, or a round in half.
+    Turnover,
+    /// A square with two opposite corners folded over the middle.
+    FoldedSquare,
+    /// A strand joined at its ends.
+    Ring,
+    /// A ball.
+    Round,
+    /// A ball drawn out to twice its width.
+    Oval,
     /// A loaf rolled up and set in its tin.
     Tin,
+    /// A ball closed round a filling.
+    FilledBall,
+    /// The author's own, by the name that a technique gives it.
+    Own(String),
+}
+
+/// How a crescent is rolled.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Crescent {
+    /// How deep the base is cut in at its middle.
+    pub notch: Option<Length>,
+    /// By which part of its height the piece is stretched before it is rolled: 0 to 2.
+    pub stretch: Exact,
+    /// How its ends lie.
+    pub bend: Bend,
+}
+
+/// How the ends of a crescent lie.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Bend {
+    /// In one line.
+    Straight,
+    /// Bent toward the baker.
+    Curved,
+    /// Bent until they meet, and pressed together.
+    Joined,
+}
+
+/// Strands in a plait.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Strands {
+    /// Three.
+    Three,
+    /// Four.
+    Four,
+}
+
+impl Crescent {
+    /// As cut, not stretched, straight.
+    pub fn plain() -> Self {
+        Self { notch: None, stretch: Exact::from_integer(0.into()), bend: Bend::Straight }
+    }
+}
+
+impl Strands {
+    /// How many.
+    pub fn count(self) -> u32 {
+        match self {
+            Self::Three => 3,
+            Self::Four => 4,
+        }
+    }
 }
 
 impl Shaping {
-    /// Every shaping.
-    pub const ALL: [Self; 5] =
-        [Self::Rolled, Self::Folded, Self::Pinwheel, Self::Baton, Self::Tin];
+    /// Every shaping that has a geometry of its own, in its plainest form.
+    pub fn all() -> Vec<Self> {
+        vec![
+            Self::Crescent(Crescent::plain()),
+            Self::Baton,
+            Self::Spiral,
+            Self::Twist,
+            Self::Knot,
+            Self::Plait(Strands::Three),
+            Self::Plait(Strands::Four),
+            Self::Pinwheel,
+            Self::Envelope,
+            Self::Pocket,
+            Self::Turnover,
+            Self::FoldedSquare,
+            Self::Ring,
+            Self::Round,
+            Self::Oval,
+            Self::Tin,
+            Self::FilledBall,
+        ]
+    }
 
     /// The word for it.
-    pub fn word(self) -> &'static str {
+    pub fn word(&self) -> &str {
         match self {
-            Self::Rolled => "rolled",
-            Self::Folded => "folded",
-            Self::Pinwheel => "pinwheel",
+            Self::Crescent(_) => "crescent",
             Self::Baton => "baton",
+            Self::Spiral => "spiral",
+            Self::Twist => "twist",
+            Self::Knot => "knot",
+            Self::Plait(Strands::Three) => "plait of 3",
+            Self::Plait(Strands::Four) => "plait of 4",
+            Self::Pinwheel => "pinwheel",
+            Self::Envelope => "envelope",
+            Self::Pocket => "pocket",
+            Self::Turnover => "turnover",
+            Self::FoldedSquare => "folded square",
+            Self::Ring => "ring",
+            Self::Round => "round",
+            Self::Oval => "oval",
             Self::Tin => "tin",
+            Self::FilledBall => "filled ball",
+            Self::Own(name) => name,
         }
     }
 }

@@ -16,12 +16,86 @@ pub struct Technique {
     pub summary: String,
     /// What to draw.
     pub drawings: Vec<Demonstration>,
+    /// Shapings of the author's own, by which steps may say `shape: my-name`.
+    pub shapes: Vec<OwnShape>,
     /// The text; headings stay in it.
     pub content: Vec<Block<Brace>>,
     /// The pictures that stand in it.
     pub pictures: Vec<Placed<String>>,
     /// The file.
     pub place: Place,
+}
+
+impl Demonstration {
+    /// The tray, and the pieces on it: the sheet is the tray where no piece is shaped.
+    pub fn tray(&self) -> Option<(&Size, u64)> {
+        Some((self.on.as_ref().unwrap_or(&self.sheet.value), self.per_tray?))
+    }
+}
+
+/// A shaping of the author's own.
+#[derive(Clone, Debug)]
+pub struct OwnShape {
+    /// Its name.
+    pub name: Placed<String>,
+    /// The piece that its points are of.
+    pub piece: Size,
+    /// Two to six stages.
+    pub frames: Vec<OwnFrame>,
+}
+
+/// One stage of an author's shaping.
+#[derive(Clone, Debug)]
+pub struct OwnFrame {
+    /// What is done, in the author's words.
+    pub does: String,
+    /// What is seen, in painting order.
+    pub lines: Vec<(Line, Vec<[Length; 2]>)>,
+}
+
+/// What a line of points in an author's stage is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Line {
+    /// The outline of dough.
+    Dough,
+    /// The outline of a part that lies over.
+    Flap,
+    /// A fold to be made.
+    Fold,
+    /// A cut to be made.
+    Cut,
+    /// Edges pressed shut.
+    Seam,
+    /// The outline of a filling.
+    Filling,
+    /// A movement, from the first point to the second.
+    Arrow,
+}
+
+impl Line {
+    /// Every kind, in painting order.
+    pub const ALL: [Self; 7] = [
+        Self::Dough,
+        Self::Flap,
+        Self::Filling,
+        Self::Fold,
+        Self::Cut,
+        Self::Seam,
+        Self::Arrow,
+    ];
+
+    /// The word for it.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Dough => "dough",
+            Self::Flap => "flap",
+            Self::Fold => "fold",
+            Self::Cut => "cut",
+            Self::Seam => "seam",
+            Self::Filling => "filling",
+            Self::Arrow => "arrow",
+        }
+    }
 }
 
 /// One drawing asked for by a technique.
@@ -47,6 +121,8 @@ pub struct Demonstration {
     pub depth: Option<Length>,
     /// Pieces on the tray.
     pub per_tray: Option<u64>,
+    /// The tray, where the sheet is the piece that is shaped.
+    pub on: Option<Size>,
     /// The line.
     pub place: Place,
 }

@@ -1,6 +1,6 @@
 //! Cuts, turns and lock-ins as an instructor writes them.
 
-use crate::model::{CutPlan, LockIn, Meet, Rolling, Shape, Shaping, Turn};
+use crate::model::{CutPlan, LockIn, Meet, Rolling, Shape, Turn};
 
 use super::quantity::{length, size};
 
@@ -71,11 +71,6 @@ pub(crate) fn lock_in(text: &str) -> Option<LockIn> {
         "book" => Some(LockIn::Book),
         _ => None,
     }
-}
-
-/// A shaping: `rolled`, `folded`, `pinwheel`, `baton`, `tin`.
-pub(crate) fn shaping(text: &str) -> Option<Shaping> {
-    Shaping::ALL.into_iter().find(|shaping| shaping.word() == text.trim())
 }
 
 /// A cut: `triangles, base 9 cm, height 24 cm`, `rectangles 12 x 8 cm`, `squares 10 cm`,

@@ -17,6 +17,7 @@ mod purpose;
 mod quantity;
 mod recipe;
 mod schema;
+mod shaping;
 mod technique;
 mod ticket;
 mod yaml;

@@ -7,7 +7,7 @@ use crate::model::{Demonstration, Technique};
 
 use super::fields::Fields;
 use super::yaml::Node;
-use super::{body, cut, prose, quantity, recipe, yaml};
+use super::{body, cut, prose, quantity, recipe, shaping, yaml};
 
 /// Reads the technique `name` from the text of `file`.
 pub(super) fn read(
@@ -27,6 +27,7 @@ pub(super) fn read(
     let title = fields.needed("title", "The letter turn");
     let summary = fields.needed("summary", "Three parts, one over the other.").value;
     let drawings = drawings(&mut fields);
+    let shapes = shaping::own(&mut fields);
     fields.finish();
     let place = Place::new(file, head.body, text.len());
     let prose = prose::read(&text[head.body..], &place, faults);
@@ -37,6 +38,7 @@ pub(super) fn read(
         title,
         summary,
         drawings,
+        shapes,
         content,
         pictures,
         place,
@@ -63,9 +65,10 @@ fn drawing(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<Demonstration>
     let cut = fields.parsed("cut", "squares 10 cm", cut::cut).map(|cut| cut.value);
     let turns = fields.parsed("turns", "book, book, letter", cut::turns);
     let roll = fields.parsed("roll", "20 x 20 cm", quantity::size);
-    let shape = fields.parsed("shape", "rolled", cut::shaping);
+    let shape = fields.parsed("shape", "crescent", shaping::shaping);
     let depth = fields.parsed("depth", "7 cm", quantity::length);
     let per_tray = fields.parsed("per tray", "12", count);
+    let on = fields.parsed("tray", "60 x 40 cm", quantity::size);
     let shows = lock_in.is_some()
         || turn.is_some()
         || cut.is_some()
@@ -93,6 +96,7 @@ fn drawing(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<Demonstration>
         shape: shape.map(|shape| shape.value),
         depth: depth.map(|depth| depth.value),
         per_tray: per_tray.map(|count| count.value),
+        on: on.map(|tray| tray.value),
         place,
     })
 }

@@ -3,10 +3,7 @@
 use crate::fault::{Fault, Placed, nearest};
 use crate::model::{Step, Use};
 
-use super::{amount, cut, divide, fields, picture, prose, quantity};
-
-/// What a piece may be shaped into.
-const SHAPES: &str = "rolled (or folded, pinwheel, baton, tin)";
+use super::{amount, cut, divide, fields, picture, prose, quantity, shaping};
 
 /// The keys a ticket may hold.
 const KEYS: [&str; 24] = [
@@ -153,7 +150,7 @@ fn set_dough(step: &mut Step, line: Line) -> Result<(), Fault> {
             step.divide = line.read(parts, |_| read)?;
         }
         "part" => step.part = Some(line.value),
-        "shape" => step.shape = line.read(SHAPES, cut::shaping)?,
+        "shape" => step.shape = line.read(shaping::SHAPES, shaping::shaping)?,
         _ => return Err(unknown(&line.key)),
     }
     Ok(())

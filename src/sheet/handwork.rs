@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::dough::Direction;
+use crate::dough::shaping::Frame;
 use crate::measure::Label;
 
 /// The handwork of a recipe.
@@ -69,8 +70,15 @@ pub struct RollFact {
 pub struct ShapeFact {
     /// The step.
     pub step: String,
-    /// `rolled`, `folded`, `pinwheel`, `baton` or `tin`.
+    /// What it becomes: `crescent`, `baton`, `pinwheel` and so on, or the author's name.
     pub shape: String,
+    /// Whether it is set in a tin: then the sides are the tin's.
+    pub in_tin: bool,
+    /// The stages, of which the last is the piece as it is set down.
+    pub frames: Vec<Frame>,
+    /// What is done in each stage of an author's own shaping, in the author's words; empty
+    /// for others.
+    pub own_words: Vec<String>,
     /// A triangle's base, or the piece's first side, cm; for `tin` the tin's length.
     pub base_cm: f64,
     /// A triangle's height, or the piece's second side, cm; for `tin` the tin's width.
@@ -83,7 +91,15 @@ pub struct ShapeFact {
     pub wraps: Option<f64>,
     /// How thick the finished roll is, cm; `null` for other shapes.
     pub roll_cm: Option<f64>,
-    /// The piece, or the tin, in words.
+    /// How deep a triangle's base is cut in, in words; `null` where it is not.
+    pub notch: Option<Label>,
+    /// How long the piece is after stretching, in words; `null` where it is not stretched.
+    pub stretched: Option<Label>,
+    /// How thick the roll or strand is, or how wide the ball, in words.
+    pub roll: Option<Label>,
+    /// How long the strand is, in words; `null` for other shapes.
+    pub strand: Option<Label>,
+    /// The piece, or the tin, in words; empty for a piece that was weighed.
     pub piece: Label,
     /// The first side in words.
     pub base: Label,
@@ -120,6 +136,13 @@ pub struct TrayFact {
     pub across_cm: f64,
     /// A piece as it is set down, cm: along and across; `null` where it is not known.
     pub piece_cm: Option<[f64; 2]>,
+    /// How it looks; `null` where it is not known.
+    pub shape: Option<Frame>,
+    /// How many fit on a tray with the gap that proofing needs; `null` where the piece is not
+    /// known.
+    pub fits: Option<u64>,
+    /// The gap between pieces that proofing needs, along and across, in words.
+    pub gap: Option<[Label; 2]>,
     /// The tray in words.
     pub tray: Label,
     /// The distance along the tray in words.

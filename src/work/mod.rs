@@ -3,6 +3,7 @@
 
 mod cuts;
 mod layering;
+mod piece;
 mod pieces;
 mod rows;
 mod times;
@@ -12,6 +13,7 @@ use rows::Sheets;
 
 pub use cuts::CutWork;
 pub use layering::{Growth, Layering, inherited};
+pub use piece::piece_in_hand;
 pub use times::{Timing, WorkJob};
 pub(crate) use times::{loads, trays};
 pub use water::{mixed_water, wanted_water};

@@ -3,7 +3,7 @@
 use crate::measure::{Area, Exact, Length, Size, exact};
 
 use super::count::{along, pieces, times};
-use super::{Layout, Point, Polygon, Refusal, scrap};
+use super::{Form, Layout, Point, Polygon, Refusal, scrap};
 
 /// Rows and columns of one piece.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -50,9 +50,9 @@ impl Grid {
     }
 
     /// Every piece whole.
-    pub(super) fn whole(&self, sheet: &Size, shape: &'static str) -> Layout {
+    pub(super) fn whole(&self, sheet: &Size, form: Form) -> Layout {
         let pieces = self.corners().map(|[near, far]| block(&near, &far)).collect();
-        Layout { shape, ..self.layout(sheet, pieces, self.piece.area()) }
+        Layout { form, ..self.layout(sheet, pieces, self.piece.area()) }
     }
 
     /// Every piece cut from its near left to its far right corner.
@@ -64,13 +64,13 @@ impl Grid {
         let (length, width) = (layout.base, layout.height);
         (layout.base, layout.height) =
             if length < width { (length, width) } else { (width, length) };
-        Ok(Layout { shape: "right triangle", ..layout })
+        Ok(Layout { form: Form::RightTriangle, ..layout })
     }
 
     fn layout(&self, sheet: &Size, pieces: Vec<Polygon>, piece_area: Area) -> Layout {
         let (left, near) = (self.row_marks(sheet), self.column_marks(sheet));
         Layout {
-            shape: "",
+            form: Form::Rectangle,
             lines: self.lines(sheet),
             scrap_share: scrap(sheet, pieces.len(), &piece_area),
             far: near.clone(),

@@ -7,6 +7,7 @@
 mod blocks;
 mod count;
 mod flip;
+mod form;
 mod point;
 mod rounds;
 mod stroke;
@@ -15,6 +16,7 @@ mod triangles;
 #[cfg(test)]
 mod tests;
 
+pub use form::Form;
 pub use point::{Point, Polygon};
 pub use stroke::{Stroke, Way};
 
@@ -41,8 +43,8 @@ pub enum Orientation {
 /// A sheet cut up.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Layout {
-    /// `triangle`, `right triangle`, `rectangle`, `square`, `round` or `strip`.
-    pub shape: &'static str,
+    /// The form of a piece.
+    pub form: Form,
     /// The sheet, long side first.
     pub sheet: Size,
     /// Every piece. A round is drawn by 48 corners that lie on it. Half triangles at the
@@ -112,12 +114,12 @@ pub fn cut(
             if *diagonal {
                 grid.halved(sheet)
             } else {
-                Ok(grid.whole(sheet, "rectangle"))
+                Ok(grid.whole(sheet, Form::Rectangle))
             }
         }
         CutPlan::Strips(width) => {
             let piece = Size::new(sheet.length.clone(), width.clone());
-            Ok(Grid::fitting(sheet, &piece)?.whole(sheet, "strip"))
+            Ok(Grid::fitting(sheet, &piece)?.whole(sheet, Form::Strip))
         }
     }
 }
@@ -134,7 +136,7 @@ fn cut_shape(
         Shape::Rectangles(piece) => rectangles(piece, sheet, orientation),
         Shape::Squares(side) => {
             let piece = Size::new(side.clone(), side.clone());
-            Ok(Grid::fitting(sheet, &piece)?.whole(sheet, "square"))
+            Ok(Grid::fitting(sheet, &piece)?.whole(sheet, Form::Square))
         }
         Shape::Rounds(diameter) => rounds::pack(diameter, sheet),
     }
@@ -152,7 +154,7 @@ fn rectangles(
         (Err(Refusal::TooLarge), Ok(other)) => other,
         (written, _) => written?,
     };
-    let mut layout = grid.whole(sheet, "rectangle");
+    let mut layout = grid.whole(sheet, Form::Rectangle);
     (layout.base, layout.height) = (piece.length.clone(), piece.width.clone());
     Ok(layout)
 }

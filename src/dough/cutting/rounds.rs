@@ -3,7 +3,7 @@
 use crate::measure::{Area, Exact, Length, Size, exact};
 
 use super::count::{along, pieces, times};
-use super::{Layout, Point, Polygon, Refusal, scrap};
+use super::{Form, Layout, Point, Polygon, Refusal, scrap};
 use crate::dough::turned;
 
 /// √3/2 = 0.866 025 4…, a little above, so that rounds set in gaps never overlap.
@@ -94,7 +94,7 @@ impl Rows {
         let pieces: Vec<_> =
             self.centres().map(|(x, y)| place(&outline, &x, &y)).collect();
         Ok(Layout {
-            shape: "round",
+            form: Form::Round,
             scrap_share: scrap(&sheet, pieces.len(), &piece_area),
             sheet,
             pieces,

@@ -144,7 +144,7 @@ fn cuts_the_grid_as_written() -> Result<(), Refusal> {
     let plan = CutPlan::Grid { strips: 3, across: 2, diagonal: true };
     let sheet = Size::new(inches(20), inches(12));
     let layout = best(&plan, &sheet)?;
-    assert_eq!((layout.shape, layout.pieces.len()), ("right triangle", 12));
+    assert_eq!((layout.form, layout.pieces.len()), (Form::RightTriangle, 12));
     assert_eq!((layout.base, layout.height), (inches(4), inches(10)));
     assert_eq!(layout.scrap_share, exact(0, 1));
     assert_eq!(layout.near, [inches(10)]);
@@ -315,7 +315,7 @@ proptest! {
         prop_assert_eq!(used + scrap, sheet.area());
         let half = &layout.piece_area * &exact(1, 2);
         prop_assert!(layout.halves.iter().all(|piece| piece.area() == half));
-        if layout.shape == "round" {
+        if layout.form == Form::Round {
             // A polygon of 48 corners covers 0.3 % less than its round.
             let drawn = layout.pieces[0].area().over(&layout.piece_area);
             let range = exact(996, 1000)..exact(1, 1);

@@ -9,7 +9,7 @@ use crate::measure::{Exact, Length, Size, exact};
 
 use super::blocks::{line, marks};
 use super::count::{along, pieces, times};
-use super::{Layout, Orientation, Point, Polygon, Refusal, scrap};
+use super::{Form, Layout, Orientation, Point, Polygon, Refusal, scrap};
 use crate::dough::turned;
 
 /// Strips of nested triangles on a sheet lying one way.
@@ -55,7 +55,7 @@ impl<'a> Nest<'a> {
         let piece_area = &self.piece.area() * &exact(1, 2);
         let pieces: Vec<_> = self.pieces().collect();
         Ok(Layout {
-            shape: "triangle",
+            form: Form::Triangle,
             lines: self.lines(),
             near: self.edge_marks(0),
             far: self.edge_marks(self.strips),

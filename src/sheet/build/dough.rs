@@ -142,7 +142,7 @@ pub(super) fn layout(layout: &Layout, piece: &Mass, context: Context) -> Cut {
     let pieces = layout.pieces.len() as u64;
     Cut {
         step: String::new(),
-        shape: layout.shape.to_owned(),
+        shape: layout.form.word().to_owned(),
         pieces,
         pieces_per_sheet: pieces,
         sheet_length_cm: cm(&layout.sheet.length),

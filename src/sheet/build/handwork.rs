@@ -1,11 +1,12 @@
 //! Rolling, shaping and traying in words and centimetres.
 
-use crate::dough::cutting::Layout;
-use crate::dough::shaping::{places, roll_width, rows, wraps};
-use crate::dough::{Direction, Laminated, Rolled};
-use crate::measure::{Exact, Length, Size, float, show};
-use crate::model::{Shaping, Step, Tin};
-use crate::work::{Work, kit, trays};
+use crate::dough::shaping::{
+    At, Does, Form, Frame, Mark, Piece, Shaped, Sizes, places, room, rows,
+};
+use crate::dough::{self, Direction, Laminated, Rolled};
+use crate::measure::{Exact, Label, Length, Size, exact, float, show};
+use crate::model::{Content, Line, OwnShape, Shaping, Step, Tin};
+use crate::work::{Work, kit, piece_in_hand, trays};
 
 use super::super::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};
 use super::{Context, round};
@@ -13,12 +14,13 @@ use super::{Context, round};
 /// The handwork of a recipe.
 pub(super) fn handwork(work: &Work, context: Context) -> Handwork {
     let steps = work.steps();
-    let shape = |(at, step): (usize, &&Step)| shape(work, (at, step));
-    let tray = |step: &&Step| tray(work, step, context);
+    let shape = |(at, step): (usize, &&Step)| shape(work, (at, step), context);
+    let shapes: Vec<ShapeFact> = steps.iter().enumerate().filter_map(shape).collect();
+    let tray = |(at, step): (usize, &&Step)| tray(work, (at, step, &shapes), context);
     Handwork {
         rolls: rolls(work, context),
-        shapes: steps.iter().enumerate().filter_map(shape).collect(),
-        trays: steps.iter().filter_map(tray).collect(),
+        trays: steps.iter().enumerate().filter_map(tray).collect(),
+        shapes,
         growth: growth(&work.layering.laminated),
     }
 }
@@ -93,64 +95,70 @@ fn slab(size: &Size, thickness: &Length) -> Slab {
     }
 }
 
-/// What a step shapes: the tin, or the piece of the last cut before it.
-fn shape(work: &Work, (at, step): (usize, &Step)) -> Option<ShapeFact> {
-    let shaping = step.shape.as_ref()?.value;
-    let fact = if shaping == Shaping::Tin {
-        let Tin::Square(length, width, depth) = &work.recipe.tin.as_ref()?.value else {
-            return None;
-        };
-        in_tin(length, width, depth.as_ref())
-    } else {
-        let (cut_at, cut) = work.cuts.iter().rfind(|(cut, _)| *cut < at)?;
-        let steps = work.steps();
-        let name = &steps.get(*cut_at)?.name;
-        let sheets = &work.layering.laminated.sheets;
-        let sheet = sheets.iter().rfind(|sheet| sheet.step == *name);
-        piece(shaping, &cut.as_ref().ok()?.layout, sheet.map(|sheet| &sheet.thickness))?
+/// What a step shapes: the tin, or the piece of the last cut or division before it.
+fn shape(work: &Work, (at, step): (usize, &Step), context: Context) -> Option<ShapeFact> {
+    let shaping = &step.shape.as_ref()?.value;
+    let fact = match shaping {
+        Shaping::Tin => {
+            let Tin::Square(length, width, depth) = &work.recipe.tin.as_ref()?.value
+            else {
+                return None;
+            };
+            in_tin(length, width, depth.as_ref())
+        }
+        Shaping::Own(name) => own(
+            own_shape(name, context.book.content)?,
+            &piece_in_hand(work, at, context.book)?,
+        ),
+        _ => shaped(shaping, &piece_in_hand(work, at, context.book)?)?,
     };
     Some(ShapeFact { step: step.name.clone(), ..fact })
 }
 
-/// A piece of a layout shaped; `None` where the piece cannot be shaped so.
-pub(super) fn piece(
-    shaping: Shaping,
-    layout: &Layout,
-    thickness: Option<&Length>,
-) -> Option<ShapeFact> {
-    let fits = match shaping {
-        Shaping::Rolled => layout.shape.ends_with("triangle"),
-        Shaping::Folded | Shaping::Pinwheel => layout.shape == "square",
-        Shaping::Baton => layout.shape == "rectangle",
-        Shaping::Tin => false,
-    };
-    fits.then(|| shaped(shaping, [&layout.base, &layout.height], thickness))
+/// The author's shaping of this name.
+fn own_shape<'a>(name: &str, content: &'a Content) -> Option<&'a OwnShape> {
+    let mut all = content.techniques.iter().flat_map(|technique| &technique.shapes);
+    all.find(|shape| shape.name.value == name)
 }
 
-/// A piece of these sides shaped.
-pub(super) fn shaped(
-    shaping: Shaping,
-    [base, height]: [&Length; 2],
-    thickness: Option<&Length>,
-) -> ShapeFact {
-    let rolls = matches!(shaping, Shaping::Rolled | Shaping::Baton);
-    // A baton goes round along its long side.
-    let long = if shaping == Shaping::Baton { base.max(height) } else { height };
-    let rolled = thickness.filter(|_| rolls);
+/// A piece shaped in words; `None` where it cannot be shaped so.
+pub(super) fn shaped(shaping: &Shaping, piece: &Piece) -> Option<ShapeFact> {
+    let shaped = dough::shaping::shape(shaping, piece)?;
+    Some(fact(shaping.word(), piece, shaped))
+}
+
+fn fact(word: &str, piece: &Piece, shaped: Shaped) -> ShapeFact {
+    let Shaped { frames, sizes } = shaped;
+    let size = Size::new(piece.base.clone(), piece.height.clone());
+    let label = |length: Option<&Length>| length.map(show::length);
+    let named = match piece.form {
+        Form::Lump => Label::default(),
+        Form::Round | Form::Square => show::length(&piece.base),
+        Form::Triangle | Form::RightTriangle | Form::Rectangle | Form::Strip => {
+            show::size(&size)
+        }
+    };
     ShapeFact {
         step: String::new(),
-        shape: shaping.word().to_owned(),
-        base_cm: cm(base),
-        height_cm: cm(height),
+        shape: word.to_owned(),
+        in_tin: false,
+        frames,
+        own_words: Vec::new(),
+        base_cm: cm(&piece.base),
+        height_cm: cm(&piece.height),
         depth_cm: None,
-        thickness_mm: thickness.map(mm),
-        wraps: rolled.and_then(|thick| wraps(long, thick)).map(|times| round(&times, 2)),
-        roll_cm: rolled.map(|thick| cm(&roll_width(long, thick))),
-        piece: show::size(&Size::new(base.clone(), height.clone())),
-        base: show::length(base),
-        height: show::length(height),
+        thickness_mm: piece.thickness.as_ref().map(mm),
+        wraps: sizes.wraps.map(|wraps| (wraps * 100.0).round() / 100.0),
+        roll_cm: sizes.roll.as_ref().map(cm),
+        notch: label(sizes.notch.as_ref()),
+        stretched: label(sizes.stretched.as_ref()),
+        roll: label(sizes.roll.as_ref()),
+        strand: label(sizes.strand.as_ref()),
+        piece: named,
+        base: show::length(&piece.base),
+        height: show::length(&piece.height),
         depth: None,
-        thickness: thickness.map(show::thickness),
+        thickness: piece.thickness.as_ref().map(show::thickness),
     }
 }
 
@@ -160,25 +168,74 @@ pub(super) fn in_tin(
     width: &Length,
     depth: Option<&Length>,
 ) -> ShapeFact {
+    let tin = Piece {
+        form: Form::Rectangle,
+        base: length.clone(),
+        height: width.clone(),
+        thickness: None,
+        volume: None,
+    };
     ShapeFact {
+        in_tin: true,
         depth_cm: depth.map(cm),
         depth: depth.map(show::length),
-        ..shaped(Shaping::Tin, [length, width], None)
+        ..fact(Shaping::Tin.word(), &tin, dough::shaping::in_tin(length, width, depth))
+    }
+}
+
+/// An author's own shaping, its points moved with the piece's sides.
+pub(super) fn own(shape: &OwnShape, piece: &Piece) -> ShapeFact {
+    let ways = [(&piece.base, &shape.piece.length), (&piece.height, &shape.piece.width)];
+    let grown = ways.map(|(real, drawn)| {
+        let real = Some(real).filter(|real| real.is_positive());
+        real.and_then(|real| real.over(drawn)).unwrap_or_else(|| exact(1, 1))
+    });
+    let at = |[x, y]: &[Length; 2]| [cm(&(x * &grown[0])), cm(&(y * &grown[1]))];
+    let frames = shape.frames.iter().map(|frame| {
+        let lines = frame.lines.iter();
+        let marks = lines.flat_map(|(line, points)| {
+            let points: Vec<At> = points.iter().map(at).collect();
+            marks(*line, points)
+        });
+        Frame::new(Does::Own, marks.collect())
+    });
+    let shaped = Shaped { frames: frames.collect(), sizes: Sizes::default() };
+    ShapeFact {
+        own_words: shape.frames.iter().map(|frame| frame.does.clone()).collect(),
+        ..fact(&shape.name.value, piece, shaped)
+    }
+}
+
+fn marks(line: Line, points: Vec<At>) -> Vec<Mark> {
+    match line {
+        Line::Dough => vec![Mark::Dough(points)],
+        Line::Flap => vec![Mark::Flap(points)],
+        Line::Fold => vec![Mark::Fold(points)],
+        Line::Cut => vec![Mark::Cut(points)],
+        Line::Seam => vec![Mark::Seam(points)],
+        Line::Filling => vec![Mark::Filling(points)],
+        Line::Arrow => {
+            points.chunks_exact(2).map(|pair| Mark::Arrow(pair[0], pair[1])).collect()
+        }
     }
 }
 
 /// The trays of a bake; `None` where the tray or the pieces on it are not known.
-fn tray(work: &Work, step: &Step, context: Context) -> Option<TrayFact> {
+fn tray(
+    work: &Work,
+    (at, step, shapes): (usize, &Step, &[ShapeFact]),
+    context: Context,
+) -> Option<TrayFact> {
     step.bake.as_ref()?;
     let per_tray = step.per_tray.as_ref()?.value;
     let kit = kit(context.book);
     let size = crate::dough::long_first(kit.tray.as_ref()?);
-    let footprint = footprint(work);
     let pieces = work.pieces_at(&step.name);
     let of = trays(step, work.recipe, pieces);
     let on_one = per_tray.min(pieces.unwrap_or(per_tray));
     let oven = kit.trays_per_oven.map(u64::from);
-    let fact = laid(&size, footprint.as_ref(), on_one);
+    let frame = set_down(work, at, shapes, context);
+    let fact = laid(&size, frame.as_ref(), on_one);
     Some(TrayFact {
         step: step.name.clone(),
         per_tray,
@@ -189,13 +246,59 @@ fn tray(work: &Work, step: &Step, context: Context) -> Option<TrayFact> {
     })
 }
 
-/// `count` pieces on a tray of `size`.
-pub(super) fn laid(size: &Size, piece: Option<&Size>, count: u64) -> TrayFact {
+/// A piece as it is set down: what the last shaping before a step leaves of it, else the
+/// piece as it is cut.
+fn set_down(
+    work: &Work,
+    at: usize,
+    shapes: &[ShapeFact],
+    context: Context,
+) -> Option<Frame> {
+    let parts = &work.flow.parts;
+    let steps = work.steps();
+    let own = |before: &usize| parts.is_within(parts.of(*before), parts.of(at));
+    let shaping = (0..at).rev().filter(own).find(|step| steps[*step].shape.is_some());
+    if let Some(shaping) = shaping {
+        let fact = shapes.iter().find(|fact| fact.step == steps[shaping].name)?;
+        return fact.frames.last().filter(|_| !fact.in_tin).cloned();
+    }
+    let piece = piece_in_hand(work, at, context.book)?;
+    let (base, height) = (cm(&piece.base), cm(&piece.height));
+    let outline = match piece.form {
+        Form::Lump => return None,
+        Form::Round => dough::shaping::disc([base / 2.0; 2], base / 2.0),
+        Form::Triangle => vec![[0.0, 0.0], [base, 0.0], [base / 2.0, height]],
+        Form::RightTriangle => vec![[0.0, 0.0], [base, 0.0], [0.0, height]],
+        Form::Rectangle | Form::Square | Form::Strip => {
+            vec![[0.0, 0.0], [base, 0.0], [base, height], [0.0, height]]
+        }
+    };
+    Some(Frame::new(Does::Own, vec![Mark::Dough(outline)]))
+}
+
+/// `count` pieces on a tray of `size`, each as `piece` lies: the way that leaves the most
+/// room.
+pub(super) fn laid(size: &Size, piece: Option<&Frame>, count: u64) -> TrayFact {
+    let piece = piece.filter(|frame| frame.size().iter().all(|side| *side > 0.0));
+    let turned = piece.map(Frame::turned);
+    let boxed = |frame: &Frame| {
+        let [length, width] =
+            frame.size().map(|side| Length::centimetres(thousandths(side)));
+        Size::new(length, width)
+    };
+    // As drawn, or a quarter turn from it: whichever way more fit.
+    let fits = |frame: &Frame| room(size, &boxed(frame)).fits;
+    let piece = match (piece, &turned) {
+        (Some(one), Some(other)) if fits(other) > fits(one) => Some(other.clone()),
+        (one, _) => one.cloned(),
+    };
+    let boxed = piece.as_ref().map(boxed);
     let square = Size::new(size.width.clone(), size.width.clone());
-    let form = rows(size, piece.unwrap_or(&square), count);
+    let form = rows(size, boxed.as_ref().unwrap_or(&square), count);
     let share = |side: &Length, of: u64| side * &Exact::new(1.into(), of.max(1).into());
     let (along, across) = (share(&size.length, form[0]), share(&size.width, form[1]));
     let place = |[x, y]: [Exact; 2]| [round(&x, 4), round(&y, 4)];
+    let room = boxed.as_ref().map(|piece| room(size, piece));
     TrayFact {
         step: String::new(),
         length_cm: cm(&size.length),
@@ -207,32 +310,20 @@ pub(super) fn laid(size: &Size, piece: Option<&Size>, count: u64) -> TrayFact {
         places_cm: places(size, form, count).into_iter().map(place).collect(),
         along_cm: cm(&along),
         across_cm: cm(&across),
-        piece_cm: piece.map(|piece| [cm(&piece.length), cm(&piece.width)]),
+        piece_cm: boxed.as_ref().map(|piece| [cm(&piece.length), cm(&piece.width)]),
+        shape: piece,
+        fits: room.as_ref().map(|room| room.fits),
+        gap: room.map(|room| room.gap.map(|gap| show::length(&gap))),
         tray: show::size(size),
         along: show::length(&along),
         across: show::length(&across),
     }
 }
 
-/// A piece as it is set down: what the last shaping leaves of it, else the piece as cut.
-fn footprint(work: &Work) -> Option<Size> {
-    let (cut_at, cut) = work.cuts.last()?;
-    let layout = &cut.as_ref().ok()?.layout;
-    let steps = work.steps();
-    let shaping =
-        steps.iter().rev().find_map(|step| step.shape.as_ref()).map(|it| it.value);
-    let sheets = &work.layering.laminated.sheets;
-    let sheet = sheets.iter().rfind(|sheet| steps[*cut_at].name == sheet.step);
-    let roll = |length: &Length| sheet.map(|sheet| roll_width(length, &sheet.thickness));
-    let (base, height) = (&layout.base, &layout.height);
-    match shaping {
-        // It lies across the tray as long as its base was.
-        Some(Shaping::Rolled) => Some(Size::new(roll(height)?, base.clone())),
-        Some(Shaping::Baton) => {
-            Some(Size::new(roll(base.max(height))?, base.min(height).clone()))
-        }
-        _ => Some(Size::new(base.clone(), height.clone())),
-    }
+/// A length from a float, cm, to the hundredth of a millimetre.
+fn thousandths(amount: f64) -> Exact {
+    // In range by the clamp; not-a-number becomes nought.
+    exact((amount.clamp(0.0, 1e6) * 1000.0).round() as i64, 1000)
 }
 
 /// Centimetres to the micrometre.

@@ -1,9 +1,12 @@
 //! A technique in words, with what to draw.
 
 use crate::dough::cutting::{Orientation, cut};
+use crate::dough::shaping::{Form, Piece};
 use crate::dough::{Action, Batch, Folded, laminate};
 use crate::measure::{Exact, Length, Mass, Size, exact};
-use crate::model::{Content, Demonstration, Inline, Recipe, Shaping, Technique, Turn};
+use crate::model::{
+    Content, Demonstration, Inline, OwnShape, Recipe, Shaping, Technique, Turn,
+};
 
 use super::super::{Demo, Fold, GrowthFact, TechniqueSheet};
 use super::{Context, dough, handwork, prose};
@@ -25,10 +28,23 @@ pub fn technique(technique: &Technique, context: Context) -> TechniqueSheet {
             .drawings
             .iter()
             .flat_map(|d| demos(d, context))
+            .chain(technique.shapes.iter().map(own))
             .collect(),
         content: prose::plain_blocks(&technique.content),
         used_in: used_in(&technique.name, context.book.content),
     }
+}
+
+/// An author's own shaping, of the piece that it is drawn on.
+fn own(shape: &OwnShape) -> Demo {
+    let piece = Piece {
+        form: Form::Rectangle,
+        base: shape.piece.length.clone(),
+        height: shape.piece.width.clone(),
+        thickness: None,
+        volume: None,
+    };
+    Demo::Shape(Box::new(handwork::own(shape, &piece)))
 }
 
 /// The recipes whose prose links to the technique.
@@ -98,20 +114,47 @@ fn handwork(drawing: &Demonstration, context: Context) -> Vec<Demo> {
         let thick = centimetres(DEMONSTRATION_THICKNESS);
         Demo::Roll(Box::new(handwork::rolled([block, sheet], &thick, context)))
     });
-    let sides = [&sheet.length, &sheet.width];
-    let shape = drawing.shape.map(|shaping| match shaping {
+    let shape = drawing.shape.as_ref().and_then(|shaping| match shaping {
         Shaping::Tin => {
-            handwork::in_tin(&sheet.length, &sheet.width, drawing.depth.as_ref())
+            let depth = drawing.depth.as_ref();
+            Some(handwork::in_tin(&sheet.length, &sheet.width, depth))
         }
-        _ => handwork::shaped(shaping, sides, Some(&centimetres(PIECE_THICKNESS))),
+        _ => handwork::shaped(shaping, &piece(shaping, drawing)),
     });
-    let tray = drawing.per_tray.map(|count| handwork::laid(sheet, None, count));
+    let set_down = shape.as_ref().and_then(|fact| fact.frames.last());
+    let tray = drawing.tray();
+    let tray = tray.map(|(tray, count)| handwork::laid(tray, set_down, count));
     let growth = Some(grown(&drawing.turns)).filter(|_| !drawing.turns.is_empty());
     roll.into_iter()
         .chain(shape.map(|fact| Demo::Shape(Box::new(fact))))
         .chain(tray.map(|fact| Demo::Tray(Box::new(fact))))
         .chain(growth.map(|fact| Demo::Growth(Box::new(fact))))
         .collect()
+}
+
+/// The piece that a demonstration shapes: what its cut gives, else the sheet itself, in the
+/// form that the shaping is of.
+fn piece(shaping: &Shaping, drawing: &Demonstration) -> Piece {
+    let sheet = &drawing.sheet.value;
+    let thickness = Length::centimetres(exact(PIECE_THICKNESS.0, PIECE_THICKNESS.1));
+    let layout = drawing.cut.as_ref();
+    let layout = layout.and_then(|plan| cut(plan, sheet, Orientation::Best).ok());
+    if let Some(layout) = layout {
+        return Piece::cut(&layout, Some(&thickness));
+    }
+    let square = sheet.length == sheet.width;
+    let form = match shaping {
+        Shaping::Crescent(_) => Form::Triangle,
+        _ if square => Form::Square,
+        _ => Form::Rectangle,
+    };
+    Piece {
+        form,
+        base: sheet.length.clone(),
+        height: sheet.width.clone(),
+        thickness: Some(thickness),
+        volume: None,
+    }
 }
 
 /// One fat layer through these turns.

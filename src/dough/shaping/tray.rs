@@ -1,24 +1,40 @@
-//! Pieces rolled up, and pieces on a tray.
+//! Pieces on a tray: where they stand, the gap that proofing needs, and how many fit.
 
-use crate::measure::{Area, Exact, Length, Size, exact};
+use num_traits::ToPrimitive;
 
-use super::root;
+use crate::measure::{Exact, Length, Size, exact};
 
-/// π as the fraction of Metius, right to seven figures.
-const PI: (i64, i64) = (355, 113);
+/// How much longer each side of a piece becomes while it doubles: ³√2. That pieces double in
+/// the proof and the oven is common practice, no source.
+const GROWN: (i64, i64) = (126, 100);
 
-/// How thick a roll is that `length` of a sheet is rolled into: its end has the area of
-/// the sheet's edge, so the diameter is √(4 × length × thickness ÷ π).
-pub fn roll_width(length: &Length, thickness: &Length) -> Length {
-    let edge = length.amount() * thickness.amount() * exact(4, 1);
-    root::side_near(&Area::square_centimetres(edge / exact(PI.0, PI.1)))
+/// What is left between grown pieces for hot air, cm. Common practice, no source.
+const AIR: i64 = 2;
+
+/// The room that pieces need on a tray.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Room {
+    /// The gap between pieces as they are set down, along the tray and across it.
+    pub gap: [Length; 2],
+    /// How many fit with that gap, all lying one way.
+    pub fits: u64,
 }
 
-/// How often it goes round: each wrap adds the thickness on both sides. `None` for no
-/// thickness.
-pub fn wraps(length: &Length, thickness: &Length) -> Option<Exact> {
-    let across = thickness * &exact(2, 1);
-    roll_width(length, thickness).over(&across)
+/// The room that pieces need that double: `piece` is one along and across the tray.
+pub fn room(tray: &Size, piece: &Size) -> Room {
+    let gap = [&piece.length, &piece.width].map(|side| {
+        side * &(exact(GROWN.0, GROWN.1) - exact(1, 1))
+            + Length::centimetres(exact(AIR, 1))
+    });
+    // The last piece of a row needs no gap behind it, but half of one on either side of the
+    // row: a whole one in all.
+    let times = |tray: &Length, side: &Length, gap: &Length| {
+        let cells = tray.over(&(side.clone() + gap.clone()));
+        cells.and_then(|cells| cells.trunc().to_integer().to_u64()).unwrap_or(0)
+    };
+    let along = times(&tray.length, &piece.length, &gap[0]);
+    let across = times(&tray.width, &piece.width, &gap[1]);
+    Room { gap, fits: along.saturating_mul(across) }
 }
 
 /// How `count` pieces stand on a tray: pieces along it and across it, with as much room
@@ -62,22 +78,19 @@ pub fn places(tray: &Size, form: [u64; 2], count: u64) -> Vec<[Exact; 2]> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::measure::float;
 
     fn cm(tenths: i64) -> Length {
         Length::centimetres(exact(tenths, 10))
     }
 
-    /// A sheet of 24 cm by 4 mm has an edge of 9.6 cm²; a round of that area is 3.5 cm
-    /// wide, and eight 4 mm sheets lie side by side on 3.5 cm. Circle area: Euclid XII.2.
+    /// Squares of 10 cm grow to 12.6 cm and want 2 cm more: four and two cells of 14.6 cm on
+    /// 60 × 40 cm. By arithmetic.
     #[test]
-    fn a_triangle_goes_round_four_times() {
-        assert!((roll_width(&cm(240), &cm(4)).float() - 3.5).abs() < 0.01);
-        let wraps = wraps(&cm(240), &cm(4)).map(|wraps| float(&wraps));
-        assert!(wraps.is_some_and(|wraps| (wraps - 4.37).abs() < 0.01), "{wraps:?}");
-        assert_eq!(super::wraps(&cm(240), &cm(0)), None);
+    fn proofing_needs_its_gap() {
+        let room = room(&Size::new(cm(600), cm(400)), &Size::new(cm(100), cm(100)));
+        assert_eq!(room.gap, [cm(46), cm(46)]);
+        assert_eq!(room.fits, 8);
     }
-
     #[test]
     fn pieces_stand_with_the_most_room() {
         let tray = Size::new(cm(600), cm(400));

@@ -1,0 +1,79 @@
+//! What a step shapes can be shaped so, and an author's own shaping is there.
+
+use crate::dough::shaping::fits;
+use crate::fault::{Fault, nearest};
+use crate::model::Shaping;
+use crate::work::piece_in_hand;
+
+use super::Case;
+
+/// Shapings that nobody knows.
+pub(super) fn unknown(case: Case) -> Vec<Fault> {
+    let techniques = case.book.content.techniques.iter();
+    let own: Vec<&str> = techniques
+        .flat_map(|technique| &technique.shapes)
+        .map(|shape| shape.name.value.as_str())
+        .collect();
+    let known = Shaping::all();
+    let words = || known.iter().map(Shaping::word).chain(own.iter().copied());
+    let shapes = case.work.recipe.steps().filter_map(|step| step.shape.as_ref());
+    shapes
+        .filter_map(|shape| match &shape.value {
+            Shaping::Own(name) if !own.contains(&name.as_str()) => {
+                let message = format!("no shape is called `{name}`");
+                let help = match nearest(name, words()) {
+                    Some(near) => format!("Did you mean `{near}`?"),
+                    None => "Give it a strip of `frames` under `shapes` in a technique."
+                        .into(),
+                };
+                Some(Fault::error("unknown-shape", &shape.place, message).help(help))
+            }
+            _ => None,
+        })
+        .collect()
+}
+
+/// Pieces that cannot be shaped as a step says.
+pub(super) fn misfits(case: Case) -> Vec<Fault> {
+    let steps = case.work.recipe.steps().enumerate();
+    steps
+        .filter_map(|(at, step)| {
+            let shape = step.shape.as_ref()?;
+            let piece = piece_in_hand(case.work, at, case.book)?;
+            if fits(&shape.value, piece.form) {
+                return None;
+            }
+            let (shaping, form) = (shape.value.word(), piece.form.word());
+            let message = format!("a {form} cannot become a {shaping}");
+            let help = "Change the cut before it, or the shape: without that nothing can be drawn.";
+            Some(Fault::caution("shape-misfit", &shape.place, message).help(help))
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::{assert_fault, assert_no_fault};
+
+    const HEAD: &str = "makes: 12 pieces\nformula:\n  dough:\n    - 500 g bread flour\n    - 300 g water\n";
+
+    fn body(cut: &str, shape: &str) -> String {
+        format!(
+            "## Cut\n~~~ticket\nuses: dough\nsheet: 40 x 30 cm\ncut: {cut}\n~~~\n## Shape\n~~~ticket\nhands: 5 min\nshape: {shape}\n~~~\n"
+        )
+    }
+
+    #[test]
+    fn shapes_are_known_and_fit_their_pieces() {
+        for shape in ["pinwheel", "envelope", "turnover", "round"] {
+            assert_no_fault(HEAD, &body("squares 10 cm", shape), "shape-misfit");
+        }
+        assert_fault(
+            HEAD,
+            &body("squares 10 cm", "crescent"),
+            "shape-misfit",
+            "crescent",
+        );
+        assert_fault(HEAD, &body("squares 10 cm", "pinwhel"), "unknown-shape", "pinwhel");
+    }
+}
