@@ -16,7 +16,7 @@ const ROOM: [f64; 2] = [190.0, 220.0];
 /// How much larger than to the common scale a small stage may be drawn.
 const LARGER: f64 = 2.5;
 /// What a stage takes beneath it for its length, and above it for its number.
-const BENEATH: f64 = 46.0;
+const BENEATH: f64 = 60.0;
 const ABOVE: f64 = 40.0;
 
 /// The drawing of one shaping, two stages side by side; on a plate twice as wide, four.
@@ -179,7 +179,7 @@ pub(super) fn captions(fact: &ShapeFact, voice: Voice<'_>) -> Vec<String> {
             Some(own) => own.clone(),
             None => voice.fill(key(frame.does), &values),
         };
-        let rolls = matches!(frame.does, Does::TipBeneath | Does::SeamBeneath);
+        let rolls = matches!(frame.does, Does::TipBeneath | Does::SeenFromEnd);
         if rolls && fact.wraps.is_some() {
             text = format!("{text} {}", voice.fill("goes-round", &values));
         }
@@ -200,6 +200,7 @@ fn key(does: Does) -> &'static str {
         Does::BendEnds => "does-bend-ends",
         Does::JoinEnds => "does-join-ends",
         Does::RollIn => "does-roll-in",
+        Does::SeenFromEnd => "does-seen-from-end",
         Does::SeamBeneath => "does-seam-beneath",
         Does::RollStrand => "does-roll-strand",
         Does::Wind => "does-wind",

@@ -75,6 +75,8 @@ pub enum Does {
     JoinEnds,
     /// Two sticks are rolled in.
     RollIn,
+    /// The roll, seen from its end.
+    SeenFromEnd,
     /// The roll lies on its seam.
     SeamBeneath,
     /// A strand is rolled under the hands.

@@ -169,26 +169,32 @@ pub(super) fn baton(piece: &Piece) -> Shaped {
         ],
     );
     let radius = thick / 2.0;
-    let end = [width + 0.6 * thick + radius, radius];
+    let end = [radius; 2];
     let bit = |dx: f64, dy: f64| {
         let (x, y) = (end[0] + dx * radius, end[1] + dy * radius);
         block([x - stick / 2.0, y - stick / 2.0], [x + stick / 2.0, y + stick / 2.0])
     };
-    let lying = Frame::new(
-        Does::SeamBeneath,
+    let from_end = Frame::new(
+        Does::SeenFromEnd,
         vec![
-            Mark::Dough(block([0.0, 0.0], [width, thick])),
-            Mark::Seam(vec![[0.02 * width, 0.05 * thick], [0.98 * width, 0.05 * thick]]),
             Mark::Dough(super::frame::disc(end, radius)),
             Mark::Edge(spiral(end, radius, rounds.unwrap_or(2.0))),
             Mark::Filling(bit(-0.2, 0.2)),
             Mark::Filling(bit(0.25, -0.3)),
         ],
     );
+    let lying = Frame::new(
+        Does::SeamBeneath,
+        vec![
+            Mark::Dough(block([0.0, 0.0], [width, thick])),
+            Mark::Seam(vec![[0.02 * width, 0.05 * thick], [0.98 * width, 0.05 * thick]]),
+        ],
+    );
     let sizes = Sizes { roll, wraps: rounds, ..Sizes::default() };
     Shaped {
         frames: vec![
             flat.across(0.0, width).up(0.0, length),
+            from_end.up(0.0, thick),
             lying.across(0.0, width).up(0.0, thick),
         ],
         sizes,
