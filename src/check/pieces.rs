@@ -24,7 +24,9 @@ pub(super) fn piece_weights(case: Case) -> Vec<Fault> {
     let work = case.work;
     let Some(makes) = &work.recipe.makes else { return Vec::new() };
     let in_pieces = matches!(makes.value, Makes::Pieces { .. });
-    if !in_pieces || work.piece.is_some() || !work.body.open(&work.formula).is_empty() {
+    // The parts of a divided dough have pieces of their own weights, and say them.
+    let known = work.piece.is_some() || work.flow.parts.are_several();
+    if !in_pieces || known || !work.body.open(&work.formula).is_empty() {
         return Vec::new();
     }
     let message = "what one of these weighs cannot be worked out, so no sheet says it";
