@@ -13,6 +13,11 @@ const EXACT: [&str; 8] =
 fn floats(folder: &Path, found: &mut Vec<String>) {
     let entries = fs::read_dir(folder).into_iter().flatten().flatten();
     for path in entries.map(|entry| entry.path()) {
+        // Outlines of shaped pieces are curves for the eye; nothing that is said comes from
+        // them.
+        if path.ends_with("dough/shaping/outline") {
+            continue;
+        }
         if path.is_dir() {
             floats(&path, found);
             continue;

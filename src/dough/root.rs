@@ -1,8 +1,8 @@
-//! Square roots to a tenth of a millimetre, by whole numbers.
+//! Square and cube roots to a tenth of a millimetre, by whole numbers.
 
-use dashu_int::ops::SquareRoot;
+use dashu_int::ops::{CubicRoot, SquareRoot};
 
-use crate::measure::{Area, Exact, Length, exact};
+use crate::measure::{Area, Exact, Length, Volume, exact};
 
 /// Tenths of a millimetre in a centimetre: finer than any rolling pin.
 const STEPS: i64 = 100;
@@ -34,6 +34,18 @@ pub fn root_near(number: &Exact) -> Exact {
     side_near(&square).amount() / metre
 }
 
+/// The edge of a cube of `volume`, to the nearest 0.1 mm; nought for no volume.
+///
+/// The nearest whole number to ³√n is ⌊(⌊³√(8n)⌋ + 1) / 2⌋.
+pub(super) fn edge_near(volume: &Volume) -> Length {
+    if !volume.is_positive() {
+        return Length::zero();
+    }
+    let steps = volume.amount() * exact(STEPS * STEPS * STEPS, 1) * exact(8, 1);
+    let twice = Exact::from_integer(steps.to_integer().cbrt());
+    length(((twice + exact(1, 1)) / exact(2, 1)).floor())
+}
+
 fn squared_steps(area: &Exact) -> Exact {
     area * exact(STEPS * STEPS, 1)
 }
@@ -58,5 +70,10 @@ mod tests {
         assert_eq!(side_near(&area(400)), Length::centimetres(exact(20, 1)));
         assert_eq!(side_down(&area(-1)), Length::zero());
         assert_eq!(side_near(&area(0)), Length::zero());
+        // ³√100 = 4.641 58…
+        let cube = |millilitres| Volume::millilitres(exact(millilitres, 1));
+        assert_eq!(edge_near(&cube(100)), Length::centimetres(exact(464, 100)));
+        assert_eq!(edge_near(&cube(27)), Length::centimetres(exact(3, 1)));
+        assert_eq!(edge_near(&cube(0)), Length::zero());
     }
 }

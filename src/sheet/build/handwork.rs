@@ -148,7 +148,7 @@ fn fact(word: &str, piece: &Piece, shaped: Shaped) -> ShapeFact {
         height_cm: cm(&piece.height),
         depth_cm: None,
         thickness_mm: piece.thickness.as_ref().map(mm),
-        wraps: sizes.wraps.map(|wraps| (wraps * 100.0).round() / 100.0),
+        wraps: sizes.wraps.as_ref().map(|wraps| round(wraps, 2)),
         roll_cm: sizes.roll.as_ref().map(cm),
         notch: label(sizes.notch.as_ref()),
         stretched: label(sizes.stretched.as_ref()),
@@ -175,11 +175,13 @@ pub(super) fn in_tin(
         thickness: None,
         volume: None,
     };
+    let frames = dough::shaping::in_tin(length, width, depth);
+    let shaped = Shaped { frames, sizes: Sizes::default() };
     ShapeFact {
         in_tin: true,
         depth_cm: depth.map(cm),
         depth: depth.map(show::length),
-        ..fact(Shaping::Tin.word(), &tin, dough::shaping::in_tin(length, width, depth))
+        ..fact(Shaping::Tin.word(), &tin, shaped)
     }
 }
 

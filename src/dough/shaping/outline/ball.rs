@@ -3,25 +3,24 @@
 
 use std::f64::consts::PI;
 
+use super::super::{Form, Piece, Sizes};
 use super::frame::{At, Does, Frame, Mark, between, block, disc};
-use super::{Form, Piece, Shaped, Sizes, centimetres};
+use crate::measure::Length;
 
 /// How thick a lump is pressed before its edges are gathered, of a ball's width. Common
 /// practice, no source.
 const PRESSED: f64 = 0.35;
 
-/// The width of the ball, cm: √³(6 V / π).
-fn width(piece: &Piece) -> f64 {
-    let volume = piece.lump().unwrap_or_else(|| piece.flat_volume());
-    (6.0 * volume / PI).cbrt().max(0.1)
+/// The width of the ball, cm.
+fn width(sizes: &Sizes) -> f64 {
+    sizes.roll.as_ref().map_or(0.0, Length::float).max(0.1)
 }
 
 /// The piece as it lies: cut, or a lump pressed to a disc that holds as much.
-fn flat(piece: &Piece) -> (Vec<At>, At) {
+fn flat(piece: &Piece, ball: f64) -> (Vec<At>, At) {
     let (base, height) = (piece.base.float(), piece.height.float());
     match piece.form {
         Form::Lump => {
-            let ball = width(piece);
             let volume = PI / 6.0 * ball.powi(3);
             let radius = (volume / (PRESSED * ball) / PI).sqrt();
             (disc([radius; 2], radius), [radius; 2])
@@ -46,8 +45,8 @@ fn measured(frame: Frame) -> Frame {
 }
 
 /// The piece with its edges going to the middle, over a filling or none.
-fn gathered(piece: &Piece, filled: bool) -> Frame {
-    let (outline, middle) = flat(piece);
+fn gathered(piece: &Piece, ball: f64, filled: bool) -> Frame {
+    let (outline, middle) = flat(piece, ball);
     let mut marks = vec![Mark::Dough(outline.clone())];
     // As far as the nearest edge: the middle of a side is nearer than its corners.
     let next = outline.iter().cycle().skip(1);
@@ -70,10 +69,6 @@ fn gathered(piece: &Piece, filled: bool) -> Frame {
     measured(Frame::new(does, marks))
 }
 
-fn sizes(ball: f64) -> Sizes {
-    Sizes { roll: Some(centimetres(ball)), ..Sizes::default() }
-}
-
 /// A ball from above, turned over and rounded.
 fn turned_over(ball: f64) -> Frame {
     let radius = ball / 2.0;
@@ -81,14 +76,14 @@ fn turned_over(ball: f64) -> Frame {
 }
 
 /// A ball.
-pub(super) fn round(piece: &Piece) -> Shaped {
-    let ball = width(piece);
-    Shaped { frames: vec![gathered(piece, false), turned_over(ball)], sizes: sizes(ball) }
+pub(super) fn round(piece: &Piece, sizes: &Sizes) -> Vec<Frame> {
+    let ball = width(sizes);
+    vec![gathered(piece, ball, false), turned_over(ball)]
 }
 
 /// A ball closed round a filling: from above with its seam, and turned over.
-pub(super) fn filled(piece: &Piece) -> Shaped {
-    let ball = width(piece);
+pub(super) fn filled(piece: &Piece, sizes: &Sizes) -> Vec<Frame> {
+    let ball = width(sizes);
     let radius = ball / 2.0;
     let pleats = (0..6).map(|n| {
         let (sin, cos) = (PI * f64::from(n) / 3.0).sin_cos();
@@ -100,16 +95,13 @@ pub(super) fn filled(piece: &Piece) -> Shaped {
     let mut marks = vec![Mark::Dough(disc([radius; 2], radius))];
     marks.extend(pleats);
     let closed = measured(Frame::new(Does::PressMiddle, marks));
-    Shaped {
-        frames: vec![gathered(piece, true), closed, turned_over(ball)],
-        sizes: sizes(ball),
-    }
+    vec![gathered(piece, ball, true), closed, turned_over(ball)]
 }
 
 /// An oval twice as long as wide that holds the dough of the ball: V = π/6 · 2 w³.
-pub(super) fn oval(piece: &Piece) -> Shaped {
-    let ball = width(piece);
-    let wide = ball / 2.0_f64.cbrt();
+pub(super) fn oval(sizes: &Sizes) -> Vec<Frame> {
+    let wide = width(sizes);
+    let ball = wide * 2.0_f64.cbrt();
     let long = 2.0 * wide;
     let radius = ball * 0.72;
     let third = radius / 3.0;
@@ -140,8 +132,5 @@ pub(super) fn oval(piece: &Piece) -> Shaped {
             Mark::Arrow([0.5 * long, middle], [0.08 * long, middle]),
         ],
     );
-    Shaped {
-        frames: vec![measured(folds), done.across(0.0, long).up(0.0, wide)],
-        sizes: sizes(wide),
-    }
+    vec![measured(folds), done.across(0.0, long).up(0.0, wide)]
 }

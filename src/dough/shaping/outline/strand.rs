@@ -3,12 +3,9 @@
 
 use std::f64::consts::{PI, TAU};
 
+use super::super::{Piece, Sizes};
 use super::frame::{At, Does, Frame, Mark, block, disc, sides, spiral};
-use super::{Piece, Shaped, Sizes, centimetres};
-
-/// How many times as long as thick a strand from a lump is rolled. Common practice, no
-/// source.
-const SLENDER: f64 = 12.0;
+use crate::measure::Length;
 
 /// A strand's length and thickness, cm.
 #[derive(Clone, Copy)]
@@ -18,25 +15,9 @@ struct Strand {
 }
 
 impl Strand {
-    fn of(piece: &Piece) -> Self {
-        if let Some(volume) = piece.lump() {
-            // A rod of thickness d and length 12 d holds 3 π d³.
-            let thick = (volume * 4.0 / (PI * SLENDER)).cbrt();
-            return Self { long: SLENDER * thick, thick };
-        }
-        let (long, short) = piece.long_and_short();
-        let (long, short) = (long.float(), short.float());
-        let thickness = piece.thickness.as_ref().map_or(0.4 * short, |it| it.float());
-        // Its end has the area of the strip's end.
-        Self { long, thick: (4.0 * short * thickness / PI).sqrt() }
-    }
-
-    fn sizes(self) -> Sizes {
-        Sizes {
-            roll: Some(centimetres(self.thick)),
-            strand: Some(centimetres(self.long)),
-            ..Sizes::default()
-        }
+    fn of(sizes: &Sizes) -> Self {
+        let of = |length: &Option<Length>| length.as_ref().map_or(0.1, Length::float);
+        Self { long: of(&sizes.strand), thick: of(&sizes.roll) }
     }
 
     /// The strand lying level.
@@ -86,8 +67,8 @@ fn stacked(mut roads: Vec<(f64, Mark)>) -> Vec<Mark> {
 }
 
 /// A strand wound flat round its end: a disc of as much dough.
-pub(super) fn coil(piece: &Piece) -> Shaped {
-    let strand = Strand::of(piece);
+pub(super) fn coil(sizes: &Sizes) -> Vec<Frame> {
+    let strand = Strand::of(sizes);
     // Seen from above, the strand covers the disc.
     let radius = (strand.long * strand.thick / PI).sqrt();
     let middle = [radius; 2];
@@ -98,21 +79,15 @@ pub(super) fn coil(piece: &Piece) -> Shaped {
         Mark::Edge(spiral(middle, radius, rounds)),
         Mark::Arrow(end, [end[0] * 0.75 + 0.25 * radius, end[1] * 0.75 + 0.25 * radius]),
     ];
-    Shaped {
-        frames: vec![
-            strand.level(Does::RollStrand),
-            measured(Frame::new(Does::Wind, marks)),
-        ],
-        sizes: strand.sizes(),
-    }
+    vec![strand.level(Does::RollStrand), measured(Frame::new(Does::Wind, marks))]
 }
 
 /// A strip turned about itself: each half turn is twice as long as the strip is wide.
-pub(super) fn twist(piece: &Piece) -> Shaped {
+pub(super) fn twist(piece: &Piece, sizes: &Sizes) -> Vec<Frame> {
     let (long, short) = piece.long_and_short();
-    let (length, width) = match piece.lump() {
+    let (length, width) = match &sizes.strand {
         Some(_) => {
-            let strand = Strand::of(piece);
+            let strand = Strand::of(sizes);
             (strand.long, strand.thick)
         }
         None => (long.float(), short.float()),
@@ -143,22 +118,15 @@ pub(super) fn twist(piece: &Piece) -> Shaped {
             .map(|share| [at(share), middle + middle * (PI * share).cos()]);
         marks.push(Mark::Edge(edge.to_vec()));
     }
-    let sizes = match piece.lump() {
-        Some(_) => Strand::of(piece).sizes(),
-        None => Sizes::default(),
-    };
-    Shaped {
-        frames: vec![
-            flat.across(0.0, length).up(0.0, width),
-            Frame::new(Does::SetTwist, marks).across(0.0, length),
-        ],
-        sizes,
-    }
+    vec![
+        flat.across(0.0, length).up(0.0, width),
+        Frame::new(Does::SetTwist, marks).across(0.0, length),
+    ]
 }
 
 /// A strand knotted once: the plain overhand knot, which seen from above is a trefoil.
-pub(super) fn knot(piece: &Piece) -> Shaped {
-    let strand = Strand::of(piece);
+pub(super) fn knot(sizes: &Sizes) -> Vec<Frame> {
+    let strand = Strand::of(sizes);
     let line = |n: u32| {
         // The trefoil, opened at one place.
         let t = 0.30 + (TAU - 0.5) * f64::from(n) / 120.0;
@@ -177,14 +145,11 @@ pub(super) fn knot(piece: &Piece) -> Shaped {
     let tuck = |end: At| Mark::Arrow(end, end.map(|way| 0.55 * way));
     let done = marks.clone();
     marks.extend(ends.map(tuck));
-    Shaped {
-        frames: vec![
-            strand.level(Does::RollStrand),
-            measured(Frame::new(Does::Knot, marks)),
-            measured(Frame::new(Does::TuckEnds, done)),
-        ],
-        sizes: strand.sizes(),
-    }
+    vec![
+        strand.level(Does::RollStrand),
+        measured(Frame::new(Does::Knot, marks)),
+        measured(Frame::new(Does::TuckEnds, done)),
+    ]
 }
 
 fn apart([x, y]: At, [to_x, to_y]: At) -> f64 {
@@ -192,8 +157,8 @@ fn apart([x, y]: At, [to_x, to_y]: At) -> f64 {
 }
 
 /// A strand joined at its ends, which overlap by its thickness.
-pub(super) fn ring(piece: &Piece) -> Shaped {
-    let strand = Strand::of(piece);
+pub(super) fn ring(sizes: &Sizes) -> Vec<Frame> {
+    let strand = Strand::of(sizes);
     let radius = (strand.long - strand.thick).max(strand.thick) / TAU;
     let outer = radius + strand.thick / 2.0;
     let middle = [outer; 2];
@@ -213,19 +178,13 @@ pub(super) fn ring(piece: &Piece) -> Shaped {
             [foot[0] + seam, foot[1] + seam],
         ]),
     ];
-    Shaped {
-        frames: vec![
-            strand.level(Does::RollStrand),
-            measured(Frame::new(Does::JoinRing, marks)),
-        ],
-        sizes: strand.sizes(),
-    }
+    vec![strand.level(Does::RollStrand), measured(Frame::new(Does::JoinRing, marks))]
 }
 
 /// Strands plaited flat. Each swings from side to side, and over and under the others: with
 /// three it crosses at every side, with four over the one and under the next.
-pub(super) fn plait(piece: &Piece, count: u32) -> Shaped {
-    let strand = Strand::of(piece);
+pub(super) fn plait(sizes: &Sizes, count: u32) -> Vec<Frame> {
+    let strand = Strand::of(sizes);
     let Strand { long, thick } = strand;
     let swing = thick * (f64::from(count) - 1.0) * 0.5;
     let pitch = thick * f64::from(count) * 1.5;
@@ -266,14 +225,11 @@ pub(super) fn plait(piece: &Piece, count: u32) -> Shaped {
     }
     side_by_side.push(Mark::Seam(vec![[0.0, 0.97 * long], [width, 0.97 * long]]));
     let does = if count == 3 { Does::CrossThree } else { Does::CrossFour };
-    Shaped {
-        frames: vec![
-            Frame::new(Does::LayStrands, side_by_side).up(0.0, long),
-            crossings(does, (count, thick)),
-            measured(Frame::new(Does::TuckEnds, stacked(roads))),
-        ],
-        sizes: strand.sizes(),
-    }
+    vec![
+        Frame::new(Does::LayStrands, side_by_side).up(0.0, long),
+        crossings(does, (count, thick)),
+        measured(Frame::new(Does::TuckEnds, stacked(roads))),
+    ]
 }
 
 /// The first crossings: the strands fanned out, the outer ones going over.

@@ -1,10 +1,10 @@
 //! Pieces that are rolled up: crescents and batons.
 
-use crate::measure::float;
+use crate::measure::{Length, float};
 use crate::model::{Bend, Crescent};
 
+use super::super::{Form, Piece, Sizes};
 use super::frame::{At, Does, Frame, Mark, between, block, sides, spiral};
-use super::{Form, Piece, Shaped, Sizes, roll_width, wraps};
 
 /// How far round a curved and a joined crescent go, of a whole turn. Common practice, no
 /// source.
@@ -14,7 +14,7 @@ const ROUND: [f64; 2] = [0.42, 0.94];
 const POINTS: i32 = 32;
 
 /// A triangle rolled from its base to its tip.
-pub(super) fn crescent(piece: &Piece, how: &Crescent) -> Shaped {
+pub(super) fn crescent(piece: &Piece, how: &Crescent, sizes: &Sizes) -> Vec<Frame> {
     let (base, height) = (piece.base.float(), piece.height.float());
     let more = float(&how.stretch).clamp(0.0, 2.0);
     let long = height * (1.0 + more);
@@ -44,33 +44,13 @@ pub(super) fn crescent(piece: &Piece, how: &Crescent) -> Shaped {
         frames.push(Frame::new(does, marks).across(0.0, base).up(0.0, height));
     }
     frames.push(rolling(base, long, notch));
-    let stretched = &piece.height * &(crate::measure::exact(1, 1) + &how.stretch);
-    let (mut roll, mut rounds) = (None, None);
-    let mut thick = base / 3.0;
-    if let Some(thickness) = &piece.thickness {
-        // Stretched, it is thinner in the same measure: the roll stays as thick, and goes
-        // round more often.
-        let part =
-            crate::measure::exact(1, 1) / (crate::measure::exact(1, 1) + &how.stretch);
-        let thinner = thickness * &part;
-        let width = roll_width(&stretched, &thinner);
-        thick = width.float();
-        rounds = wraps(&stretched, &thinner).map(|times| float(&times));
-        roll = Some(width);
-    }
-    let times = rounds.unwrap_or(3.0);
+    let thick = sizes.roll.as_ref().map_or(base / 3.0, Length::float);
+    let times = sizes.wraps.as_ref().map_or(3.0, float);
     frames.push(horn(base, thick, times, Bend::Straight));
     if how.bend != Bend::Straight {
         frames.push(horn(base, thick, times, how.bend));
     }
-    let sizes = Sizes {
-        notch: how.notch.clone(),
-        stretched: Some(stretched).filter(|_| more > 0.0),
-        roll,
-        wraps: rounds,
-        ..Sizes::default()
-    };
-    Shaped { frames, sizes }
+    frames
 }
 
 /// The stretched piece, rolled from its base; a notched base is spread.
@@ -145,15 +125,13 @@ fn along(share: f64, long: f64, bend: Bend) -> At {
 }
 
 /// A rectangle rolled round two sticks of filling, along its long side.
-pub(super) fn baton(piece: &Piece) -> Shaped {
+pub(super) fn baton(piece: &Piece, sizes: &Sizes) -> Vec<Frame> {
     let (long, short) = piece.long_and_short();
     let (length, width) = (long.float(), short.float());
     let (stick, gap) = (0.045 * length, 0.03 * width);
     let lying = |at: f64| block([gap, at], [width - gap, at + stick]);
-    let rolled = piece.thickness.as_ref();
-    let roll = rolled.map(|thick| roll_width(long, thick));
-    let rounds = rolled.and_then(|thick| wraps(long, thick)).map(|times| float(&times));
-    let thick = roll.as_ref().map_or(0.35 * length, |roll| roll.float());
+    let rounds = sizes.wraps.as_ref().map(float);
+    let thick = sizes.roll.as_ref().map_or(0.35 * length, Length::float);
     // The second stick lies where the first turn comes down: one round of the roll on.
     let first = 0.06 * length;
     let second = (first + 0.42 * length).min(0.8 * length);
@@ -190,19 +168,15 @@ pub(super) fn baton(piece: &Piece) -> Shaped {
             Mark::Seam(vec![[0.02 * width, 0.05 * thick], [0.98 * width, 0.05 * thick]]),
         ],
     );
-    let sizes = Sizes { roll, wraps: rounds, ..Sizes::default() };
-    Shaped {
-        frames: vec![
-            flat.across(0.0, width).up(0.0, length),
-            from_end.up(0.0, thick),
-            lying.across(0.0, width).up(0.0, thick),
-        ],
-        sizes,
-    }
+    vec![
+        flat.across(0.0, width).up(0.0, length),
+        from_end.up(0.0, thick),
+        lying.across(0.0, width).up(0.0, thick),
+    ]
 }
 
 /// A loaf rolled up in its tin: from above, and from the end.
-pub(super) fn in_tin(length: f64, width: f64, depth: Option<f64>) -> Shaped {
+pub(super) fn in_tin(length: f64, width: f64, depth: Option<f64>) -> Vec<Frame> {
     let deep = depth.unwrap_or(0.6 * width);
     let inset = 0.14 * width;
     let above = Frame::new(
@@ -239,8 +213,5 @@ pub(super) fn in_tin(length: f64, width: f64, depth: Option<f64>) -> Shaped {
     if depth.is_some() {
         end = end.up(0.0, deep);
     }
-    Shaped {
-        frames: vec![above.across(0.0, length).up(0.0, width), end],
-        sizes: Sizes::default(),
-    }
+    vec![above.across(0.0, length).up(0.0, width), end]
 }

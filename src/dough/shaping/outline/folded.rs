@@ -1,14 +1,10 @@
 //! Pieces that are folded: pinwheel, envelope, pocket, turnover, folded square.
 
+use super::super::{Form, Piece};
 use super::frame::{At, Does, Frame, Mark, between, block, disc};
-use super::{Form, Piece, Shaped, Sizes};
 
 /// How far the cuts of a pinwheel go in from the corner, of the way to the middle.
 const CUT_IN: f64 = 0.66;
-
-fn shaped(frames: Vec<Frame>) -> Shaped {
-    Shaped { frames, sizes: Sizes::default() }
-}
 
 fn measured(frame: Frame) -> Frame {
     let [low, high] = frame.bounds();
@@ -16,7 +12,7 @@ fn measured(frame: Frame) -> Frame {
 }
 
 /// A square cut in from its corners; every other tip goes to the middle.
-pub(super) fn pinwheel(piece: &Piece) -> Shaped {
+pub(super) fn pinwheel(piece: &Piece) -> Vec<Frame> {
     let side = piece.base.float();
     let corners = block([0.0, 0.0], [side, side]);
     let middle = [side / 2.0; 2];
@@ -35,14 +31,14 @@ pub(super) fn pinwheel(piece: &Piece) -> Shaped {
         after.push(Mark::Flap(vec![middle, between(middle, corner, 1.0 - CUT_IN), half]));
     }
     after.push(Mark::Filling(disc(middle, 0.07 * side)));
-    shaped(vec![
+    vec![
         measured(Frame::new(Does::CutCorners, before)),
         measured(Frame::new(Does::PressMiddle, after)),
-    ])
+    ]
 }
 
 /// A square with all four corners folded to the middle.
-pub(super) fn envelope(piece: &Piece) -> Shaped {
+pub(super) fn envelope(piece: &Piece) -> Vec<Frame> {
     let side = piece.base.float();
     let corners = block([0.0, 0.0], [side, side]);
     let middle = [side / 2.0; 2];
@@ -67,14 +63,14 @@ pub(super) fn envelope(piece: &Piece) -> Shaped {
     after.extend(
         mids.iter().map(|mid| Mark::Seam(vec![between(*mid, middle, 0.08), middle])),
     );
-    shaped(vec![
+    vec![
         measured(Frame::new(Does::CornersIn, before)),
         measured(Frame::new(Does::PressMiddle, after)),
-    ])
+    ]
 }
 
 /// A square with two opposite corners folded over the middle, one over the other.
-pub(super) fn folded_square(piece: &Piece) -> Shaped {
+pub(super) fn folded_square(piece: &Piece) -> Vec<Frame> {
     let side = piece.base.float();
     let corners = block([0.0, 0.0], [side, side]);
     let (near, far) = (corners[0], corners[2]);
@@ -105,14 +101,14 @@ pub(super) fn folded_square(piece: &Piece) -> Shaped {
         Mark::Spine(first.to_vec()),
         Mark::Spine(second.to_vec()),
     ];
-    shaped(vec![
+    vec![
         measured(Frame::new(Does::TwoCornersIn, before)),
         measured(Frame::new(Does::PressMiddle, after)),
-    ])
+    ]
 }
 
 /// A square or rectangle folded in half over its filling.
-pub(super) fn pocket(piece: &Piece) -> Shaped {
+pub(super) fn pocket(piece: &Piece) -> Vec<Frame> {
     let (long, short) = piece.long_and_short();
     let (length, width) = (long.float(), short.float());
     let half = length / 2.0;
@@ -136,14 +132,14 @@ pub(super) fn pocket(piece: &Piece) -> Shaped {
             [0.06 * half, width - edge],
         ]),
     ];
-    shaped(vec![
+    vec![
         measured(Frame::new(Does::FoldOver, before)),
         measured(Frame::new(Does::PressEdges, after)),
-    ])
+    ]
 }
 
 /// A square folded from corner to corner, or a round in half, over its filling.
-pub(super) fn turnover(piece: &Piece) -> Shaped {
+pub(super) fn turnover(piece: &Piece) -> Vec<Frame> {
     if piece.form == Form::Round {
         return half_moon(piece.base.float());
     }
@@ -169,13 +165,13 @@ pub(super) fn turnover(piece: &Piece) -> Shaped {
         ]),
         Mark::Spine(vec![far_right, near_left]),
     ];
-    shaped(vec![
+    vec![
         measured(Frame::new(Does::FoldCorner, before)),
         measured(Frame::new(Does::PressEdges, after)),
-    ])
+    ]
 }
 
-fn half_moon(across: f64) -> Shaped {
+fn half_moon(across: f64) -> Vec<Frame> {
     let radius = across / 2.0;
     let middle = [radius; 2];
     let arc = |inset: f64| -> Vec<At> {
@@ -197,8 +193,8 @@ fn half_moon(across: f64) -> Shaped {
         Mark::Seam(arc(0.05 * radius)),
         Mark::Spine(vec![[0.0, radius], [across, radius]]),
     ];
-    shaped(vec![
+    vec![
         measured(Frame::new(Does::FoldRound, before)),
         measured(Frame::new(Does::PressEdges, after)),
-    ])
+    ]
 }

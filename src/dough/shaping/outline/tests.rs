@@ -2,7 +2,8 @@
 
 use super::*;
 use crate::dough::cutting::{Orientation, cut};
-use crate::measure::Size;
+use crate::dough::shaping::{Form, Shaped, roll_width, shape, wraps};
+use crate::measure::{Exact, Size, Volume, exact, float};
 use crate::model::{Bend, Crescent, CutPlan, Shape};
 
 fn cm(tenths: i64) -> Length {
@@ -16,7 +17,7 @@ fn a_triangle_goes_round_four_times() {
     assert!((roll_width(&cm(240), &cm(4)).float() - 3.5).abs() < 0.01);
     let wraps = wraps(&cm(240), &cm(4)).map(|wraps| float(&wraps));
     assert!(wraps.is_some_and(|wraps| (wraps - 4.37).abs() < 0.01), "{wraps:?}");
-    assert_eq!(super::wraps(&cm(240), &cm(0)), None);
+    assert_eq!(crate::dough::shaping::wraps(&cm(240), &cm(0)), None);
 }
 
 /// A piece that is cut, as a layout gives it, of `size` tenths of a centimetre.
@@ -126,8 +127,9 @@ fn turns_are_counted_after_the_stretch() {
     let plain = shape(&how(exact(0, 1)), &piece).expect("plain").sizes;
     let long = shape(&how(exact(1, 4)), &piece).expect("stretched").sizes;
     assert_eq!((plain.stretched, long.stretched), (None, Some(cm(300))));
-    assert!((plain.wraps.unwrap_or(0.0) - 4.37).abs() < 0.01);
-    assert!((long.wraps.unwrap_or(0.0) - 5.46).abs() < 0.01);
+    let times = |wraps: Option<Exact>| wraps.map_or(0.0, |wraps| float(&wraps));
+    assert!((times(plain.wraps) - 4.37).abs() < 0.01);
+    assert!((times(long.wraps) - 5.46).abs() < 0.01);
     let width = |roll: Option<Length>| roll.map_or(0.0, |roll| roll.float());
     assert!((width(plain.roll) - width(long.roll)).abs() < 0.001);
 }
