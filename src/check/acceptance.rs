@@ -5,7 +5,7 @@ use crate::model::Recipe;
 
 /// Faults that concern safety or allergens, or without which nothing can be worked out:
 /// these cannot be accepted away.
-pub(super) const ACCEPTABLE: [&str; 22] = [
+pub(super) const ACCEPTABLE: [&str; 23] = [
     "amounts-disagree",
     "bench-too-short",
     "block-does-not-fit",
@@ -21,6 +21,7 @@ pub(super) const ACCEPTABLE: [&str; 22] = [
     "sheet-too-thick",
     "sheet-too-thin",
     "too-warm-for-butter",
+    "tray-too-full",
     "unlikely-heat",
     "unlikely-share",
     "unlikely-time",

@@ -25,6 +25,7 @@ mod safety;
 mod settle;
 mod shapes;
 mod steps;
+mod trays;
 
 #[cfg(test)]
 mod testing;
@@ -81,6 +82,7 @@ const WHOLE_RULES: &[Rule] = &[
     cutting::counts,
     kit::mixer,
     kit::bench,
+    trays::full,
     pieces::open_weights,
     pieces::piece_weights,
     safety::allergens,

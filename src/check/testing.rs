@@ -40,7 +40,7 @@ fn name_of(name: &str, found: &[(&'static str, String)]) -> &'static str {
 }
 
 fn check(head: &str, body: &str) -> (Vec<Fault>, Texts) {
-    let course = "title: c\nkit: {mixer: 2 kg, bench: 120 x 60 cm}\n\
+    let course = "title: c\nkit: {mixer: 2 kg, bench: 120 x 60 cm, tray: 60 x 40 cm}\n\
                   room: {temperature: 21 °C, flour: 20 °C, tap: 14 °C, friction: 12 °C}\n";
     let base = "---\ntitle: Base\nsummary: s\nmakes: 1000 g\nformula:\n  dough:\n    - 600 g bread flour\n    - 400 g water\n---\n## Mix\n~~~ticket\nuses: dough\nhands: 5 min\n~~~\n";
     let source = |path: &str, text: String| Source { path: path.into(), text };

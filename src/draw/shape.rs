@@ -131,24 +131,12 @@ fn paint(plate: &mut Plate, mark: &Mark, place: &Place) {
 
 /// A piece as it lies, without movements and numbers: for a tray.
 pub(super) fn lying(plate: &mut Plate, frame: &Frame, place: &Place) {
-    let lies = |mark: &&Mark| match mark {
-        Mark::Arrow(..) | Mark::Number(..) | Mark::Ghost(_) | Mark::Cut(_) => false,
-        Mark::Dough(_)
-        | Mark::Flap(_)
-        | Mark::Strand(..)
-        | Mark::Edge(_)
-        | Mark::Fold(_)
-        | Mark::Seam(_)
-        | Mark::Spine(_)
-        | Mark::Filling(_)
-        | Mark::Tin(_) => true,
-    };
     let thin = |mark: &Mark| match mark {
         // Heavy lines would cover a small piece.
         Mark::Seam(at) | Mark::Spine(at) => Mark::Edge(at.clone()),
         other => other.clone(),
     };
-    frame.marks.iter().filter(lies).for_each(|mark| paint(plate, &thin(mark), place));
+    frame.lying().marks.iter().for_each(|mark| paint(plate, &thin(mark), place));
 }
 
 /// What is done in each stage, with its number.
@@ -173,6 +161,10 @@ pub(super) fn captions(fact: &ShapeFact, voice: Voice<'_>) -> Vec<String> {
         ("stretched", &stretched),
         ("base", voice.of(&fact.base)),
     ];
+    // Stages that are pictures have words alone.
+    if fact.frames.is_empty() {
+        return fact.own_words.clone();
+    }
     let mut said: Vec<String> = Vec::new();
     for (at, frame) in fact.frames.iter().enumerate() {
         let mut text = match fact.own_words.get(at) {

@@ -31,7 +31,7 @@ pub(super) fn tray(fact: &TrayFact, voice: Voice<'_>) -> Plate {
     plate.dimension_up(right + 16.0, [top, bottom], &voice.length(size[1]));
     let depth = rulers(&mut plate, fact, &at, voice);
     let mut foot = bottom + depth + 14.0;
-    if fact.trays > 1 || fact.loads > 1 {
+    if fact.part.is_none() && (fact.trays > 1 || fact.loads > 1) {
         foot = oven(&mut plate, fact, foot + 8.0, voice);
     }
     plate.height = super::roll::lines(&mut plate, &captions(fact, voice), [MARGIN, foot]);
@@ -122,18 +122,30 @@ pub(super) fn captions(fact: &TrayFact, voice: Voice<'_>) -> Vec<String> {
         ("trays", &trays),
         ("loads", &loads),
     ];
-    let mut texts = vec![voice.fill("tray-pieces", &values)];
+    let said = voice.fill("tray-pieces", &values);
+    let mut texts = vec![match &fact.part {
+        Some(part) => voice.fill("tray-part", &[("part", part), ("said", &said)]),
+        None => said,
+    }];
     if fact.places_cm.len() > 1 {
         texts.push(voice.fill("tray-apart", &values));
     }
     if let (Some([along, across]), Some(fits)) = (&fact.gap, fact.fits) {
         let (fits, gaps) = (fits.to_string(), [voice.of(along), voice.of(across)]);
         let values = [("along", gaps[0]), ("across", gaps[1]), ("fits", &fits)];
-        let key = if gaps[0] == gaps[1] { "tray-gap" } else { "tray-gaps" };
+        let key = match (fact.leavened, gaps[0] == gaps[1]) {
+            (true, true) => "tray-gap",
+            (true, false) => "tray-gaps",
+            (false, _) => "tray-gap-only",
+        };
         texts.push(voice.fill(key, &values));
     }
     if fact.trays > 1 {
-        let key = if fact.loads > 1 { "tray-loads" } else { "tray-one-load" };
+        let key = match (&fact.part, fact.loads > 1) {
+            (Some(_), _) => "tray-alike",
+            (None, true) => "tray-loads",
+            (None, false) => "tray-one-load",
+        };
         texts.push(voice.fill(key, &values));
     }
     texts

@@ -3,7 +3,7 @@
 use crate::fault::{Place, Placed};
 use crate::measure::{Length, Size};
 
-use super::{Block, Brace, CutPlan, LockIn, Shaping, Turn};
+use super::{Block, Brace, CutPlan, LockIn, Shaping, Shown, Turn};
 
 /// One technique file.
 #[derive(Clone, Debug)]
@@ -49,8 +49,10 @@ pub struct OwnShape {
 pub struct OwnFrame {
     /// What is done, in the author's words.
     pub does: String,
-    /// What is seen, in painting order.
+    /// What is seen, in painting order; nothing where a picture shows it.
     pub lines: Vec<(Line, Vec<[Length; 2]>)>,
+    /// A picture of it.
+    pub picture: Option<Shown>,
 }
 
 /// What a line of points in an author's stage is.

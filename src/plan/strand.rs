@@ -10,7 +10,7 @@
 use crate::formula::Book;
 use crate::measure::{Duration, Temperature};
 use crate::model::{Makes, Recipe, Step};
-use crate::work::{Work, WorkJob, trays};
+use crate::work::{Work, WorkJob};
 
 use super::problem::{Link, Problem, Task};
 
@@ -149,10 +149,7 @@ pub fn strand(
     for job in &timing.jobs {
         let recipe = book.content.recipe(&job.recipe)?;
         let step = recipe.steps().find(|step| step.name == job.step)?;
-        // Only the recipe itself knows its pieces; an included dough is one sheet.
-        let own = recipe.name == work.recipe.name;
-        let pieces = work.pieces_at(&step.name).filter(|_| own);
-        laying.step(job, recipe, step, pieces);
+        laying.step(job, step);
     }
     let order = order(&laying.steps)?;
     laying.lags(&order);
@@ -235,10 +232,10 @@ impl Laying<'_> {
         self.problem.tasks.len() - 1
     }
 
-    fn step(&mut self, job: &WorkJob, recipe: &Recipe, step: &Step, pieces: Option<u64>) {
+    fn step(&mut self, job: &WorkJob, step: &Step) {
         let hands = minutes(&job.job.hands);
         let hands = (hands > 0).then(|| self.task(hands));
-        let trays = i32::try_from(trays(step, recipe, pieces)).unwrap_or(1).max(1);
+        let trays = i32::try_from(job.trays).unwrap_or(1).max(1);
         let mut bakes = Vec::new();
         if let Some(bake) = &step.bake {
             let time = minutes(&bake.value.time.usual);

@@ -6,7 +6,7 @@ use crate::model::{Bend, Crescent, Line, OwnFrame, OwnShape, Shaping};
 
 use super::fields::Fields;
 use super::yaml::Node;
-use super::{amount, quantity};
+use super::{amount, picture, quantity};
 
 /// What a piece may be shaped into.
 pub(super) const SHAPES: &str = "crescent, notch 1 cm, stretch 1/4, curved (or baton, spiral, twist, knot, plait of 3, pinwheel, envelope, pocket, turnover, folded square, ring, round, oval, tin, filled ball, or the name of a shape in a technique)";
@@ -88,6 +88,12 @@ fn own_shape(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnShape> {
             ),
         );
     }
+    let pictures = frames.iter().filter(|frame| frame.picture.is_some()).count();
+    if pictures > 0 && pictures < frames.len() {
+        let message = "some stages of this shape are drawn and others are pictures";
+        let help = "Draw all of them, or take a picture of each.";
+        fields.faults().push(Fault::error("bad-shape", &place, message).help(help));
+    }
     fields.finish();
     Some(OwnShape { name, piece: piece?.value, frames })
 }
@@ -102,16 +108,21 @@ fn own_frame(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnFrame> {
         let points = points.into_iter().flat_map(|points| points.value);
         lines.extend(points.map(|points| (line, points)));
     }
+    let picture = fields.text("picture").map(|text| picture::in_line(&text));
+    let picture = picture.and_then(|read| {
+        read.map_err(|fault| fields.faults().push(fault)).ok()
+    });
     let arrows = lines.iter().filter(|(line, _)| *line == Line::Arrow);
     let whole = arrows.into_iter().all(|(_, points)| points.len().is_multiple_of(2));
-    if !lines.iter().any(|(line, _)| *line == Line::Dough) || !whole {
-        let message = "a stage shows its `dough`, and each `arrow` has two points";
+    let is_drawn = lines.iter().any(|(line, _)| *line == Line::Dough);
+    if is_drawn == picture.is_some() || !whole {
+        let message = "a stage shows its `dough` or a `picture`, and each `arrow` has two points";
         fields.faults().push(Fault::error("bad-shape", &place, message).help(
-            "Write the outline by its corners, in cm from the near left one: `dough: 0 0, 12 0, 12 8, 0 8`.",
+            "Write the outline by its corners, in cm from the near left one: `dough: 0 0, 12 0, 12 8, 0 8`; or show it: `picture: roll-up.jpg, both hands roll it away`.",
         ));
     }
     fields.finish();
-    Some(OwnFrame { does, lines })
+    Some(OwnFrame { does, lines, picture })
 }
 
 /// Points in centimetres: `0 0, 12 0, 12 8`, two to a hundred; several lines stand one after

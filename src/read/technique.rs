@@ -32,7 +32,10 @@ pub(super) fn read(
     let place = Place::new(file, head.body, text.len());
     let prose = prose::read(&text[head.body..], &place, faults);
     let place = Place::new(file, 0, text.len());
-    let (content, pictures) = (prose.blocks, prose.pictures);
+    let stages = shapes.iter().flat_map(|shape| &shape.frames);
+    let of_stages = stages.filter_map(|frame| Some(frame.picture.as_ref()?.file.clone()));
+    let pictures = prose.pictures.into_iter().chain(of_stages).collect();
+    let content = prose.blocks;
     Some(Technique {
         name: name.to_owned(),
         title,

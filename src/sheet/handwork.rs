@@ -7,6 +7,8 @@ use crate::dough::Direction;
 use crate::dough::shaping::Frame;
 use crate::measure::Label;
 
+use super::Picture;
+
 /// The handwork of a recipe.
 #[derive(Clone, Debug, Default, Serialize, JsonSchema)]
 pub struct Handwork {
@@ -79,6 +81,9 @@ pub struct ShapeFact {
     /// What is done in each stage of an author's own shaping, in the author's words; empty
     /// for others.
     pub own_words: Vec<String>,
+    /// A picture of each stage of an author's own shaping, where its stages are pictures: then
+    /// there are no `frames`.
+    pub pictures: Vec<Picture>,
     /// A triangle's base, or the piece's first side, cm; for `tin` the tin's length.
     pub base_cm: f64,
     /// A triangle's height, or the piece's second side, cm; for `tin` the tin's width.
@@ -116,6 +121,10 @@ pub struct ShapeFact {
 pub struct TrayFact {
     /// The step.
     pub step: String,
+    /// The part of a divided dough whose pieces they are, where several are baked in one step.
+    pub part: Option<String>,
+    /// Whether the dough is leavened, so that its pieces double on the tray.
+    pub leavened: bool,
     /// The tray, long side first, cm.
     pub length_cm: f64,
     /// The tray, cm.
@@ -126,7 +135,8 @@ pub struct TrayFact {
     pub trays: u64,
     /// Trays that one oven takes; `null` where the course does not say.
     pub trays_per_oven: Option<u64>,
-    /// Loads that one oven needs.
+    /// Loads that one oven needs; 1 where several parts are baked in one step, whose loads
+    /// stand at the step.
     pub loads: u64,
     /// The middle of every piece on one tray, cm, from its near left corner.
     pub places_cm: Vec<[f64; 2]>,
@@ -138,10 +148,10 @@ pub struct TrayFact {
     pub piece_cm: Option<[f64; 2]>,
     /// How it looks; `null` where it is not known.
     pub shape: Option<Frame>,
-    /// How many fit on a tray with the gap that proofing needs; `null` where the piece is not
+    /// How many fit on a tray with the gap that they need; `null` where the piece is not
     /// known.
     pub fits: Option<u64>,
-    /// The gap between pieces that proofing needs, along and across, in words.
+    /// The gap between pieces that they need, along and across, in words.
     pub gap: Option<[Label; 2]>,
     /// The tray in words.
     pub tray: Label,

@@ -1,6 +1,7 @@
 //! Pictures in a page: offered in several sizes, with room kept for them before they come.
 
 use crate::media::Medium;
+use crate::sheet::Picture;
 
 use super::html::{Html, escape};
 
@@ -45,6 +46,19 @@ pub(super) fn picture(
         medium.height,
         escape(alt),
     ))
+}
+
+/// The stages of an author's own shaping, a picture of each, in order; nothing for none.
+pub(super) fn stages(media: &[Medium], pictures: &[Picture], root: &str) -> Html {
+    if pictures.is_empty() {
+        return Html::default();
+    }
+    let one = |shown: &Picture| {
+        let image = picture(media, [&shown.file, &shown.alt], root, Spot::Text);
+        format!("<li class=\"photo\">{}</li>", image.0)
+    };
+    let all: String = pictures.iter().map(one).collect();
+    Html(format!("<ol class=\"stages\">{all}</ol>"))
 }
 
 impl Spot {

@@ -2,11 +2,12 @@
 
 use serde::Serialize;
 
-use crate::sheet::TechniqueSheet;
+use crate::sheet::{Demo, TechniqueSheet};
 
 use super::engine::{Engine, TemplateFault};
 use super::figure::{Drawing, of_technique};
 use super::html::Html;
+use super::picture::stages;
 use super::prose::Writer;
 use super::shell::{Head, context, root};
 use super::trade::Trade;
@@ -19,6 +20,8 @@ struct View<'a> {
     summary: &'a str,
     content: Html,
     drawings: Vec<Drawing>,
+    /// The pictures of a shaping's stages; empty where there are none.
+    stages: Html,
     used_in: Vec<Use<'a>>,
 }
 
@@ -65,11 +68,22 @@ fn view<'a>(input: &Input, technique: &'a TechniqueSheet, root: &str) -> View<'a
         .used_in
         .iter()
         .map(|[name, title]| Use { page: format!("recipes/{name}/index.html"), title });
+    let shapes = technique.demonstrations.iter().filter_map(|demo| match demo {
+        Demo::Shape(fact) => Some(&fact.pictures),
+        Demo::LockIn(_)
+        | Demo::Fold(_)
+        | Demo::Cut(_)
+        | Demo::Roll(_)
+        | Demo::Tray(_)
+        | Demo::Growth(_) => None,
+    });
+    let pictures: Vec<_> = shapes.flatten().cloned().collect();
     View {
         title: &technique.title,
         summary: &technique.summary,
         content: writer.write(&[&technique.content]),
         drawings: of_technique(input.figures, &technique.technique),
+        stages: stages(input.media, &pictures, root),
         used_in: used_in.collect(),
     }
 }

@@ -13,9 +13,11 @@ use rows::Sheets;
 
 pub use cuts::CutWork;
 pub use layering::{Growth, Layering, inherited};
-pub use piece::piece_in_hand;
+pub use piece::{is_leavened, own_shape, piece_in_hand, set_down, shaped_at};
+pub use pieces::Lot;
 pub use times::{Timing, WorkJob};
-pub(crate) use times::{loads, trays};
+use times::trays;
+pub(crate) use times::{loads, pieces_per_tray};
 pub use water::{mixed_water, wanted_water};
 
 use crate::dough::cutting::Refusal;
@@ -62,6 +64,8 @@ pub struct Work<'a> {
     /// How many pieces each step has in hand: fewer than all where it works on a part of a
     /// divided dough.
     pub in_hand: Vec<Option<u64>>,
+    /// The same by lots that are alike: the parts of a divided dough that come together.
+    pub lots: Vec<Vec<Lot>>,
     /// How many pieces the parts of a divided dough give together.
     pub in_parts: Option<u64>,
     /// The dough in one piece, less the loss; `None` for a base dough, and where it cannot
@@ -116,7 +120,7 @@ pub fn work<'a>(
     // What the parts of a divided dough give is what there is.
     let promised = in_parts.filter(|_| !as_written).or(promised);
     let counted = Pieces { promised, ..counted };
-    let (in_hand, pieces) = (counted.in_hand(), promised);
+    let (in_hand, lots, pieces) = (counted.in_hand(), counted.lots(), promised);
     let piece = match scaling {
         Scaling::PieceWeight { weight, .. } => Some(weight.clone()),
         Scaling::Batches(_)
@@ -127,7 +131,7 @@ pub fn work<'a>(
             counted.weight(&dough).filter(|_| body.open(&formula).is_empty())
         }
     };
-    let timing = times::timing(recipe, &factor, &in_hand, book);
+    let timing = times::timing(recipe, &factor, (&in_hand, &lots), book);
     let counting = counting(recipe, book);
     Ok(Work {
         hydration: hydration(&formula, &body, counting, book),
@@ -144,6 +148,7 @@ pub fn work<'a>(
         asked_pieces,
         pieces,
         in_hand,
+        lots,
         in_parts,
         piece,
         growth,
@@ -163,6 +168,13 @@ impl Work<'_> {
     pub fn pieces_at(&self, step: &str) -> Option<u64> {
         let at = self.recipe.steps().position(|own| own.name == step);
         at.map_or(self.pieces, |at| self.in_hand[at])
+    }
+
+    /// The trays that a step's pieces take, each lot on trays of its own; 1 where that is not
+    /// known.
+    pub fn trays_at(&self, step: &Step) -> u64 {
+        let at = self.recipe.steps().position(|own| own.name == step.name);
+        trays(step, self.recipe, at.map_or(&[][..], |at| &self.lots[at]))
     }
 
     /// The scale of one dough: the factor over the number of doughs.

@@ -1,9 +1,11 @@
-//! The piece that a step has in hand before it is shaped.
+//! The piece that a step has in hand before it is shaped, and as it is set down.
 
-use crate::dough::shaping::Piece;
-use crate::formula::Book;
+use crate::dough::shaping::{Frame, Piece, Shaped, Sizes, as_cut, in_tin, own, shape};
+use crate::formula::parts::PartRef;
+use crate::formula::{Book, expand, of_kind};
 use crate::measure::{Exact, Volume, exact};
-use crate::model::{Divide, Step};
+use crate::model::{Content, Divide, OwnShape, Shaping, Step, Tin};
+use crate::pantry::Kind;
 
 use super::Work;
 
@@ -37,6 +39,58 @@ pub fn piece_in_hand(work: &Work, at: usize, book: Book) -> Option<Piece> {
         }
         _ => weighed(),
     }
+}
+
+/// What becomes of the piece at a step that shapes it; `None` where nothing is shaped, or
+/// where it cannot be shaped so.
+pub fn shaped_at(work: &Work, at: usize, book: Book) -> Option<Shaped> {
+    let steps = work.steps();
+    let piece = || piece_in_hand(work, at, book);
+    let without_sizes = |frames| Shaped { frames, sizes: Sizes::default() };
+    match &steps.get(at)?.shape.as_ref()?.value {
+        Shaping::Tin => match &work.recipe.tin.as_ref()?.value {
+            Tin::Square(length, width, depth) => {
+                Some(without_sizes(in_tin(length, width, depth.as_ref())))
+            }
+            Tin::Round(..) | Tin::Ring(..) => None,
+        },
+        Shaping::Own(name) => {
+            Some(without_sizes(own(own_shape(name, book.content)?, &piece()?)))
+        }
+        shaping => shape(shaping, &piece()?),
+    }
+}
+
+/// The author's shaping of this name.
+pub fn own_shape<'a>(name: &str, content: &'a Content) -> Option<&'a OwnShape> {
+    let mut all = content.techniques.iter().flat_map(|technique| &technique.shapes);
+    all.find(|shape| shape.name.value == name)
+}
+
+/// A piece of a part as it is set down before a step: as the last shaping leaves it, else as
+/// it was cut; `None` where that is not known, and in a tin.
+pub fn set_down(work: &Work, part: PartRef, at: usize, book: Book) -> Option<Frame> {
+    let parts = &work.flow.parts;
+    let steps = work.steps();
+    let own = |before: &usize| {
+        let of = parts.of(*before);
+        parts.is_within(of, part) || parts.is_within(part, of)
+    };
+    let before = (0..at).rev().filter(own);
+    let shaping = before.clone().find(|step| steps[*step].shape.is_some());
+    let Some(shaping) = shaping else {
+        let last = before.into_iter().find(|step| parts.of(*step) == part).unwrap_or(at);
+        return as_cut(&piece_in_hand(work, last, book)?);
+    };
+    let is_tin = matches!(steps[shaping].shape.as_ref()?.value, Shaping::Tin);
+    shaped_at(work, shaping, book).filter(|_| !is_tin)?.frames.pop()
+}
+
+/// Whether the dough has yeast or another leavener in it, so that its pieces grow on the
+/// tray.
+pub fn is_leavened(work: &Work, book: Book) -> bool {
+    let contents = expand(&work.formula, &exact(1, 1), book);
+    of_kind(&contents, Kind::Leavener).is_positive()
 }
 
 /// Whether a step divides a dough into pieces.

@@ -4,6 +4,7 @@ use num_traits::ToPrimitive;
 
 use crate::dough::cutting::Refusal;
 use crate::formula::Flow;
+use crate::formula::parts::PartRef;
 use crate::measure::{Exact, Mass, exact};
 use crate::model::{Divide, Portion, Recipe, Step};
 
@@ -15,6 +16,15 @@ type Cuts<'a> = &'a [(usize, Result<CutWork, Refusal>)];
 fn whole(count: u64, factor: &Exact) -> Option<u64> {
     let pieces = Exact::from_integer(count.into()) * factor;
     pieces.round().to_integer().to_u64().map(|pieces| pieces.max(1))
+}
+
+/// Pieces that are alike.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Lot {
+    /// The part of the dough that they are of.
+    pub part: PartRef,
+    /// How many.
+    pub pieces: u64,
 }
 
 /// The pieces of one recipe at one scale.
@@ -37,6 +47,34 @@ impl Pieces<'_> {
             part => self.of_part(part),
         };
         steps.map(of).collect()
+    }
+
+    /// The lots of pieces that each step has in hand: the parts that come together there from
+    /// cuts and shapings of their own, else all that it works on as one; none where their
+    /// number is not known.
+    pub(super) fn lots(&self) -> Vec<Vec<Lot>> {
+        let in_hand = self.in_hand();
+        let of = |(step, pieces): (usize, Option<u64>)| {
+            let apart = self.lots_at(step);
+            let part = self.flow.parts.of(step);
+            let together = || pieces.map(|pieces| Lot { part, pieces });
+            if apart.len() > 1 { apart } else { together().into_iter().collect() }
+        };
+        in_hand.into_iter().enumerate().map(of).collect()
+    }
+
+    fn lots_at(&self, step: usize) -> Vec<Lot> {
+        let parts = &self.flow.parts;
+        let own = parts.of(step);
+        let is_last = |part: usize| {
+            (0..parts.len()).all(|other| parts.part(other).parent != Some(part))
+        };
+        let ended = (0..parts.len()).filter(|part| {
+            let within = *part != own && parts.is_within(*part, own);
+            within && is_last(*part) && parts.part(*part).from < step
+        });
+        let lot = |part| Some(Lot { part, pieces: self.of_part(part)? });
+        ended.map(lot).collect::<Option<Vec<Lot>>>().unwrap_or_default()
     }
 
     /// The pieces of a part: of its own last cut or division, or of the parts that it is

@@ -5,6 +5,8 @@ use crate::measure::{Duration, Exact, ceil, exact};
 use crate::model::{Pace, Recipe, Step};
 use crate::time::{Job, Schedule, schedule};
 
+use super::Lot;
+
 /// Levels of included recipes whose steps are planned.
 const DEEPEST: usize = 16;
 
@@ -28,6 +30,8 @@ pub struct WorkJob {
     pub title: String,
     /// Whether it is a bake.
     pub bake: bool,
+    /// The trays that its pieces take; 1 where that is not known.
+    pub trays: u64,
     /// Where it waits.
     pub place: Option<String>,
     /// The job.
@@ -38,7 +42,7 @@ pub struct WorkJob {
 pub(super) fn timing(
     recipe: &Recipe,
     factor: &Exact,
-    in_hand: &[Option<u64>],
+    in_hand: (&[Option<u64>], &[Vec<Lot>]),
     book: Book,
 ) -> Result<Timing, Vec<String>> {
     let mut jobs = Vec::new();
@@ -52,7 +56,7 @@ pub(super) fn timing(
 fn add(
     recipe: &Recipe,
     factor: &Exact,
-    in_hand: &[Option<u64>],
+    (in_hand, lots): (&[Option<u64>], &[Vec<Lot>]),
     book: Book,
     jobs: &mut Vec<WorkJob>,
     depth: usize,
@@ -62,7 +66,7 @@ fn add(
         if depth < DEEPEST { includes(recipe, factor, book) } else { Vec::new() };
     let mut needs: Vec<(String, usize)> = Vec::new();
     for (title, inner, inner_factor) in included {
-        add(inner, &inner_factor, &[], book, jobs, depth + 1);
+        add(inner, &inner_factor, (&[], &[]), book, jobs, depth + 1);
         if let Some(last) = jobs.len().checked_sub(1) {
             needs.push((title, last));
         }
@@ -78,7 +82,8 @@ fn add(
         );
         // Only the recipe itself knows its pieces; an included dough is one sheet.
         let pieces = in_hand.get(at).copied().flatten();
-        jobs.push(job(recipe, step, after, Scale { pieces, book }));
+        let lots = lots.get(at).map_or(&[][..], Vec::as_slice);
+        jobs.push(job(recipe, step, after, Scale { pieces, lots, book }));
     }
 }
 
@@ -121,17 +126,19 @@ fn own_after(step: &Step, at: usize, steps: &[&Step], first: usize) -> Vec<usize
 #[derive(Clone, Copy)]
 struct Scale<'a> {
     pieces: Option<u64>,
+    lots: &'a [Lot],
     book: Book<'a>,
 }
 
 fn job(recipe: &Recipe, step: &Step, after: Vec<usize>, scale: Scale) -> WorkJob {
-    let trays = trays(step, recipe, scale.pieces);
+    let trays = trays(step, recipe, scale.lots);
     let name = format!("{}/{}", recipe.name, step.name);
     WorkJob {
         recipe: recipe.name.clone(),
         step: step.name.clone(),
         title: step.title.value.clone(),
         bake: step.bake.is_some(),
+        trays,
         place: step.at_place.as_ref().map(|place| place.value.clone()),
         job: Job {
             name,
@@ -173,15 +180,18 @@ fn waits(step: &Step, loads: u64) -> [Duration; 3] {
     })
 }
 
-/// Trays that the pieces take at this step, or at the bake.
-pub(crate) fn trays(step: &Step, recipe: &Recipe, pieces: Option<u64>) -> u64 {
+/// Trays that lots of pieces take at this step, or at the bake: each lot has its own.
+pub(super) fn trays(step: &Step, recipe: &Recipe, lots: &[Lot]) -> u64 {
+    let Some(per_tray) = pieces_per_tray(step, recipe) else { return 1 };
+    let trays = lots.iter().map(|lot| lot.pieces.div_ceil(per_tray)).sum::<u64>();
+    trays.max(1)
+}
+
+/// Pieces on a tray at this step, or at the bake.
+pub(crate) fn pieces_per_tray(step: &Step, recipe: &Recipe) -> Option<u64> {
     let bake = || recipe.steps().find_map(|step| step.per_tray.as_ref());
-    match (step.per_tray.as_ref().or_else(bake), pieces) {
-        (Some(per_tray), Some(pieces)) => {
-            ceil(&Exact::new(pieces.into(), per_tray.value.into()))
-        }
-        _ => 1,
-    }
+    let per_tray = step.per_tray.as_ref().or_else(bake)?;
+    Some(per_tray.value).filter(|per_tray| *per_tray > 0)
 }
 
 /// Oven loads that the trays take.

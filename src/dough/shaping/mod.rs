@@ -6,9 +6,9 @@ mod sizes;
 mod tray;
 
 pub use super::cutting::Form;
-pub use outline::{At, Does, Frame, Mark, disc, in_tin};
+pub use outline::{At, Does, Frame, Mark, as_cut, in_tin, own};
 pub use sizes::{Sizes, roll_width, wraps};
-pub use tray::{Room, places, room, rows};
+pub use tray::{Room, best_room, places, room, rows};
 
 use crate::measure::{Length, Volume};
 use crate::model::Shaping;

@@ -20,11 +20,12 @@ pub struct Room {
     pub fits: u64,
 }
 
-/// The room that pieces need that double: `piece` is one along and across the tray.
-pub fn room(tray: &Size, piece: &Size) -> Room {
+/// The room that pieces need: `piece` is one along and across the tray. Pieces that proof
+/// double.
+pub fn room(tray: &Size, piece: &Size, proofs: bool) -> Room {
+    let grown = if proofs { exact(GROWN.0, GROWN.1) } else { exact(1, 1) };
     let gap = [&piece.length, &piece.width].map(|side| {
-        side * &(exact(GROWN.0, GROWN.1) - exact(1, 1))
-            + Length::centimetres(exact(AIR, 1))
+        side * &(grown.clone() - exact(1, 1)) + Length::centimetres(exact(AIR, 1))
     });
     // The last piece of a row needs no gap behind it, but half of one on either side of the
     // row: a whole one in all.
@@ -35,6 +36,14 @@ pub fn room(tray: &Size, piece: &Size) -> Room {
     let along = times(&tray.length, &piece.length, &gap[0]);
     let across = times(&tray.width, &piece.width, &gap[1]);
     Room { gap, fits: along.saturating_mul(across) }
+}
+
+/// The same for the way that more pieces lie in: as `piece` says, or a quarter turn from it;
+/// whether it is turned.
+pub fn best_room(tray: &Size, piece: &Size, proofs: bool) -> (Room, bool) {
+    let as_said = room(tray, piece, proofs);
+    let turned = room(tray, &super::super::turned(piece), proofs);
+    if turned.fits > as_said.fits { (turned, true) } else { (as_said, false) }
 }
 
 /// How `count` pieces stand on a tray: pieces along it and across it, with as much room
@@ -87,10 +96,17 @@ mod tests {
     /// 60 × 40 cm. By arithmetic.
     #[test]
     fn proofing_needs_its_gap() {
-        let room = room(&Size::new(cm(600), cm(400)), &Size::new(cm(100), cm(100)));
-        assert_eq!(room.gap, [cm(46), cm(46)]);
-        assert_eq!(room.fits, 8);
+        let (tray, square) = (Size::new(cm(600), cm(400)), Size::new(cm(100), cm(100)));
+        let proofing = room(&tray, &square, true);
+        assert_eq!(proofing.gap, [cm(46), cm(46)]);
+        assert_eq!(proofing.fits, 8);
+        // Without yeast they keep their size: five and three cells of 12 cm.
+        assert_eq!(room(&tray, &square, false).fits, 15);
+        // Pieces of 28 × 9 cm: 37.28 × 13.34 cm, one by two; turned, four by one.
+        let (best, turned) = best_room(&tray, &Size::new(cm(280), cm(90)), true);
+        assert_eq!((best.fits, turned), (4, true));
     }
+
     #[test]
     fn pieces_stand_with_the_most_room() {
         let tray = Size::new(cm(600), cm(400));

@@ -2,7 +2,7 @@
 
 use crate::measure::{Temperature, show};
 use crate::model::Step;
-use crate::work::{Work, loads, trays};
+use crate::work::{Work, loads};
 
 use super::super::BakeFact;
 use super::{Context, round};
@@ -14,7 +14,7 @@ pub(super) fn bakes(work: &Work, context: Context) -> Vec<BakeFact> {
 
 fn bake(step: &Step, work: &Work, context: Context) -> Option<BakeFact> {
     let oven = &step.bake.as_ref()?.value.oven;
-    let (fan, trays) = (fan(step)?, trays(step, work.recipe, work.pieces_at(&step.name)));
+    let (fan, trays) = (fan(step)?, work.trays_at(step));
     Some(BakeFact {
         step: step.name.clone(),
         oven_c: round(oven.in_celsius(), 2),

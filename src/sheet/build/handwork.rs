@@ -1,25 +1,28 @@
 //! Rolling, shaping and traying in words and centimetres.
 
 use crate::dough::shaping::{
-    At, Does, Form, Frame, Mark, Piece, Shaped, Sizes, places, room, rows,
+    Form, Frame, Piece, Shaped, Sizes, best_room, places, rows,
 };
 use crate::dough::{self, Direction, Laminated, Rolled};
-use crate::measure::{Exact, Label, Length, Size, exact, float, show};
-use crate::model::{Content, Line, OwnShape, Shaping, Step, Tin};
-use crate::work::{Work, kit, piece_in_hand, trays};
+use crate::formula::parts::PartRef;
+use crate::measure::{Exact, Label, Length, Size, float, show};
+use crate::model::{OwnShape, Shaping, Step, Tin};
+use crate::work::{
+    Lot, Work, is_leavened, kit, own_shape, piece_in_hand, set_down,
+};
 
 use super::super::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};
-use super::{Context, round};
+use super::{Context, round, steps};
 
 /// The handwork of a recipe.
 pub(super) fn handwork(work: &Work, context: Context) -> Handwork {
     let steps = work.steps();
     let shape = |(at, step): (usize, &&Step)| shape(work, (at, step), context);
     let shapes: Vec<ShapeFact> = steps.iter().enumerate().filter_map(shape).collect();
-    let tray = |(at, step): (usize, &&Step)| tray(work, (at, step, &shapes), context);
+    let trays = |(at, step): (usize, &&Step)| trays(work, (at, step), context);
     Handwork {
         rolls: rolls(work, context),
-        trays: steps.iter().enumerate().filter_map(tray).collect(),
+        trays: steps.iter().enumerate().flat_map(trays).collect(),
         shapes,
         growth: growth(&work.layering.laminated),
     }
@@ -98,6 +101,7 @@ fn slab(size: &Size, thickness: &Length) -> Slab {
 /// What a step shapes: the tin, or the piece of the last cut or division before it.
 fn shape(work: &Work, (at, step): (usize, &Step), context: Context) -> Option<ShapeFact> {
     let shaping = &step.shape.as_ref()?.value;
+    let piece = || piece_in_hand(work, at, context.book);
     let fact = match shaping {
         Shaping::Tin => {
             let Tin::Square(length, width, depth) = &work.recipe.tin.as_ref()?.value
@@ -106,19 +110,10 @@ fn shape(work: &Work, (at, step): (usize, &Step), context: Context) -> Option<Sh
             };
             in_tin(length, width, depth.as_ref())
         }
-        Shaping::Own(name) => own(
-            own_shape(name, context.book.content)?,
-            &piece_in_hand(work, at, context.book)?,
-        ),
-        _ => shaped(shaping, &piece_in_hand(work, at, context.book)?)?,
+        Shaping::Own(name) => own(own_shape(name, context.book.content)?, &piece()?),
+        _ => shaped(shaping, &piece()?)?,
     };
     Some(ShapeFact { step: step.name.clone(), ..fact })
-}
-
-/// The author's shaping of this name.
-fn own_shape<'a>(name: &str, content: &'a Content) -> Option<&'a OwnShape> {
-    let mut all = content.techniques.iter().flat_map(|technique| &technique.shapes);
-    all.find(|shape| shape.name.value == name)
 }
 
 /// A piece shaped in words; `None` where it cannot be shaped so.
@@ -144,6 +139,7 @@ fn fact(word: &str, piece: &Piece, shaped: Shaped) -> ShapeFact {
         in_tin: false,
         frames,
         own_words: Vec::new(),
+        pictures: Vec::new(),
         base_cm: cm(&piece.base),
         height_cm: cm(&piece.height),
         depth_cm: None,
@@ -185,124 +181,81 @@ pub(super) fn in_tin(
     }
 }
 
-/// An author's own shaping, its points moved with the piece's sides.
+/// An author's own shaping.
 pub(super) fn own(shape: &OwnShape, piece: &Piece) -> ShapeFact {
-    let ways = [(&piece.base, &shape.piece.length), (&piece.height, &shape.piece.width)];
-    let grown = ways.map(|(real, drawn)| {
-        let real = Some(real).filter(|real| real.is_positive());
-        real.and_then(|real| real.over(drawn)).unwrap_or_else(|| exact(1, 1))
-    });
-    let at = |[x, y]: &[Length; 2]| [cm(&(x * &grown[0])), cm(&(y * &grown[1]))];
-    let frames = shape.frames.iter().map(|frame| {
-        let lines = frame.lines.iter();
-        let marks = lines.flat_map(|(line, points)| {
-            let points: Vec<At> = points.iter().map(at).collect();
-            marks(*line, points)
-        });
-        Frame::new(Does::Own, marks.collect())
-    });
-    let shaped = Shaped { frames: frames.collect(), sizes: Sizes::default() };
+    let frames = dough::shaping::own(shape, piece);
+    let shaped = Shaped { frames, sizes: Sizes::default() };
+    let pictures = shape.frames.iter().filter_map(|frame| frame.picture.as_ref());
     ShapeFact {
         own_words: shape.frames.iter().map(|frame| frame.does.clone()).collect(),
+        pictures: pictures.map(steps::picture).collect(),
         ..fact(&shape.name.value, piece, shaped)
     }
 }
 
-fn marks(line: Line, points: Vec<At>) -> Vec<Mark> {
-    match line {
-        Line::Dough => vec![Mark::Dough(points)],
-        Line::Flap => vec![Mark::Flap(points)],
-        Line::Fold => vec![Mark::Fold(points)],
-        Line::Cut => vec![Mark::Cut(points)],
-        Line::Seam => vec![Mark::Seam(points)],
-        Line::Filling => vec![Mark::Filling(points)],
-        Line::Arrow => {
-            points.chunks_exact(2).map(|pair| Mark::Arrow(pair[0], pair[1])).collect()
-        }
-    }
-}
-
-/// The trays of a bake; `None` where the tray or the pieces on it are not known.
-fn tray(
-    work: &Work,
-    (at, step, shapes): (usize, &Step, &[ShapeFact]),
-    context: Context,
-) -> Option<TrayFact> {
-    step.bake.as_ref()?;
-    let per_tray = step.per_tray.as_ref()?.value;
+/// The trays of a bake, one for each lot of pieces that are alike; none where the tray or the
+/// pieces on it are not known.
+fn trays(work: &Work, (at, step): (usize, &Step), context: Context) -> Vec<TrayFact> {
     let kit = kit(context.book);
-    let size = crate::dough::long_first(kit.tray.as_ref()?);
-    let pieces = work.pieces_at(&step.name);
-    let of = trays(step, work.recipe, pieces);
-    let on_one = per_tray.min(pieces.unwrap_or(per_tray));
-    let oven = kit.trays_per_oven.map(u64::from);
-    let frame = set_down(work, at, shapes, context);
-    let fact = laid(&size, frame.as_ref(), on_one);
-    Some(TrayFact {
-        step: step.name.clone(),
-        per_tray,
-        trays: of,
-        trays_per_oven: oven,
-        loads: oven.map_or(of, |oven| of.div_ceil(oven.max(1))),
-        ..fact
-    })
-}
-
-/// A piece as it is set down: what the last shaping before a step leaves of it, else the
-/// piece as it is cut.
-fn set_down(
-    work: &Work,
-    at: usize,
-    shapes: &[ShapeFact],
-    context: Context,
-) -> Option<Frame> {
-    let parts = &work.flow.parts;
-    let steps = work.steps();
-    let own = |before: &usize| parts.is_within(parts.of(*before), parts.of(at));
-    let shaping = (0..at).rev().filter(own).find(|step| steps[*step].shape.is_some());
-    if let Some(shaping) = shaping {
-        let fact = shapes.iter().find(|fact| fact.step == steps[shaping].name)?;
-        return fact.frames.last().filter(|_| !fact.in_tin).cloned();
-    }
-    let piece = piece_in_hand(work, at, context.book)?;
-    let (base, height) = (cm(&piece.base), cm(&piece.height));
-    let outline = match piece.form {
-        Form::Lump => return None,
-        Form::Round => dough::shaping::disc([base / 2.0; 2], base / 2.0),
-        Form::Triangle => vec![[0.0, 0.0], [base, 0.0], [base / 2.0, height]],
-        Form::RightTriangle => vec![[0.0, 0.0], [base, 0.0], [0.0, height]],
-        Form::Rectangle | Form::Square | Form::Strip => {
-            vec![[0.0, 0.0], [base, 0.0], [base, height], [0.0, height]]
-        }
+    let (Some(size), Some(per_tray), true) =
+        (kit.tray.as_ref(), step.per_tray.as_ref(), step.bake.is_some())
+    else {
+        return Vec::new();
     };
-    Some(Frame::new(Does::Own, vec![Mark::Dough(outline)]))
+    let (size, per_tray) = (crate::dough::long_first(size), per_tray.value.max(1));
+    let leavened = is_leavened(work, context.book);
+    let oven = kit.trays_per_oven.map(u64::from);
+    let one = |part: PartRef, pieces: Option<u64>| {
+        let frame = set_down(work, part, at, context.book);
+        let on_one = per_tray.min(pieces.unwrap_or(per_tray));
+        let fact = laid(&size, frame.as_ref(), on_one, leavened);
+        let trays = pieces.map_or(1, |pieces| pieces.div_ceil(per_tray)).max(1);
+        let loads = oven.map_or(trays, |oven| trays.div_ceil(oven.max(1)));
+        let step = step.name.clone();
+        TrayFact { step, per_tray, trays, trays_per_oven: oven, loads, ..fact }
+    };
+    let part_of = |lot: &Lot| work.flow.parts.part(lot.part).name.clone();
+    match work.lots[at].as_slice() {
+        [] => vec![one(work.flow.parts.of(at), None)],
+        [lot] => vec![one(lot.part, Some(lot.pieces))],
+        // What goes into the oven together stands at the step.
+        lots => lots
+            .iter()
+            .map(|lot| TrayFact {
+                part: part_of(lot),
+                loads: 1,
+                trays_per_oven: None,
+                ..one(lot.part, Some(lot.pieces))
+            })
+            .collect(),
+    }
 }
 
 /// `count` pieces on a tray of `size`, each as `piece` lies: the way that leaves the most
-/// room.
-pub(super) fn laid(size: &Size, piece: Option<&Frame>, count: u64) -> TrayFact {
-    let piece = piece.filter(|frame| frame.size().iter().all(|side| *side > 0.0));
-    let turned = piece.map(Frame::turned);
-    let boxed = |frame: &Frame| {
-        let [length, width] =
-            frame.size().map(|side| Length::centimetres(thousandths(side)));
-        Size::new(length, width)
-    };
-    // As drawn, or a quarter turn from it: whichever way more fit.
-    let fits = |frame: &Frame| room(size, &boxed(frame)).fits;
-    let piece = match (piece, &turned) {
-        (Some(one), Some(other)) if fits(other) > fits(one) => Some(other.clone()),
-        (one, _) => one.cloned(),
-    };
-    let boxed = piece.as_ref().map(boxed);
+/// room. What is leavened doubles there.
+pub(super) fn laid(
+    size: &Size,
+    piece: Option<&Frame>,
+    count: u64,
+    leavened: bool,
+) -> TrayFact {
+    let piece = piece.map(Frame::lying);
+    let best = piece.as_ref().and_then(Frame::footprint);
+    let best = best.map(|footprint| best_room(size, &footprint, leavened));
+    let turned = best.as_ref().is_some_and(|(_, turned)| *turned);
+    let piece = piece.filter(|_| best.is_some());
+    let piece = if turned { piece.as_ref().map(Frame::turned) } else { piece };
+    let boxed = piece.as_ref().and_then(Frame::footprint);
+    let room = best.map(|(room, _)| room);
     let square = Size::new(size.width.clone(), size.width.clone());
     let form = rows(size, boxed.as_ref().unwrap_or(&square), count);
     let share = |side: &Length, of: u64| side * &Exact::new(1.into(), of.max(1).into());
     let (along, across) = (share(&size.length, form[0]), share(&size.width, form[1]));
     let place = |[x, y]: [Exact; 2]| [round(&x, 4), round(&y, 4)];
-    let room = boxed.as_ref().map(|piece| room(size, piece));
     TrayFact {
         step: String::new(),
+        part: None,
+        leavened,
         length_cm: cm(&size.length),
         width_cm: cm(&size.width),
         per_tray: count,
@@ -320,12 +273,6 @@ pub(super) fn laid(size: &Size, piece: Option<&Frame>, count: u64) -> TrayFact {
         along: show::length(&along),
         across: show::length(&across),
     }
-}
-
-/// A length from a float, cm, to the hundredth of a millimetre.
-fn thousandths(amount: f64) -> Exact {
-    // In range by the clamp; not-a-number becomes nought.
-    exact((amount.clamp(0.0, 1e6) * 1000.0).round() as i64, 1000)
 }
 
 /// Centimetres to the micrometre.

@@ -58,7 +58,7 @@ pub(super) fn video_sheet(video: &model::Video) -> Watch {
     }
 }
 
-fn picture(shown: &model::Shown) -> Picture {
+pub(super) fn picture(shown: &model::Shown) -> Picture {
     Picture { file: shown.file.value.clone(), alt: shown.alt.clone() }
 }
 
@@ -309,8 +309,7 @@ impl Ticket<'_> {
 
     /// `3`, `4, in 2 oven loads`.
     fn trays(&self, step: &Step) -> String {
-        let pieces = self.work.pieces_at(&step.name);
-        let trays = crate::work::trays(step, self.work.recipe, pieces);
+        let trays = self.work.trays_at(step);
         match crate::work::loads(trays, self.context.book) {
             1 => trays.to_string(),
             loads => self.context.words.fill(

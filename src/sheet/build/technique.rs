@@ -123,7 +123,7 @@ fn handwork(drawing: &Demonstration, context: Context) -> Vec<Demo> {
     });
     let set_down = shape.as_ref().and_then(|fact| fact.frames.last());
     let tray = drawing.tray();
-    let tray = tray.map(|(tray, count)| handwork::laid(tray, set_down, count));
+    let tray = tray.map(|(tray, count)| handwork::laid(tray, set_down, count, true));
     let growth = Some(grown(&drawing.turns)).filter(|_| !drawing.turns.is_empty());
     roll.into_iter()
         .chain(shape.map(|fact| Demo::Shape(Box::new(fact))))

@@ -9,7 +9,7 @@ use crate::sheet::{self, Block, Sheet, StepSheet, TicketRow, Watch};
 
 use crate::site::figure::Drawing;
 use crate::site::html::Html;
-use crate::site::picture::{Spot, picture};
+use crate::site::picture::{Spot, picture, stages};
 use crate::site::prose::Writer;
 use crate::site::vary::Batches;
 
@@ -35,6 +35,8 @@ struct Step<'a> {
     until: Html,
     /// The picture to look at; empty where there is none.
     picture: Html,
+    /// The pictures of a shaping's stages; empty where there are none.
+    stages: Html,
     /// The waits to set a clock for: one for each length that some batch has.
     clocks: Vec<Clock>,
     drawings: Vec<Drawing>,
@@ -79,7 +81,11 @@ pub(super) fn parts<'a>(
         let step = match one {
             sheet::Part::Step(own) => {
                 let picture = shown(own, writer);
-                Some(Step { picture, ..step(index, own, batches, drawings) })
+                let shapes = first.handwork.shapes.iter();
+                let shape = shapes.filter(|shape| shape.step == own.step);
+                let pictures: Vec<_> = shape.flat_map(|it| it.pictures.clone()).collect();
+                let stages = stages(writer.media, &pictures, writer.root);
+                Some(Step { picture, stages, ..step(index, own, batches, drawings) })
             }
             sheet::Part::Prose { .. } => None,
         };
@@ -132,6 +138,7 @@ fn step<'a>(
         watch: step.watch.as_ref(),
         until: batches.label(|sheet| at(sheet, index)?.until.as_deref()),
         picture: Html::default(),
+        stages: Html::default(),
         clocks: clocks(&step.step, batches),
         drawings: drawings.iter().filter(own).cloned().collect(),
     }

@@ -5,6 +5,8 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::measure::{Length, Size, exact};
+
 /// A place on the bench, cm: to the right, and away from the baker.
 pub type At = [f64; 2];
 
@@ -173,9 +175,43 @@ impl Frame {
         let [low, high] = self.bounds();
         [0, 1].map(|axis| (high[axis] - low[axis]).max(0.0))
     }
+
+    /// The piece as it lies there, without movements, numbers and what is no longer there.
+    #[must_use]
+    pub fn lying(&self) -> Self {
+        let marks = self.marks.iter().filter(|mark| mark.lies()).cloned().collect();
+        Self::new(self.does, marks)
+    }
+
+    /// The room that it takes, to the hundredth of a millimetre; `None` where nothing lies
+    /// there.
+    pub fn footprint(&self) -> Option<Size> {
+        let [length, width] = self.lying().size().map(|side| {
+            // In range by the clamp; not-a-number becomes nought.
+            let hundredths = (side.clamp(0.0, 1e6) * 1000.0).round() as i64;
+            Length::centimetres(exact(hundredths, 1000))
+        });
+        (length.is_positive() && width.is_positive()).then(|| Size::new(length, width))
+    }
 }
 
 impl Mark {
+    /// Whether it is part of the piece as it lies there.
+    fn lies(&self) -> bool {
+        match self {
+            Self::Arrow(..) | Self::Number(..) | Self::Ghost(_) | Self::Cut(_) => false,
+            Self::Dough(_)
+            | Self::Flap(_)
+            | Self::Strand(..)
+            | Self::Edge(_)
+            | Self::Fold(_)
+            | Self::Seam(_)
+            | Self::Spine(_)
+            | Self::Filling(_)
+            | Self::Tin(_) => true,
+        }
+    }
+
     /// Every point of it.
     pub fn points(&self) -> Vec<At> {
         match self {
@@ -194,9 +230,7 @@ impl Mark {
             Self::Number(at, _) => vec![*at],
         }
     }
-}
 
-impl Mark {
     /// The mark with every point moved.
     pub fn moved(&self, by: &dyn Fn(At) -> At) -> Self {
         let all = |points: &[At]| points.iter().copied().map(by).collect();

@@ -5,6 +5,7 @@
 mod ball;
 mod folded;
 mod frame;
+mod own;
 mod rolled;
 mod strand;
 
@@ -12,6 +13,7 @@ mod strand;
 mod tests;
 
 pub use frame::{At, Does, Frame, Mark, disc};
+pub use own::{as_cut, own};
 
 use crate::measure::Length;
 use crate::model::Shaping;
