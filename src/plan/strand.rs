@@ -9,7 +9,7 @@
 
 use crate::formula::Book;
 use crate::measure::{Duration, Temperature};
-use crate::model::{Makes, Recipe, Step};
+use crate::model::{Makes, Step};
 use crate::work::{Work, WorkJob};
 
 use super::problem::{Link, Problem, Task};

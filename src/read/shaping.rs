@@ -109,14 +109,14 @@ fn own_frame(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnFrame> {
         lines.extend(points.map(|points| (line, points)));
     }
     let picture = fields.text("picture").map(|text| picture::in_line(&text));
-    let picture = picture.and_then(|read| {
-        read.map_err(|fault| fields.faults().push(fault)).ok()
-    });
+    let picture =
+        picture.and_then(|read| read.map_err(|fault| fields.faults().push(fault)).ok());
     let arrows = lines.iter().filter(|(line, _)| *line == Line::Arrow);
     let whole = arrows.into_iter().all(|(_, points)| points.len().is_multiple_of(2));
     let is_drawn = lines.iter().any(|(line, _)| *line == Line::Dough);
     if is_drawn == picture.is_some() || !whole {
-        let message = "a stage shows its `dough` or a `picture`, and each `arrow` has two points";
+        let message =
+            "a stage shows its `dough` or a `picture`, and each `arrow` has two points";
         fields.faults().push(Fault::error("bad-shape", &place, message).help(
             "Write the outline by its corners, in cm from the near left one: `dough: 0 0, 12 0, 12 8, 0 8`; or show it: `picture: roll-up.jpg, both hands roll it away`.",
         ));

@@ -15,9 +15,9 @@ pub use cuts::CutWork;
 pub use layering::{Growth, Layering, inherited};
 pub use piece::{is_leavened, own_shape, piece_in_hand, set_down, shaped_at};
 pub use pieces::Lot;
-pub use times::{Timing, WorkJob};
+pub(crate) use times::loads;
 use times::trays;
-pub(crate) use times::{loads, pieces_per_tray};
+pub use times::{Timing, WorkJob};
 pub use water::{mixed_water, wanted_water};
 
 use crate::dough::cutting::Refusal;
@@ -107,31 +107,25 @@ pub fn work<'a>(
         split(recipe, (&formula, &flow), scaling, (&asked, &heavier), (&dough, book));
     let (each, doughs) = (split.each, split.doughs);
     let factor = &each * Exact::from_integer(doughs.into());
-    let of_rows = |times: &Exact| pieces(&Scaling::Batches(times.clone()), recipe, times);
-    let in_rows = split.pieces.as_ref().map_or(asked_pieces, of_rows);
     let as_written = factor == exact(1, 1) && asked == factor;
+    let in_rows = split.pieces.filter(|_| !as_written);
+    let in_rows =
+        in_rows.and_then(|it| pieces(&Scaling::Batches(it.clone()), recipe, &it));
     let growth = growth(each, heavier);
     let layering = layering::layering(recipe, &formula, &flow, &growth, book);
     let cuts = cuts::cuts(recipe, &flow, &layering, &growth);
-    let scale = (&factor, doughs);
-    let promised = if as_written { asked_pieces } else { in_rows };
+    let (scale, promised) = ((&factor, doughs), in_rows.or(asked_pieces));
     let counted = Pieces { recipe, flow: &flow, cuts: &cuts, promised, scale };
-    let in_parts = counted.of_all_parts();
-    // What the parts of a divided dough give is what there is.
-    let promised = in_parts.filter(|_| !as_written).or(promised);
-    let counted = Pieces { promised, ..counted };
-    let (in_hand, lots, pieces) = (counted.in_hand(), counted.lots(), promised);
+    let counts = counted.counts(&dough, as_written);
     let piece = match scaling {
         Scaling::PieceWeight { weight, .. } => Some(weight.clone()),
         Scaling::Batches(_)
         | Scaling::Pieces(_)
         | Scaling::Flour(_)
         | Scaling::Total(_)
-        | Scaling::Tin(_) => {
-            counted.weight(&dough).filter(|_| body.open(&formula).is_empty())
-        }
+        | Scaling::Tin(_) => counts.piece.filter(|_| body.open(&formula).is_empty()),
     };
-    let timing = times::timing(recipe, &factor, (&in_hand, &lots), book);
+    let timing = times::timing(recipe, &factor, (&counts.in_hand, &counts.lots), book);
     let counting = counting(recipe, book);
     Ok(Work {
         hydration: hydration(&formula, &body, counting, book),
@@ -146,10 +140,10 @@ pub fn work<'a>(
         doughs,
         asked,
         asked_pieces,
-        pieces,
-        in_hand,
-        lots,
-        in_parts,
+        pieces: counts.pieces,
+        in_hand: counts.in_hand,
+        lots: counts.lots,
+        in_parts: counts.in_parts,
         piece,
         growth,
         layering,

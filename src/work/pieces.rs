@@ -38,9 +38,38 @@ pub(super) struct Pieces<'a> {
     pub(super) scale: (&'a Exact, u64),
 }
 
+/// What there is to count.
+pub(super) struct Counts {
+    /// All pieces; `None` for a base dough.
+    pub(super) pieces: Option<u64>,
+    /// The pieces that each step has in hand.
+    pub(super) in_hand: Vec<Option<u64>>,
+    /// The same by lots that are alike.
+    pub(super) lots: Vec<Vec<Lot>>,
+    /// What the parts of a divided dough give together.
+    pub(super) in_parts: Option<u64>,
+    /// The weight of a piece, less the loss.
+    pub(super) piece: Option<Mass>,
+}
+
 impl Pieces<'_> {
+    /// All of it. At another scale than the one written, what the parts of a divided dough
+    /// give is what there is, whatever was asked for.
+    pub(super) fn counts(self, dough: &Mass, as_written: bool) -> Counts {
+        let in_parts = self.of_all_parts();
+        let promised = in_parts.filter(|_| !as_written).or(self.promised);
+        let all = Self { promised, ..self };
+        Counts {
+            pieces: promised,
+            in_hand: all.in_hand(),
+            lots: all.lots(),
+            in_parts,
+            piece: all.weight(dough),
+        }
+    }
+
     /// The pieces that each step has in hand; `None` where they are not known.
-    pub(super) fn in_hand(&self) -> Vec<Option<u64>> {
+    fn in_hand(&self) -> Vec<Option<u64>> {
         let steps = 0..self.recipe.steps().count();
         let of = |step| match self.flow.parts.of(step) {
             0 => self.promised,
@@ -52,7 +81,7 @@ impl Pieces<'_> {
     /// The lots of pieces that each step has in hand: the parts that come together there from
     /// cuts and shapings of their own, else all that it works on as one; none where their
     /// number is not known.
-    pub(super) fn lots(&self) -> Vec<Vec<Lot>> {
+    fn lots(&self) -> Vec<Vec<Lot>> {
         let in_hand = self.in_hand();
         let of = |(step, pieces): (usize, Option<u64>)| {
             let apart = self.lots_at(step);
@@ -126,7 +155,7 @@ impl Pieces<'_> {
 
     /// All pieces that are cut from one batch, where the dough is divided and each part that
     /// is not divided further is cut.
-    pub(super) fn of_all_parts(&self) -> Option<u64> {
+    fn of_all_parts(&self) -> Option<u64> {
         self.flow.parts.are_several().then(|| self.within(0)).flatten()
     }
 

@@ -1,7 +1,7 @@
 //! The steps as jobs, those of included recipes first.
 
 use crate::formula::{Book, Source, batch, weigh};
-use crate::measure::{Duration, Exact, ceil, exact};
+use crate::measure::{Duration, Exact, exact};
 use crate::model::{Pace, Recipe, Step};
 use crate::time::{Job, Schedule, schedule};
 
@@ -188,7 +188,7 @@ pub(super) fn trays(step: &Step, recipe: &Recipe, lots: &[Lot]) -> u64 {
 }
 
 /// Pieces on a tray at this step, or at the bake.
-pub(crate) fn pieces_per_tray(step: &Step, recipe: &Recipe) -> Option<u64> {
+fn pieces_per_tray(step: &Step, recipe: &Recipe) -> Option<u64> {
     let bake = || recipe.steps().find_map(|step| step.per_tray.as_ref());
     let per_tray = step.per_tray.as_ref().or_else(bake)?;
     Some(per_tray.value).filter(|per_tray| *per_tray > 0)

@@ -1,15 +1,11 @@
 //! Rolling, shaping and traying in words and centimetres.
 
-use crate::dough::shaping::{
-    Form, Frame, Piece, Shaped, Sizes, best_room, places, rows,
-};
+use crate::dough::shaping::{Form, Frame, Piece, Shaped, Sizes, best_room, places, rows};
 use crate::dough::{self, Direction, Laminated, Rolled};
 use crate::formula::parts::PartRef;
 use crate::measure::{Exact, Label, Length, Size, float, show};
 use crate::model::{OwnShape, Shaping, Step, Tin};
-use crate::work::{
-    Lot, Work, is_leavened, kit, own_shape, piece_in_hand, set_down,
-};
+use crate::work::{Lot, Work, is_leavened, kit, own_shape, piece_in_hand, set_down};
 
 use super::super::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};
 use super::{Context, round, steps};

@@ -258,7 +258,7 @@ pub(super) fn block([left, near]: At, [right, far]: At) -> Vec<At> {
 }
 
 /// A round by 32 corners.
-pub fn disc([x, y]: At, radius: f64) -> Vec<At> {
+pub(super) fn disc([x, y]: At, radius: f64) -> Vec<At> {
     let at = |n: u32| {
         let (sin, cos) = (f64::from(n) * std::f64::consts::TAU / 32.0).sin_cos();
         [x + radius * cos, y + radius * sin]

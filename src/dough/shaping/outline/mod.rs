@@ -12,7 +12,9 @@ mod strand;
 #[cfg(test)]
 mod tests;
 
-pub use frame::{At, Does, Frame, Mark, disc};
+pub use frame::{At, Does, Frame, Mark};
+
+use frame::disc;
 pub use own::{as_cut, own};
 
 use crate::measure::Length;

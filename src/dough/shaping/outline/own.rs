@@ -17,9 +17,8 @@ pub fn own(shape: &OwnShape, piece: &Piece) -> Vec<Frame> {
     let drawn = shape.frames.iter().filter(|frame| !frame.lines.is_empty());
     let frames = drawn.map(|frame| {
         let lines = frame.lines.iter();
-        let marks = lines.flat_map(|(line, points)| {
-            marks(*line, points.iter().map(at).collect())
-        });
+        let marks = lines
+            .flat_map(|(line, points)| marks(*line, points.iter().map(at).collect()));
         Frame::new(Does::Own, marks.collect())
     });
     frames.collect()
