@@ -1,7 +1,7 @@
 //! No more pieces stand on a tray than fit with the gap that they need.
 
 use crate::dough::long_first;
-use crate::dough::shaping::best_room;
+use crate::dough::shaping::best_lie;
 use crate::fault::{Fault, Placed};
 use crate::measure::show;
 use crate::model::Step;
@@ -30,9 +30,9 @@ fn crowded(
     let leavened = is_leavened(case.work, case.book);
     let trays = case.work.lots.get(at)?.iter().filter_map(|lot| {
         let piece = set_down(case.work, lot.part, at, case.book)?.footprint()?;
-        let (room, _) = best_room(&tray, &piece, leavened);
+        let lie = best_lie(&tray, &piece, leavened);
         let on_one = per_tray.value.min(lot.pieces);
-        (room.fits < on_one).then_some((room.fits, on_one, piece))
+        (lie.fits < on_one).then_some((lie.fits, on_one, piece.size))
     });
     let (fits, on_one, piece) = trays.min_by_key(|(fits, ..)| *fits)?;
     let message = format!(

@@ -51,7 +51,9 @@ fn pieces(
         }
         return;
     };
-    for place in &fact.places_cm {
+    let round = shape.turned().turned();
+    for (index, place) in fact.places_cm.iter().enumerate() {
+        let shape = if fact.in_pairs && index % 2 == 1 { &round } else { shape };
         lying(plate, shape, &Place::centred(shape, at(*place), scale));
     }
 }
@@ -128,7 +130,8 @@ pub(super) fn captions(fact: &TrayFact, voice: Voice<'_>) -> Vec<String> {
         None => said,
     }];
     if fact.places_cm.len() > 1 {
-        texts.push(voice.fill("tray-apart", &values));
+        let key = if fact.in_pairs { "tray-in-pairs" } else { "tray-apart" };
+        texts.push(voice.fill(key, &values));
     }
     if let (Some([along, across]), Some(fits)) = (&fact.gap, fact.fits) {
         let (fits, gaps) = (fits.to_string(), [voice.of(along), voice.of(across)]);

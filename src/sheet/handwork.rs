@@ -140,6 +140,8 @@ pub struct TrayFact {
     pub loads: u64,
     /// The middle of every piece on one tray, cm, from its near left corner.
     pub places_cm: Vec<[f64; 2]>,
+    /// Whether they lie in pairs, long side to long side: then every other one is turned round.
+    pub in_pairs: bool,
     /// From the middle of one piece to the middle of the next along the tray, cm.
     pub along_cm: f64,
     /// From the middle of one piece to the middle of the next across the tray, cm.

@@ -8,7 +8,7 @@ mod tray;
 pub use super::cutting::Form;
 pub use outline::{At, Does, Frame, Mark, as_cut, in_tin, own};
 pub use sizes::{Sizes, roll_width, wraps};
-pub use tray::{Room, best_room, places, room, rows};
+pub use tray::{Footprint, Lie, best_lie, places, rows};
 
 use crate::measure::{Length, Volume};
 use crate::model::Shaping;

@@ -80,8 +80,9 @@ fn strand(piece: &Piece) -> Sizes {
     let (long, thick) = match &piece.volume {
         Some(volume) => {
             let cube = volume.amount() * exact(4, SLENDER) / exact(PI.0, PI.1);
-            let thick = root::edge_near(&Volume::millilitres(cube));
-            (&thick * &exact(SLENDER, 1), thick)
+            let longer = &cube * exact(SLENDER * SLENDER * SLENDER, 1);
+            let edge = |cube| root::edge_near(&Volume::millilitres(cube));
+            (edge(longer), edge(cube))
         }
         None => {
             let (long, short) = piece.long_and_short();

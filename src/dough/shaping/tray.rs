@@ -11,39 +11,77 @@ const GROWN: (i64, i64) = (126, 100);
 /// What is left between grown pieces for hot air, cm. Common practice, no source.
 const AIR: i64 = 2;
 
-/// The room that pieces need on a tray.
+/// The room that a piece takes on a tray as it is set down.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Room {
-    /// The gap between pieces as they are set down, along the tray and across it.
-    pub gap: [Length; 2],
-    /// How many fit with that gap, all lying one way.
-    pub fits: u64,
+pub struct Footprint {
+    /// The box that holds it, along the tray and across it.
+    pub size: Size,
+    /// Whether it is half of that box, cut from corner to corner: then two lie in pairs.
+    pub is_half: bool,
 }
 
-/// The room that pieces need: `piece` is one along and across the tray. Pieces that proof
-/// double.
-pub fn room(tray: &Size, piece: &Size, proofs: bool) -> Room {
+/// How pieces lie on a tray.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Lie {
+    /// The gap between pieces as they are set down, along the tray and across it.
+    pub gap: [Length; 2],
+    /// How many fit with that gap.
+    pub fits: u64,
+    /// Whether they lie a quarter turn from how they are given.
+    pub turned: bool,
+    /// The room that two take that lie long side to long side, with the gap between them;
+    /// `None` where each lies by itself.
+    pub pair: Option<Size>,
+}
+
+/// The way that most pieces fit in: as given or a quarter turn from it, each by itself or, for
+/// halves, in pairs. Pieces that proof double.
+pub fn best_lie(tray: &Size, piece: &Footprint, proofs: bool) -> Lie {
+    let turned = super::super::turned(&piece.size);
+    let ways = [(&piece.size, false), (&turned, true)];
+    let single =
+        ways.map(|(size, turned)| Lie { turned, ..by_itself(tray, size, proofs) });
+    let halves = ways.iter().filter(|_| piece.is_half);
+    let pairs = halves
+        .map(|(size, turned)| Lie { turned: *turned, ..in_pairs(tray, size, proofs) });
+    let all = single.into_iter().chain(pairs);
+    let best = all.reduce(|best, next| if next.fits > best.fits { next } else { best });
+    best.unwrap_or_else(|| by_itself(tray, &piece.size, proofs))
+}
+
+fn gaps(piece: &Size, proofs: bool) -> [Length; 2] {
     let grown = if proofs { exact(GROWN.0, GROWN.1) } else { exact(1, 1) };
-    let gap = [&piece.length, &piece.width].map(|side| {
-        side * &(grown.clone() - exact(1, 1)) + Length::centimetres(exact(AIR, 1))
-    });
-    // The last piece of a row needs no gap behind it, but half of one on either side of the
-    // row: a whole one in all.
+    let more = grown - exact(1, 1);
+    let gap = |side: &Length| side * &more + Length::centimetres(exact(AIR, 1));
+    [gap(&piece.length), gap(&piece.width)]
+}
+
+/// The cells of a size that lie on the tray. The last one of a row needs no gap behind it, but
+/// half of one on either side of the row: a whole one in all.
+fn cells(tray: &Size, piece: &Size, gap: &[Length; 2]) -> u64 {
     let times = |tray: &Length, side: &Length, gap: &Length| {
         let cells = tray.over(&(side.clone() + gap.clone()));
         cells.and_then(|cells| cells.trunc().to_integer().to_u64()).unwrap_or(0)
     };
     let along = times(&tray.length, &piece.length, &gap[0]);
-    let across = times(&tray.width, &piece.width, &gap[1]);
-    Room { gap, fits: along.saturating_mul(across) }
+    along.saturating_mul(times(&tray.width, &piece.width, &gap[1]))
 }
 
-/// The same for the way that more pieces lie in: as `piece` says, or a quarter turn from it;
-/// whether it is turned.
-pub fn best_room(tray: &Size, piece: &Size, proofs: bool) -> (Room, bool) {
-    let as_said = room(tray, piece, proofs);
-    let turned = room(tray, &super::super::turned(piece), proofs);
-    if turned.fits > as_said.fits { (turned, true) } else { (as_said, false) }
+fn by_itself(tray: &Size, piece: &Size, proofs: bool) -> Lie {
+    let gap = gaps(piece, proofs);
+    Lie { fits: cells(tray, piece, &gap), gap, turned: false, pair: None }
+}
+
+/// Two halves of a box a × b, one drawn off along a by s: their long sides lie s·b ÷ √(a² + b²)
+/// apart. The root is never more than a + b, so that s = gap × (a + b) ÷ b is enough.
+fn in_pairs(tray: &Size, piece: &Size, proofs: bool) -> Lie {
+    let gap = gaps(piece, proofs);
+    let most = gap[0].clone().max(gap[1].clone());
+    let sides = piece.length.clone() + piece.width.clone();
+    let off = sides.over(&piece.width).map_or(most.clone(), |times| &most * &times);
+    let pair = Size::new(piece.length.clone() + off, piece.width.clone());
+    let fits = 2 * cells(tray, &pair, &gap);
+    Lie { gap, fits, turned: false, pair: Some(pair) }
 }
 
 /// How `count` pieces stand on a tray: pieces along it and across it, with as much room
@@ -97,14 +135,25 @@ mod tests {
     #[test]
     fn proofing_needs_its_gap() {
         let (tray, square) = (Size::new(cm(600), cm(400)), Size::new(cm(100), cm(100)));
-        let proofing = room(&tray, &square, true);
+        let whole = |size: &Size| Footprint { size: size.clone(), is_half: false };
+        let proofing = best_lie(&tray, &whole(&square), true);
         assert_eq!(proofing.gap, [cm(46), cm(46)]);
         assert_eq!(proofing.fits, 8);
         // Without yeast they keep their size: five and three cells of 12 cm.
-        assert_eq!(room(&tray, &square, false).fits, 15);
+        assert_eq!(best_lie(&tray, &whole(&square), false).fits, 15);
         // Pieces of 28 × 9 cm: 37.28 × 13.34 cm, one by two; turned, four by one.
-        let (best, turned) = best_room(&tray, &Size::new(cm(280), cm(90)), true);
-        assert_eq!((best.fits, turned), (4, true));
+        let best = best_lie(&tray, &whole(&Size::new(cm(280), cm(90))), true);
+        assert_eq!((best.fits, best.turned), (4, true));
+    }
+
+    /// Halves of squares of 12 cm, 2 cm apart: a pair is drawn off by at most 4 cm, so that
+    /// cells of 18 × 14 cm hold two: three by two of them. By arithmetic.
+    #[test]
+    fn halves_lie_in_pairs() {
+        let tray = Size::new(cm(600), cm(400));
+        let half = Footprint { size: Size::new(cm(120), cm(120)), is_half: true };
+        let best = best_lie(&tray, &half, false);
+        assert_eq!((best.fits, best.pair), (12, Some(Size::new(cm(160), cm(120)))));
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! Rolling, shaping and traying in words and centimetres.
 
-use crate::dough::shaping::{Form, Frame, Piece, Shaped, Sizes, best_room, places, rows};
+use crate::dough::shaping::{Form, Frame, Piece, Shaped, Sizes, best_lie, places, rows};
 use crate::dough::{self, Direction, Laminated, Rolled};
 use crate::formula::parts::PartRef;
 use crate::measure::{Exact, Label, Length, Size, float, show};
@@ -236,18 +236,35 @@ pub(super) fn laid(
     leavened: bool,
 ) -> TrayFact {
     let piece = piece.map(Frame::lying);
-    let best = piece.as_ref().and_then(Frame::footprint);
-    let best = best.map(|footprint| best_room(size, &footprint, leavened));
-    let turned = best.as_ref().is_some_and(|(_, turned)| *turned);
-    let piece = piece.filter(|_| best.is_some());
+    let lie = piece.as_ref().and_then(Frame::footprint);
+    let lie = lie.map(|footprint| best_lie(size, &footprint, leavened));
+    let turned = lie.as_ref().is_some_and(|lie| lie.turned);
+    let piece = piece.filter(|_| lie.is_some());
     let piece = if turned { piece.as_ref().map(Frame::turned) } else { piece };
-    let boxed = piece.as_ref().and_then(Frame::footprint);
-    let room = best.map(|(room, _)| room);
+    let boxed = piece.as_ref().and_then(Frame::footprint).map(|it| it.size);
     let square = Size::new(size.width.clone(), size.width.clone());
-    let form = rows(size, boxed.as_ref().unwrap_or(&square), count);
+    let pair = lie.as_ref().and_then(|lie| lie.pair.clone());
+    let cell = pair.as_ref().or(boxed.as_ref()).unwrap_or(&square);
+    let cells = if pair.is_some() { count.div_ceil(2) } else { count };
+    let form = rows(size, cell, cells);
     let share = |side: &Length, of: u64| side * &Exact::new(1.into(), of.max(1).into());
     let (along, across) = (share(&size.length, form[0]), share(&size.width, form[1]));
     let place = |[x, y]: [Exact; 2]| [round(&x, 4), round(&y, 4)];
+    let cells = places(size, form, cells).into_iter().map(place);
+    // In a pair the one with its right angle at the right lies to the right.
+    let apart = pair
+        .as_ref()
+        .zip(boxed.as_ref())
+        .map_or(0.0, |(pair, one)| cm(&(pair.length.clone() - one.length.clone())) / 2.0);
+    let right_angle = piece.as_ref().and_then(Frame::right_angle);
+    let middle =
+        piece.as_ref().map_or(0.0, |piece| piece.bounds()[0][0] + piece.size()[0] / 2.0);
+    let side = if right_angle.is_some_and(|at| at[0] < middle) { -1.0 } else { 1.0 };
+    let places_cm: Vec<[f64; 2]> = cells
+        .flat_map(|[x, y]| [[x + side * apart, y], [x - side * apart, y]])
+        .step_by(if pair.is_some() { 1 } else { 2 })
+        .take(usize::try_from(count).unwrap_or(usize::MAX))
+        .collect();
     TrayFact {
         step: String::new(),
         part: None,
@@ -258,13 +275,14 @@ pub(super) fn laid(
         trays: 1,
         trays_per_oven: None,
         loads: 1,
-        places_cm: places(size, form, count).into_iter().map(place).collect(),
+        places_cm,
+        in_pairs: pair.is_some(),
         along_cm: cm(&along),
         across_cm: cm(&across),
         piece_cm: boxed.as_ref().map(|piece| [cm(&piece.length), cm(&piece.width)]),
         shape: piece,
-        fits: room.as_ref().map(|room| room.fits),
-        gap: room.map(|room| room.gap.map(|gap| show::length(&gap))),
+        fits: lie.as_ref().map(|lie| lie.fits),
+        gap: lie.map(|lie| lie.gap.map(|gap| show::length(&gap))),
         tray: show::size(size),
         along: show::length(&along),
         across: show::length(&across),

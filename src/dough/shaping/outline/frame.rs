@@ -5,6 +5,7 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use crate::dough::shaping::Footprint;
 use crate::measure::{Length, Size, exact};
 
 /// A place on the bench, cm: to the right, and away from the baker.
@@ -185,13 +186,29 @@ impl Frame {
 
     /// The room that it takes, to the hundredth of a millimetre; `None` where nothing lies
     /// there.
-    pub fn footprint(&self) -> Option<Size> {
+    pub fn footprint(&self) -> Option<Footprint> {
         let [length, width] = self.lying().size().map(|side| {
             // In range by the clamp; not-a-number becomes nought.
             let hundredths = (side.clamp(0.0, 1e6) * 1000.0).round() as i64;
             Length::centimetres(exact(hundredths, 1000))
         });
-        (length.is_positive() && width.is_positive()).then(|| Size::new(length, width))
+        let size = Size::new(length, width);
+        let is_half = matches!(self.marks.first(), Some(Mark::Dough(at)) if at.len() == 3)
+            && self.right_angle().is_some();
+        size.area().is_positive().then_some(Footprint { size, is_half })
+    }
+
+    /// The corner of its box at which a triangle has its right angle.
+    pub fn right_angle(&self) -> Option<At> {
+        let [low, high] = self.bounds();
+        let Some(Mark::Dough(corners)) = self.marks.first() else { return None };
+        let at = |corner: At| corners.iter().any(|it| near(*it, corner));
+        let box_corners = [low, [high[0], low[1]], high, [low[0], high[1]]];
+        let held = box_corners.map(at);
+        // Three corners of the box: the right angle is the one between the other two.
+        let missing = held.iter().position(|held| !held)?;
+        let three = held.iter().filter(|held| **held).count() == 3;
+        three.then(|| box_corners[(missing + 2) % 4])
     }
 }
 
@@ -264,6 +281,10 @@ pub(super) fn disc([x, y]: At, radius: f64) -> Vec<At> {
         [x + radius * cos, y + radius * sin]
     };
     (0..32).map(at).collect()
+}
+
+fn near(one: At, other: At) -> bool {
+    (0..2).all(|axis| (one[axis] - other[axis]).abs() < 1e-6)
 }
 
 /// The point so far on the way from one point to another.
