@@ -317,7 +317,11 @@ fn handwork_is_printed_as_in_the_sheet() {
         }
         for fact in &work.trays {
             let figure = super::tray_figure(fact, String::new(), &words);
-            [&fact.tray, &fact.along].into_iter().for_each(|it| said(&figure, it));
+            said(&figure, &fact.tray);
+            // Pieces in pairs have no one distance from the next.
+            Some(&fact.along).filter(|_| !fact.in_pairs).into_iter().for_each(|it| {
+                said(&figure, it);
+            });
             trays += 1;
         }
     }
