@@ -10,7 +10,7 @@ use crate::fault::{self, Fault, Severity, Texts};
 use crate::formula::{Book, Scaling, cycles};
 use crate::measure::exact;
 use crate::media::Medium;
-use crate::model::{Class, Content, Recipe};
+use crate::model::{Class, Content, Included, Recipe};
 use crate::pantry::Pantry;
 use crate::plan::{Effort, planned};
 use crate::read::{self, Source};
@@ -19,7 +19,7 @@ use crate::sheet::{
     Batch, ClassSheet, CourseSheet, RecipeSheets, Sheet, TechniqueSheet, Units,
 };
 use crate::words::Words;
-use crate::work::{Work, work};
+use crate::work::{Work, included, work};
 
 /// The batch sizes that a recipe's page offers: short name and factor.
 const BATCHES: [(&str, (i64, i64)); 4] =
@@ -132,6 +132,26 @@ impl Edition {
     ) -> Result<Sheet, &'static str> {
         let work = work(recipe, scaling, self.book())?;
         Ok(build::recipe(&work, &self.fault_names(recipe), self.context(words)))
+    }
+
+    /// The sheets of the recipes that stand on a recipe's own: what it includes, through any
+    /// depth, each at the size that is taken of it, before what it goes into. None where
+    /// its author wants them named only, or the recipe cannot be scaled so.
+    pub fn included(
+        &self,
+        recipe: &Recipe,
+        scaling: &Scaling,
+        words: &Words,
+    ) -> Vec<Sheet> {
+        if recipe.included == Included::ByName {
+            return Vec::new();
+        }
+        let Ok(work) = work(recipe, scaling, self.book()) else { return Vec::new() };
+        let sheet = |work: &Work| {
+            let names = self.fault_names(work.recipe);
+            build::recipe(work, &names, self.context(words))
+        };
+        included(&work, self.book()).iter().map(sheet).collect()
     }
 
     /// The sheets of a recipe at every batch size that its page offers.

@@ -1,12 +1,12 @@
 //! What is published: every page, drawing and handout as a file with the key of what it
 //! is made from. Nothing is made here before it is asked for but the pages.
 
-mod cards;
 mod class;
+mod lengths;
 mod memory;
 
 pub use crate::site::{Card, Shelf};
-pub use cards::long_cards;
+pub use lengths::long_handouts;
 pub use memory::Memory;
 
 use std::collections::BTreeMap;
@@ -20,9 +20,11 @@ use sha2::{Digest, Sha256};
 use crate::changes;
 use crate::draw::{Figure, demo, figures, png, social};
 use crate::edition::Edition;
+use crate::formula::Scaling;
+use crate::measure::exact;
 use crate::media::{Medium, resized};
 use crate::model::Recipe;
-use crate::paper::{Job, Press};
+use crate::paper::{Inner, Job, Press};
 use crate::sheet::build::outline;
 use crate::sheet::{
     Batch, CourseSheet, HandoutKind, HandoutLink, Outline, Paper, RecipeSheets,
@@ -47,6 +49,11 @@ const AS_WRITTEN: &str = "x1";
 /// How a file is made when it is out of date, if need be from others on the shelf; the
 /// reason where it cannot be.
 pub type Make<'a> = Box<dyn Fn(&dyn Shelf) -> Result<Vec<u8>, String> + Send + Sync + 'a>;
+
+/// One batch: what drawings and handouts show.
+fn as_written() -> Scaling {
+    Scaling::Batches(exact(1, 1))
+}
 
 /// One file to publish.
 pub struct Product<'a> {
@@ -108,6 +115,8 @@ pub struct Worked {
     pub sheets: RecipeSheets,
     /// The drawings by batch key.
     pub figures: Vec<(String, Vec<Figure>)>,
+    /// The recipes that go into it, as its handouts show them.
+    pub included: Vec<Inner>,
     /// What other pages say of it.
     pub card: Card,
 }
@@ -120,7 +129,8 @@ impl Worked {
         let draw = |batch: &Batch| (batch.key.clone(), figures(&batch.sheet, words));
         let figures = sheets.batches.iter().map(draw).collect();
         let card = Card::new(&sheets);
-        Some(Self { sheets, figures, card })
+        let included = Inner::all(edition.included(recipe, &as_written(), words), words);
+        Some(Self { sheets, figures, included, card })
     }
 
     /// The drawings of the recipe as written.
@@ -179,6 +189,28 @@ impl<'a> Stock<'a> {
     /// Works a recipe out and draws it; `None` where it cannot be.
     pub fn worked(&self, recipe: &Recipe) -> Option<Worked> {
         Worked::new(self.edition, recipe, self.words)
+    }
+
+    /// The handout of a recipe as written.
+    fn job<'j>(
+        &'j self,
+        worked: &'j Worked,
+        (kind, units, paper): (HandoutKind, Units, Paper),
+    ) -> Job<'j> {
+        Job {
+            sheet: &worked.sheets.base,
+            course: &self.course,
+            figures: worked.as_written(),
+            included: &worked.included,
+            media: &self.edition.content.media,
+            words: self.words,
+            kind,
+            units,
+            paper,
+            batch_key: AS_WRITTEN,
+            whose: None,
+            makers: 1,
+        }
     }
 
     fn site(&self) -> site::Input<'_> {
@@ -375,18 +407,8 @@ impl<'s> Workshop<'s> {
         let (link, worked) = (link.clone(), worked.clone());
         let path = link.path.clone();
         let data = move || {
-            self.press().data(&Job {
-                sheet: &worked.sheets.base,
-                course: &self.stock.course,
-                figures: worked.as_written(),
-                words: self.stock.words,
-                kind: link.kind,
-                units: link.units,
-                paper: link.paper,
-                batch_key: AS_WRITTEN,
-                whose: None,
-                makers: 1,
-            })
+            let how = (link.kind, link.units, link.paper);
+            self.press().data(&self.stock.job(&worked, how))
         };
         let inputs = data();
         // Put together once more where it is made: kept, it would be most of what a large
@@ -398,7 +420,9 @@ impl<'s> Workshop<'s> {
     }
 
     fn press(&self) -> &Press {
-        self.press.get_or_init(|| Press::new(self.stock.theme))
+        self.press.get_or_init(|| {
+            Press::new(self.stock.theme).showing(&self.stock.edition.content.media)
+        })
     }
 }
 

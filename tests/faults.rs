@@ -9,7 +9,7 @@ use std::path::Path;
 use tourier::check;
 use tourier::edition::Edition;
 use tourier::paper::{missing_faces, missing_glyphs};
-use tourier::product::{Stock, long_cards};
+use tourier::product::{Stock, long_handouts};
 use tourier::read::words;
 use tourier::store;
 use tourier::theme::Theme;
@@ -71,7 +71,7 @@ fn faults(content: &Path) -> BTreeSet<(String, String)> {
     let edition = Edition::new(&sources, media, found);
     let mut faults = missing_faces(edition.content.families(), &Theme::built_in());
     faults.extend(check::unspoken(&edition.content, &Theme::built_in()));
-    faults.extend(long_cards_of(&edition));
+    faults.extend(long_handouts_of(&edition));
     faults.extend(edition.faults);
     let named = |fault: &tourier::fault::Fault| {
         (fault.name.to_owned(), fault.severity.word().to_owned())
@@ -80,11 +80,11 @@ fn faults(content: &Path) -> BTreeSet<(String, String)> {
 }
 
 /// What only shows when a sheet is set in type.
-fn long_cards_of(edition: &Edition) -> Vec<tourier::fault::Fault> {
+fn long_handouts_of(edition: &Edition) -> Vec<tourier::fault::Fault> {
     let theme = Theme::built_in();
     let words = words("words/en.yaml", theme.text("words/en.yaml")).expect("they read");
     let stock = Stock::new(edition, &words, &theme).filter(|_| !edition.stops());
-    stock.map(|stock| long_cards(&stock)).unwrap_or_default()
+    stock.map(|stock| long_handouts(&stock)).unwrap_or_default()
 }
 
 /// A copy of the ground course with the row's bad example in it.

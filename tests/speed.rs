@@ -60,6 +60,8 @@ fn drawing_costs_a_hundredth_of_typesetting() {
             sheet: &sheet,
             course: &course,
             figures: &drawn,
+            included: &[],
+            media: &[],
             words: &words,
             kind: HandoutKind::Student,
             units: Units::Metric,

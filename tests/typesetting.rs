@@ -68,6 +68,8 @@ impl Course {
                     sheet,
                     course: &self.course,
                     figures: &figures,
+                    included: &[],
+                    media: &[],
                     words: &self.words,
                     kind: HandoutKind::Student,
                     units,

@@ -133,12 +133,12 @@ impl<'a> Made<'a> {
                 continue;
             }
             seen.push(&portion.recipe);
-            let print = Print { batch: batch(plate.0.scale.factor), ..*print };
+            let print = Print { batch: batch(plate.sheet.scale.factor), ..*print };
             let at = jobs.len();
             jobs.push(job(plate, shop.course, shop.words, &print));
             let kind =
                 shop.words.get(&format!("handout-{}", print.kind.word())).to_owned();
-            let title = format!("{kind}: {}", plate.0.title);
+            let title = format!("{kind}: {}", plate.sheet.title);
             let copies = self.class.bakers.value;
             parts.push(Part { title, first: at, last: at, copies });
         }
@@ -156,7 +156,7 @@ impl<'a> Made<'a> {
             for portion in &station.portions {
                 let at = self.portions.iter().position(|it| same(it, portion));
                 let Some(plate) = at.and_then(|at| self.plates.get(at)) else { continue };
-                let print = Print { batch: batch(plate.0.scale.factor), ..*print };
+                let print = Print { batch: batch(plate.sheet.scale.factor), ..*print };
                 let whose = Some(*who);
                 let makers = portion.each;
                 let card = job(plate, shop.course, shop.words, &print);

@@ -5,8 +5,9 @@ use crate::draw::{Figure, figures};
 use crate::edition::Edition;
 use crate::formula::Scaling;
 use crate::measure::{Size, exact};
+use crate::media::Medium;
 use crate::model::{Class, Recipe};
-use crate::paper::{Grid, Job, PaperFault, Press};
+use crate::paper::{Grid, Inner, Job, PaperFault, Press};
 use crate::read::size_of;
 use crate::sheet::{CourseSheet, HandoutKind, Paper, Sheet, Units};
 use crate::store;
@@ -20,7 +21,12 @@ use super::{Done, Stop, open, recipe, say, scaled, stop_clean, words};
 const ALL: &str = "all";
 
 /// What one handout is made from.
-pub(super) type Plate = (Sheet, Vec<Figure>);
+pub(super) struct Plate {
+    pub(super) sheet: Sheet,
+    figures: Vec<Figure>,
+    included: Vec<Inner>,
+    media: Vec<Medium>,
+}
 
 /// How it is to be printed.
 #[derive(Clone, Copy)]
@@ -38,7 +44,7 @@ pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
     let words = words(&theme, &edition)?;
     let Some(course) = edition.course() else { return Err(Stop::Faults) };
     if let Some(class) = class(&edition, &options.recipe) {
-        let press = Press::new(&theme);
+        let press = Press::new(&theme).showing(&edition.content.media);
         return class_set::run(
             &Shop { edition: &edition, course: &course, words: &words, press: &press },
             class,
@@ -47,15 +53,20 @@ pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
     }
     let recipes = chosen(&edition, &options.recipe)?;
     let scaling = options.scaling.scaling()?;
-    let plates = recipes
+    let mut plates = recipes
         .iter()
         .map(|recipe| plate(&edition, recipe, &scaling, &words))
         .collect::<Result<Vec<_>, _>>()?;
+    // Where all recipes are printed, what goes into others has a sheet of its own.
+    if let ([recipe], [plate]) = (recipes.as_slice(), plates.as_mut_slice()) {
+        plate.included = Inner::all(edition.included(recipe, &scaling, &words), &words);
+    }
     let print = print(options, &course, batch(&scaling));
     let jobs: Vec<Job> =
         plates.iter().map(|plate| job(plate, &course, &words, &print)).collect();
     let name = if let [one] = recipes.as_slice() { &one.name } else { ALL };
-    let (what, pdf) = typeset(&Press::new(&theme), &jobs, options)?;
+    let press = Press::new(&theme).showing(&edition.content.media);
+    let (what, pdf) = typeset(&press, &jobs, options)?;
     put((name, &what), &print, (options, pdf))
 }
 
@@ -125,7 +136,12 @@ pub(super) fn plate(
         sheet.since = changes::since(edition, recipe, words);
     }
     let figures = figures(&sheet, words);
-    Ok((sheet, figures))
+    Ok(Plate {
+        sheet,
+        figures,
+        included: Vec::new(),
+        media: edition.content.media.clone(),
+    })
 }
 
 /// What was asked for, and the course's own way where nothing was.
@@ -157,16 +173,18 @@ fn batch(scaling: &Scaling) -> &'static str {
 }
 
 pub(super) fn job<'a>(
-    (sheet, figures): &'a Plate,
+    plate: &'a Plate,
     course: &'a CourseSheet,
     words: &'a Words,
     print: &Print,
 ) -> Job<'a> {
     let Print { kind, units, paper, batch: batch_key } = *print;
     Job {
-        sheet,
+        sheet: &plate.sheet,
         course,
-        figures,
+        figures: &plate.figures,
+        included: &plate.included,
+        media: &plate.media,
         words,
         kind,
         units,

@@ -2,7 +2,7 @@
 
 use crate::edition::Edition;
 use crate::fault;
-use crate::product::{Stock, long_cards};
+use crate::product::{Stock, long_handouts};
 use crate::theme::Theme;
 
 use super::args::{Args, As, ProofArgs};
@@ -31,7 +31,7 @@ pub(super) fn run(args: &Args, options: &ProofArgs) -> Done {
 /// Adds what only shows when a sheet is set in type.
 fn on_paper(edition: &mut Edition, theme: &Theme) -> Done {
     let words = words(theme, edition)?;
-    let long = Stock::new(edition, &words, theme).map(|stock| long_cards(&stock));
+    let long = Stock::new(edition, &words, theme).map(|stock| long_handouts(&stock));
     edition.faults.extend(long.unwrap_or_default());
     fault::sort(&mut edition.faults);
     Ok(())

@@ -27,7 +27,9 @@ pub use divide::{Divide, Portion, Portioned};
 pub use glossary::Entry;
 pub use picture::Shown;
 pub use prose::{Block, Brace, Inline, Live};
-pub use recipe::{Accept, Makes, Part, Preferment, Recipe, Section, Tin, Video};
+pub use recipe::{
+    Accept, Included, Makes, Part, Preferment, Recipe, Section, Tin, Video,
+};
 pub use shaping::{Bend, Crescent, Shaping, Strands};
 pub use step::{
     Bake, CutPlan, Hold, LockIn, Meet, Pace, Rolling, Shape, Span, Step, Turn, Use,

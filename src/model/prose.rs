@@ -211,9 +211,9 @@ impl<L> Inline<L> {
         Some(match self {
             Self::Text { text } => Inline::Text { text: text.clone() },
             Self::Code { text } => Inline::Code { text: text.clone() },
-            Self::Picture { file, alt } => {
+            Self::Picture { file, alt } => change(self).unwrap_or_else(|| {
                 Inline::Picture { file: file.clone(), alt: alt.clone() }
-            }
+            }),
             Self::Break => Inline::Break,
             Self::Emphasis { content } => {
                 Inline::Emphasis { content: map_all(content, change) }

@@ -33,6 +33,8 @@ pub struct Recipe {
     /// Whether hydration counts the water in milk, eggs and butter; the course's way where
     /// not said.
     pub true_hydration: Option<bool>,
+    /// How the recipes that it includes stand on its sheets.
+    pub included: Included,
     /// The tin it is baked in.
     pub tin: Option<Placed<Tin>>,
     /// Videos by the name that tickets use.
@@ -49,6 +51,15 @@ pub struct Recipe {
     pub pictures: Vec<Placed<String>>,
     /// The file.
     pub place: Place,
+}
+
+/// How the recipes that a recipe includes stand on its sheets.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Included {
+    /// With their formulas and steps, so that the sheet is complete by itself.
+    Whole,
+    /// By their names in the list of ingredients alone.
+    ByName,
 }
 
 /// What one batch gives.

@@ -6,12 +6,12 @@ use serde::Serialize;
 use crate::draw::Figure;
 use crate::measure::Label;
 use crate::sheet::{
-    Block, Fold, HandoutKind, Ingredients, Inline, Part, Sheet, StepSheet,
+    Block, Fold, HandoutKind, Ingredients, Inline, Part, Picture, Sheet, StepSheet,
 };
 
-use super::Job;
 use super::code::{self, Code};
 use super::setting::bind;
+use super::{Job, photograph};
 
 /// The method in reading order.
 #[derive(Serialize)]
@@ -43,9 +43,9 @@ struct Step {
     /// The code of the video that shows it.
     watch: Option<Code>,
     prose: Vec<Block<String>>,
-    /// Characters of the prose: a short step is kept on one page.
-    length: usize,
     drawings: Vec<Drawing>,
+    /// What to look at beside the words.
+    picture: Option<Picture>,
     /// The number of the earlier step whose drawing shows this step's fold too.
     as_drawn: Option<usize>,
 }
@@ -125,7 +125,10 @@ fn step(job: &Job, step: &StepSheet) -> Step {
         until: step.until.as_deref().map(chosen),
         watch: step.watch.as_ref().and_then(|watch| code::video(job, watch)),
         prose: prose(job, &step.prose),
-        length: length(&step.prose),
+        picture: step.picture.as_deref().map(|shown| Picture {
+            file: photograph::name(job.media, &shown.file, job.kind),
+            alt: shown.alt.clone(),
+        }),
         as_drawn,
         drawings: job
             .figures
@@ -146,31 +149,17 @@ fn same_fold(sheet: &Sheet, step: &str) -> Option<usize> {
     steps(sheet).find(|it| it.step == first.step).map(|it| it.number)
 }
 
-fn length(blocks: &[Block<Label>]) -> usize {
-    let mut length = 0;
-    for block in blocks {
-        block.visit(&mut |inline| {
-            if let Inline::Text { text } | Inline::Code { text } = inline {
-                length += text.chars().count();
-            }
-        });
-    }
-    length
-}
-
 /// An upright timeline taller than this for its width would have labels of less than 9 pt on
 /// a page.
 const TALLEST_TIMELINE: f64 = 2.2;
 
 fn drawing(job: &Job, figure: &Figure) -> Drawing {
-    // Large print and the bench card have no room for three panels in a row; the timeline
-    // stands beside the cautions, unless so many steps would make it too fine to read.
+    // A column has no room for three panels in a row. Only a timeline of so many steps that
+    // it would be taller than a column lies across the page.
     let upright = ratio(job.units.of(&figure.svg)).unwrap_or(1.0);
-    let across = match (figure.kind.as_str(), job.kind) {
-        (_, HandoutKind::Bench) => false,
-        ("timeline", _) => upright > TALLEST_TIMELINE,
-        (_, kind) => kind == HandoutKind::Student,
-    };
+    let across = figure.kind == "timeline"
+        && job.kind != HandoutKind::Bench
+        && upright > TALLEST_TIMELINE;
     let wide = figure.wide.as_ref().filter(|_| across);
     let svg = job.units.of(wide.unwrap_or(&figure.svg));
     Drawing {
@@ -199,6 +188,10 @@ pub(super) fn prose(job: &Job, blocks: &[Block<Label>]) -> Vec<Block<String>> {
     }
     let settle = &mut |inline: &Inline<Label>| match inline {
         Inline::Live { value } => Some(Inline::Live { value: bind(job.units.of(value)) }),
+        Inline::Picture { file, alt } => Some(Inline::Picture {
+            file: photograph::name(job.media, file, job.kind),
+            alt: alt.clone(),
+        }),
         Inline::Link { to, .. } => {
             Some(Inline::Link { to: address(job, to), content: Vec::new() })
         }

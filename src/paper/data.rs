@@ -14,7 +14,7 @@ use super::formula::{Formula, Preferment, formula, preferments, water, water_alo
 use super::glyphs::is_plain;
 use super::layers::{Layers, layers};
 use super::setting::{bind, date};
-use super::{Glyphs, Job};
+use super::{Glyphs, Inner, Job};
 
 /// Words for handouts begin so in a words file.
 const PREFIX: &str = "handout-";
@@ -49,9 +49,11 @@ struct Handout<'a> {
     /// What differs from the edition before, in a sentence.
     since: Option<String>,
     opening: Vec<Block<String>>,
+    /// The recipes that go into it, before it in the order of work.
+    included: Vec<Included<'a>>,
     method: Method,
     drawings: Vec<Drawing>,
-    cautions: &'a [String],
+    cautions: Vec<&'a str>,
     page_code: Option<Code>,
     /// The videos that no step shows.
     videos: Vec<Code>,
@@ -68,16 +70,31 @@ pub(super) struct Course<'a> {
     date: Option<[i16; 3]>,
 }
 
-/// The allergens, the list of the chosen units' home first.
+/// A recipe that goes into the one of the handout.
+#[derive(Serialize)]
+struct Included<'a> {
+    title: &'a str,
+    /// How much of it.
+    makes: String,
+    formula: Formula,
+    water: Option<String>,
+    preferments: Vec<Preferment>,
+    method: Method,
+}
+
+/// The allergens: what both lists name alike once, then what one of them names so, the list
+/// of the chosen units' home first.
 #[derive(Serialize)]
 struct Contains {
-    /// The list's name and its allergens with kinds and sources.
-    lists: Vec<(String, Vec<Source>)>,
+    /// Allergens with kinds and sources.
+    both: Vec<Source>,
+    /// The list's name and its own.
+    apart: [(String, Vec<Source>); 2],
     unknown: Vec<String>,
     read_on_pack: Vec<String>,
 }
 
-#[derive(Serialize)]
+#[derive(PartialEq, Serialize)]
 struct Source {
     name: String,
     kinds: Vec<String>,
@@ -141,9 +158,10 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         layers: layers(job),
         since: since(job),
         opening: prose(job, &sheet.opening),
+        included: job.included.iter().map(|inner| included(job, inner)).collect(),
         method: method(job),
         drawings: general_drawings(job),
-        cautions: &sheet.caution_texts,
+        cautions: cautions(job),
         page_code: code::page(job),
         videos: code::other_videos(job),
     }
@@ -240,17 +258,44 @@ fn oven(job: &Job) -> Option<String> {
 
 fn contains(job: &Job) -> Contains {
     let found = &job.sheet.allergens;
-    let list = |key: &str, allergens: &[Allergen]| {
-        (job.words.get(key).to_owned(), allergens.iter().map(source).collect())
-    };
-    let us = list("handout-list-us", &found.us_detail);
-    let eu = list("handout-list-eu", &found.eu_detail);
-    let lists = match job.units {
-        Units::Metric => vec![eu, us],
-        Units::Us => vec![us, eu],
+    let [us, eu]: [Vec<Source>; 2] = [&found.us_detail, &found.eu_detail]
+        .map(|allergens| allergens.iter().map(source).collect());
+    let (both, us): (Vec<Source>, Vec<Source>) =
+        us.into_iter().partition(|it| eu.contains(it));
+    let eu = eu.into_iter().filter(|it| !both.contains(it)).collect();
+    let named = |key: &str, list| (job.words.get(key).to_owned(), list);
+    let (us, eu) = (named("handout-list-us", us), named("handout-list-eu", eu));
+    let apart = match job.units {
+        Units::Metric => [eu, us],
+        Units::Us => [us, eu],
     };
     let (unknown, read_on_pack) = (found.unknown.clone(), found.read_on_pack.clone());
-    Contains { lists, unknown, read_on_pack }
+    Contains { both, apart, unknown, read_on_pack }
+}
+
+fn included<'a>(job: &Job<'a>, inner: &'a Inner) -> Included<'a> {
+    let sheet = &inner.sheet;
+    let own = Job { sheet, figures: &inner.figures, included: &[], ..*job };
+    Included {
+        title: &sheet.title,
+        makes: bind(job.units.of(&sheet.scale.makes)),
+        formula: formula(&own),
+        water: water(&own),
+        preferments: preferments(&own),
+        method: method(&own),
+    }
+}
+
+/// The cautions of the recipe and of what goes into it, each once.
+fn cautions<'a>(job: &Job<'a>) -> Vec<&'a str> {
+    let inner = job.included.iter().map(|inner| &inner.sheet);
+    let mut all: Vec<&str> = Vec::new();
+    for text in [job.sheet].into_iter().chain(inner).flat_map(|it| &it.caution_texts) {
+        if !all.contains(&text.as_str()) {
+            all.push(text);
+        }
+    }
+    all
 }
 
 /// `Since Autumn 2026: 2 g less instant yeast; bake 190 °C, was 200 °C.`

@@ -22,25 +22,59 @@ use super::code;
 const SHARED: [&str; 3] = ["look", "words", "half"];
 /// The fields that hold a drawing.
 const DRAWN: [&str; 2] = ["svg", "logo"];
+/// The field that holds the name of a picture's file.
+const SHOWN: &str = "file";
 /// The field that holds what a scan code says.
 const SCANNED: &str = "scan";
+
+/// A way to set the same words: the template does what it is asked for.
+#[derive(Clone, Copy)]
+pub(super) struct Setting {
+    /// Drawings stand at the head or foot of a column, so that words fill what they would
+    /// leave white, instead of right after the words that they show.
+    floating: bool,
+    /// Everything stands a little closer.
+    snug: bool,
+}
+
+impl Setting {
+    /// The ways in the order in which they are tried.
+    pub(super) const ALL: [Self; 4] = [
+        Self { floating: false, snug: false },
+        Self { floating: true, snug: false },
+        Self { floating: false, snug: true },
+        Self { floating: true, snug: true },
+    ];
+}
 
 /// The files of one handout, by name.
 pub struct Files {
     /// Name to content.
     pub by_name: BTreeMap<String, Bytes>,
     house: Value,
+    columns: usize,
 }
 
 impl Files {
     /// The files of a handout's data; `families` are all the theme's families of type.
-    pub(super) fn new(mut data: Value, families: &[String]) -> Self {
+    /// `find` gives the pictures that it shows.
+    ///
+    /// # Errors
+    /// The name of the picture that cannot be shown, and the reason.
+    pub(super) fn new(
+        mut data: Value,
+        families: &[String],
+        find: &dyn Fn(&str) -> Result<Bytes, String>,
+    ) -> Result<Self, (String, String)> {
+        let mut shown = Vec::new();
+        photographs(&data, &mut shown);
         let mut drawings = Vec::new();
         take_drawings("data", &mut data, &mut drawings);
         let mut house = json!({
             "families": families,
             "alone": data["kind"] != "set",
         });
+        let columns = if data["kind"] == "student" { 2 } else { 1 };
         for name in SHARED {
             let field = data.as_object_mut().and_then(|fields| fields.remove(name));
             house[name] = field.unwrap_or_default();
@@ -50,20 +84,45 @@ impl Files {
             .map(|(at, text)| (file_name(at), Bytes::from_string(text)))
             .collect();
         by_name.insert("data.json".to_owned(), Bytes::from_string(data.to_string()));
-        let mut files = Self { by_name, house };
+        let mut files = Self { by_name, house, columns };
+        for name in shown {
+            let bytes = find(&name).map_err(|reason| (name.clone(), reason))?;
+            files.by_name.insert(name, bytes);
+        }
         files.write_house();
-        files
+        Ok(files)
     }
 
-    /// Has everything set a little closer.
-    pub(super) fn close_up(&mut self) {
-        self.house["snug"] = true.into();
+    /// Has everything set so.
+    pub(super) fn set_as(&mut self, setting: Setting) {
+        self.house["floating"] = setting.floating.into();
+        self.house["snug"] = setting.snug.into();
         self.write_house();
+    }
+
+    /// Columns of a page.
+    pub(super) fn columns(&self) -> usize {
+        self.columns
     }
 
     fn write_house(&mut self) {
         let house = Bytes::from_string(self.house.to_string());
         self.by_name.insert("house.json".to_owned(), house);
+    }
+}
+
+/// The names of the pictures in the data, each once.
+fn photographs(value: &Value, names: &mut Vec<String>) {
+    match value {
+        Value::Array(items) => items.iter().for_each(|item| photographs(item, names)),
+        Value::Object(fields) => {
+            let shown = fields.get(SHOWN).and_then(Value::as_str);
+            let new =
+                |name: &&str| !name.is_empty() && !names.iter().any(|it| it == name);
+            names.extend(shown.filter(new).map(str::to_owned));
+            fields.values().for_each(|field| photographs(field, names));
+        }
+        Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) => {}
     }
 }
 

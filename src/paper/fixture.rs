@@ -44,6 +44,8 @@ impl Fixture {
             sheet,
             course,
             figures,
+            included: &[],
+            media: &[],
             words,
             kind,
             units,

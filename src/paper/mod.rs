@@ -16,6 +16,7 @@ mod glyphs;
 mod labels;
 mod layers;
 mod page;
+mod photograph;
 mod press;
 mod room;
 mod setting;
@@ -25,6 +26,8 @@ mod spread;
 mod fixture;
 #[cfg(test)]
 mod room_tests;
+#[cfg(test)]
+mod sheet_tests;
 #[cfg(test)]
 mod tests;
 
@@ -37,9 +40,26 @@ pub use press::Press;
 pub use room::{Part, SetCover};
 pub use spread::spread;
 
-use crate::draw::Figure;
+use crate::draw::{Figure, figures};
+use crate::media::Medium;
 use crate::sheet::{CourseSheet, HandoutKind, Paper, Sheet, Units};
 use crate::words::Words;
+
+/// A recipe that goes into another one, at the size that is taken of it.
+pub struct Inner {
+    /// Its sheet.
+    pub sheet: Sheet,
+    /// Its drawings.
+    pub figures: Vec<Figure>,
+}
+
+impl Inner {
+    /// The recipes that go into one, with their drawings.
+    pub fn all(sheets: Vec<Sheet>, words: &Words) -> Vec<Self> {
+        let drawn = |sheet: Sheet| Self { figures: figures(&sheet, words), sheet };
+        sheets.into_iter().map(drawn).collect()
+    }
+}
 
 /// One handout to make.
 #[derive(Clone, Copy)]
@@ -50,6 +70,10 @@ pub struct Job<'a> {
     pub course: &'a CourseSheet,
     /// The recipe's drawings at this batch size.
     pub figures: &'a [Figure],
+    /// The recipes that go into it and stand on the same sheet, in the order of work.
+    pub included: &'a [Inner],
+    /// The course's pictures.
+    pub media: &'a [Medium],
     /// The words of the course's language.
     pub words: &'a Words,
     /// The kind of handout.

@@ -10,12 +10,15 @@ use typst_as_lib::{TypstEngine, TypstTemplateCollection};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
+use crate::media::Medium;
 use crate::theme::Theme;
 
-use super::desk::{Desk, Files};
+use super::desk::{Desk, Files, Setting};
 use super::glyphs::families;
+use super::page::Waste;
+use super::photograph::Photographs;
 use super::spread::workers;
-use super::{Glyphs, Job, PaperFault, data, page};
+use super::{Glyphs, Job, PaperFault, data};
 
 /// The template that every handout begins with.
 const MAIN: &str = "main.typ";
@@ -45,6 +48,7 @@ pub struct Press {
     glyphs: Glyphs,
     /// Every family of type, to fall back on.
     families: Vec<String>,
+    photographs: Photographs,
 }
 
 impl Press {
@@ -60,7 +64,19 @@ impl Press {
             .with_static_source_file_resolver(templates.collect::<Vec<_>>())
             .comemo_evict_max_age(None)
             .build();
-        Self { engine, glyphs: Glyphs::new(theme), families: families(theme) }
+        Self {
+            engine,
+            glyphs: Glyphs::new(theme),
+            families: families(theme),
+            photographs: Photographs::default(),
+        }
+    }
+
+    /// With these pictures at hand.
+    #[must_use]
+    pub fn showing(mut self, media: &[Medium]) -> Self {
+        self.photographs = Photographs::new(media);
+        self
     }
 
     /// Everything one handout depends on besides theme and program, as JSON. The same
@@ -89,21 +105,32 @@ impl Press {
     pub fn files(&self, data: &[u8]) -> Result<Files, PaperFault> {
         let data = serde_json::from_slice(data)
             .map_err(|error| PaperFault::whole(MAIN, error.to_string()))?;
-        Ok(Files::new(data, &self.families))
+        let find = |name: &str| self.photographs.get(name);
+        Files::new(data, &self.families, &find).map_err(|(name, reason)| {
+            PaperFault::whole(MAIN, format!("{name}: {reason}"))
+        })
     }
 
-    /// The pages of the data. Where the last one would hold next to nothing, everything
-    /// is set a little closer once more, and that is taken if it saves the page.
+    /// The pages of the data, in the first of the settings that leaves no hole and no last
+    /// page with next to nothing on it; where none does, in the one that wastes least.
     pub(super) fn pages(&self, data: &[u8]) -> Result<PagedDocument, PaperFault> {
         let mut files = self.files(data)?;
-        let pages = self.set(&files)?;
-        if !page::straggles(&pages) {
-            return Ok(pages);
+        let columns = files.columns();
+        let mut best: Option<(Waste, PagedDocument)> = None;
+        for setting in Setting::ALL {
+            files.set_as(setting);
+            let pages = self.set(&files)?;
+            let waste = Waste::of(&pages, columns);
+            let better = best.as_ref().is_none_or(|(least, _)| waste < *least);
+            if better {
+                best = Some((waste, pages));
+            }
+            if waste.is_good() {
+                break;
+            }
         }
-        files.close_up();
-        let closer = self.set(&files)?;
-        let saves = closer.pages().len() < pages.pages().len();
-        Ok(if saves { closer } else { pages })
+        best.map(|(_, pages)| pages)
+            .ok_or_else(|| PaperFault::whole(MAIN, "there is no setting to try"))
     }
 
     /// The pages of these files. What the typesetter only warns of (a typeface that is not

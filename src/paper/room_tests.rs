@@ -103,17 +103,6 @@ fn the_course_may_choose_accent_and_logo() -> Result<(), PaperFault> {
 }
 
 #[test]
-fn a_page_for_a_few_lines_is_saved_where_it_can_be() -> Result<(), PaperFault> {
-    let (press, fixture) = (press(), Fixture::new());
-    let data = press.data(&student(&fixture));
-    let mut closer = press.files(&data)?;
-    closer.close_up();
-    let closer = press.set(&closer)?;
-    assert!(closer.pages().len() <= press.pages(&data)?.pages().len());
-    Ok(())
-}
-
-#[test]
 fn a_class_set_says_whose_each_card_is_and_what_to_print_how_often()
 -> Result<(), PaperFault> {
     let (press, fixture) = (press(), Fixture::new());

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use crate::fault::{Fault, Place, Placed, clip, nearest};
 use crate::measure::{Exact, Mass, exact};
 use crate::model::{
-    Accept, Makes, Part, Preferment, Quantity, Recipe, Section, Step, Video,
+    Accept, Included, Makes, Part, Preferment, Quantity, Recipe, Section, Step, Video,
 };
 
 use super::fields::Fields;
@@ -69,6 +69,9 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
         true_hydration: fields
             .parsed("true hydration", "yes", yes)
             .map(|answer| answer.value),
+        included: fields
+            .parsed("included", "by name only", by_name)
+            .map_or(Included::Whole, |said| said.value),
         tin: fields.parsed(
             "tin",
             "23 x 13 x 7 cm` or `9 in round`, one tin; two of them are said in `makes: 2 cakes",
@@ -82,6 +85,11 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
         pictures: Vec::new(),
         place,
     }
+}
+
+/// `by name only`.
+fn by_name(text: &str) -> Option<Included> {
+    (text == "by name only").then_some(Included::ByName)
 }
 
 /// `22 crescents`, `2 dozen rolls`, `1 loaf`, `1150 g`, `1 lb 9 oz`.

@@ -2,6 +2,7 @@
 //! puts into words.
 
 mod cuts;
+mod included;
 mod layering;
 mod piece;
 mod pieces;
@@ -12,6 +13,7 @@ mod water;
 use rows::Sheets;
 
 pub use cuts::CutWork;
+pub use included::included;
 pub use layering::{Growth, Layering, inherited};
 pub use piece::{is_leavened, own_shape, piece_in_hand, set_down, shaped_at};
 pub use pieces::Lot;

@@ -30,6 +30,16 @@ def decoded(file):
         return set(answer.stdout.split())
 
 
+def along(recipe, sheets):
+    """The addresses of the videos that steps of its included recipes show."""
+    inner = {line["key"] for line in sheets[recipe]["formula"] if line["is_recipe"]}
+    out = set()
+    for name in inner & set(sheets):
+        shown = [part["watch"] for part in sheets[name]["parts"] if part.get("watch")]
+        out |= {watch["address"] for watch in shown} | along(name, sheets)
+    return out
+
+
 def main(site, work, address):
     tally, sheets = Tally(), facts(work)
     files = sorted(Path(site).rglob("*.pdf"))
@@ -45,7 +55,7 @@ def main(site, work, address):
             tally.check(False, f"{file.stem} is no handout's name")
             continue
         recipe, kind, units, _ = match.groups()
-        videos = {video["address"] for video in sheets[recipe]["videos"]}
+        videos = {video["address"] for video in sheets[recipe]["videos"]} | along(recipe, sheets)
         page = f"{address}recipes/{recipe}/#{units}"
         wanted = set() if kind == "bench" else {page} | videos
         tally.check(found == wanted, f"{file.stem}: codes say {found}, not {wanted}")

@@ -1,0 +1,43 @@
+//! The recipes that a recipe includes, each at the size that it takes of it.
+
+use crate::formula::{Book, Scaling, Source};
+use crate::measure::Mass;
+use crate::model::Recipe;
+
+use super::{Work, work};
+
+/// Levels of included recipes that are followed; a ring of recipes is an error of its own.
+const DEEPEST: usize = 16;
+
+/// The recipes that `work` includes through any depth, worked out for what is taken of
+/// them; each once, and before those that it goes into.
+pub fn included<'a>(work: &Work<'a>, book: Book<'a>) -> Vec<Work<'a>> {
+    let mut found = Vec::new();
+    follow(work, book, 0, &mut found);
+    let worked = |(recipe, mass): (&'a Recipe, Mass)| {
+        super::work(recipe, &Scaling::Total(mass), book).ok()
+    };
+    found.into_iter().filter_map(worked).collect()
+}
+
+fn follow<'a>(
+    of: &Work<'a>,
+    book: Book<'a>,
+    depth: usize,
+    found: &mut Vec<(&'a Recipe, Mass)>,
+) {
+    if depth == DEEPEST {
+        return;
+    }
+    for line in &of.formula.lines {
+        let Source::Recipe(inner) = line.source else { continue };
+        let mass = &line.mass() * &of.factor;
+        if let Ok(inner) = work(inner, &Scaling::Total(mass.clone()), book) {
+            follow(&inner, book, depth + 1, found);
+        }
+        match found.iter_mut().find(|(known, _)| known.name == inner.name) {
+            Some((_, sum)) => *sum = sum.clone() + mass,
+            None => found.push((inner, mass)),
+        }
+    }
+}
