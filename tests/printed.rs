@@ -17,10 +17,9 @@ use tourier::measure::Exact;
 use tourier::pantry::Pantry;
 use tourier::read::{Source, content};
 
-/// How many lines of a hundred must be taken as printed with the right grams.
+/// How many lines of a hundred must be taken as printed with the right grams; the others are
+/// to be refused.
 const GOAL: usize = 95;
-/// How many of a hundred are today: raised as the reader and the pantry learn, never lowered.
-const FLOOR: usize = 94;
 
 /// What a printed line should come to.
 enum Right {
@@ -178,7 +177,7 @@ fn lines_are_taken_as_printed() {
         taken * 100 / all.len()
     );
     println!("{report}");
-    assert!((taken + 1) * 100 > FLOOR * all.len(), "{report}");
+    assert!(misses.is_empty() && taken * 100 >= GOAL * all.len(), "{report}");
 }
 
 /// What is refused says what would be right.

@@ -39,7 +39,7 @@ pub(super) fn layouts(case: Case) -> Vec<Fault> {
 pub(super) fn counts(case: Case) -> Vec<Fault> {
     let recipe = case.work.recipe;
     let Some(makes) = &recipe.makes else { return Vec::new() };
-    let Makes::Pieces { count, word } = &makes.value else { return Vec::new() };
+    let Makes::Pieces { count, word, .. } = &makes.value else { return Vec::new() };
     if case.work.flow.parts.are_several() {
         return in_parts(case, (*count, word)).into_iter().collect();
     }

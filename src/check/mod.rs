@@ -86,6 +86,7 @@ const WHOLE_RULES: &[Rule] = &[
     pieces::open_weights,
     pieces::piece_weights,
     safety::allergens,
+    safety::named_beside,
     safety::cold_water,
     safety::unknown_water,
     plausible::shares,

@@ -2,7 +2,6 @@
 
 use crate::fault::Fault;
 use crate::formula::Weighed;
-use crate::model::Makes;
 
 use super::Case;
 
@@ -23,7 +22,7 @@ pub(super) fn open_weights(case: Case) -> Vec<Fault> {
 pub(super) fn piece_weights(case: Case) -> Vec<Fault> {
     let work = case.work;
     let Some(makes) = &work.recipe.makes else { return Vec::new() };
-    let in_pieces = matches!(makes.value, Makes::Pieces { .. });
+    let in_pieces = makes.value.count().is_some();
     // The parts of a divided dough have pieces of their own weights, and say them.
     let known = work.piece.is_some() || work.flow.parts.are_several();
     if !in_pieces || known || !work.body.open(&work.formula).is_empty() {

@@ -1,8 +1,8 @@
 //! What an instructor must know before anyone eats: allergens that are not known, and
 //! water that cannot be as cold as it is asked to be.
 
-use crate::fault::Fault;
-use crate::formula::{Counting, allergens as sum, dry_unknown, expand};
+use crate::fault::{Fault, Place};
+use crate::formula::{Counting, Formula, allergens as sum, dry_unknown, expand};
 use crate::measure::exact;
 use crate::pantry::yaml_key;
 
@@ -25,6 +25,35 @@ pub(super) fn allergens(case: Case) -> Vec<Fault> {
             ))
         })
         .collect()
+}
+
+/// What the words of a line name beside its ingredient, where that brings an allergen which
+/// nothing else in the recipe has: it counts, and its weight is nowhere.
+pub(super) fn named_beside(case: Case) -> Vec<Fault> {
+    let formula = &case.work.formula;
+    let of = |formula: &Formula| sum(&expand(formula, &exact(1, 1), case.book));
+    let all = of(formula);
+    let mut faults = Vec::new();
+    for line in &formula.lines {
+        for item in &line.named {
+            let mut without = formula.clone();
+            for line in &mut without.lines {
+                line.named.retain(|named| named.name != item.name);
+            }
+            if of(&without).lacks(&all) {
+                faults.push(beside(&item.name, &line.line.place));
+            }
+        }
+    }
+    faults
+}
+
+fn beside(name: &str, place: &Place) -> Fault {
+    let message = format!("`{name}` is named on this line: its allergens count");
+    Fault::caution("named-beside", place, message).help(format!(
+        "Give it a line of its own, with its weight or as `{name}, as needed`; where it does \
+         not go in, leave its name out of this line."
+    ))
 }
 
 /// A dough that would need water below freezing.
@@ -68,7 +97,26 @@ pub(super) fn unknown_water(case: Case) -> Vec<Fault> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::testing::assert_fault;
+    use super::super::testing::{assert_fault, assert_no_fault};
+
+    #[test]
+    fn what_a_note_names_is_pointed_out() {
+        let head = |line: &str| {
+            format!(
+                "makes: 1 cake\nformula:\n  dough:\n    - 500 g bread flour\n    - {line}\n"
+            )
+        };
+        let body = "## Mix\n~~~ticket\nuses: dough\n~~~\n";
+        let line = "100 g lard, with chopped walnuts";
+        assert_fault(&head(line), body, "named-beside", line);
+        for line in [
+            "100 g lard, rubbed into the flour",
+            "100 g lard",
+            "9 g walnut, with walnuts",
+        ] {
+            assert_no_fault(&head(line), body, "named-beside");
+        }
+    }
 
     #[test]
     fn the_unknown_is_pointed_out() {

@@ -62,6 +62,21 @@ pub struct Found {
     pub from: Vec<String>,
 }
 
+impl AllergenSum {
+    /// Whether the other sum has an allergen, a kind of one or a doubt that this one lacks.
+    pub fn lacks(&self, other: &Self) -> bool {
+        let lacks = |own: &[Found], other: &[Found]| {
+            other.iter().any(|found| {
+                let own = own.iter().find(|own| own.name == found.name);
+                own.is_none_or(|own| own.kinds.len() < found.kinds.len())
+            })
+        };
+        lacks(&self.us, &other.us)
+            || lacks(&self.eu, &other.eu)
+            || self.unknown.len() < other.unknown.len()
+    }
+}
+
 /// Sums the allergens of everything in `contents`.
 pub fn allergens(contents: &Contents) -> AllergenSum {
     let items: Vec<&Item> = contents.values().map(|(item, _)| *item).collect();

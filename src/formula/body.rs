@@ -7,7 +7,7 @@
 //! what the scale shows when they are divided. Common practice, no source.
 
 use crate::measure::{Exact, Mass, exact};
-use crate::model::{Amount, Makes, Purpose, Recipe};
+use crate::model::{Amount, Purpose, Recipe};
 use crate::pantry::Kind;
 
 use super::Book;
@@ -160,10 +160,7 @@ fn maker(
     flow: &Flow,
     main: Option<&str>,
 ) -> Option<Vec<usize>> {
-    let pieces = recipe.makes.as_ref().map(|makes| &makes.value);
-    if !matches!(pieces, Some(Makes::Pieces { .. })) {
-        return None;
-    }
+    recipe.makes.as_ref()?.value.count()?;
     let has_main = |steps: &[usize]| {
         let mut used = steps.iter().flat_map(|at| &flow.uses[*at]);
         used.any(|(line, _)| Some(formula.lines[*line].section) == main)

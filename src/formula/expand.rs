@@ -48,9 +48,6 @@ fn add<'l, 'a: 'l>(
                 let entry =
                     contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
                 entry.1 = entry.1.clone() + mass;
-                if let Some(item) = line.instead {
-                    contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
-                }
             }
             Source::Recipe(recipe) if depth < DEEPEST => {
                 let inner = weigh(recipe, book).0;
@@ -58,6 +55,9 @@ fn add<'l, 'a: 'l>(
                 add(&mut inner.lines.iter(), &share, book, contents, depth + 1);
             }
             Source::Recipe(_) => {}
+        }
+        for item in line.instead.iter().chain(&line.named) {
+            contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
         }
     }
 }

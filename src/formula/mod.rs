@@ -3,6 +3,7 @@
 
 mod allergens;
 mod altitude;
+mod beside;
 mod body;
 mod cost;
 pub mod declare;

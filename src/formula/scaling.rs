@@ -78,10 +78,8 @@ fn times(wanted: u64, recipe: &Recipe) -> Result<Exact, Goal> {
 }
 
 fn written_count(recipe: &Recipe) -> Result<u64, Goal> {
-    match recipe.makes.as_ref().map(|makes| &makes.value) {
-        Some(Makes::Pieces { count, .. }) => Ok(*count),
-        Some(Makes::Weight(_)) | None => Err("it is not made in pieces"),
-    }
+    let count = recipe.makes.as_ref().and_then(|makes| makes.value.count());
+    count.ok_or("it is not made in pieces")
 }
 
 /// How many pieces `scaling` asks for, `factor` times the recipe as written: the number
@@ -92,12 +90,17 @@ pub fn pieces(scaling: &Scaling, recipe: &Recipe, factor: &Exact) -> Option<u64>
     let asked = match scaling {
         Scaling::Pieces(wanted) => Some(*wanted),
         Scaling::PieceWeight { pieces, .. } => Some(pieces.unwrap_or(written)),
-        Scaling::Batches(_) | Scaling::Flour(_) | Scaling::Total(_) | Scaling::Tin(_) => {
-            None
-        }
+        // Two cakes in other tins are two cakes.
+        Scaling::Tin(_) => is_in_tins(recipe).then_some(written),
+        Scaling::Batches(_) | Scaling::Flour(_) | Scaling::Total(_) => None,
     };
     let near = || (Exact::from_integer(written.into()) * factor).round().to_integer();
     asked.or_else(|| near().to_u64()).map(|pieces| pieces.max(1))
+}
+
+fn is_in_tins(recipe: &Recipe) -> bool {
+    let makes = recipe.makes.as_ref().map(|makes| &makes.value);
+    matches!(makes, Some(Makes::Tins { .. }))
 }
 
 /// Whether two tins are compared by their bases alone, because the depth of one is not

@@ -4,10 +4,10 @@ use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Exact, Mass, Unit, exact};
 use crate::model::{Amount, AmountLine, Ingredient, Makes, Purpose, Quantity, Recipe};
 use crate::pantry::{Item, Kind, yaml_key};
-use crate::read::{bad_amount, is_amount, is_part, parted};
+use crate::read::{bad_amount, is_amount, is_part};
 
-use super::Book;
 use super::expand::{batch, expand, flour};
+use super::{Book, beside};
 
 /// A formula, weighed as written.
 #[derive(Clone, Debug)]
@@ -33,7 +33,9 @@ pub struct Weighed<'a> {
     /// The word for its pieces and how many grams one weighs, for counted lines.
     pub piece: Option<(String, Exact)>,
     /// What may be taken instead, whose allergens count too: `butter or margarine`.
-    pub instead: Option<&'a Item>,
+    pub instead: Vec<&'a Item>,
+    /// What its words name beside it, whose allergens count too: `with chopped walnuts`.
+    pub named: Vec<&'a Item>,
 }
 
 /// What a line is made of.
@@ -86,6 +88,7 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>
                 Ok((source, piece, instead)) => {
                     let section = section.name.value.as_str();
                     let purpose = line.purpose;
+                    let named = beside::named(line, recipe, book);
                     lines.push(Weighed {
                         section,
                         line,
@@ -94,6 +97,7 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>
                         mass: None,
                         piece,
                         instead,
+                        named,
                     });
                 }
                 Err(fault) => faults.extend(fault),
@@ -126,7 +130,7 @@ fn find_roll_in(lines: &mut [Weighed], recipe: &Recipe) {
     }
 }
 
-type Found<'a> = (Source<'a>, Option<(String, Exact)>, Option<&'a Item>);
+type Found<'a> = (Source<'a>, Option<(String, Exact)>, Vec<&'a Item>);
 
 /// What a line is made of; the fault where it is nothing known, none where it is a recipe
 /// whose own file is at fault.
@@ -135,7 +139,7 @@ fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Option
         Ingredient::Pantry(name) => name,
         Ingredient::Recipe { recipe, .. } => {
             let found = book.content.recipe(recipe);
-            let source = found.map(|recipe| (Source::Recipe(recipe), None, None));
+            let source = found.map(|recipe| (Source::Recipe(recipe), None, Vec::new()));
             let unread = book.content.is_unread(recipe);
             let unknown = || unknown_recipe(recipe, &line.ingredient.place, book);
             return source.ok_or_else(|| (!unread).then(unknown));
@@ -143,10 +147,13 @@ fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Option
     };
     let known =
         book.pantry.find(name).is_some() || book.pantry.find_pieces(name).is_some();
-    let (name, other) = if known { (name.clone(), None) } else { either(name, book) };
-    let other = other.or_else(|| line.note.as_deref().and_then(other_in));
-    let instead =
-        other.map(|other| alternative(&other, line, book)).transpose()?.flatten();
+    let (name, mut others) =
+        if known { (name.clone(), Vec::new()) } else { beside::either(name, book) };
+    others.extend(line.note.as_deref().and_then(beside::other_in));
+    let mut instead = Vec::new();
+    for other in &others {
+        instead.extend(alternative(other, line, book)?);
+    }
     let unknown = || Some(unknown_name(&name, line, book));
     let noted = line.note.as_deref().and_then(|note| book.pantry.find_noted(&name, note));
     if !is_counted(line) {
@@ -160,25 +167,6 @@ fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Option
     let word = word.unwrap_or_else(|| "each".into());
     let grams = item.piece(&word).ok_or_else(|| Some(uncounted(item, &line.place)))?;
     Ok((Source::Item(item), Some((word, grams.clone())), instead))
-}
-
-/// `butter or lard`, `candied orange or lemon peel`: the first of two, and the other.
-fn either(name: &str, book: Book) -> (String, Option<String>) {
-    let Some((first, other)) = parted(name) else { return (name.to_owned(), None) };
-    let last = other.rsplit([' ', '-']).next().unwrap_or_default();
-    let shared = format!("{first} {last}");
-    let known = |name: &str| book.pantry.find(name).is_some();
-    if !known(first) && known(&shared) {
-        return (shared, Some(other.to_owned()));
-    }
-    (first.to_owned(), Some(other.to_owned()))
-}
-
-/// The other of two in a note: `or clarified dripping`.
-fn other_in(note: &str) -> Option<String> {
-    let (before, other) = parted(note)?;
-    let other = other.split([',', ';', '(']).next().unwrap_or_default().trim();
-    (before.is_empty() && !other.is_empty()).then(|| other.to_owned())
 }
 
 /// What may be taken instead. Not knowing it is a fault: its allergens would be left out.

@@ -71,6 +71,15 @@ pub enum Makes {
         count: u64,
         /// What they are called, as written.
         word: String,
+        /// The fewest and the most, where a range is written; its middle is the count.
+        range: Option<[u64; 2]>,
+    },
+    /// So many tins of one size, filled alike: `2 x 9 in round`.
+    Tins {
+        /// How many, at least 1.
+        count: u64,
+        /// The tin.
+        tin: Tin,
     },
     /// A weight of dough for other recipes: `1150 g`.
     Weight(Mass),
@@ -139,6 +148,16 @@ pub enum Part {
         /// The text.
         content: Vec<Block<Brace>>,
     },
+}
+
+impl Makes {
+    /// How many pieces or tins; `None` where a weight is made.
+    pub fn count(&self) -> Option<u64> {
+        match self {
+            Self::Pieces { count, .. } | Self::Tins { count, .. } => Some(*count),
+            Self::Weight(_) => None,
+        }
+    }
 }
 
 impl Recipe {

@@ -5,7 +5,7 @@ use super::names::singulars;
 
 /// A name, and what it may mean: the usual senses in cookbooks of both countries (common
 /// practice, no source).
-const DOUBTFUL: [(&str, &[&str]); 18] = [
+const DOUBTFUL: [(&str, &[&str]); 21] = [
     ("corn flour", &["cornstarch", "maize flour"]),
     ("cider", &["apple juice", "hard cider"]),
     ("tomato purée", &["tomato paste", "canned tomato purée"]),
@@ -17,6 +17,9 @@ const DOUBTFUL: [(&str, &[&str]); 18] = [
     ("syrup", &["golden syrup", "corn syrup", "maple syrup"]),
     ("fat", &["vegetable shortening", "lard", "butter"]),
     ("oil", &["vegetable oil", "olive oil", "rapeseed oil"]),
+    ("nut", &["walnut", "almond", "mixed nuts"]),
+    ("nutmeat", &["walnut", "pecan", "mixed nuts"]),
+    ("nut meat", &["walnut", "pecan", "mixed nuts"]),
     ("stock", &["chicken stock", "beef stock", "vegetable stock"]),
     ("spice", &["mixed spice", "allspice", "cinnamon"]),
     ("pickle", &["gherkin", "chutney"]),

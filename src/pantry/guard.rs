@@ -7,7 +7,7 @@ use crate::fault::{Fault, Place, Placed, clip};
 use crate::model::PantryEntry;
 
 use super::item::{Allergen, Item};
-use super::table;
+use super::{Pantry, table};
 
 /// Words that mean an allergen, by language: whole words where a language keeps them apart,
 /// parts of words where it compounds, and the phrases in which they mean none. The
@@ -18,6 +18,8 @@ const WORDS: &[u8] = include_bytes!("allergen_words.csv");
 
 /// The row for names that say nut and not which.
 const ANY_NUT: &str = "any nut";
+/// What stands for nuts of which the kind is not said.
+const NUTS_UNSAID: &str = "nuts";
 /// What the laws call nuts of any kind.
 const NUTS: [&str; 3] = ["tree nuts", "nuts", "peanuts"];
 
@@ -62,18 +64,55 @@ fn read(row: &csv::StringRecord) -> Row {
 
 /// The allergens whose words stand in a name, in plain words.
 pub(super) fn named(name: &str) -> Vec<&'static str> {
-    let name = name.to_lowercase();
     let mut found: Vec<&str> = Vec::new();
-    for row in rows().iter().filter(|row| row.how != How::Not) {
-        let holds = |word: &String| {
-            places(&name, word, row.how == How::Word)
-                .any(|at| !is_excepted(&name, at, &row.allergen))
-        };
-        if !found.contains(&row.allergen.as_str()) && row.words.iter().any(holds) {
-            found.push(&row.allergen);
+    for (allergen, _) in spans(&name.to_lowercase()) {
+        if !found.contains(&allergen) {
+            found.push(allergen);
         }
     }
     found
+}
+
+/// The allergens whose words stand in a text in lower case, and where each word begins.
+pub(super) fn spans(text: &str) -> Vec<(&'static str, usize)> {
+    let mut found = Vec::new();
+    for row in rows().iter().filter(|row| row.how != How::Not) {
+        for word in &row.words {
+            let means = |at: &Span| !is_excepted(text, *at, &row.allergen);
+            let at = places(text, word, row.how == How::Word).filter(means);
+            found.extend(at.map(|(start, _)| (row.allergen.as_str(), start)));
+        }
+    }
+    found
+}
+
+/// An ingredient for each word of an allergen, that stands for whatever has it.
+pub(super) fn items() -> Vec<Item> {
+    let mut items: Vec<Item> = table::words()
+        .into_iter()
+        .filter_map(|word| {
+            let (us, eu) = table::allergen(word)?;
+            let list = |entry: Option<Allergen>| Some(entry.into_iter().collect());
+            Some(Item {
+                name: word.into(),
+                us: list(us),
+                eu: list(eu),
+                ..Item::default()
+            })
+        })
+        .collect();
+    // Which nut is not said, so its allergens are not known.
+    items.push(Item { name: NUTS_UNSAID.into(), ..Item::default() });
+    items
+}
+
+impl Pantry {
+    /// The ingredient of an allergen's own name, else what stands for it.
+    pub(super) fn allergenic(&self, allergen: &str) -> Option<&Item> {
+        let name = if allergen == ANY_NUT { NUTS_UNSAID } else { allergen };
+        let known = self.exact(name).filter(|item| holds(item, name));
+        known.or_else(|| self.allergenic.iter().find(|item| item.name == name))
+    }
 }
 
 type Span = (usize, usize);
@@ -141,8 +180,13 @@ pub(super) fn meaning(word: &str, item: &Item, name: &Placed<String>) -> Option<
 /// Whether an ingredient has every allergen whose word stands in a name, or its allergens
 /// are not known.
 pub(super) fn holds(item: &Item, name: &str) -> bool {
+    holds_all(item, &named(name))
+}
+
+/// The same of the allergens that stand in it.
+pub(super) fn holds_all(item: &Item, allergens: &[&str]) -> bool {
     let (Some(us), Some(eu)) = (&item.us, &item.eu) else { return true };
-    named(name).into_iter().all(|word| is_among(word, us, eu))
+    allergens.iter().all(|word| is_among(word, us, eu))
 }
 
 fn is_among(word: &str, us: &[Allergen], eu: &[Allergen]) -> bool {

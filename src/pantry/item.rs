@@ -136,6 +136,13 @@ impl Item {
         })
     }
 
+    /// Whether it is known to hold nothing of either law's list.
+    pub fn is_free_of_allergens(&self) -> bool {
+        let none =
+            |said: &Option<Vec<Allergen>>| said.as_ref().is_some_and(Vec::is_empty);
+        none(&self.us) && none(&self.eu)
+    }
+
     /// Whether it is egg that was made safe to eat raw.
     pub fn is_pasteurised(&self) -> bool {
         self.name.contains("pasteurised")

@@ -8,6 +8,7 @@ mod doubtful;
 mod eggs;
 mod guard;
 mod item;
+mod mention;
 mod names;
 mod suggest;
 mod table;
@@ -29,12 +30,14 @@ pub struct Pantry {
     names: BTreeMap<String, usize>,
     /// Names of which the course itself says what they mean.
     said: BTreeSet<String>,
+    /// What stands for a word that names an allergen and no ingredient.
+    allergenic: Vec<Item>,
 }
 
 impl Pantry {
     /// The built-in pantry.
     pub fn built_in() -> Self {
-        let mut pantry = Self::default();
+        let mut pantry = Self { allergenic: guard::items(), ..Self::default() };
         table::items().into_iter().for_each(|(item, also)| pantry.insert(item, &also));
         for (word, name) in BARE {
             if let Some(at) = pantry.names.get(name).copied() {

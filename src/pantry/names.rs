@@ -8,6 +8,13 @@ use super::{Item, Pantry};
 /// Names of more words than this are looked up as they stand.
 const MOST_WORDS: usize = 12;
 
+/// An ingredient within the words of a name.
+struct Within<'a> {
+    item: &'a Item,
+    front: String,
+    behind: String,
+}
+
 impl Pantry {
     /// The ingredient of this name, singular or plural, in any case. States and manners do
     /// not hide it: `cold milk`, `butter cut into cubes`.
@@ -23,7 +30,12 @@ impl Pantry {
             singulars(name).iter().find_map(|name| self.names.get(name.as_str()))
         };
         let found = known(&name).or_else(|| known(&name.replace('-', " ")));
-        found.map(|at| &self.items[*at])
+        // `Essence of lemon` is lemon essence.
+        let turned = || {
+            let (part, whole) = name.split_once(" of ")?;
+            singulars(whole).iter().find_map(|whole| known(&format!("{whole} {part}")))
+        };
+        found.or_else(turned).map(|at| &self.items[*at])
     }
 
     /// The ingredient, and the states that stand in front of its name.
@@ -36,11 +48,12 @@ impl Pantry {
         if words.len() > MOST_WORDS {
             return None;
         }
-        (1..words.len()).find_map(|less| self.find_within(&words, less))
+        let within = (1..words.len()).find_map(|less| self.find_within(&words, less))?;
+        Some((within.item, within.front))
     }
 
     /// The ingredient without `less` words in front and behind, all of them states.
-    fn find_within(&self, words: &[&str], less: usize) -> Option<(&Item, String)> {
+    fn find_within(&self, words: &[&str], less: usize) -> Option<Within<'_>> {
         let states = Lexicon::english();
         let is_state = |words: &[&str]| words.iter().all(|word| states.is_state(word));
         (0..=less).rev().find_map(|front| {
@@ -50,8 +63,24 @@ impl Pantry {
                 && (is_state(behind) || states.is_manner(&behind.join(" ")));
             let core = words[front..end].join(" ");
             let item = free.then(|| self.exact(core.trim_end_matches([',', ';'])))??;
-            Some((item, words[..front].join(" ")))
+            let front = words[..front].join(" ");
+            Some(Within { item, front, behind: behind.join(" ") })
         })
+    }
+
+    /// The words in front of an ingredient's name and behind it: `butter mixed with walnuts`.
+    pub fn around(&self, name: &str) -> Vec<String> {
+        if self.exact(name).is_some() {
+            return Vec::new();
+        }
+        let name = name.trim().to_lowercase();
+        let words: Vec<&str> = name.split_whitespace().collect();
+        if words.len() > MOST_WORDS {
+            return vec![name];
+        }
+        (1..words.len())
+            .find_map(|less| self.find_within(&words, less))
+            .map_or_else(Vec::new, |within| vec![within.front, within.behind])
     }
 
     /// The bare name behind a written one, and the ingredient that it is taken to mean where
@@ -167,6 +196,9 @@ mod tests {
             ("warm water", "water"),
             ("ground almonds", "ground almond"),
             ("salted butter", "salted butter"),
+            ("essence of lemon", "lemon extract"),
+            ("grated rind of lemons", "lemon zest"),
+            ("cream of tartar", "cream of tartar"),
         ] {
             let found = pantry.find(written).map(|item| item.name.as_str());
             assert_eq!(found, Some(item), "{written}");

@@ -39,8 +39,9 @@ impl Pantry {
     /// short word in front does not vanish in a long one behind.
     fn slip(&self, name: &str) -> Option<&str> {
         let joined = |name: &str| name.replace([' ', '-'], "");
-        let all =
-            self.names.iter().filter(|(_, at)| guard::holds(&self.items[**at], name));
+        let named = guard::named(name);
+        let holds = |at: usize| guard::holds_all(&self.items[at], &named);
+        let all = self.names.iter().filter(|(_, at)| holds(**at));
         let all = all.filter_map(|(known, _)| {
             let far = if joined(known) == joined(name) { 0 } else { apart(name, known)? };
             Some((far, known.as_str()))
@@ -58,7 +59,8 @@ impl Pantry {
             heads.iter().any(|word| word == head)
         };
         // What lacks an allergen of the name is not what was meant.
-        let holds = |item: &&Item| guard::holds(item, name);
+        let named = guard::named(name);
+        let holds = |item: &&Item| guard::holds_all(item, &named);
         let alike = self.items.iter().filter(is_head).filter(holds);
         let mut found: Vec<&str> = alike.map(|item| item.name.as_str()).collect();
         let shared =

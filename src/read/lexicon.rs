@@ -58,6 +58,10 @@ pub(crate) struct Lexicon {
     states: BTreeSet<String>,
     /// What begins a manner behind a name: `cut into`.
     behind: Vec<String>,
+    /// In front of what is only compared with or left out: `the size of`, `without`.
+    compared: Vec<String>,
+    /// Behind what only names a tool, a size or an absence: `cake tin`, `nut free`.
+    tools: Vec<String>,
 }
 
 impl Lexicon {
@@ -119,6 +123,8 @@ impl Lexicon {
                 self.states.insert(word);
             }
             "behind" => self.behind.push(word),
+            "compared" => self.compared.push(word),
+            "tool" => self.tools.push(word),
             _ => {}
         }
     }
@@ -149,6 +155,24 @@ impl Lexicon {
             name = after.trim_start();
         }
         (name, states)
+    }
+
+    /// Whether words in front of a name say that it is only compared with or left out.
+    pub(crate) fn is_compared(&self, before: &str) -> bool {
+        let ends = |word: &String| {
+            let rest = before.strip_suffix(word.as_str());
+            rest.is_some_and(|rest| !rest.ends_with(char::is_alphanumeric))
+        };
+        self.compared.iter().any(ends)
+    }
+
+    /// Whether words behind a name make it a tool, a size or an absence. Eggs that are `free
+    /// range` are eggs.
+    pub(crate) fn is_tool(&self, behind: &[&str]) -> bool {
+        match behind {
+            ["free", "range", ..] | [] => false,
+            [first, ..] => self.tools.iter().any(|word| word == first),
+        }
     }
 
     /// Whether words behind a name begin a manner: `cut into small cubes`.

@@ -5,7 +5,8 @@ use std::sync::Arc;
 use crate::fault::{Fault, Place, Placed, clip, nearest};
 use crate::measure::{Exact, Mass, exact};
 use crate::model::{
-    Accept, Included, Makes, Part, Preferment, Quantity, Recipe, Section, Step, Video,
+    Accept, Included, Makes, Part, Preferment, Quantity, Recipe, Section, Step, Tin,
+    Video,
 };
 
 use super::fields::Fields;
@@ -44,13 +45,16 @@ pub(super) fn missing_head(file: &Arc<str>) -> Fault {
 }
 
 fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Recipe {
+    let title = fields.needed("title", "Crescents");
+    let summary =
+        fields.needed("summary", "Plain crescents, three turns, baked dark.").value;
+    let makes = stated(fields, comma);
+    let tin = tin_of(fields, makes.as_ref());
     Recipe {
         name: name.to_owned(),
-        title: fields.needed("title", "Crescents"),
-        summary: fields
-            .needed("summary", "Plain crescents, three turns, baked dark.")
-            .value,
-        makes: stated(fields, comma),
+        title,
+        summary,
+        makes,
         family: fields.text("family").map(|family| family.value),
         formula: formula(fields, comma),
         preferments: preferments(fields),
@@ -72,11 +76,7 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
         included: fields
             .parsed("included", "by name only", by_name)
             .map_or(Included::Whole, |said| said.value),
-        tin: fields.parsed(
-            "tin",
-            "23 x 13 x 7 cm` or `9 in round`, one tin; two of them are said in `makes: 2 cakes",
-            quantity::tin,
-        ),
+        tin,
         videos: videos(fields),
         unsettled: fields.placed_texts("to settle"),
         accept: accept(fields),
@@ -92,7 +92,31 @@ fn by_name(text: &str) -> Option<Included> {
     (text == "by name only").then_some(Included::ByName)
 }
 
-/// `22 crescents`, `2 dozen rolls`, `1 loaf`, `1150 g`, `1 lb 9 oz`.
+/// The tin: its own key says it, or what the recipe makes. They say one thing.
+fn tin_of(fields: &mut Fields, makes: Option<&Placed<Makes>>) -> Option<Placed<Tin>> {
+    let said = fields.parsed(
+        "tin",
+        "23 x 13 x 7 cm` or `9 in round`, one tin; two of them are said in `makes: 2 x 9 in round",
+        quantity::tin,
+    );
+    let made = makes.and_then(|makes| match &makes.value {
+        Makes::Tins { tin, .. } => Some(Placed::new(tin.clone(), makes.place.clone())),
+        Makes::Pieces { .. } | Makes::Weight(_) => None,
+    });
+    if let (Some(said), Some(made)) = (&said, &made)
+        && said.value != made.value
+    {
+        let message = "`makes` says another tin";
+        fields.faults().push(
+            Fault::error("bad-value", &said.place, message)
+                .help("Take `tin` out: what `makes` says is the tin."),
+        );
+    }
+    made.or(said)
+}
+
+/// `22 crescents`, `2 dozen rolls`, `12-14 pieces`, `2 x 9 in round`, `1 loaf`, `1150 g`,
+/// `1 lb 9 oz`.
 fn stated(fields: &mut Fields, comma: bool) -> Option<Placed<Makes>> {
     let text = fields.text("makes")?;
     match makes(&text.value, comma) {
@@ -106,38 +130,45 @@ fn stated(fields: &mut Fields, comma: bool) -> Option<Placed<Makes>> {
     }
 }
 
-/// What a batch makes; else what would be right.
-fn makes(text: &str, comma: bool) -> Result<Makes, String> {
-    let plain = || {
-        "Write a whole number and a word, `22 crescents`; or for a base dough its weight, \
-         `1150 g`."
-            .to_owned()
-    };
-    let found = measured(text, comma).map_err(|_| plain())?;
+/// What a batch makes; else what would be right. A range of pieces counts as its middle, a
+/// half as one more: each is then the smaller, and none is short.
+fn makes(text: &str, comma: bool) -> Result<Makes, &'static str> {
+    const PLAIN: &str = "Write a whole number and a word, `22 crescents`; tins of one size, \
+                         `2 x 9 in round`; or for a base dough its weight, `1150 g`.";
+    let found = measured(text, comma).map_err(|_| PLAIN)?;
     let rest = found.rest.trim();
-    if found.range.is_some() {
-        let Quantity::Pieces(middle, _) = &found.quantity else { return Err(plain()) };
-        let middle = middle.ceil().to_integer();
-        return Err(format!(
-            "One batch makes one number of pieces: write `{middle} {rest}`."
-        ));
-    }
     let weight = match &found.quantity {
         Quantity::Unit(value, unit) => unit.grams().map(|grams| value * grams),
         Quantity::Sum(terms) => {
             terms.iter().map(|(value, unit)| Some(value * unit.grams()?)).sum()
         }
-        Quantity::Pieces(count, _) => return pieces(count, rest).ok_or_else(plain),
-        Quantity::Batches(count) => return pieces(count, "batches").ok_or_else(plain),
+        Quantity::Pieces(middle, _) => {
+            let range = found.range.map(|(low, high)| [middle * low, middle * high]);
+            return pieces(middle, range, rest).ok_or(PLAIN);
+        }
+        Quantity::Batches(count) => return pieces(count, None, "batches").ok_or(PLAIN),
     };
-    let weight = weight.filter(|grams| rest.is_empty() && grams.is_positive());
-    weight.map(|grams| Makes::Weight(Mass::grams(grams))).ok_or_else(plain)
+    let sound =
+        |grams: &Exact| found.range.is_none() && rest.is_empty() && grams.is_positive();
+    weight.filter(sound).map(|grams| Makes::Weight(Mass::grams(grams))).ok_or(PLAIN)
 }
 
-fn pieces(count: &Exact, word: &str) -> Option<Makes> {
-    let count = count.is_integer().then(|| crate::measure::ceil(count))?;
-    ((1..=100_000).contains(&count) && !word.is_empty())
-        .then(|| Makes::Pieces { count, word: word.to_owned() })
+fn pieces(count: &Exact, range: Option<[Exact; 2]>, rest: &str) -> Option<Makes> {
+    let whole = |number: &Exact| {
+        let number = number.is_integer().then(|| crate::measure::ceil(number));
+        number.filter(|number| (1..=100_000).contains(number))
+    };
+    let ends = match &range {
+        Some([low, high]) => Some([whole(low)?, whole(high)?]),
+        None => None,
+    };
+    let count = whole(&if ends.is_some() { count.ceil() } else { count.clone() })?;
+    let size = rest.strip_prefix(['x', '×']).filter(|size| size.starts_with(' '));
+    if let Some(tin) = size.and_then(quantity::tin) {
+        return ends.is_none().then_some(Makes::Tins { count, tin });
+    }
+    let word = rest.to_owned();
+    (!rest.is_empty()).then_some(Makes::Pieces { count, word, range: ends })
 }
 
 /// `sponge`, or several: `starter, levain from starter`, of which the second takes in the
@@ -440,24 +471,34 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
 
 #[cfg(test)]
 mod tests {
+    use crate::measure::Length;
+
     use super::*;
 
-    fn said(text: &str, comma: bool) -> Result<Makes, String> {
+    fn said(text: &str, comma: bool) -> Result<Makes, &'static str> {
         makes(text, comma)
     }
 
     #[test]
     fn what_a_batch_makes_is_read_or_refused_in_words() {
-        let rolls = Makes::Pieces { count: 24, word: "rolls".to_owned() };
-        assert_eq!(said("2 dozen rolls", false), Ok(rolls));
+        let pieces = |count, word: &str, range| {
+            Ok(Makes::Pieces { count, word: word.to_owned(), range })
+        };
+        assert_eq!(said("2 dozen rolls", false), pieces(24, "rolls", None));
+        assert_eq!(said("12-14 pieces", false), pieces(13, "pieces", Some([12, 14])));
+        assert_eq!(said("2 to 3 loaves", false), pieces(3, "loaves", Some([2, 3])));
+        let tin = Tin::Round(Length::inches(&exact(9, 1)), None);
+        for text in ["2 x 9 in round", "2 × 9 in round", "two x 9 inch round"] {
+            let two = Makes::Tins { count: 2, tin: tin.clone() };
+            assert_eq!(said(text, false), Ok(two), "{text}");
+        }
         let grams = |grams: i64| Ok(Makes::Weight(Mass::grams(exact(grams, 1))));
         assert_eq!(said("1,000 g", false), grams(1000));
         assert_eq!(said("1.000 g", true), grams(1000));
         let pound = exact(25, 16) * exact(45_359_237, 100_000);
         assert_eq!(said("1 lb 9 oz", false), Ok(Makes::Weight(Mass::grams(pound))));
-        let refused = said("12-14 pieces", false).expect_err("a range");
-        assert!(refused.contains("`13 pieces`"), "{refused}");
-        for text in ["1½ rolls", "0 rolls", "24", "many"] {
+        for text in ["1½ rolls", "0 rolls", "24", "many", "1 to 2 kg", "2-3 x 9 in round"]
+        {
             assert!(said(text, false).is_err(), "{text}");
         }
     }

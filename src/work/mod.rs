@@ -29,7 +29,7 @@ use crate::formula::{
     depth_assumed, doughs, factor, hydration, percentages, pieces, weigh,
 };
 use crate::measure::{Exact, Mass, exact};
-use crate::model::{Kit, Recipe, Step};
+use crate::model::{Kit, Recipe, Step, Tin};
 
 use pieces::Pieces;
 
@@ -50,6 +50,8 @@ pub struct Work<'a> {
     pub hydration: Option<Exact>,
     /// What hydration counts.
     pub counting: Counting,
+    /// The tin it is baked in, if it is said: the one asked for, else the recipe's own.
+    pub tin: Option<Tin>,
     /// Whether tins were compared by their bases alone.
     pub depth_assumed: bool,
     /// How many times the recipe as written it is made: a little more than was asked for
@@ -119,19 +121,14 @@ pub fn work<'a>(
     let (scale, promised) = ((&factor, doughs), in_rows.or(asked_pieces));
     let counted = Pieces { recipe, flow: &flow, cuts: &cuts, promised, scale };
     let counts = counted.counts(&dough, as_written);
-    let piece = match scaling {
-        Scaling::PieceWeight { weight, .. } => Some(weight.clone()),
-        Scaling::Batches(_)
-        | Scaling::Pieces(_)
-        | Scaling::Flour(_)
-        | Scaling::Total(_)
-        | Scaling::Tin(_) => counts.piece.filter(|_| body.open(&formula).is_empty()),
-    };
+    let known = || counts.piece.filter(|_| body.open(&formula).is_empty());
+    let piece = asked_weight(scaling).or_else(known);
     let timing = times::timing(recipe, &factor, (&counts.in_hand, &counts.lots), book);
     let counting = counting(recipe, book);
     Ok(Work {
         hydration: hydration(&formula, &body, counting, book),
         counting,
+        tin: tin(scaling, recipe),
         depth_assumed: depth_assumed(scaling, recipe),
         recipe,
         formula,
@@ -176,6 +173,30 @@ impl Work<'_> {
     /// The scale of one dough: the factor over the number of doughs.
     pub fn each(&self) -> Exact {
         &self.factor / Exact::from_integer(self.doughs.into())
+    }
+}
+
+/// The weight of a piece, where that is asked for.
+fn asked_weight(scaling: &Scaling) -> Option<Mass> {
+    match scaling {
+        Scaling::PieceWeight { weight, .. } => Some(weight.clone()),
+        Scaling::Batches(_)
+        | Scaling::Pieces(_)
+        | Scaling::Flour(_)
+        | Scaling::Total(_)
+        | Scaling::Tin(_) => None,
+    }
+}
+
+/// The tin it is baked in.
+fn tin(scaling: &Scaling, recipe: &Recipe) -> Option<Tin> {
+    match scaling {
+        Scaling::Tin(tin) => Some(tin.clone()),
+        Scaling::Batches(_)
+        | Scaling::Pieces(_)
+        | Scaling::PieceWeight { .. }
+        | Scaling::Flour(_)
+        | Scaling::Total(_) => recipe.tin.as_ref().map(|tin| tin.value.clone()),
     }
 }
 

@@ -13,11 +13,16 @@ pub fn length(length: &Length) -> Label {
 
 /// A rectangle, in the order of its sides: `60 × 25 cm`, `23⅝ × 9⅞ in`.
 pub fn size(size: &Size) -> Label {
-    let (length, width) = (&size.length, &size.width);
-    Label::new(
-        format!("{} × {} cm", centimetres(length), centimetres(width)),
-        format!("{} × {} in", inches(length), inches(width)),
-    )
+    sides(&[&size.length, &size.width])
+}
+
+/// Lengths that stand across one another: `23 × 13 × 7 cm`.
+pub fn sides(sides: &[&Length]) -> Label {
+    let join = |of: fn(&Length) -> String, unit: &str| {
+        let sides: Vec<String> = sides.iter().map(|side| of(side)).collect();
+        format!("{} {unit}", sides.join(" × "))
+    };
+    Label::new(join(centimetres, "cm"), join(inches, "in"))
 }
 
 /// A thickness: `4.5 mm`, `3/16 in`. Never nought: below half a step it is shown to

@@ -26,30 +26,47 @@ fn off(shown: &Exact, amount: &Exact) -> Exact {
     if amount.is_zero() { exact(0, 1) } else { ((shown - amount) / amount).abs() }
 }
 
+/// The steps for a size of weight, the usual one first.
+type Steps = fn(&Exact) -> Vec<Exact>;
+
+/// What a scale shows.
+#[derive(Clone, Copy)]
+struct Scale<'a> {
+    steps: Steps,
+    /// Whether a figure is said in this unit.
+    fits: &'a dyn Fn(&Exact) -> bool,
+    /// Whether the figure beside the nearest may be taken where that one does not stay as it
+    /// is: 0.512 g as 0.52 g.
+    beside: bool,
+}
+
 /// Metric weight. Steps by size: 0.1 g (with a fine scale) or 0.5 g below 10 g, 1 g to
-/// 1 kg, 5 g above, in kg from 10 kg to 10 g and from 100 kg to 100 g; a finer step where that one would be off by more
-/// than `tolerance`.
+/// 1 kg, 5 g above, in kg from 10 kg to 10 g and from 100 kg to 100 g; a finer step where
+/// that one would be off by more than `tolerance`, down to 0.01 g below 10 g.
 pub fn metric(mass: &Mass, tolerance: &Exact, fine: bool) -> Shown {
-    let steps = |grams: &Exact| {
-        let first = if *grams >= exact(100_000, 1) {
-            exact(100, 1)
-        } else if *grams >= exact(10_000, 1) {
-            exact(10, 1)
-        } else if *grams >= exact(1000, 1) {
-            exact(5, 1)
-        } else if *grams >= exact(10, 1) {
-            exact(1, 1)
-        } else if fine {
-            exact(1, 10)
-        } else {
-            exact(1, 2)
-        };
-        let finer =
-            [exact(1, 2), exact(1, 10), exact(1, 20), exact(1, 100), exact(1, 1000)];
-        std::iter::once(first).chain(finer).collect()
-    };
-    let shown = roundest(mass.amount(), tolerance, &steps);
+    let steps = if fine { fine_grams } else { coarse_grams };
+    let shown = round_grams(mass.amount(), tolerance, steps, &|_| true);
     Shown { words: grams(&shown), worth: Mass::grams(shown) }
+}
+
+fn fine_grams(grams: &Exact) -> Vec<Exact> {
+    let steps: &[(i64, i64)] = if *grams >= exact(100_000, 1) {
+        &[(100, 1)]
+    } else if *grams >= exact(10_000, 1) {
+        &[(10, 1), (1, 1)]
+    } else if *grams >= exact(1000, 1) {
+        &[(5, 1), (1, 1)]
+    } else if *grams >= exact(10, 1) {
+        &[(1, 1), (1, 10)]
+    } else {
+        &[(1, 10), (1, 100)]
+    };
+    steps.iter().map(|(over, under)| exact(*over, *under)).collect()
+}
+
+fn coarse_grams(grams: &Exact) -> Vec<Exact> {
+    let half = (*grams < exact(10, 1)).then(|| exact(1, 2));
+    half.into_iter().chain(fine_grams(grams)).collect()
 }
 
 /// `217.7 kg`, `12.35 kg`, `0.72 g`: no finer than a scale for such weights shows.
@@ -66,37 +83,46 @@ fn grams(shown: &Exact) -> String {
     }
 }
 
+/// Below this, in ounces, a hundredth of an ounce is more than 2 % off: US weights stand in
+/// grams, which scales for small weights show.
+const LEAST_OUNCES: (i64, i64) = (1, 4);
+
 /// US weight. Steps: ¼ oz from 4 oz, ⅛ oz below, decimal 0.05 oz below 1 oz; a finer
-/// decimal step where that one would be off by more than `tolerance`.
+/// decimal step where that one would be off by more than `tolerance`; what is not ¼ oz within
+/// the tolerance in grams as on a fine scale.
 pub fn us_weight(mass: &Mass, tolerance: &Exact) -> Shown {
-    let steps = |ounces: &Exact| {
-        let first = if *ounces >= exact(4, 1) {
-            exact(1, 4)
-        } else if *ounces >= exact(1, 1) {
-            exact(1, 8)
-        } else {
-            exact(1, 20)
-        };
-        let finer = [
-            exact(1, 20),
-            exact(1, 100),
-            exact(1, 200),
-            exact(1, 1000),
-            exact(1, 10_000),
-        ];
-        std::iter::once(first).chain(finer).collect()
-    };
-    let shown = roundest(&mass.in_ounces(), tolerance, &steps);
+    let least = exact(LEAST_OUNCES.0, LEAST_OUNCES.1);
+    let least = &least / (exact(1, 1) + tolerance);
+    if mass.in_ounces() < least {
+        let small = |shown: &Exact| *shown < *Mass::ounces(&least).amount();
+        let shown = round_grams(mass.amount(), tolerance, fine_grams, &small);
+        return Shown { words: grams(&shown), worth: Mass::grams(shown) };
+    }
+    let exact = mass.in_ounces();
+    // Where two steps nearly meet, no hundredth stays as it is within the tolerance.
+    let scale = Scale { steps: ounces, fits: &|_| true, beside: false };
+    let shown = roundest(&exact, tolerance, scale).unwrap_or(exact);
     Shown { words: pounds(&shown), worth: Mass::ounces(&shown) }
 }
 
-/// `1 lb 1¾ oz`, `12 oz`, `0.35 oz`; below a tenth of an ounce in grams, for no scale that
-/// shows ounces shows so little.
+fn ounces(ounces: &Exact) -> Vec<Exact> {
+    let first = if *ounces >= exact(4, 1) {
+        exact(1, 4)
+    } else if *ounces >= exact(1, 1) {
+        exact(1, 8)
+    } else {
+        exact(1, 20)
+    };
+    // The last are said to a hundredth, and are needed where two steps nearly meet: between
+    // 0.65 and 0.7 oz no hundredth stays as it is within 3 %.
+    [first]
+        .into_iter()
+        .chain([20, 100, 200, 1000, 10_000].map(|part| exact(1, part)))
+        .collect()
+}
+
+/// `1 lb 1¾ oz`, `12 oz`, `0.35 oz`.
 fn pounds(ounces: &Exact) -> String {
-    if *ounces < exact(1, 10) {
-        let mass = Mass::ounces(ounces);
-        return grams(&round_to(mass.amount(), &exact(1, 100)));
-    }
     let pounds = (ounces / exact(16, 1)).trunc();
     let rest = ounces - &pounds * exact(16, 1);
     let ounces = vulgar(&rest)
@@ -111,19 +137,42 @@ fn pounds(ounces: &Exact) -> String {
 
 /// `amount` to the first of its steps that stays within `tolerance` and that, shown again,
 /// stays as it is: 6.79 g must not be shown as 6.8 g where 6.8 g itself is shown as 7 g.
-/// The amount itself where no step does.
-fn roundest(
+fn roundest(amount: &Exact, tolerance: &Exact, scale: Scale) -> Option<Exact> {
+    let stays = |shown: &Exact| {
+        shown == amount || roundest(shown, tolerance, scale).as_ref() == Some(shown)
+    };
+    let Scale { steps, fits, beside } = scale;
+    let steps = steps(amount);
+    let nearest = |step: &Exact| {
+        let nearest = round_to(amount, step);
+        if fits(&nearest) { nearest } else { nearest - step }
+    };
+    let mut tried = steps.iter().flat_map(|step| {
+        let nearest = nearest(step);
+        let sides = if *amount < nearest { [-1, 1] } else { [1, -1] };
+        let sides = sides.map(|side| &nearest + step * exact(side, 1));
+        [nearest].into_iter().chain(sides.into_iter().filter(|_| beside))
+    });
+    let near = |shown: &Exact| {
+        shown.is_positive() && fits(shown) && off(shown, amount) <= *tolerance
+    };
+    tried.find(|shown| near(shown) && stays(shown))
+}
+
+/// Grams to the roundest figure; to 0.01 g where none is within the tolerance, for no scale
+/// shows more. Less than half of that stays itself.
+fn round_grams(
     amount: &Exact,
     tolerance: &Exact,
-    steps: &dyn Fn(&Exact) -> Vec<Exact>,
+    steps: Steps,
+    fits: &dyn Fn(&Exact) -> bool,
 ) -> Exact {
-    let stays =
-        |shown: &Exact| shown == amount || roundest(shown, tolerance, steps) == *shown;
-    steps(amount)
-        .iter()
-        .map(|step| round_to(amount, step))
-        .find(|shown| off(shown, amount) <= *tolerance && stays(shown))
-        .unwrap_or_else(|| amount.clone())
+    let scale = Scale { steps, fits, beside: true };
+    roundest(amount, tolerance, scale).unwrap_or_else(|| {
+        let nearest = round_to(amount, &exact(1, 100));
+        let sound = nearest.is_positive() && fits(&nearest);
+        if sound { nearest } else { amount.clone() }
+    })
 }
 
 #[cfg(test)]
@@ -177,7 +226,7 @@ mod tests {
         }
     }
 
-    /// A hundredth of a gram, and grams below a tenth of an ounce: common practice, no source.
+    /// A hundredth of a gram, and grams below a quarter of an ounce: common practice, no source.
     #[test]
     fn weights_are_ones_that_a_scale_shows() {
         let two = exact(2, 100);
@@ -187,11 +236,27 @@ mod tests {
             (500, "0.5 g", "0.5 g"),
             (10_000, "10 g", "0.35 oz"),
             (217_724_976, "217.7 kg", "480 lb"),
+            // A hundredth of an ounce would be 5 % off.
+            (3_500, "3.5 g", "3.5 g"),
+            (6_940, "6.9 g", "6.9 g"),
+            (7_000, "7 g", "0.25 oz"),
         ] {
             let mass = grams(milligrams, 1000);
             assert_eq!(metric(&mass, &two, true).words, metric_words);
             assert_eq!(us_weight(&mass, &two).words, us);
         }
+    }
+
+    /// What the words say, in grams.
+    fn said(words: &str) -> Option<f64> {
+        let (number, unit) = words.rsplit_once(' ')?;
+        let worth = match unit {
+            "g" => 1.0,
+            "kg" => 1000.0,
+            "oz" => 28.349_523_125,
+            _ => return None,
+        };
+        Some(number.parse::<f64>().ok()? * worth)
     }
 
     proptest! {
@@ -207,7 +272,13 @@ mod tests {
                 &|mass: &Mass| us_weight(mass, &tolerance) as Shown,
             ] as [&dyn Fn(&Mass) -> Shown; 2] {
                 let shown = show(&mass);
-                prop_assert!(shown.error(&mass) <= tolerance, "{}", shown.words);
+                // A scale shows no less than 0.01 g.
+                let half = (shown.worth.amount() - mass.amount()).abs() <= exact(1, 200);
+                prop_assert!(half || shown.error(&mass) <= tolerance, "{}", shown.words);
+                let worth = crate::measure::float(shown.worth.amount());
+                let said = said(&shown.words);
+                let most = if shown.words.ends_with("oz") { 0.15 } else { 1e-6 * worth };
+                prop_assert!(said.is_none_or(|said| (said - worth).abs() <= most), "{} is not {worth}", shown.words);
                 prop_assert_eq!(&show(&shown.worth), &shown);
                 prop_assert!(show(&heavier).worth >= shown.worth);
             }

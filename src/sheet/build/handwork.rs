@@ -100,8 +100,7 @@ fn shape(work: &Work, (at, step): (usize, &Step), context: Context) -> Option<Sh
     let piece = || piece_in_hand(work, at, context.book);
     let fact = match shaping {
         Shaping::Tin => {
-            let Tin::Square(length, width, depth) = &work.recipe.tin.as_ref()?.value
-            else {
+            let Tin::Square(length, width, depth) = work.tin.as_ref()? else {
                 return None;
             };
             in_tin(length, width, depth.as_ref())

@@ -21,8 +21,8 @@ pub use prose::cue;
 pub use technique::technique;
 
 use crate::formula::Book;
-use crate::measure::{Exact, Label, exact, float, round_to, show};
-use crate::model::{Makes, Recipe};
+use crate::measure::{Exact, Label, Length, exact, float, round_to, show};
+use crate::model::{Makes, Recipe, Tin};
 use crate::pantry::Kind;
 use crate::words::Words;
 use crate::work::Work;
@@ -120,12 +120,28 @@ pub(super) fn is_cut(work: &Work) -> bool {
     work.cuts.iter().any(|(_, cut)| cut.is_ok())
 }
 
-/// `22 crescents`, `1150 g`.
+/// `22 crescents`, `13 rolls (12–14)`, `2 tins, 23 cm round`, `1150 g`.
 fn makes(work: &Work, context: Context) -> Label {
     match work.recipe.makes.as_ref().map(|makes| &makes.value) {
-        Some(Makes::Pieces { word, count }) => {
+        Some(Makes::Pieces { word, count, range }) => {
             let pieces = work.pieces.unwrap_or(*count);
-            Label::same(format!("{pieces} {}", inflect(word, *count, pieces)))
+            let words = format!("{pieces} {}", inflect(word, *count, pieces));
+            let written = work.factor == exact(1, 1) && pieces == *count;
+            Label::same(match range.filter(|_| written) {
+                None => words,
+                Some(ends) => {
+                    let [low, high] = ends.map(|end| end.to_string());
+                    let values = [("pieces", &*words), ("low", &low), ("high", &high)];
+                    context.words.fill("pieces-range", &values)
+                }
+            })
+        }
+        Some(Makes::Tins { count, tin: written }) => {
+            let tins = work.pieces.unwrap_or(*count);
+            let key = if tins == 1 { "tin" } else { "tins" };
+            let tin = tin(work.tin.as_ref().unwrap_or(written), context);
+            let values = [("number", &Label::same(tins.to_string())), ("tin", &tin)];
+            notes::fill(key, &values, context)
         }
         Some(Makes::Weight(mass)) => {
             lines::weight(&(mass * &work.factor), Kind::Other, context)
@@ -134,6 +150,20 @@ fn makes(work: &Work, context: Context) -> Label {
             lines::weight(&(&work.formula.total() * &work.factor), Kind::Other, context)
         }
     }
+}
+
+/// A tin by its sizes: `23 cm round`, `23 × 13 × 7 cm`, `24 × 9 cm ring, hole 8 cm`.
+fn tin(tin: &Tin, context: Context) -> Label {
+    let (key, sides, depth, hole) = match tin {
+        Tin::Round(across, depth) => ("tin-round", vec![across], depth, None),
+        Tin::Square(length, width, depth) => {
+            ("tin-square", vec![length, width], depth, None)
+        }
+        Tin::Ring(across, hole, depth) => ("tin-ring", vec![across], depth, Some(hole)),
+    };
+    let sides: Vec<&Length> = sides.into_iter().chain(depth).collect();
+    let hole = hole.map(show::length).unwrap_or_default();
+    notes::fill(key, &[("size", &show::sides(&sides)), ("hole", &hole)], context)
 }
 
 /// The author's word for the pieces, with or without its plural `s` as the number wants.

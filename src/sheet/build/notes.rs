@@ -31,7 +31,7 @@ fn note(name: &str, text: Label) -> Note {
 }
 
 /// A sentence from the words, with labels filled in for each unit system.
-fn fill(key: &str, values: &[(&str, &Label)], context: Context) -> Label {
+pub(super) fn fill(key: &str, values: &[(&str, &Label)], context: Context) -> Label {
     let with = |of: &dyn Fn(&Label) -> String| {
         let values: Vec<(&str, String)> =
             values.iter().map(|(name, label)| (*name, of(label))).collect();
