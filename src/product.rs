@@ -379,7 +379,7 @@ impl<'s> Workshop<'s> {
     fn drawings(&self, name: &str, figures: &[Figure]) -> Vec<Product<'_>> {
         let of = |figure: &Figure, units: Units| {
             let stem = format!("drawings/{name}/{}-{}", figure.name, units.word());
-            let svg = units.of(&figure.svg).to_owned();
+            let svg = figure.upright.of(units).svg();
             let as_written =
                 Product::ready(format!("{stem}.svg"), svg.clone().into_bytes());
             [as_written, self.painted(format!("{stem}.png"), svg, DRAWING_WIDTH)]

@@ -291,7 +291,10 @@ fn a_strip_of_dough_shows_what_is_said_and_drawn() {
 
 /// The drawing has the spine at the left of the block, and opposite it what was found.
 fn drawn_as_said(figures: &[Figure], step: &str, [folds, ends]: [u32; 2], what: &str) {
-    for svg in [&figure(figures, step).svg.us, &figure(figures, step).svg.metric] {
+    for svg in [
+        &figure(figures, step).upright.us.svg(),
+        &figure(figures, step).upright.metric.svg(),
+    ] {
         let drawn = Drawn::of(svg);
         assert!(Drawn::is_upright(&drawn.spine), "{what}");
         let dotted = drawn.dotted.iter().filter(|stroke| Drawn::is_upright(stroke));
@@ -338,7 +341,7 @@ fn a_strip_locked_in_shows_what_is_said() {
     assert_eq!(meets, [0.5, 0.5]);
     let edges = fact.edges.expect("it is folded along the sheet");
     assert_eq!([edges.opposite_folds, edges.opposite_ends], [1, 0]);
-    let seam = Drawn::of(&figure(&figures, "lock-in").svg.us);
+    let seam = Drawn::of(&figure(&figures, "lock-in").upright.us.svg());
     let folded = seam.folded.expect("the other folded edge")[0][0];
     let middle = f64::midpoint(seam.spine[0][0], folded);
     let upright = seam.dotted.iter().filter(|stroke| Drawn::is_upright(stroke));
@@ -380,9 +383,9 @@ fn the_eight_inch_side_is_stretched_each_time() {
             figure.alt.us
         );
         assert!(figure.alt.us.contains("a quarter turn"), "{}", figure.alt.us);
-        let documents = [Some(&figure.svg), figure.wide.as_ref()];
-        for svg in documents.into_iter().flatten().map(|label| &label.us) {
-            let drawn = Drawn::of(svg);
+        let forms = std::iter::once(&figure.upright).chain(&figure.wide);
+        for svg in forms.map(|forms| forms.us.svg()) {
+            let drawn = Drawn::of(&svg);
             let arrow = drawn.arrow.expect("an arrow on the block");
             assert!(Drawn::is_upright(&arrow), "along the spine: {arrow:?}");
             // The spine is the side of 8 in: to the scale of the sheet above it.
@@ -409,8 +412,8 @@ fn the_same_way_is_drawn_across_the_spine() {
     assert!(names.contains(&"seams-not-turned"), "{names:?}");
     let (_, figures) = worked(&edition);
     let first = figure(&figures, "step-0");
-    let arrow = Drawn::of(&first.svg.us).arrow.expect("an arrow");
+    let arrow = Drawn::of(&first.upright.us.svg()).arrow.expect("an arrow");
     assert!(!Drawn::is_upright(&arrow), "across the spine: {arrow:?}");
-    assert!(!first.svg.us.contains(">¼<"));
+    assert!(!first.upright.us.svg().contains(">¼<"));
     assert!(first.alt.us.contains("no quarter turn"), "{}", first.alt.us);
 }

@@ -44,7 +44,7 @@ fn form(plan: &PlanSheet, form: PlanForm, words: &Words) -> Result<String, Stop>
         PlanForm::Ics => calendar(plan, words).ok_or_else(none),
         PlanForm::Svg => {
             let chart = plan.chart.as_ref().map(crate::draw::plan_chart);
-            chart.ok_or_else(none)
+            chart.map(|chart| chart.svg()).ok_or_else(none)
         }
     }
 }

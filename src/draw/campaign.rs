@@ -10,7 +10,7 @@ use proptest::prelude::*;
 
 use super::plate::{Anchor, Frame, Text};
 use super::tests::course_sources;
-use super::{Figure, sample};
+use super::{Figure, FigureKind, sample};
 use crate::formula::{Book, Scaling};
 use crate::measure::exact;
 use crate::pantry::Pantry;
@@ -140,13 +140,9 @@ fn sheet(text: &str) -> Option<Sheet> {
 }
 
 /// Every document of a figure.
-fn documents(figure: &Figure) -> Vec<&str> {
-    let wide = figure.wide.iter().flat_map(|wide| [&wide.metric, &wide.us]);
-    [&figure.svg.metric, &figure.svg.us]
-        .into_iter()
-        .chain(wide)
-        .map(String::as_str)
-        .collect()
+fn documents(figure: &Figure) -> Vec<String> {
+    let forms = std::iter::once(&figure.upright).chain(&figure.wide);
+    forms.flat_map(|forms| [forms.metric.svg(), forms.us.svg()]).collect()
 }
 
 /// The value of an attribute of a tag.
@@ -205,10 +201,13 @@ fn every_label_is_clear(numbers: &[u32]) -> Result<(), TestCaseError> {
     let Some(sheet) = found else { return Ok(()) };
     let words = words();
     let figures = super::figures(&sheet, words);
-    prop_assert!(figures.iter().any(|figure| figure.kind == "lock-in"), "no lock-in");
+    prop_assert!(
+        figures.iter().any(|figure| figure.kind == FigureKind::LockIn),
+        "no lock-in"
+    );
     for figure in &figures {
         for svg in documents(figure) {
-            clear(&figure.name, svg)?;
+            clear(&figure.name, &svg)?;
         }
     }
     prop_assert_eq!(figures, super::figures(&sheet, words));

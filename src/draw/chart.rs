@@ -9,7 +9,7 @@ use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::panels::WIDE;
 use super::plate::{MARGIN, Plate, Text, WIDTH};
-use super::svg;
+use super::svg::Drawing;
 
 /// The height of a bar.
 const BAR: f64 = 22.0;
@@ -39,15 +39,15 @@ pub struct SessionChart {
     pub alt: String,
 }
 
-/// A plan's chart as an SVG document.
-pub fn plan_chart(chart: &ChartSheet) -> String {
+/// A plan's chart.
+pub fn plan_chart(chart: &ChartSheet) -> Drawing {
     let mut plate = Plate::new(WIDTH);
     let mut top = key(&mut plate, chart, [MARGIN, 8.0]);
     for session in &chart.sessions {
         top = panel(&mut plate, session, top);
     }
     plate.height = legend(&mut plate, &chart.steps, top);
-    svg::document(&plate, &chart.title, &chart.said)
+    Drawing::new(&plate, &chart.title, &chart.said)
 }
 
 /// The chart's wide form.
@@ -57,8 +57,8 @@ pub fn plan_chart_wide(chart: &ChartSheet) -> PlanChart {
         // The key stands to the right of the day, in its line.
         key(&mut plate, chart, [WIDE - KEY, 0.0]);
         plate.height = panel(&mut plate, session, 0.0);
-        let svg = svg::document(&plate, &session.day, &session.said);
-        SessionChart { svg, alt: session.said.clone() }
+        let drawing = Drawing::new(&plate, &session.day, &session.said);
+        SessionChart { svg: drawing.svg(), alt: session.said.clone() }
     };
     PlanChart {
         sessions: chart.sessions.iter().map(session).collect(),

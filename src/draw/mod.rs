@@ -48,10 +48,12 @@ mod sample;
 mod tests;
 
 pub use chart::{PlanChart, SessionChart, plan_chart, plan_chart_wide};
-pub use ink::{bare, style_rules};
+pub use ink::style_rules;
 pub use raster::{Unpainted, png};
+pub use svg::{Drawing, Mark};
+#[cfg(test)]
+pub(crate) use svg::{labelled, sized};
 
-use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::measure::Label;
@@ -65,23 +67,85 @@ use plate::Plate;
 use voice::Voice;
 
 /// One drawing in both unit systems.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Figure {
     /// Its name among the figures of one recipe or technique: `first-turn`, `timeline`.
     pub name: String,
     /// The step that it belongs to.
     pub step: Option<String>,
-    /// `lock-in`, `turn`, `cut`, `roll`, `shape`, `tray`, `layers` or `timeline`.
-    pub kind: String,
+    /// What it shows.
+    pub kind: FigureKind,
     /// Its title.
     pub title: String,
     /// The same in words, enough to do it by ear.
     pub alt: Label,
-    /// Whole SVG documents, 640 units wide: upright, for a phone.
-    pub svg: Label,
+    /// 640 units wide: upright, for a phone.
+    pub upright: Forms,
     /// The same 1280 units wide, its panels side by side, for paper and wide pages; `None`
     /// where there is one form only.
-    pub wide: Option<Label>,
+    pub wide: Option<Forms>,
+}
+
+/// What a figure shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum FigureKind {
+    /// How fat is locked into dough.
+    LockIn,
+    /// A fold.
+    Turn,
+    /// A cutting plan.
+    Cut,
+    /// Rolling out.
+    Roll,
+    /// A shape and how it is made.
+    Shape,
+    /// What lies on a tray.
+    Tray,
+    /// How the layers grow.
+    Layers,
+    /// What happens when.
+    Timeline,
+}
+
+/// A drawing in both unit systems.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Forms {
+    /// In metric units.
+    pub metric: Drawing,
+    /// In US customary units.
+    pub us: Drawing,
+}
+
+impl Forms {
+    /// The form in these units.
+    pub fn of(&self, units: Units) -> &Drawing {
+        match units {
+            Units::Metric => &self.metric,
+            Units::Us => &self.us,
+        }
+    }
+
+    /// Both as SVG documents.
+    pub fn svg(&self) -> Label {
+        Label::new(self.metric.svg(), self.us.svg())
+    }
+}
+
+impl FigureKind {
+    /// Its name in the names of figures.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::LockIn => "lock-in",
+            Self::Turn => "turn",
+            Self::Cut => "cut",
+            Self::Roll => "roll",
+            Self::Shape => "shape",
+            Self::Tray => "tray",
+            Self::Layers => "layers",
+            Self::Timeline => "timeline",
+        }
+    }
 }
 
 /// The figures of a recipe: its lock-in, its turns, its cutting plans, its timeline.
@@ -151,7 +215,7 @@ pub fn demo(demo: &Demo, number: usize, words: &Words) -> Figure {
         }
         Demo::Growth(fact) => growth_figure(fact, words),
     };
-    figure.name = format!("{}-{number}", figure.kind);
+    figure.name = format!("{}-{number}", figure.kind.word());
     figure.step = None;
     figure
 }
@@ -163,53 +227,54 @@ pub fn social(sheet: &Sheet, course: &CourseSheet, words: &Words) -> String {
         "drawing-alt-social",
         &[("title", &sheet.title), ("course", &course.title)],
     );
-    svg::document(&plate, &sheet.title, &alternative)
+    Drawing::new(&plate, &sheet.title, &alternative).svg()
 }
 
 fn lock_in_figure(fact: &LockInFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::lock_in(fact, voice));
     let plates = both(words, |voice| lock_in::lock_in(fact, voice));
     let wide = both(words, |voice| lock_in::wide(fact, voice));
-    figure("lock-in", (&fact.step, title), plates, alt).widened(&wide)
+    figure(FigureKind::LockIn, (&fact.step, title), plates, alt).widened(&wide)
 }
 
 fn turn_figure(fold: &Fold, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::turn(fold, voice));
     let plates = both(words, |voice| turn::turn(fold, voice));
     let wide = both(words, |voice| turn::wide(fold, voice));
-    figure("turn", (&fold.step, title), plates, alt).widened(&wide)
+    figure(FigureKind::Turn, (&fold.step, title), plates, alt).widened(&wide)
 }
 
 fn cut_figure(cut: &Cut, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::cut(cut, voice));
     let plates = both(words, |voice| cut::cut(cut, voice));
-    figure("cut", (&cut.step, title), plates, alt)
+    figure(FigureKind::Cut, (&cut.step, title), plates, alt)
 }
 
 fn roll_figure(fact: &RollFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::roll(fact, voice));
     let plates = both(words, |voice| roll::roll(fact, voice));
-    figure("roll", (&fact.step, title), plates, alt)
+    figure(FigureKind::Roll, (&fact.step, title), plates, alt)
 }
 
 fn shape_figure(fact: &ShapeFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::shape(fact, voice));
     let drawn = |width| both(words, |voice| shape::shape(fact, width, voice));
-    let upright = figure("shape", (&fact.step, title), drawn(plate::WIDTH), alt);
+    let upright =
+        figure(FigureKind::Shape, (&fact.step, title), drawn(plate::WIDTH), alt);
     upright.widened(&drawn(panels::WIDE))
 }
 
 fn tray_figure(fact: &TrayFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::tray(fact, voice));
     let plates = both(words, |voice| tray::tray(fact, voice));
-    figure("tray", (&fact.step, title), plates, alt)
+    figure(FigureKind::Tray, (&fact.step, title), plates, alt)
 }
 
 fn growth_figure(fact: &GrowthFact, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::growth(fact, voice));
     let plates = both(words, |voice| growth::growth(fact, voice));
     let title = words.get("drawing-growth-title").to_owned();
-    let own = figure("layers", (&fact.step, title), plates, alt);
+    let own = figure(FigureKind::Layers, (&fact.step, title), plates, alt);
     Figure { name: "layers".to_owned(), ..own }
 }
 
@@ -223,12 +288,12 @@ fn timeline_figure(
         both(words, |voice| timeline::timeline(time, (recipe, width, ready), voice))
     };
     let title = words.get("drawing-timeline").to_owned();
-    let own = figure("timeline", ("timeline", title), drawn(plate::WIDTH), alt);
+    let own = figure(FigureKind::Timeline, ("timeline", title), drawn(plate::WIDTH), alt);
     Figure { step: None, ..own }.widened(&drawn(panels::WIDE))
 }
 
 fn figure(
-    kind: &str,
+    kind: FigureKind,
     (step, title): (&str, String),
     plates: [Plate; 2],
     [metric, us]: [String; 2],
@@ -237,8 +302,8 @@ fn figure(
     Figure {
         name: step.to_owned(),
         step: Some(step.to_owned()),
-        kind: kind.to_owned(),
-        svg: documents(&plates, &title, &alt),
+        kind,
+        upright: forms(&plates, &title, &alt),
         wide: None,
         title,
         alt,
@@ -248,17 +313,17 @@ fn figure(
 impl Figure {
     /// The figure with its wide form.
     fn widened(self, plates: &[Plate; 2]) -> Self {
-        let wide = Some(documents(plates, &self.title, &self.alt));
+        let wide = Some(forms(plates, &self.title, &self.alt));
         Self { wide, ..self }
     }
 }
 
-/// Plates in both unit systems as SVG documents.
-fn documents([metric, us]: &[Plate; 2], title: &str, alt: &Label) -> Label {
-    Label::new(
-        svg::document(metric, title, &alt.metric),
-        svg::document(us, title, &alt.us),
-    )
+/// Plates in both unit systems as drawings.
+fn forms([metric, us]: &[Plate; 2], title: &str, alt: &Label) -> Forms {
+    Forms {
+        metric: Drawing::new(metric, title, &alt.metric),
+        us: Drawing::new(us, title, &alt.us),
+    }
 }
 
 /// The same in metric and in US customary units.
@@ -282,11 +347,11 @@ fn title(sheet: &Sheet, step: &str) -> String {
 fn distinguish(figures: &mut [Figure]) {
     for index in 1..figures.len() {
         let taken = |name: &str| figures[..index].iter().any(|other| other.name == name);
-        let (own, kind) = (&figures[index].name, &figures[index].kind);
+        let (own, kind) = (&figures[index].name, figures[index].kind);
         let numbered = (1..).map(|number| match number {
             1 => own.clone(),
-            2 => format!("{own}-{kind}"),
-            _ => format!("{own}-{kind}-{}", number - 1),
+            2 => format!("{own}-{}", kind.word()),
+            _ => format!("{own}-{}-{}", kind.word(), number - 1),
         });
         if let Some(name) = numbered.take(figures.len() + 2).find(|name| !taken(name)) {
             figures[index].name = name;

@@ -100,7 +100,7 @@ fn unpainted(why: impl std::fmt::Display) -> Unpainted {
 mod tests {
     use super::*;
     use crate::draw::plate::{Plate, Text};
-    use crate::draw::svg::document;
+    use crate::draw::svg::Drawing;
 
     fn pixels(bytes: &[u8]) -> Option<(png::OutputInfo, Vec<u8>)> {
         let mut reader =
@@ -115,7 +115,8 @@ mod tests {
         let mut plate = Plate::new(100.0);
         plate.height = 40.0;
         plate.text(Text::new("60 × 25 cm", [5.0, 25.0]));
-        let bytes = png(&document(&plate, "t", "d"), &Theme::built_in(), 200)?;
+        let svg = Drawing::new(&plate, "t", "d").svg();
+        let bytes = png(&svg, &Theme::built_in(), 200)?;
         let (info, colours) = pixels(&bytes).ok_or_else(|| unpainted("unreadable"))?;
         assert_eq!((info.width, info.height), (200, 80));
         assert_eq!(info.color_type, png::ColorType::Rgb);
@@ -127,7 +128,8 @@ mod tests {
     fn a_theme_without_the_face_is_refused() {
         let mut theme = Theme::built_in();
         theme.files.retain(|path, _| !path.contains("Asap"));
-        let plate = document(&Plate { height: 10.0, ..Plate::new(10.0) }, "", "");
+        let plate = Plate { height: 10.0, ..Plate::new(10.0) };
+        let plate = Drawing::new(&plate, "", "").svg();
         assert!(png(&plate, &theme, 10).is_err());
         assert!(png("no drawing", &Theme::built_in(), 10).is_err());
     }

@@ -3,52 +3,183 @@
 
 use std::fmt::Write;
 
-use super::batch::batches;
-use super::ink;
+use super::batch::{Batch, batches};
+use super::ink::{self, Ink};
 use super::lettering::LABEL;
 use super::plate::{Anchor, Plate, Shape, Text};
 use super::trace::{decimal, tenths, write_path};
 
-/// The plate as a whole SVG document with its title and its written alternative.
-pub(super) fn document(plate: &Plate, title: &str, alternative: &str) -> String {
-    let size = format!("{} {}", number(plate.width), number(plate.height));
-    let mut out = String::with_capacity(8192);
-    // Writing to a String cannot fail, here and below.
-    let _ = write!(
-        out,
-        concat!(
-            r#"<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {}" "#,
-            r#"role="img" font-family="Asap, sans-serif" font-size="{}" fill="{}" "#,
-            r#"stroke-linejoin="round"><title>{}</title><desc>{}</desc>"#
-        ),
-        size,
-        number(LABEL),
-        ink::LETTERING,
-        escape(title),
-        escape(alternative),
-    );
-    for batch in batches(&plate.shapes) {
-        let _ =
-            write!(out, r#"<path class="{}" {} d=""#, batch.ink.class, batch.ink.paint);
-        write_path(&mut out, &batch.traces);
-        out.push_str("\"/>");
-    }
-    // Lettering lies over everything.
-    for shape in &plate.shapes {
-        if let Shape::Text(text) = shape {
-            write_text(&mut out, text);
-        }
-    }
-    out.push_str("</svg>\n");
-    out
+/// A drawing, its shapes gathered and put into the path language, not painted yet: whole
+/// it is an SVG document, and a page lays several over one another shape by shape.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Drawing {
+    /// Its title.
+    title: String,
+    /// The same in words.
+    said: String,
+    /// Width and height, in tenths of its units.
+    size: [i64; 2],
+    /// Its shapes in painting order.
+    marks: Vec<Mark>,
 }
 
-/// A line of text; its size and colour only where they are not the drawing's own.
-fn write_text(out: &mut String, text: &Text) {
-    let _ = write!(out, r#"<text class="{}""#, text.ink.class);
-    if !text.ink.paint.is_empty() {
-        let _ = write!(out, " {}", text.ink.paint);
+/// One shape of a [`Drawing`] as an SVG element.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Mark {
+    /// What it is.
+    kind: MarkKind,
+    /// How it is painted.
+    ink: Ink,
+    /// Its attributes, each after a space.
+    attributes: String,
+    /// What stands in it, escaped.
+    content: String,
+}
+
+/// What an SVG element is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum MarkKind {
+    /// An outline.
+    Path,
+    /// A line of text.
+    Text,
+}
+
+/// How far an element carries its own look.
+#[derive(Clone, Copy)]
+enum Look {
+    /// With all that paper needs.
+    Whole,
+    /// A page's style sheet has the looks of the inks.
+    Bare,
+}
+
+impl Drawing {
+    /// The shapes of a plate, with its title and its written alternative.
+    pub(super) fn new(plate: &Plate, title: &str, said: &str) -> Self {
+        let outline = |batch: Batch| {
+            let mut attributes = String::from(" d=\"");
+            write_path(&mut attributes, &batch.traces);
+            attributes.push('"');
+            Mark {
+                kind: MarkKind::Path,
+                ink: batch.ink,
+                attributes,
+                content: String::new(),
+            }
+        };
+        let lettering = plate.shapes.iter().filter_map(|shape| match shape {
+            Shape::Text(text) => Some(lettered(text)),
+            Shape::Trace(..) => None,
+        });
+        // Lettering lies over everything.
+        let marks = batches(&plate.shapes).into_iter().map(outline).chain(lettering);
+        Self {
+            title: title.to_owned(),
+            said: said.to_owned(),
+            size: [plate.width, plate.height].map(tenths),
+            marks: marks.collect(),
+        }
     }
+
+    /// The whole SVG document.
+    pub fn svg(&self) -> String {
+        let mut out = self.head();
+        let _ = write!(
+            out,
+            "><title>{}</title><desc>{}</desc>",
+            escape(&self.title),
+            escape(&self.said)
+        );
+        self.marks.iter().for_each(|mark| mark.write(&mut out, "", Look::Whole));
+        out.push_str("</svg>\n");
+        out
+    }
+
+    /// Height over width; `None` where it has no width.
+    pub fn ratio(&self) -> Option<f64> {
+        let [width, height] = self.size;
+        (width > 0).then(|| height as f64 / width as f64)
+    }
+
+    /// Its shapes in painting order.
+    pub fn marks(&self) -> &[Mark] {
+        &self.marks
+    }
+
+    /// Whether it has the same kinds of shapes as another, in the same order, and its size.
+    pub fn is_like(&self, other: &Self) -> bool {
+        let kinds = |drawing: &Self| {
+            let kind = |mark: &Mark| (mark.kind, mark.ink.class);
+            drawing.marks.iter().map(kind).collect::<Vec<_>>()
+        };
+        self.size == other.size && kinds(self) == kinds(other)
+    }
+
+    /// The element that holds its shapes in a page, open: named, for the title and the
+    /// description would pop up under every pointer, and the page has both beside it.
+    pub fn open(&self, name: &str) -> String {
+        format!("{} aria-label=\"{}\">", self.head(), escape(name))
+    }
+
+    /// The beginning of its first tag.
+    fn head(&self) -> String {
+        let mut out = String::with_capacity(8192);
+        let [width, height] = self.size.map(of_tenths);
+        // Writing to a String cannot fail, here and below.
+        let _ = write!(
+            out,
+            concat!(
+                r#"<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {} {}" "#,
+                r#"role="img" font-family="Asap, sans-serif" font-size="{}" fill="{}" "#,
+                r#"stroke-linejoin="round""#
+            ),
+            width,
+            height,
+            number(LABEL),
+            ink::LETTERING,
+        );
+        out
+    }
+}
+
+impl Mark {
+    /// The element as a page has it: more `classes` before its own, without the look that
+    /// [`super::style_rules`] gives it.
+    pub fn on_page(&self, classes: &str) -> String {
+        let mut out = String::new();
+        self.write(&mut out, classes, Look::Bare);
+        out
+    }
+
+    fn write(&self, out: &mut String, classes: &str, look: Look) {
+        out.push_str(match self.kind {
+            MarkKind::Path => "<path class=\"",
+            MarkKind::Text => "<text class=\"",
+        });
+        if !classes.is_empty() {
+            let _ = write!(out, "{classes} ");
+        }
+        let _ = write!(out, "{}\"", self.ink.class);
+        match look {
+            Look::Whole if !self.ink.paint.is_empty() => {
+                let _ = write!(out, " {}", self.ink.paint);
+            }
+            Look::Whole | Look::Bare => {}
+        }
+        out.push_str(&self.attributes);
+        match self.kind {
+            MarkKind::Path => out.push_str("/>"),
+            MarkKind::Text => {
+                let _ = write!(out, ">{}</text>", self.content);
+            }
+        }
+    }
+}
+
+/// A line of text; its size only where it is not the drawing's own.
+fn lettered(text: &Text) -> Mark {
+    let mut out = String::new();
     if (text.size - LABEL).abs() > 0.001 {
         let _ = write!(out, r#" font-size="{}""#, number(text.size));
     }
@@ -64,13 +195,19 @@ fn write_text(out: &mut String, text: &Text) {
         Anchor::Middle => r#" text-anchor="middle""#,
         Anchor::End => r#" text-anchor="end""#,
     });
-    let _ = write!(out, r#" x="{x}" y="{y}">{}</text>"#, escape(&text.text));
+    let _ = write!(out, r#" x="{x}" y="{y}""#);
+    let content = escape(&text.text);
+    Mark { kind: MarkKind::Text, ink: text.ink, attributes: out, content }
 }
 
 /// A number with at most one decimal, and no empty one.
 fn number(value: f64) -> String {
+    of_tenths(tenths(value))
+}
+
+fn of_tenths(tenths: i64) -> String {
     let mut text = String::new();
-    decimal(&mut text, tenths(value));
+    decimal(&mut text, tenths);
     text
 }
 
@@ -93,6 +230,22 @@ pub(super) fn escape(text: &str) -> String {
     out
 }
 
+/// An empty drawing of this width and height, for tests.
+#[cfg(test)]
+pub(crate) fn sized([width, height]: [f64; 2]) -> Drawing {
+    Drawing::new(&Plate { height, ..Plate::new(width) }, "", "")
+}
+
+/// A drawing of one line and one label, for tests of those who lay drawings out.
+#[cfg(test)]
+pub(crate) fn labelled(width: f64, label: &str) -> Drawing {
+    let mut plate = Plate::new(width);
+    plate.height = 9.0;
+    plate.line(&[[0.0, 0.0], [9.0, 0.0]], ink::CUT);
+    plate.text(Text::new(label, [0.0, 0.0]));
+    Drawing::new(&plate, "Cut", label)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -107,9 +260,20 @@ mod tests {
     }
 
     #[test]
+    fn a_page_gives_the_looks_that_a_bare_shape_lost() {
+        let mut plate = Plate::new(10.0);
+        plate.line(&[[0.0, 0.0], [9.0, 0.0]], ink::CUT);
+        let drawing = Drawing::new(&plate, "Cut", "");
+        let bare = drawing.marks()[0].on_page("m");
+        assert_eq!(bare, "<path class=\"m d-line d-cut\" d=\"M0 0h9\"/>");
+        let whole = format!("<path class=\"d-line d-cut\" {} d=", ink::CUT.paint);
+        assert!(drawing.svg().contains(&whole), "{}", drawing.svg());
+    }
+
+    #[test]
     fn hostile_text_stays_text() {
         let hostile = "</title><script>alert(1)</script> & \"x\" '\u{0}\u{7}";
-        let svg = document(&Plate::new(10.0), hostile, hostile);
+        let svg = Drawing::new(&Plate::new(10.0), hostile, hostile).svg();
         assert!(!svg.contains("<script") && !svg.contains('\u{7}'));
         assert!(
             svg.contains(

@@ -44,11 +44,17 @@ fn documents(sheets: &[Sheet]) -> Vec<(String, String)> {
     for (index, sheet) in sheets.iter().enumerate() {
         let stem = format!("{index}-{}", sheet.recipe);
         for figure in super::figures(sheet, &words) {
-            all.push((format!("{stem}-{}-metric", figure.name), figure.svg.metric));
-            all.push((format!("{stem}-{}-us", figure.name), figure.svg.us));
+            all.push((
+                format!("{stem}-{}-metric", figure.name),
+                figure.upright.metric.svg(),
+            ));
+            all.push((format!("{stem}-{}-us", figure.name), figure.upright.us.svg()));
             if let Some(wide) = figure.wide {
-                all.push((format!("{stem}-{}-wide-metric", figure.name), wide.metric));
-                all.push((format!("{stem}-{}-wide-us", figure.name), wide.us));
+                all.push((
+                    format!("{stem}-{}-wide-metric", figure.name),
+                    wide.metric.svg(),
+                ));
+                all.push((format!("{stem}-{}-wide-us", figure.name), wide.us.svg()));
             }
         }
         let svg = super::social(sheet, &sample::course(), &words);
@@ -71,8 +77,8 @@ fn technique_documents() -> Vec<(String, String)> {
         for (at, demo) in sheet.demonstrations.iter().enumerate() {
             let figure = super::demo(demo, at + 1, &words);
             let name = format!("t-{}-{}", technique.name, figure.name);
-            all.push((format!("{name}-metric"), figure.svg.metric));
-            all.push((format!("{name}-us"), figure.svg.us));
+            all.push((format!("{name}-metric"), figure.upright.metric.svg()));
+            all.push((format!("{name}-us"), figure.upright.us.svg()));
         }
     }
     all
@@ -216,7 +222,7 @@ fn pieces_are_drawn_to_the_scale_of_their_sheet() {
         [sample::triangles(54.0, 48.0, 9.0, 2), sample::grid(50.8, 30.48, (3, 2), true)]
     {
         let figure = super::cut_figure(&cut, "Cut".into(), &words);
-        for svg in [&figure.svg.metric, &figure.svg.us] {
+        for svg in [&figure.upright.metric.svg(), &figure.upright.us.svg()] {
             let sheet = &polygons(svg, "d-scrap")[0];
             let scale = (sheet[1][0] - sheet[0][0]) / cut.sheet_length_cm;
             let even = polygons(svg, "d-dough d-piece");
@@ -240,12 +246,12 @@ fn printed_sizes_are_those_of_the_sheet() {
         let figure = super::turn_figure(&fold, fold.title.clone(), &words);
         for (svg, size, folded, part) in [
             (
-                &figure.svg.metric,
+                &figure.upright.metric.svg(),
                 &fold.size.metric,
                 &fold.folded.metric,
                 &fold.part.metric,
             ),
-            (&figure.svg.us, &fold.size.us, &fold.folded.us, &fold.part.us),
+            (&figure.upright.us.svg(), &fold.size.us, &fold.folded.us, &fold.part.us),
         ] {
             let texts = printed(svg);
             let unit = size.rsplit(' ').next().unwrap_or("");
@@ -261,8 +267,9 @@ fn printed_sizes_are_those_of_the_sheet() {
 #[test]
 fn a_timeline_that_is_to_be_ready_shows_the_clock() {
     let sheet = sample::sheet(None, Vec::new(), sample::evening());
-    let printed_at =
-        |ready| printed(&super::timeline(&sheet, ready, &sample::words()).svg.us);
+    let printed_at = |ready| {
+        printed(&super::timeline(&sheet, ready, &sample::words()).upright.us.svg())
+    };
     let elapsed = sheet.time.elapsed_min;
     // Ready so long after midnight that it begins at half past six.
     let texts = printed_at(Some(390 + elapsed));
@@ -278,9 +285,10 @@ fn fat_outside_is_drawn_outside() {
         ..sample::lock_in("book", [400, 200], [190, 190], [200, 200])
     };
     let figure = super::lock_in_figure(&fact, "Lock in".into(), &sample::words());
-    let (sheet, block) = (polygons(&figure.svg.metric, "d-fat"), fact.block_length_cm);
+    let (sheet, block) =
+        (polygons(&figure.upright.metric.svg(), "d-fat"), fact.block_length_cm);
     let wide = |polygon: &Vec<[f64; 2]>| polygon[1][0] - polygon[0][0];
-    let dough = polygons(&figure.svg.metric, "d-dough");
+    let dough = polygons(&figure.upright.metric.svg(), "d-dough");
     let scale = wide(&sheet[0]) / fact.length_cm;
     assert!(dough.iter().any(|piece| (wide(piece) - block * scale).abs() < 0.3));
     assert!(
@@ -294,9 +302,10 @@ fn fat_outside_is_drawn_outside() {
 fn handwork_is_printed_as_in_the_sheet() {
     let (sheets, words) = (course_sheets(), sample::words());
     let said = |figure: &super::Figure, label: &crate::measure::Label| {
-        for (svg, text) in
-            [(&figure.svg.metric, &label.metric), (&figure.svg.us, &label.us)]
-        {
+        for (svg, text) in [
+            (&figure.upright.metric.svg(), &label.metric),
+            (&figure.upright.us.svg(), &label.us),
+        ] {
             let all = printed(svg).join(" ");
             assert!(all.contains(text.as_str()), "{text} in {all}");
         }
@@ -333,9 +342,9 @@ fn trays_are_drawn_to_scale() {
     for sheet in course_sheets() {
         for fact in sheet.handwork.trays.iter().filter(|fact| fact.piece_cm.is_some()) {
             let figure = super::tray_figure(fact, String::new(), &sample::words());
-            let tray = &polygons(&figure.svg.metric, "d-paper d-tray")[0];
+            let tray = &polygons(&figure.upright.metric.svg(), "d-paper d-tray")[0];
             let scale = (tray[1][0] - tray[0][0]) / fact.length_cm;
-            let dough = polygons(&figure.svg.metric, "d-dough");
+            let dough = polygons(&figure.upright.metric.svg(), "d-dough");
             let each = dough.len() / fact.places_cm.len();
             assert!(each > 0 && dough.len() == each * fact.places_cm.len());
             for (piece, [x, y]) in dough.chunks(each).zip(&fact.places_cm) {
@@ -357,7 +366,9 @@ fn trays_are_drawn_to_scale() {
 fn marks_are_printed_as_in_the_sheet() {
     let cut = sample::triangles(54.0, 48.0, 9.0, 2);
     let figure = super::cut_figure(&cut, "Cut".into(), &sample::words());
-    for (svg, us) in [(&figure.svg.metric, false), (&figure.svg.us, true)] {
+    for (svg, us) in
+        [(&figure.upright.metric.svg(), false), (&figure.upright.us.svg(), true)]
+    {
         let texts = printed(svg);
         for mark in cut.marks_near.iter().chain(&cut.marks_far).chain(&cut.marks_left) {
             let label = if us { &mark.at.us } else { &mark.at.metric };
@@ -424,7 +435,7 @@ fn a_technique_s_drawing_has_its_kind_for_a_title() {
     let demo = crate::sheet::Demo::Fold(Box::new(fold));
     let figure = super::demo(&demo, 2, &sample::words());
     assert_eq!((figure.name.as_str(), figure.title.as_str()), ("turn-2", "Turn"));
-    assert!(figure.svg.us.contains("<title>Turn</title>"));
+    assert!(figure.upright.us.svg().contains("<title>Turn</title>"));
 }
 
 #[test]
@@ -436,8 +447,10 @@ fn hostile_titles_are_printed_as_typed() {
     let folds = vec![fold.clone(), fold];
     let sheet = sample::sheet(Some(sample::lamination(None, folds)), Vec::new(), time);
     let figures = super::figures(&sheet, &sample::words());
-    assert!(figures.iter().all(|figure| !figure.svg.metric.contains("<script")));
-    assert!(figures[2].svg.us.contains("&lt;b&gt;&amp;&quot;"));
+    assert!(
+        figures.iter().all(|figure| !figure.upright.metric.svg().contains("<script"))
+    );
+    assert!(figures[2].upright.us.svg().contains("&lt;b&gt;&amp;&quot;"));
     let names: Vec<&str> = figures.iter().map(|figure| figure.name.as_str()).collect();
     assert_eq!(names, ["turn-3", "turn-3-turn", "timeline"]);
 }
@@ -467,7 +480,7 @@ fn impossible_numbers_end_in_some_drawing() {
         let figures = super::figures(&sheet, &sample::words());
         assert_eq!(figures.len(), 4);
         let bad = |svg: &str| svg.contains("NaN") || svg.contains("inf");
-        assert!(figures.iter().all(|figure| !bad(&figure.svg.metric)));
+        assert!(figures.iter().all(|figure| !bad(&figure.upright.metric.svg())));
     }
 }
 

@@ -3,7 +3,7 @@
 
 use serde::Serialize;
 
-use crate::draw::Figure;
+use crate::draw::{Figure, FigureKind};
 use crate::measure::Label;
 use crate::sheet::{
     Block, Fold, HandoutKind, Ingredients, Inline, Part, Picture, Sheet, StepSheet,
@@ -53,7 +53,7 @@ struct Step {
 /// A drawing in the chosen units.
 #[derive(Serialize)]
 pub(super) struct Drawing {
-    kind: String,
+    kind: FigureKind,
     title: String,
     alt: String,
     svg: String,
@@ -63,9 +63,18 @@ pub(super) struct Drawing {
     wide: bool,
 }
 
-/// Kinds of drawing that paper goes without: the ticket beside them and the table of layers
+/// Whether paper goes without a kind of drawing: the ticket beside it and the table of layers
 /// say the same in less room.
-const ON_THE_PAGE_ALONE: [&str; 3] = ["roll", "tray", "layers"];
+fn is_for_pages_alone(kind: FigureKind) -> bool {
+    match kind {
+        FigureKind::Roll | FigureKind::Tray | FigureKind::Layers => true,
+        FigureKind::LockIn
+        | FigureKind::Turn
+        | FigureKind::Cut
+        | FigureKind::Shape
+        | FigureKind::Timeline => false,
+    }
+}
 
 /// Every step of a sheet in order.
 pub(super) fn steps(sheet: &Sheet) -> impl Iterator<Item = &StepSheet> {
@@ -111,7 +120,7 @@ fn step(job: &Job, step: &StepSheet) -> Step {
     let belongs = |figure: &&Figure| {
         as_drawn.is_none()
             && figure.step.as_ref() == Some(&step.step)
-            && !ON_THE_PAGE_ALONE.contains(&figure.kind.as_str())
+            && !is_for_pages_alone(figure.kind)
     };
     Step {
         number: step.number,
@@ -156,29 +165,20 @@ const TALLEST_TIMELINE: f64 = 2.2;
 fn drawing(job: &Job, figure: &Figure) -> Drawing {
     // A column has no room for three panels in a row. Only a timeline of so many steps that
     // it would be taller than a column lies across the page.
-    let upright = ratio(job.units.of(&figure.svg)).unwrap_or(1.0);
-    let across = figure.kind == "timeline"
+    let upright = figure.upright.of(job.units).ratio().unwrap_or(1.0);
+    let across = figure.kind == FigureKind::Timeline
         && job.kind != HandoutKind::Bench
         && upright > TALLEST_TIMELINE;
     let wide = figure.wide.as_ref().filter(|_| across);
-    let svg = job.units.of(wide.unwrap_or(&figure.svg));
+    let form = wide.unwrap_or(&figure.upright).of(job.units);
     Drawing {
-        kind: figure.kind.clone(),
+        kind: figure.kind,
         title: figure.title.clone(),
         alt: job.units.of(&figure.alt).to_owned(),
-        svg: svg.to_owned(),
-        ratio: ratio(svg).unwrap_or(1.0),
+        svg: form.svg(),
+        ratio: form.ratio().unwrap_or(1.0),
         wide: wide.is_some(),
     }
-}
-
-/// Height over width of an SVG document, from its view box.
-fn ratio(svg: &str) -> Option<f64> {
-    let (_, rest) = svg.split_once("viewBox=\"")?;
-    let (sides, _) = rest.split_once('"')?;
-    let mut sides = sides.split(' ').skip(2).map(str::parse::<f64>);
-    let (width, height) = (sides.next()?.ok()?, sides.next()?.ok()?);
-    (width > 0.0 && height > 0.0).then_some(height / width)
 }
 
 /// Prose in the chosen units, with addresses in place of page names.
@@ -214,39 +214,33 @@ fn address(job: &Job, to: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::draw::{Forms, sized};
     use crate::paper::fixture::Fixture;
-
-    #[test]
-    fn a_drawing_knows_its_shape() {
-        assert_eq!(ratio("<svg viewBox=\"0 0 640 320\">"), Some(0.5));
-        assert_eq!(ratio("<svg viewBox=\"0 0 0 320\">"), None);
-        assert_eq!(ratio("<svg>"), None);
-    }
 
     #[test]
     fn a_timeline_of_many_steps_lies_across_the_page() {
         let fixture = Fixture::new();
-        let form = |width: u32, height: u32| {
-            let svg = format!("<svg viewBox=\"0 0 {width} {height}\"></svg>");
-            Label::same(svg)
+        let form = |width: f64, height: f64| {
+            let drawing = || sized([width, height]);
+            Forms { metric: drawing(), us: drawing() }
         };
-        let timeline = |height| Figure {
+        let timeline = |height: f64| Figure {
             name: "timeline".into(),
             step: None,
-            kind: "timeline".into(),
+            kind: FigureKind::Timeline,
             title: "Timeline".into(),
             alt: Label::same("words"),
-            svg: form(640, height),
-            wide: Some(form(1280, height / 2)),
+            upright: form(640.0, height),
+            wide: Some(form(1280.0, height / 2.0)),
         };
         let across = |kind, height| {
             let job = fixture.job(kind, crate::sheet::Units::Us, crate::sheet::Paper::A4);
             drawing(&job, &timeline(height)).wide
         };
         for kind in [HandoutKind::Student, HandoutKind::LargePrint] {
-            assert!(!across(kind, 640) && across(kind, 1700), "{kind:?}");
+            assert!(!across(kind, 640.0) && across(kind, 1700.0), "{kind:?}");
         }
-        assert!(!across(HandoutKind::Bench, 1700));
+        assert!(!across(HandoutKind::Bench, 1700.0));
     }
 
     #[test]

@@ -41,8 +41,8 @@ pub(super) fn page(
     };
     let mut context = context(input, head);
     let drawing = sheet.plan.chart.as_ref().map(|chart| {
-        let svg = &plan_chart(chart);
-        let sheets = ["m", "u"].map(|unit| Sheet { unit, key: "", svg });
+        let drawing = &plan_chart(chart);
+        let sheets = ["m", "u"].map(|unit| Sheet { unit, key: "", drawing });
         Html(overlaid(&sheet.title, &sheets, &[""]))
     });
     context.insert("class", &View { sheet, drawing, files: FILES });

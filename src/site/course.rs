@@ -60,8 +60,8 @@ pub(super) fn page(
         cards.iter().map(|card| (card.recipe.as_str(), card)).collect();
     let lesson = |(at, one)| self::lesson(input, &by_name, (at + 1, one));
     let lessons: Vec<Lesson> = lessons.map(lesson).collect();
-    let entries = lessons.iter().flat_map(|lesson| &lesson.recipes);
-    context.insert("units", &entries.into_iter().any(|one| one.makes.0.contains('<')));
+    let varies = |card: &Card| card.makes.metric != card.makes.us;
+    context.insert("units", &cards.iter().any(varies));
     context.insert("lessons", &lessons);
     context.insert("news", &news(input));
     Ok(Page::text("index.html", engine.fill("course.html", &context)?))

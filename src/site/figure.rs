@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::Serialize;
 
-use crate::draw::Figure;
+use crate::draw::{Figure, FigureKind, Forms};
 use crate::measure::Label;
 
 use super::html::Html;
@@ -23,7 +23,7 @@ pub(super) struct Drawing {
     /// The step it belongs to.
     pub(super) step: Option<String>,
     /// What it shows.
-    pub(super) kind: String,
+    pub(super) kind: FigureKind,
     /// Its title.
     title: String,
     /// The drawings of every batch and both unit systems.
@@ -64,28 +64,35 @@ fn drawing(keys: &[&str], sets: &[&[Figure]], first: &Figure) -> Drawing {
     let named = |figure: &&Figure| figure.name == first.name;
     let found: Vec<Option<&Figure>> =
         sets.iter().map(|set| set.iter().find(named)).collect();
-    let all = |read: fn(&Figure) -> Label| -> Vec<Label> {
-        found.iter().map(|figure| figure.map(read).unwrap_or_default()).collect()
+    let words = found.iter().map(|figure| figure.map(|it| it.alt.clone()));
+    let words: Vec<Label> = words.map(Option::unwrap_or_default).collect();
+    let drawn = |read: fn(&Figure) -> Option<&Forms>| {
+        let forms = keys.iter().zip(&found);
+        let forms = forms.filter_map(|(key, figure)| Some((*key, read((*figure)?)?)));
+        pictures(&first.title, keys, forms)
     };
-    let drawn = |svgs: &[Label]| pictures(&first.title, keys, svgs);
-    let wide = || drawn(&all(|figure| figure.wide.clone().unwrap_or_default()));
     Drawing {
         name: first.name.clone(),
         step: first.step.clone(),
-        kind: first.kind.clone(),
+        kind: first.kind,
         title: first.title.clone(),
-        svg: drawn(&all(|figure| figure.svg.clone())),
-        wide: (first.kind == "timeline").then(wide),
-        words: varied(keys, &all(|figure| figure.alt.clone())),
+        svg: drawn(|figure| Some(&figure.upright)),
+        wide: (first.kind == FigureKind::Timeline)
+            .then(|| drawn(|figure| figure.wide.as_ref())),
+        words: varied(keys, &words),
     }
 }
 
 /// The pictures of all batches in both unit systems.
-fn pictures(title: &str, keys: &[&str], svgs: &[Label]) -> Html {
-    let sheets = keys.iter().zip(svgs).flat_map(|(key, svg)| {
+fn pictures<'a>(
+    title: &str,
+    keys: &[&str],
+    forms: impl Iterator<Item = (&'a str, &'a Forms)>,
+) -> Html {
+    let sheets = forms.flat_map(|(key, forms)| {
         [
-            Sheet { unit: "m", key, svg: &svg.metric },
-            Sheet { unit: "u", key, svg: &svg.us },
+            Sheet { unit: "m", key, drawing: &forms.metric },
+            Sheet { unit: "u", key, drawing: &forms.us },
         ]
     });
     Html(overlaid(title, &sheets.collect::<Vec<_>>(), keys))
@@ -94,30 +101,30 @@ fn pictures(title: &str, keys: &[&str], svgs: &[Label]) -> Html {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::draw::labelled;
 
     #[test]
     fn a_drawing_is_named_after_the_first_batch_that_has_it() {
+        let form = || labelled(9.0, "5");
         let figure = |name: &str| Figure {
             name: name.into(),
             step: None,
-            kind: "cut".into(),
+            kind: FigureKind::Cut,
             title: name.to_uppercase(),
             alt: Label::same("words"),
-            svg: Label::same("<svg></svg>"),
+            upright: Forms { metric: form(), us: form() },
             wide: None,
         };
         let sets = [vec![figure("cut")], vec![figure("cut"), figure("trim")]];
         let drawn = drawings(&["x1", "x2"], &[&sets[0], &sets[1]]);
         let names: Vec<&str> = drawn.iter().map(|one| one.name.as_str()).collect();
         assert_eq!(names, ["cut", "trim"]);
-        assert_eq!(
-            drawn[0].svg.0,
-            "<div class=\"picture\"><svg aria-label=\"CUT\"></svg></div>"
-        );
-        assert_eq!(
-            drawn[1].svg.0,
-            "<div class=\"picture b b-x2\"><svg aria-label=\"TRIM\"></svg></div>"
-        );
+        for (at, classes, label) in [(0, "picture", "CUT"), (1, "picture b b-x2", "TRIM")]
+        {
+            let svg = &drawn[at].svg.0;
+            assert!(svg.starts_with(&format!("<div class=\"{classes}\"><svg ")), "{svg}");
+            assert!(svg.contains(&format!(" aria-label=\"{label}\">")), "{svg}");
+        }
         assert_eq!(drawn[1].words.0, "<span class=\"b b-x2\">words</span>");
     }
 }

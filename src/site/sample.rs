@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::draw::Figure;
+use crate::draw::{Figure, FigureKind, Forms, labelled};
 use crate::measure::Label;
 use crate::media::Medium;
 use crate::model::{Block, Inline};
@@ -442,20 +442,13 @@ fn parts(times: u64) -> Vec<Part> {
 }
 
 fn figure() -> Figure {
-    let svg = |system: &str| {
-        format!(
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 120\" role=\"img\" \
-             ><title>Sheet, {system}</title>\
-             <rect x=\"20\" y=\"20\" width=\"600\" height=\"80\" fill=\"#f3e3c3\"/></svg>"
-        )
-    };
     Figure {
         name: "mix".into(),
         step: Some("mix".into()),
-        kind: "turn".into(),
+        kind: FigureKind::Turn,
         title: "The sheet".into(),
         alt: Label::new("60 by 25 cm", "23½ by 9¾ in"),
-        svg: Label::new(svg("metric"), svg("us")),
+        upright: Forms { metric: labelled(640.0, "metric"), us: labelled(640.0, "us") },
         wide: None,
     }
 }

@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use serde::Serialize;
 
+use crate::draw::FigureKind;
 use crate::measure::show;
 use crate::sheet::{self, NutrientWords, Nutrients, Sheet};
 use crate::words::Words;
@@ -170,7 +171,11 @@ pub(super) fn timeline<'a>(
         place: step.place.as_deref(),
     };
     Timeline {
-        drawings: drawings.iter().filter(|one| one.kind == "timeline").cloned().collect(),
+        drawings: drawings
+            .iter()
+            .filter(|one| one.kind == FigureKind::Timeline)
+            .cloned()
+            .collect(),
         steps: steps.map(moment).collect(),
         clocks: ready.iter().map(|one| time_class(&one.at)).collect::<Vec<_>>().join(" "),
         ready,

@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use serde::Serialize;
 
+use crate::draw::FigureKind;
 use crate::measure::{Label, show};
 use crate::sheet::{self, Block, Sheet, StepSheet, TicketRow, Watch};
 
@@ -128,7 +129,8 @@ fn step<'a>(
     drawings: &[Drawing],
 ) -> Step<'a> {
     let own = |drawing: &&Drawing| {
-        drawing.step.as_deref() == Some(&step.step) && drawing.kind != "timeline"
+        drawing.step.as_deref() == Some(&step.step)
+            && drawing.kind != FigureKind::Timeline
     };
     Step {
         name: &step.step,

@@ -6,7 +6,7 @@ mod method;
 
 use serde::Serialize;
 
-use crate::draw::Figure;
+use crate::draw::{Figure, FigureKind};
 use crate::media::Medium;
 use crate::sheet::{Allergen, Part, RecipeSheets, Sheet, Watch};
 
@@ -201,7 +201,7 @@ fn view<'a>(
 fn loose(drawings: Vec<Drawing>) -> Vec<Drawing> {
     drawings
         .into_iter()
-        .filter(|one| one.step.is_none() && one.kind != "timeline")
+        .filter(|one| one.step.is_none() && one.kind != FigureKind::Timeline)
         .collect()
 }
 
