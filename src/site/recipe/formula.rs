@@ -183,8 +183,16 @@ fn each_dough(sheet: &Sheet, words: &Words) -> Label {
     })
 }
 
+/// A remark on the numbers.
+#[derive(Serialize)]
+pub(super) struct Remark {
+    /// The batches that it is said of, as classes; empty for all.
+    classes: String,
+    text: Html,
+}
+
 /// The remarks on the numbers, at the sizes where they apply.
-pub(super) fn remarks(batches: &Batches) -> Vec<Html> {
+pub(super) fn remarks(batches: &Batches) -> Vec<Remark> {
     let mut places: Vec<(&str, usize)> = Vec::new();
     for sheet in &batches.sheets {
         for (at, note) in sheet.notes.iter().enumerate() {
@@ -194,13 +202,17 @@ pub(super) fn remarks(batches: &Batches) -> Vec<Html> {
             }
         }
     }
-    let remark = |(name, wanted): &(&str, usize)| {
-        batches.label(|sheet| {
-            let mut named = sheet.notes.iter().filter(|note| note.name == *name);
-            named.nth(*wanted).map(|note| &note.text)
-        })
+    let remark = |place: &(&str, usize)| Remark {
+        classes: batches.classes(|sheet| noted(sheet, *place).is_some()),
+        text: batches.label(|sheet| noted(sheet, *place)),
     };
     places.iter().map(remark).collect()
+}
+
+/// The note of a name, counted from nought.
+fn noted<'s>(sheet: &'s Sheet, (name, wanted): (&str, usize)) -> Option<&'s Label> {
+    let mut named = sheet.notes.iter().filter(|note| note.name == name);
+    named.nth(wanted).map(|note| &note.text)
 }
 
 /// Which of the notes of its name a note is, from nought.

@@ -40,7 +40,7 @@ struct View<'a> {
     sections: Vec<formula::Section<'a>>,
     totals: formula::Totals,
     /// Remarks on the numbers.
-    remarks: Vec<Html>,
+    remarks: Vec<formula::Remark>,
     preferments: Vec<formula::Preferment<'a>>,
     water: Option<facts::Water>,
     parts: Vec<method::Part<'a>>,
