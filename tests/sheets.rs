@@ -221,6 +221,25 @@ fn whole_pieces(written: &Sheet, sheet: &Sheet, asked: f64) -> Result<(), TestCa
     Ok(())
 }
 
+/// A dough divided in two, each part with its own sheet and cut.
+fn divided(parts: [(u32, u32, u32); 2]) -> Edition {
+    let mut text = String::from(
+        "---\ntitle: t\nsummary: s\nmakes: 24 pieces\nloss: 0 %\nformula:\n  dough:\n    - 1 kg bread flour\n    - 560 g water\n    - 14 g instant yeast\n---\n## Mix\n~~~ticket\nuses: dough\n~~~\n## Divide\n~~~ticket\ndivide: half for moons, the rest for suns\n~~~\n",
+    );
+    for (name, (length, width, side)) in ["moons", "suns"].iter().zip(parts) {
+        let (length, width) = (half(length), half(width));
+        text.push_str(&format!(
+            "## Cut {name}\n~~~ticket\npart: {name}\nsheet: {length} x {width} cm\ncut: squares {side} cm\n~~~\n"
+        ));
+    }
+    let course = format!("title: c\nkit:\n  bench: {} x {} cm\n", BENCH[0], BENCH[1]);
+    let files = [
+        Source { path: "course.yaml".into(), text: course },
+        Source { path: "recipes/t.md".into(), text },
+    ];
+    Edition::new(&files, Vec::new(), Vec::new())
+}
+
 proptest! {
     #![proptest_config(ProptestConfig {
         cases: 24,
@@ -237,6 +256,28 @@ proptest! {
             let sheet = at(&edition, (over, under));
             holds(&written, &sheet, &schedule)?;
             whole_pieces(&written, &sheet, over as f64 / under as f64)?;
+        }
+    }
+
+    /// However many are asked for, there is one number of them: what all parts are cut into.
+    #[test]
+    fn parts_add_up(
+        one in (60_u32..120, 40_u32..80, 6_u32..12),
+        other in (60_u32..120, 40_u32..80, 6_u32..12),
+        asked in 5_u64..90,
+    ) {
+        let edition = divided([one, other]);
+        let words = words("words/en.yaml", WORDS).expect("the words read");
+        let recipe = edition.content.recipe("t").expect("the recipe is read");
+        let at = |scaling: Scaling| edition.sheet(recipe, &scaling, &words).expect("scales");
+        let pieces = |sheet: &Sheet| sheet.cuts.iter().map(|cut| cut.pieces).sum::<u64>();
+        let written = pieces(&at(Scaling::Pieces(24)));
+        let sheet = at(Scaling::Pieces(asked));
+        prop_assert_eq!(sheet.scale.pieces, Some(if asked == 24 { 24 } else { pieces(&sheet) }));
+        // As many times as many as were asked for, of what the sheets as written give.
+        prop_assert!(pieces(&sheet) * 24 >= asked * written);
+        for rolled in sheet.lamination.iter().flat_map(|made| &made.sheets) {
+            prop_assert!(rolled.length_cm.max(rolled.width_cm) <= BENCH[0]);
         }
     }
 }

@@ -5,7 +5,7 @@ use crate::model::Recipe;
 
 /// Faults that concern safety or allergens, or without which nothing can be worked out:
 /// these cannot be accepted away.
-pub(super) const ACCEPTABLE: [&str; 23] = [
+pub(super) const ACCEPTABLE: [&str; 24] = [
     "amounts-disagree",
     "bench-too-short",
     "block-does-not-fit",
@@ -13,6 +13,7 @@ pub(super) const ACCEPTABLE: [&str; 23] = [
     "fan-not-cooler",
     "fat-layer-too-thin",
     "fat-share-unusual",
+    "fat-unlike-dough",
     "mixer-too-small",
     "part-too-short",
     "piece-weight-unknown",

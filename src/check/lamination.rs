@@ -40,6 +40,35 @@ pub(super) fn fat_block(case: Case) -> Vec<Fault> {
     vec![fault("block-does-not-fit", &place, message).help(help)]
 }
 
+/// Fat and dough that cannot roll together, because one lies much thicker than the other when
+/// the dough is closed over it.
+pub(super) fn fat_beside_dough(case: Case) -> Vec<Fault> {
+    let Some(locked) = &case.work.layering.laminated.lock_in else { return Vec::new() };
+    let Some(place) = sheet_place(&locked.step, case) else { return Vec::new() };
+    let (mut dough, mut fat) = (&locked.thickness, &locked.block_thickness);
+    if locked.inverted {
+        (dough, fat) = (fat, dough);
+    }
+    let Some(share) = fat.over(dough).filter(|_| fat.is_positive()) else {
+        return Vec::new();
+    };
+    let usual =
+        exact(FAT_SHARE[0].0, FAT_SHARE[0].1)..=exact(FAT_SHARE[1].0, FAT_SHARE[1].1);
+    if usual.contains(&share) {
+        return Vec::new();
+    }
+    let [fat, dough] = [fat, dough].map(|it| show::thickness(it).metric);
+    let message = format!(
+        "the fat lies {fat} thick and the dough {dough}: they will not roll together"
+    );
+    let help = "Beat the fat out wider or thinner, or roll the dough so, until both are about as thick.";
+    vec![Fault::caution("fat-unlike-dough", &place, message).help(help)]
+}
+
+/// How thick the fat is at the lock-in beside the dough, least and most, where both still roll
+/// as one. Common practice, no source.
+const FAT_SHARE: [(i64, i64); 2] = [(1, 3), (2, 1)];
+
 fn no_margin(place: &Place) -> Fault {
     Fault::caution(
         "block-does-not-fit",
@@ -214,6 +243,16 @@ mod tests {
     fn a_sheet_too_big_for_its_dough() {
         let body = body("18 x 18 cm", "27 x 27 cm", "200 x 90 cm");
         assert_fault(HEAD, &body, "sheet-too-thin", "200 x 90 cm");
+    }
+
+    /// 250 g of butter are 274 ml: on 9 × 9 cm they lie 34 mm thick, on 18 × 18 cm 8.5 mm,
+    /// beside 10 mm of dough. By arithmetic.
+    #[test]
+    fn fat_and_dough_roll_together() {
+        let thick = body("9 x 9 cm", "27 x 27 cm", "48 x 25 cm");
+        assert_fault(HEAD, &thick, "fat-unlike-dough", "27 x 27 cm");
+        let alike = body("18 x 18 cm", "27 x 27 cm", "48 x 25 cm");
+        assert_no_fault(HEAD, &alike, "fat-unlike-dough");
     }
 
     #[test]

@@ -70,6 +70,7 @@ const WHOLE_RULES: &[Rule] = &[
     amounts::yields,
     materials::unused,
     lamination::fat_block,
+    lamination::fat_beside_dough,
     lamination::thickness,
     lamination::fat_layers,
     lamination::parts,

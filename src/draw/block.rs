@@ -12,7 +12,7 @@ use super::stack::{Layers, overhang, stack};
 use super::voice::Voice;
 
 /// The least room for the notes beside a block: with less they stand beneath it.
-const NOTES: f64 = 125.0;
+const NOTES: f64 = 140.0;
 /// The depth of a line of lettering with the space above it.
 const LINE: f64 = LABEL * 1.2;
 /// The room that the sign of a quarter turn takes.
@@ -207,7 +207,8 @@ fn counts(
     let [before, after] = growth.map(|count| count.to_string());
     plate.text(Text::new(voice.word("fat-layers"), [x, top + LABEL * RISE]));
     let growth = voice.fill("growth", &[("before", &before), ("after", &after)]);
-    let size = (34.0 * room / lettering::width(&growth, 34.0, true).max(1.0)).min(34.0);
+    let size = 34.0 * room / lettering::width(&growth, 34.0, true).max(1.0);
+    let size = size.clamp(LABEL, 34.0);
     plate.text(Text::new(growth, [x, top + 50.0]).size(size).bold().ink(ink::LEAD));
     top + 66.0
 }

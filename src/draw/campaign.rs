@@ -141,8 +141,23 @@ fn sheet(text: &str) -> Option<Sheet> {
 
 /// Every document of a figure.
 fn documents(figure: &Figure) -> Vec<String> {
+    let paper = [&figure.paper.column, &figure.paper.large];
+    // A bench card has its fold bars in the place of lock-ins and turns, and no timeline.
+    let on_card = match figure.kind {
+        FigureKind::LockIn | FigureKind::Turn | FigureKind::Timeline => false,
+        FigureKind::Cut
+        | FigureKind::Roll
+        | FigureKind::Shape
+        | FigureKind::Tray
+        | FigureKind::Layers => true,
+    };
+    let card = Some(&figure.paper.card).filter(|_| on_card);
     let forms = std::iter::once(&figure.upright).chain(&figure.wide);
-    forms.flat_map(|forms| [forms.metric.svg(), forms.us.svg()]).collect()
+    forms
+        .chain(paper)
+        .chain(card)
+        .flat_map(|forms| [forms.metric.svg(), forms.us.svg()])
+        .collect()
 }
 
 /// The value of an attribute of a tag.

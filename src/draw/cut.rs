@@ -6,7 +6,7 @@ use crate::sheet::{Cut, Mark};
 use super::dimension::{Side, Tick, ruler_depth, widest};
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
-use super::plate::{MARGIN, Plate, Point, RING, Text, WIDTH, ring_frame};
+use super::plate::{Form, MARGIN, Plate, Point, RING, Text, ring_frame};
 use super::voice::Voice;
 
 /// The tallest that a sheet is drawn.
@@ -31,9 +31,9 @@ impl Bench {
 }
 
 /// The drawing of one cutting plan.
-pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> Plate {
-    let mut plate = Plate::new(WIDTH);
-    let bench = lay_out(cut, voice);
+pub(super) fn cut(cut: &Cut, form: Form, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(form.width());
+    let bench = lay_out(cut, form, voice);
     let [right, top] = bench.at([cut.sheet_length_cm, cut.sheet_width_cm]);
     let [left, bottom] = bench.corner;
     pieces(&mut plate, cut, &bench);
@@ -91,13 +91,13 @@ fn right_depth(cut: &Cut, voice: Voice<'_>) -> f64 {
 }
 
 /// Finds the sheet's place and scale from the room that its labels take.
-fn lay_out(cut: &Cut, voice: Voice<'_>) -> Bench {
+fn lay_out(cut: &Cut, form: Form, voice: Voice<'_>) -> Bench {
     let side = ticks(&cut.marks_left, voice, |y| y);
     let left = (MARGIN + 10.0 + widest(&side)).max(46.0);
     let width = lettering::width(&voice.length(cut.sheet_width_cm), LABEL, false);
-    let room = WIDTH - left - width - 34.0 - right_depth(cut, voice);
-    let scale =
-        (room / cut.sheet_length_cm.max(0.1)).min(TALLEST / cut.sheet_width_cm.max(0.1));
+    let room = form.width() - left - width - 34.0 - right_depth(cut, voice);
+    let scale = (room / cut.sheet_length_cm.max(0.1))
+        .min(TALLEST * form.height() / cut.sheet_width_cm.max(0.1));
     let far = ruler_depth(&ticks(&cut.marks_far, voice, |x| left + x * scale));
     let top = 14.0 + LABEL * 1.2 + far;
     Bench { corner: [left, top + cut.sheet_width_cm * scale], scale }
@@ -162,7 +162,7 @@ fn clearest(
         let place = [0, 1].map(|axis| from[axis] + share * (to[axis] - from[axis]));
         let room = clearance(place);
         let better = best.is_none_or(|(most, _)| room > most + 0.5);
-        if better && plate.is_free(&ring_frame(place).grown(1.0)) {
+        if better && plate.is_free(&ring_frame(place, index + 1).grown(1.0)) {
             best = Some((room, place));
         }
     }
@@ -181,7 +181,7 @@ fn distance([x, y]: Point, [from, to]: &[Point; 2]) -> f64 {
 fn caption(plate: &mut Plate, cut: &Cut, top: f64, voice: Voice<'_>) -> f64 {
     let mut y = top + LABEL * RISE;
     for text in super::speech::cut_captions(cut, voice) {
-        for line in lettering::wrap(&text, LABEL, false, WIDTH - 2.0 * MARGIN) {
+        for line in lettering::wrap(&text, LABEL, false, plate.width - 2.0 * MARGIN) {
             plate.text(Text::new(line, [MARGIN, y]));
             y += LABEL * 1.25;
         }

@@ -8,7 +8,7 @@ use super::ink;
 use super::lettering::{self, LABEL, RISE};
 use super::lock_in::{lay_in_word, layers, surface, tag};
 use super::panels::WIDE;
-use super::plate::{MARGIN, Plate, Point, Text, WIDTH, corners};
+use super::plate::{Form, MARGIN, Plate, Point, Text, corners};
 use super::section::Layer;
 use super::voice::Voice;
 
@@ -26,27 +26,30 @@ struct Layout {
     order: [f64; 2],
 }
 
-/// For a phone: the closed parcel beside the dough, the words beneath both.
-const TALL: Layout = Layout {
-    width: WIDTH,
-    dough: 250.0,
-    closed: 380.0,
-    layers: 0.0,
-    order: [MARGIN, 320.0],
-};
+/// Upright: the closed parcel beside the dough, the words beneath both.
+fn upright(form: Form) -> Layout {
+    // Beside each other they leave room for the length of a side and both margins.
+    let width = form.width();
+    let dough = ((width - 2.0 * MARGIN - SIDE) / 2.0).min(250.0);
+    let closed = MARGIN + dough + SIDE;
+    Layout { width, dough, closed, layers: 0.0, order: [MARGIN, closed - MARGIN - 40.0] }
+}
+
+/// What the length of a side takes beside the dough.
+const SIDE: f64 = 96.0;
 
 /// For paper: everything side by side.
 const FLAT: Layout = Layout {
     width: WIDE,
-    dough: 220.0,
-    closed: 390.0,
-    layers: 690.0,
-    order: [880.0, 376.0],
+    dough: 205.0,
+    closed: 350.0,
+    layers: 590.0,
+    order: [830.0, 326.0],
 };
 
-/// The drawing of an envelope lock-in, for a phone.
-pub(super) fn tall(fact: &LockInFact, voice: Voice<'_>) -> Plate {
-    envelope(fact, &TALL, voice)
+/// The drawing of an envelope lock-in, upright.
+pub(super) fn tall(fact: &LockInFact, form: Form, voice: Voice<'_>) -> Plate {
+    envelope(fact, &upright(form), voice)
 }
 
 /// The same for paper.
@@ -73,8 +76,8 @@ fn envelope(fact: &LockInFact, layout: &Layout, voice: Voice<'_>) -> Plate {
     let words = if beneath { foot } else { top };
     let column = if beneath { layout.closed } else { layout.layers };
     let stack = [Layer::Dough, Layer::Fat, Layer::Dough];
-    let noted = layers(&mut plate, fact, &stack, ([column, words], voice));
     let room = if beneath { layout.width } else { layout.order[0] } - column - 6.0;
+    let noted = layers(&mut plate, fact, &stack, (([column, words], room), voice));
     let next = (fact.next, "");
     let noted = next_note(&mut plate, next, ([column, noted], room), voice);
     let ordered = order(&mut plate, layout.order, words, voice);

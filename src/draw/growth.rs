@@ -7,12 +7,12 @@ use crate::sheet::GrowthFact;
 use super::hatch::Slant;
 use super::ink;
 use super::lettering::{self, HEADING, LABEL, RISE};
-use super::plate::{MARGIN, Plate, Text, WIDTH, corners};
+use super::plate::{Form, MARGIN, Plate, Text, corners};
 use super::voice::Voice;
 
 /// The height of a section.
 const HIGH: f64 = 132.0;
-/// The most sections in a row.
+/// The most sections in a row on a page.
 const IN_A_ROW: usize = 7;
 /// The space between two sections, for the arrow and the number of parts.
 const GAP: f64 = 42.0;
@@ -20,18 +20,23 @@ const GAP: f64 = 42.0;
 const THINNEST: f64 = 2.4;
 
 /// The drawing of how layers grow.
-pub(super) fn growth(fact: &GrowthFact, voice: Voice<'_>) -> Plate {
-    let mut plate = Plate::new(WIDTH);
+pub(super) fn growth(fact: &GrowthFact, form: Form, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(form.width());
     plate.heading(&voice.word("growth-title"), 6.0);
-    let columns = fact.fat_layers.len().clamp(2, IN_A_ROW) as f64;
-    let wide = (WIDTH - 2.0 * MARGIN - (columns - 1.0) * GAP) / columns;
+    let in_a_row = match form {
+        Form::Page => IN_A_ROW,
+        Form::Column | Form::Large => IN_A_ROW - 1,
+        Form::Card => IN_A_ROW - 3,
+    };
+    let columns = fact.fat_layers.len().clamp(2, in_a_row) as f64;
+    let wide = (plate.width - 2.0 * MARGIN - (columns - 1.0) * GAP) / columns;
     let mut top = 46.0;
-    for (row, counts) in fact.fat_layers.chunks(IN_A_ROW).enumerate() {
+    for (row, counts) in fact.fat_layers.chunks(in_a_row).enumerate() {
         for (at, count) in counts.iter().enumerate() {
             let left = MARGIN + at as f64 * (wide + GAP);
             section(&mut plate, (*count, fact.inverted), [left, top], wide);
-            let parts = fact.parts.get(row * IN_A_ROW + at);
-            if let Some(parts) = parts.filter(|_| at + 1 < IN_A_ROW) {
+            let parts = fact.parts.get(row * in_a_row + at);
+            if let Some(parts) = parts.filter(|_| at + 1 < in_a_row) {
                 step(&mut plate, *parts, [left + wide, top]);
             } else if let Some(parts) = parts {
                 // The next section begins the next row.
@@ -82,5 +87,5 @@ fn section(
     let fits = wide + GAP - 8.0;
     let size = (HEADING * fits / lettering::width(&text, HEADING, true)).min(HEADING);
     let at = [f64::midpoint(left, right), top + HIGH + 10.0 + HEADING * RISE];
-    plate.text(Text::new(text, at).size(size.max(0.6 * LABEL)).bold().middle());
+    plate.text(Text::new(text, at).size(size.max(LABEL)).bold().middle());
 }

@@ -6,21 +6,21 @@ use super::block::{Outline, next_note};
 use super::envelope;
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
-use super::panels::{in_a_row, panels, side_by_side};
-use super::plate::{MARGIN, Plate, Point, RING, Text, WIDTH};
+use super::panels::{fitted, in_a_row, panels, side_by_side};
+use super::plate::{Form, MARGIN, Plate, Point, RING, Text};
 use super::section::{Bed, Flap, Layer, Stage, THICK, draw_bed, hatch_fat, stage};
-use super::turn::{Marked, ROOM, Setting, WIDE_ROOM, sheet};
+use super::turn::{Marked, Setting, WIDE_ROOM, room, sheet};
 use super::voice::Voice;
 
 /// The least room for the layers beside a parcel: with less they stand beneath it.
 const NOTES: f64 = 170.0;
 
 /// The drawing of a lock-in.
-pub(super) fn lock_in(fact: &LockInFact, voice: Voice<'_>) -> Plate {
+pub(super) fn lock_in(fact: &LockInFact, form: Form, voice: Voice<'_>) -> Plate {
     match fact.kind.as_str() {
-        "envelope" => envelope::tall(fact, voice),
-        "letter" => folded(fact, LETTER, voice),
-        _ => folded(fact, BOOK, voice),
+        "envelope" => envelope::tall(fact, form, voice),
+        "letter" => folded(fact, LETTER, form, voice),
+        _ => folded(fact, BOOK, form, voice),
     }
 }
 
@@ -74,12 +74,22 @@ const BOOK: Way = Way {
     left: "edge-fold",
 };
 
-fn folded(fact: &LockInFact, way: Way, voice: Voice<'_>) -> Plate {
-    let mut plate = Plate::new(WIDTH);
-    let (setting, bottom) = lay_in(&mut plate, fact, (way, ROOM), voice);
-    let bottom =
-        close(&mut plate, (way, fact.inverted), &setting, (bottom + 14.0, voice));
-    plate.height = closed(&mut plate, fact, (&setting, way), (bottom + 20.0, voice));
+fn folded(fact: &LockInFact, way: Way, form: Form, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(form.width());
+    let (setting, bottom) = lay_in(&mut plate, fact, (way, room(form)), voice);
+    let inverted = fact.inverted;
+    let bottom = match form {
+        Form::Page => {
+            close(&mut plate, (way, inverted), &setting, (bottom + 14.0, voice)) + 20.0
+        }
+        Form::Column | Form::Large | Form::Card => {
+            plate.heading(&voice.word("close"), bottom + 12.0);
+            let made = |times| stages(&way, &setting.times(times), inverted);
+            let moments = fitted(plate.width, made);
+            in_a_row(&mut plate, &moments, bottom + 34.0) + 6.0
+        }
+    };
+    plate.height = closed(&mut plate, fact, (&setting, way), (bottom, voice));
     plate
 }
 
@@ -87,9 +97,10 @@ fn folded_wide(fact: &LockInFact, way: Way, voice: Voice<'_>) -> Plate {
     let [mut first, mut second, mut third] = panels();
     let (setting, bottom) = lay_in(&mut first, fact, (way, WIDE_ROOM), voice);
     first.height = bottom;
-    let folding = Setting { corner: [MARGIN, 0.0], ..setting };
+    let made = |times| stages(&way, &setting.times(times), fact.inverted);
+    let moments = fitted(second.width, made);
     second.heading(&voice.word("close"), 6.0);
-    second.height = in_a_row(&mut second, &stages(&way, &folding, fact.inverted), 26.0);
+    second.height = in_a_row(&mut second, &moments, 26.0);
     third.height = closed(&mut third, fact, (&setting, way), (6.0, voice));
     side_by_side([first, second, third])
 }
@@ -287,8 +298,8 @@ fn parcel(
     }
     let fits = plate.width - drawn.beside >= NOTES;
     let corner = if fits { [drawn.beside, top] } else { [MARGIN, drawn.foot + 12.0] };
-    let y = layers(plate, fact, way.layers, (corner, voice));
     let room = plate.width - corner[0] - 6.0;
+    let y = layers(plate, fact, way.layers, ((corner, room), voice));
     let side = voice.length(fact.closed_width_cm);
     next_note(plate, (fact.next, &side), ([corner[0], y], room), voice).max(drawn.foot)
 }
@@ -299,7 +310,7 @@ pub(super) fn layers(
     plate: &mut Plate,
     fact: &LockInFact,
     stack: &[Layer],
-    ([x, top], voice): (Point, Voice<'_>),
+    (([x, top], room), voice): ((Point, f64), Voice<'_>),
 ) -> f64 {
     let height = stack.len() as f64 * THICK;
     let end = x + 64.0;
@@ -321,7 +332,7 @@ pub(super) fn layers(
     ];
     let mut y = top + height + 12.0 + LABEL * RISE;
     for text in thick {
-        for line in lettering::wrap(&text, LABEL, false, plate.width - x - 6.0) {
+        for line in lettering::wrap(&text, LABEL, false, room) {
             plate.text(Text::new(line, [x, y]));
             y += LABEL * 1.2;
         }

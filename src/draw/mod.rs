@@ -63,7 +63,7 @@ use crate::sheet::{
 };
 use crate::words::Words;
 
-use plate::Plate;
+use plate::{Form, Plate};
 use voice::Voice;
 
 /// One drawing in both unit systems.
@@ -81,9 +81,23 @@ pub struct Figure {
     pub alt: Label,
     /// 640 units wide: upright, for a phone.
     pub upright: Forms,
-    /// The same 1280 units wide, its panels side by side, for paper and wide pages; `None`
-    /// where there is one form only.
+    /// The same 1180 units wide, its panels side by side, for a whole line of paper and wide
+    /// pages; `None` where there is one form only.
     pub wide: Option<Forms>,
+    /// Upright, for paper.
+    pub paper: OnPaper,
+}
+
+/// An upright drawing as paper shows it: each form is drawn for its width, so that no label is
+/// smaller than it may be there.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct OnPaper {
+    /// For a column of a student sheet, at least 84 mm wide: 8 pt.
+    pub column: Forms,
+    /// For a whole line of large print, at least 174 mm wide: 18 pt.
+    pub large: Forms,
+    /// For a column of a bench card, at least 86 mm wide: 12 pt.
+    pub card: Forms,
 }
 
 /// What a figure shows.
@@ -232,49 +246,49 @@ pub fn social(sheet: &Sheet, course: &CourseSheet, words: &Words) -> String {
 
 fn lock_in_figure(fact: &LockInFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::lock_in(fact, voice));
-    let plates = both(words, |voice| lock_in::lock_in(fact, voice));
     let wide = both(words, |voice| lock_in::wide(fact, voice));
-    figure(FigureKind::LockIn, (&fact.step, title), plates, alt).widened(&wide)
+    let draw = |form, voice: Voice<'_>| lock_in::lock_in(fact, form, voice);
+    figure(FigureKind::LockIn, (&fact.step, title), alt, words, draw).widened(&wide)
 }
 
 fn turn_figure(fold: &Fold, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::turn(fold, voice));
-    let plates = both(words, |voice| turn::turn(fold, voice));
     let wide = both(words, |voice| turn::wide(fold, voice));
-    figure(FigureKind::Turn, (&fold.step, title), plates, alt).widened(&wide)
+    let draw = |form, voice: Voice<'_>| turn::turn(fold, form, voice);
+    figure(FigureKind::Turn, (&fold.step, title), alt, words, draw).widened(&wide)
 }
 
 fn cut_figure(cut: &Cut, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::cut(cut, voice));
-    let plates = both(words, |voice| cut::cut(cut, voice));
-    figure(FigureKind::Cut, (&cut.step, title), plates, alt)
+    let draw = |form, voice: Voice<'_>| cut::cut(cut, form, voice);
+    figure(FigureKind::Cut, (&cut.step, title), alt, words, draw)
 }
 
 fn roll_figure(fact: &RollFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::roll(fact, voice));
-    let plates = both(words, |voice| roll::roll(fact, voice));
-    figure(FigureKind::Roll, (&fact.step, title), plates, alt)
+    let draw = |form, voice: Voice<'_>| roll::roll(fact, form, voice);
+    figure(FigureKind::Roll, (&fact.step, title), alt, words, draw)
 }
 
 fn shape_figure(fact: &ShapeFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::shape(fact, voice));
-    let drawn = |width| both(words, |voice| shape::shape(fact, width, voice));
-    let upright =
-        figure(FigureKind::Shape, (&fact.step, title), drawn(plate::WIDTH), alt);
-    upright.widened(&drawn(panels::WIDE))
+    let drawn = |width, voice: Voice<'_>| shape::shape(fact, width, voice);
+    let wide = both(words, |voice| drawn(panels::WIDE, voice));
+    let draw = |form: Form, voice: Voice<'_>| drawn(form.width(), voice);
+    figure(FigureKind::Shape, (&fact.step, title), alt, words, draw).widened(&wide)
 }
 
 fn tray_figure(fact: &TrayFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::tray(fact, voice));
-    let plates = both(words, |voice| tray::tray(fact, voice));
-    figure(FigureKind::Tray, (&fact.step, title), plates, alt)
+    let draw = |form, voice: Voice<'_>| tray::tray(fact, form, voice);
+    figure(FigureKind::Tray, (&fact.step, title), alt, words, draw)
 }
 
 fn growth_figure(fact: &GrowthFact, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::growth(fact, voice));
-    let plates = both(words, |voice| growth::growth(fact, voice));
     let title = words.get("drawing-growth-title").to_owned();
-    let own = figure(FigureKind::Layers, (&fact.step, title), plates, alt);
+    let draw = |form, voice: Voice<'_>| growth::growth(fact, form, voice);
+    let own = figure(FigureKind::Layers, (&fact.step, title), alt, words, draw);
     Figure { name: "layers".to_owned(), ..own }
 }
 
@@ -284,27 +298,36 @@ fn timeline_figure(
     words: &Words,
 ) -> Figure {
     let alt = both(words, |voice| speech::timeline(time, voice));
-    let drawn = |width| {
-        both(words, |voice| timeline::timeline(time, (recipe, width, ready), voice))
-    };
+    let drawn =
+        |width, voice: Voice<'_>| timeline::timeline(time, (recipe, width, ready), voice);
+    let wide = both(words, |voice| drawn(panels::WIDE, voice));
     let title = words.get("drawing-timeline").to_owned();
-    let own = figure(FigureKind::Timeline, ("timeline", title), drawn(plate::WIDTH), alt);
-    Figure { step: None, ..own }.widened(&drawn(panels::WIDE))
+    let draw = |form: Form, voice: Voice<'_>| drawn(form.width(), voice);
+    let own = figure(FigureKind::Timeline, ("timeline", title), alt, words, draw);
+    Figure { step: None, ..own }.widened(&wide)
 }
 
+/// A figure in its upright forms.
 fn figure(
     kind: FigureKind,
     (step, title): (&str, String),
-    plates: [Plate; 2],
     [metric, us]: [String; 2],
+    words: &Words,
+    draw: impl Fn(Form, Voice<'_>) -> Plate,
 ) -> Figure {
     let alt = Label::new(metric, us);
+    let form = |form| forms(&both(words, |voice| draw(form, voice)), &title, &alt);
     Figure {
         name: step.to_owned(),
         step: Some(step.to_owned()),
         kind,
-        upright: forms(&plates, &title, &alt),
+        upright: form(Form::Page),
         wide: None,
+        paper: OnPaper {
+            column: form(Form::Column),
+            large: form(Form::Large),
+            card: form(Form::Card),
+        },
         title,
         alt,
     }

@@ -8,8 +8,46 @@ use super::trace::Trace;
 /// A place on the plate: x to the right, y downwards.
 pub(super) type Point = [f64; 2];
 
-/// The width of every figure, in its own units.
+/// The width of a figure on a page of the site, in its own units.
 pub(super) const WIDTH: f64 = 640.0;
+
+/// Where an upright drawing is shown. Each form is drawn for its width, so that its labels are
+/// as large as they must be there: 20 units are so many points on so many millimetres.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Form {
+    /// A page of the site: 10 px and more on a phone.
+    Page,
+    /// A column of a student sheet, 84 mm: 8 pt.
+    Column,
+    /// The whole line of large print, 174 mm: 18 pt.
+    Large,
+    /// A column of a bench card, 86 mm: 12 pt.
+    Card,
+}
+
+impl Form {
+    /// Every form.
+    #[cfg(test)]
+    pub(super) const ALL: [Self; 4] = [Self::Page, Self::Column, Self::Large, Self::Card];
+
+    /// How wide its plate is, in units of the drawing.
+    pub(super) const fn width(self) -> f64 {
+        match self {
+            Self::Page => WIDTH,
+            Self::Column => 590.0,
+            Self::Large => 545.0,
+            Self::Card => 404.0,
+        }
+    }
+
+    /// How much of its usual height a sheet may take: paper has less room than a page.
+    pub(super) const fn height(self) -> f64 {
+        match self {
+            Self::Page => 1.0,
+            Self::Column | Self::Large | Self::Card => 0.65,
+        }
+    }
+}
 
 /// A rectangle that a label fills.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -245,14 +283,11 @@ impl Plate {
 
     /// A number in a ring.
     pub(super) fn ring(&mut self, centre: Point, number: usize) {
-        self.circle(centre, RING, ink::RING);
-        // Three figures still go into the ring, in smaller letters.
-        let size = if number < 100 { LABEL } else { 0.75 * LABEL };
-        let at = [centre[0], centre[1] + 0.36 * size];
-        let text = Text::new(number.to_string(), at).size(size).bold().middle();
-        let text = text.ink(ink::LEAD);
-        self.shapes.push(Shape::Text(text));
-        self.labels.push(ring_frame(centre));
+        self.circle(centre, ring_radius(number), ink::RING);
+        let at = [centre[0], centre[1] + 0.36 * LABEL];
+        let text = Text::new(number.to_string(), at).bold().middle();
+        self.shapes.push(Shape::Text(text.ink(ink::LEAD)));
+        self.labels.push(ring_frame(centre, number));
     }
 
     /// A panel's heading, its letters beneath `top`.
@@ -268,9 +303,14 @@ pub(super) const RING: f64 = 15.0;
 /// What is left free at the sides of a figure.
 pub(super) const MARGIN: f64 = 24.0;
 
-/// The square round a ring.
-pub(super) fn ring_frame(centre: Point) -> Frame {
-    Frame::at(centre).grown(RING)
+/// The radius of the ring round this number: three figures need a larger one.
+pub(super) fn ring_radius(number: usize) -> f64 {
+    if number < 100 { RING } else { RING + 5.0 }
+}
+
+/// The square round the ring of a number.
+pub(super) fn ring_frame(centre: Point, number: usize) -> Frame {
+    Frame::at(centre).grown(ring_radius(number))
 }
 
 /// The four corners of a rectangle.

@@ -6,8 +6,8 @@ use crate::sheet::{RollFact, Slab};
 
 use super::ink;
 use super::lettering::{self, LABEL, RISE};
-use super::plate::{MARGIN, Plate, Point, Text, WIDTH, corners};
-use super::turn::{ROOM, Setting, set};
+use super::plate::{Form, MARGIN, Plate, Point, Text, corners};
+use super::turn::{Setting, room, set};
 use super::voice::Voice;
 
 /// How thick the thicker of the two is drawn.
@@ -16,11 +16,11 @@ const THICKEST: f64 = 44.0;
 const LEAST_WAY: f64 = 34.0;
 
 /// The drawing of one rolling.
-pub(super) fn roll(fact: &RollFact, voice: Voice<'_>) -> Plate {
-    let mut plate = Plate::new(WIDTH);
+pub(super) fn roll(fact: &RollFact, form: Form, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(form.width());
     plate.heading(&voice.word("from-above"), 6.0);
     let to = &fact.to;
-    let setting = set([to.length_cm, to.width_cm], ROOM, 66.0);
+    let setting = set([to.length_cm, to.width_cm], room(form), 66.0);
     let ([left, top], [length, width]) = (setting.corner, setting.size);
     let (right, bottom) = (left + length, top + width);
     plate.dimension_across([left, right], 50.0, &voice.length(to.length_cm));

@@ -134,7 +134,7 @@ fn row<'a>(step: &'a StepTime, axis: &Axis) -> Row<'a> {
 fn label(rows: &[Row<'_>], (index, links): (usize, &[Link]), axis: &Axis) -> Label {
     let row = &rows[index];
     let [start, _, end] = row.places;
-    let width = lettering::width(&words_of(row.step), LABEL, false);
+    let width = lettering::width(&words_of(row.step, axis.width), LABEL, false);
     let crossings = crossings(rows, index, links);
     let near = tail(row, axis).unwrap_or(end) + GAP;
     let mut right = near;
@@ -193,9 +193,10 @@ fn readable(name: &str) -> String {
 }
 
 /// A row's label: the step and how long it lasts.
-pub(super) fn words_of(step: &StepTime) -> String {
+pub(super) fn words_of(step: &StepTime, width: f64) -> String {
     let lasts = show::minutes(step.hands_min.saturating_add(step.wait_min[0]));
-    let room = WIDTH - 2.0 * MARGIN - lettering::width(&lasts, LABEL, false) - 14.0;
+    let room =
+        width.min(WIDTH) - 2.0 * MARGIN - lettering::width(&lasts, LABEL, false) - 14.0;
     format!("{}, {lasts}", lettering::shorten(&step.title, LABEL, false, room))
 }
 

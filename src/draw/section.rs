@@ -131,7 +131,10 @@ impl Stage {
             .iter()
             .map(|bed| [bed.span[0] - closed(bed, 0), bed.span[1] + closed(bed, 1)]);
         let flaps = self.flaps.iter().map(|flap| {
-            let end = flap.hinge + flap.side() * flap.lift().1 * flap.length();
+            // Its end leans out by as much as it is thick.
+            let (sine, cosine) = flap.lift();
+            let out = cosine * flap.length() + sine * flap.depth();
+            let end = flap.hinge + flap.side() * out;
             [end.min(flap.hinge), end.max(flap.hinge)]
         });
         let nothing = [f64::INFINITY, f64::NEG_INFINITY];
@@ -146,7 +149,7 @@ pub(super) fn stage(plate: &mut Plate, stage: &Stage, top: f64) -> f64 {
     let hops = stage
         .hops
         .iter()
-        .map(|&(from, to, _)| 2.0 * THICK + apex(highest(from, to)) + 24.0);
+        .map(|&(from, to, number)| 2.0 * THICK + apex(hop(to - from, number)) + 24.0);
     let flaps = stage.flaps.iter().map(Flap::height);
     let floor = top + beds.chain(flaps).chain(hops).fold(0.0, f64::max);
     stage.flaps.iter().for_each(|flap| ghost(plate, flap, floor));
@@ -154,8 +157,7 @@ pub(super) fn stage(plate: &mut Plate, stage: &Stage, top: f64) -> f64 {
     stage.flaps.iter().for_each(|flap| draw_flap(plate, flap, floor));
     for &(from, to, number) in &stage.hops {
         let y = floor - 2.0 * THICK - 4.0;
-        let height = if number % 2 == 1 { HOP } else { highest(from, to) };
-        numbered_hop(plate, [[from, y], [to, y]], height, number);
+        numbered_hop(plate, [[from, y], [to, y]], hop(to - from, number), number);
     }
     floor
 }
@@ -247,9 +249,15 @@ fn draw_flap(plate: &mut Plate, flap: &Flap, floor: f64) {
     numbered_hop(plate, way, HOP, flap.number);
 }
 
-/// How high every other hop in a row rises: higher where their numbers would touch.
-fn highest(from: f64, to: f64) -> f64 {
-    if to - from < 28.0 { HOP + 48.0 } else { HOP }
+/// How high a hop in a row rises: where the numbers would touch, every other one higher, and in
+/// a very close row every third higher still.
+fn hop(wide: f64, number: usize) -> f64 {
+    let levels = match wide {
+        wide if wide < 12.8 => 3,
+        wide if wide < 28.0 => 2,
+        _ => 1,
+    };
+    HOP + 48.0 * (number.saturating_sub(1) % levels) as f64
 }
 
 fn numbered_hop(plate: &mut Plate, [from, to]: [Point; 2], height: f64, number: usize) {

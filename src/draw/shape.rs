@@ -7,12 +7,13 @@ use crate::sheet::ShapeFact;
 
 use super::ink;
 use super::panels::WIDE;
-use super::plate::{MARGIN, Plate, Point, RING};
+use super::plate::{MARGIN, Plate, Point, RING, WIDTH};
 use super::trace::Trace;
 use super::voice::Voice;
 
-/// The largest that a stage is drawn.
-const ROOM: [f64; 2] = [190.0, 220.0];
+/// The tallest that a stage is drawn on a page, and what its lengths take beside it.
+const TALLEST: f64 = 220.0;
+const BESIDE: f64 = 92.0;
 /// How much larger than to the common scale a small stage may be drawn.
 const LARGER: f64 = 2.5;
 /// What a stage takes beneath it for its length, and above it for its number.
@@ -24,12 +25,15 @@ pub(super) fn shape(fact: &ShapeFact, width: f64, voice: Voice<'_>) -> Plate {
     let mut plate = Plate::new(width);
     let columns = if width >= WIDE { 4 } else { 2 };
     let cell = (width - 2.0 * MARGIN) / f64::from(columns);
-    let common = fact.frames.iter().map(scale_to_fit).fold(f64::INFINITY, f64::min);
+    let tallest = if width < WIDTH { 0.8 * TALLEST } else { TALLEST };
+    let room = [(cell - BESIDE).min(190.0), tallest];
+    let fit = |frame: &Frame| scale_to_fit(frame, room);
+    let common = fact.frames.iter().map(fit).fold(f64::INFINITY, f64::min);
     let mut top = 4.0;
     let rows = fact.frames.chunks(columns as usize);
     for (row, frames) in rows.enumerate() {
         let scales: Vec<f64> =
-            frames.iter().map(|frame| scale_to_fit(frame).min(LARGER * common)).collect();
+            frames.iter().map(|frame| fit(frame).min(LARGER * common)).collect();
         let high = frames
             .iter()
             .zip(&scales)
@@ -50,9 +54,9 @@ pub(super) fn shape(fact: &ShapeFact, width: f64, voice: Voice<'_>) -> Plate {
     plate
 }
 
-fn scale_to_fit(frame: &Frame) -> f64 {
+fn scale_to_fit(frame: &Frame, room: [f64; 2]) -> f64 {
     let [width, height] = frame.size().map(|side| side.max(0.1));
-    (ROOM[0] / width).min(ROOM[1] / height)
+    (room[0] / width).min(room[1] / height)
 }
 
 /// Where a stage lies on the plate.

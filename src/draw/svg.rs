@@ -102,6 +102,11 @@ impl Drawing {
         (width > 0).then(|| height as f64 / width as f64)
     }
 
+    /// How wide it is, in its own units.
+    pub fn width(&self) -> f64 {
+        self.size[0] as f64 / 10.0
+    }
+
     /// Its shapes in painting order.
     pub fn marks(&self) -> &[Mark] {
         &self.marks

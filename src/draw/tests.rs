@@ -49,12 +49,14 @@ fn documents(sheets: &[Sheet]) -> Vec<(String, String)> {
                 figure.upright.metric.svg(),
             ));
             all.push((format!("{stem}-{}-us", figure.name), figure.upright.us.svg()));
-            if let Some(wide) = figure.wide {
-                all.push((
-                    format!("{stem}-{}-wide-metric", figure.name),
-                    wide.metric.svg(),
-                ));
-                all.push((format!("{stem}-{}-wide-us", figure.name), wide.us.svg()));
+            let paper = figure.paper;
+            let forms =
+                [("column", paper.column), ("large", paper.large), ("card", paper.card)];
+            let wide = figure.wide.map(|wide| ("wide", wide));
+            for (form, label) in forms.into_iter().chain(wide) {
+                let stem = format!("{stem}-{}-{form}", figure.name);
+                all.push((format!("{stem}-metric"), label.metric.svg()));
+                all.push((format!("{stem}-us"), label.us.svg()));
             }
         }
         let svg = super::social(sheet, &sample::course(), &words);
@@ -79,6 +81,9 @@ fn technique_documents() -> Vec<(String, String)> {
             let name = format!("t-{}-{}", technique.name, figure.name);
             all.push((format!("{name}-metric"), figure.upright.metric.svg()));
             all.push((format!("{name}-us"), figure.upright.us.svg()));
+            let paper = figure.paper;
+            all.push((format!("{name}-column-metric"), paper.column.metric.svg()));
+            all.push((format!("{name}-large-metric"), paper.large.metric.svg()));
         }
     }
     all
@@ -337,6 +342,33 @@ fn handwork_is_printed_as_in_the_sheet() {
     assert!(rolls >= 6 && shapes >= 6 && trays >= 6, "{rolls} {shapes} {trays}");
 }
 
+/// 20 units of a plate are 8 pt in a column of 84 mm, 18 pt on a line of 174 mm, 12 pt in a
+/// column of 86 mm, where the plates are 590, 545 and 404 units wide: by arithmetic.
+#[test]
+fn no_letter_is_smaller_than_its_paper_wants() {
+    let millimetres = |units: f64, points: f64| units / 20.0 * points * 25.4 / 72.0;
+    assert!(millimetres(590.0, 8.0) < 84.0 && millimetres(545.0, 18.0) < 174.0);
+    assert!(millimetres(404.0, 12.0) < 86.0 && millimetres(1180.0, 8.0) < 170.0);
+    let words = sample::words();
+    let mut seen = 0;
+    for figure in course_sheets().iter().flat_map(|sheet| super::figures(sheet, &words)) {
+        let paper = &figure.paper;
+        let forms = [(&paper.column, 590), (&paper.large, 545), (&paper.card, 404)];
+        let wide = figure.wide.iter().map(|wide| (wide, 1180));
+        for (form, width) in forms.into_iter().chain(wide) {
+            let form = form.metric.svg();
+            assert!(form.contains(&format!("viewBox=\"0 0 {width} ")));
+            for size in form.split("font-size=\"").skip(1) {
+                let size: f64 =
+                    size.split('"').next().and_then(|it| it.parse().ok()).unwrap_or(0.0);
+                assert!(size >= 20.0, "{} has letters of {size}", figure.name);
+                seen += 1;
+            }
+        }
+    }
+    assert!(seen > 1000, "{seen}");
+}
+
 #[test]
 fn trays_are_drawn_to_scale() {
     for sheet in course_sheets() {
@@ -489,7 +521,7 @@ mod room {
 
     use proptest::prelude::*;
 
-    use crate::draw::plate::Plate;
+    use crate::draw::plate::{Form, Plate};
     use crate::draw::{both, cut, lock_in, sample, timeline, turn};
     use crate::words::Words;
 
@@ -515,6 +547,9 @@ mod room {
         sample::words()
     }
 
+    /// The forms that folds are shown in: a bench card has its fold bars instead.
+    const UPRIGHT: [Form; 3] = [Form::Page, Form::Column, Form::Large];
+
     proptest! {
         #![proptest_config(ProptestConfig {
             cases: 96,
@@ -525,7 +560,9 @@ mod room {
         #[test]
         fn in_turns(parts in 2_u32..=12, length in 250_i64..1200, share in 20_i64..100, fat in 1_u64..20_000) {
             let fold = sample::fold(parts, length, length * share / 100, fat);
-            all_clear(both(&words(), |voice| turn::turn(&fold, voice)))?;
+            for form in UPRIGHT {
+                all_clear(both(&words(), |voice| turn::turn(&fold, form, voice)))?;
+            }
             all_clear(both(&words(), |voice| turn::wide(&fold, voice)))?;
         }
 
@@ -537,20 +574,26 @@ mod room {
                 1 => sample::lock_in("letter", [length, width], [length * 2 / 3 - 10, width - 10], [length / 3, width]),
                 _ => sample::lock_in("book", [length, width], [length / 2 - 10, width - 10], [length / 2, width]),
             };
-            all_clear(both(&words(), |voice| lock_in::lock_in(&fact, voice)))?;
+            for form in UPRIGHT {
+                all_clear(both(&words(), |voice| lock_in::lock_in(&fact, form, voice)))?;
+            }
             all_clear(both(&words(), |voice| lock_in::wide(&fact, voice)))?;
         }
 
         #[test]
         fn in_grids(length in 20.0_f64..90.0, share in 0.25_f64..1.0, strips in 1_u32..9, across in 1_u32..30, diagonal: bool) {
             let plan = sample::grid(length, length * share, (strips, across), diagonal);
-            all_clear(both(&words(), |voice| cut::cut(&plan, voice)))?;
+            for form in Form::ALL {
+                all_clear(both(&words(), |voice| cut::cut(&plan, form, voice)))?;
+            }
         }
 
         #[test]
         fn in_triangles(length in 30.0_f64..90.0, share in 0.25_f64..1.0, base in 3.0_f64..14.0, strips in 1_u32..4) {
             let plan = sample::triangles(length, length * share, base, strips);
-            all_clear(both(&words(), |voice| cut::cut(&plan, voice)))?;
+            for form in Form::ALL {
+                all_clear(both(&words(), |voice| cut::cut(&plan, form, voice)))?;
+            }
         }
 
         #[test]
@@ -564,7 +607,7 @@ mod room {
                 start += if index % 3 == 0 { hands } else { hands + wait };
             }
             let time = sample::time(all);
-            for (width, ready) in [(640.0, None), (640.0, Some(545)), (1280.0, None)] {
+            for (width, ready) in [(640.0, None), (640.0, Some(545)), (1180.0, None), (590.0, None), (545.0, None)] {
                 all_clear(both(&words(), |voice| timeline::timeline(&time, ("crescents", width, ready), voice)))?;
             }
         }

@@ -146,7 +146,7 @@ fn bars(plate: &mut Plate, row: &Row<'_>, axis: &Axis) {
 /// Sets a row's label.
 fn write(plate: &mut Plate, row: &Row<'_>) {
     let y = row.top + BAR / 2.0 + 0.36 * LABEL;
-    let words = words_of(row.step);
+    let words = words_of(row.step, plate.width);
     plate.text(match row.label {
         Label::Right(x) => Text::new(words, [x, y]),
         Label::Left(x) => Text::new(words, [x, y]).end(),

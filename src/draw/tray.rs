@@ -6,22 +6,23 @@ use crate::sheet::TrayFact;
 use super::dimension::{Side, Tick};
 use super::ink;
 use super::lettering::{LABEL, RISE};
-use super::plate::{MARGIN, Plate, Point, Text, WIDTH};
+use super::plate::{Form, MARGIN, Plate, Point, Text};
 use super::shape::{Place, lying};
 use super::voice::Voice;
 
-/// The largest that a tray is drawn.
-const ROOM: [f64; 2] = [470.0, 330.0];
+/// The tallest that a tray is drawn, and what stands beside it.
+const TALLEST: f64 = 330.0;
+const BESIDE: f64 = 170.0;
 /// The most oven loads that are drawn.
 const MOST_LOADS: u64 = 6;
 /// The most trays that are drawn in one oven.
 const MOST_TRAYS: u64 = 8;
 
 /// The drawing of the trays of one bake.
-pub(super) fn tray(fact: &TrayFact, voice: Voice<'_>) -> Plate {
-    let mut plate = Plate::new(WIDTH);
+pub(super) fn tray(fact: &TrayFact, form: Form, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(form.width());
     let size = [fact.length_cm.max(0.1), fact.width_cm.max(0.1)];
-    let scale = (ROOM[0] / size[0]).min(ROOM[1] / size[1]);
+    let scale = ((plate.width - BESIDE) / size[0]).min(TALLEST * form.height() / size[1]);
     let (left, top) = (MARGIN + 46.0, 40.0);
     let (right, bottom) = (left + size[0] * scale, top + size[1] * scale);
     plate.dimension_across([left, right], 18.0, &voice.length(size[0]));
@@ -90,7 +91,8 @@ fn rulers(
 /// The oven's loads, each with its trays in it; gives where they end.
 fn oven(plate: &mut Plate, fact: &TrayFact, top: f64, voice: Voice<'_>) -> f64 {
     let held = fact.trays_per_oven.unwrap_or(1).clamp(1, MOST_TRAYS);
-    let loads = fact.loads.clamp(1, MOST_LOADS);
+    let room = ((plate.width - 2.0 * MARGIN) / 100.0) as u64;
+    let loads = fact.loads.clamp(1, MOST_LOADS.min(room.saturating_sub(1)).max(1));
     plate.heading(&voice.word("oven-loads"), top);
     let (wide, high) = (82.0, 18.0 + 15.0 * held as f64);
     let (top, mut left) = (top + 36.0, MARGIN);

@@ -7,15 +7,21 @@ use super::block::{Block, block};
 use super::dimension::{Side, Tick};
 use super::ink;
 use super::lettering::{LABEL, RISE};
-use super::panels::{in_a_row, panels, side_by_side};
-use super::plate::{MARGIN, Plate, Point, WIDTH, corners};
+use super::panels::{fitted, in_a_row, panels, side_by_side};
+use super::plate::{Form, MARGIN, Plate, Point, corners};
 use super::section::{Bed, Flap, Layer, Stage, stage};
 use super::voice::Voice;
 
+/// The largest that a sheet is drawn where three panels stand side by side.
+pub(super) const WIDE_ROOM: [f64; 2] = [238.0, 200.0];
+
 /// The largest that a sheet is drawn.
-pub(super) const ROOM: [f64; 2] = [500.0, 230.0];
-/// The same where three panels stand side by side.
-pub(super) const WIDE_ROOM: [f64; 2] = [260.0, 210.0];
+pub(super) fn room(form: Form) -> [f64; 2] {
+    match form {
+        Form::Page => [500.0, 230.0],
+        Form::Column | Form::Large | Form::Card => [form.width() - 118.0, 115.0],
+    }
+}
 
 /// A sheet set on the plate: its corner and the drawing's scale.
 #[derive(Clone, Copy, Debug)]
@@ -26,6 +32,14 @@ pub(super) struct Setting {
     pub(super) size: [f64; 2],
     /// Units of the drawing in a centimetre.
     pub(super) scale: f64,
+}
+
+impl Setting {
+    /// The sheet so many times as large, in the corner of a plate.
+    pub(super) fn times(&self, times: f64) -> Self {
+        let size = self.size.map(|side| side * times);
+        Self { corner: [MARGIN, 0.0], size, scale: self.scale * times }
+    }
 }
 
 /// A sheet to be marked for folding.
@@ -41,12 +55,21 @@ pub(super) struct Marked {
     pub(super) fat: bool,
 }
 
-/// The drawing of one turn, for a phone.
-pub(super) fn turn(fold: &Fold, voice: Voice<'_>) -> Plate {
-    let mut plate = Plate::new(WIDTH);
-    let (setting, bottom) = before(&mut plate, fold, ROOM, voice);
-    let bottom = folding(&mut plate, fold, &setting, (bottom + 14.0, voice));
-    plate.height = after(&mut plate, fold, &setting, (bottom + 26.0, voice));
+/// The drawing of one turn, upright: on a page its moments stand beneath the folds, on paper
+/// side by side.
+pub(super) fn turn(fold: &Fold, form: Form, voice: Voice<'_>) -> Plate {
+    let mut plate = Plate::new(form.width());
+    let (setting, bottom) = before(&mut plate, fold, room(form), voice);
+    let bottom = match form {
+        Form::Page => folding(&mut plate, fold, &setting, (bottom + 14.0, voice)) + 26.0,
+        Form::Column | Form::Large | Form::Card => {
+            plate.heading(&voice.word("folding"), bottom + 12.0);
+            let made = |times| cells(fold, &setting.times(times)).stages(fold.parts);
+            let moments = fitted(plate.width, made);
+            in_a_row(&mut plate, &moments, bottom + 34.0) + 6.0
+        }
+    };
+    plate.height = after(&mut plate, fold, &setting, (bottom, voice));
     plate
 }
 
@@ -55,8 +78,8 @@ pub(super) fn wide(fold: &Fold, voice: Voice<'_>) -> Plate {
     let [mut first, mut second, mut third] = panels();
     let (setting, bottom) = before(&mut first, fold, WIDE_ROOM, voice);
     first.height = bottom;
-    let folded = Setting { corner: [MARGIN, 0.0], ..setting };
-    let moments = cells(fold, &folded).stages(fold.parts);
+    let made = |times| cells(fold, &setting.times(times)).stages(fold.parts);
+    let moments = fitted(second.width, made);
     second.heading(&voice.word("folding"), 6.0);
     second.height = in_a_row(&mut second, &moments, 26.0);
     third.height = after(&mut third, fold, &setting, (6.0, voice));

@@ -59,6 +59,11 @@ pub(super) struct Drawing {
     svg: String,
     /// Height over width.
     ratio: f64,
+    /// How wide it must at least be for its smallest label to be as large as it may be on this
+    /// handout, mm.
+    least: f64,
+    /// Whether it is said in words, because it is too tall for the page.
+    in_words: bool,
     /// Whether it needs the whole width of the page: its panels stand side by side.
     wide: bool,
 }
@@ -163,23 +168,40 @@ fn same_fold(sheet: &Sheet, step: &str) -> Option<usize> {
 const TALLEST_TIMELINE: f64 = 2.2;
 
 fn drawing(job: &Job, figure: &Figure) -> Drawing {
+    let (upright, smallest) = match job.kind {
+        HandoutKind::Student => (&figure.paper.column, 8.0),
+        HandoutKind::LargePrint => (&figure.paper.large, 18.0),
+        HandoutKind::Bench => (&figure.paper.card, 12.0),
+    };
     // A column has no room for three panels in a row. Only a timeline of so many steps that
     // it would be taller than a column lies across the page.
-    let upright = figure.upright.of(job.units).ratio().unwrap_or(1.0);
     let across = figure.kind == FigureKind::Timeline
-        && job.kind != HandoutKind::Bench
-        && upright > TALLEST_TIMELINE;
+        && job.kind == HandoutKind::Student
+        && upright.of(job.units).ratio().unwrap_or(1.0) > TALLEST_TIMELINE;
     let wide = figure.wide.as_ref().filter(|_| across);
-    let form = wide.unwrap_or(&figure.upright).of(job.units);
+    let form = wide.unwrap_or(upright).of(job.units);
+    let ratio = form.ratio().unwrap_or(1.0);
+    let least = form.width() / LETTERING * smallest * POINT;
     Drawing {
         kind: figure.kind,
         title: figure.title.clone(),
         alt: job.units.of(&figure.alt).to_owned(),
         svg: form.svg(),
-        ratio: form.ratio().unwrap_or(1.0),
+        ratio,
+        least,
+        in_words: job.kind == HandoutKind::LargePrint && least * ratio > TALLEST_PAGE,
         wide: wide.is_some(),
     }
 }
+
+/// The tallest that stands on a page of large print, mm: what is taller is said in words, for
+/// smaller its letters could not be read.
+const TALLEST_PAGE: f64 = 225.0;
+
+/// The height of the lettering of a drawing, in its units.
+const LETTERING: f64 = 20.0;
+/// A point of the printers', mm.
+const POINT: f64 = 25.4 / 72.0;
 
 /// Prose in the chosen units, with addresses in place of page names.
 pub(super) fn prose(job: &Job, blocks: &[Block<Label>]) -> Vec<Block<String>> {
@@ -214,7 +236,7 @@ fn address(job: &Job, to: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::draw::{Forms, sized};
+    use crate::draw::{Forms, OnPaper, sized};
     use crate::paper::fixture::Fixture;
 
     #[test]
@@ -231,16 +253,23 @@ mod tests {
             title: "Timeline".into(),
             alt: Label::same("words"),
             upright: form(640.0, height),
-            wide: Some(form(1280.0, height / 2.0)),
+            wide: Some(form(1180.0, height / 2.0)),
+            paper: OnPaper {
+                column: form(590.0, height),
+                large: form(545.0, height),
+                card: form(404.0, height),
+            },
         };
         let across = |kind, height| {
             let job = fixture.job(kind, crate::sheet::Units::Us, crate::sheet::Paper::A4);
             drawing(&job, &timeline(height)).wide
         };
-        for kind in [HandoutKind::Student, HandoutKind::LargePrint] {
-            assert!(!across(kind, 640.0) && across(kind, 1700.0), "{kind:?}");
+        let student = HandoutKind::Student;
+        assert!(!across(student, 640.0) && across(student, 1700.0));
+        // Across the page its letters would be too small for these.
+        for kind in [HandoutKind::LargePrint, HandoutKind::Bench] {
+            assert!(!across(kind, 1700.0), "{kind:?}");
         }
-        assert!(!across(HandoutKind::Bench, 1700.0));
     }
 
     #[test]

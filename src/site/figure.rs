@@ -106,14 +106,16 @@ mod tests {
     #[test]
     fn a_drawing_is_named_after_the_first_batch_that_has_it() {
         let form = || labelled(9.0, "5");
+        let both = || Forms { metric: form(), us: form() };
         let figure = |name: &str| Figure {
             name: name.into(),
             step: None,
             kind: FigureKind::Cut,
             title: name.to_uppercase(),
             alt: Label::same("words"),
-            upright: Forms { metric: form(), us: form() },
+            upright: both(),
             wide: None,
+            paper: crate::draw::OnPaper { column: both(), large: both(), card: both() },
         };
         let sets = [vec![figure("cut")], vec![figure("cut"), figure("trim")]];
         let drawn = drawings(&["x1", "x2"], &[&sets[0], &sets[1]]);

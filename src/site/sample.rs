@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::draw::{Figure, FigureKind, Forms, labelled};
+use crate::draw::{Figure, FigureKind, Forms, OnPaper, labelled};
 use crate::measure::Label;
 use crate::media::Medium;
 use crate::model::{Block, Inline};
@@ -442,14 +442,16 @@ fn parts(times: u64) -> Vec<Part> {
 }
 
 fn figure() -> Figure {
+    let forms = || Forms { metric: labelled(640.0, "metric"), us: labelled(640.0, "us") };
     Figure {
         name: "mix".into(),
         step: Some("mix".into()),
         kind: FigureKind::Turn,
         title: "The sheet".into(),
         alt: Label::new("60 by 25 cm", "23½ by 9¾ in"),
-        upright: Forms { metric: labelled(640.0, "metric"), us: labelled(640.0, "us") },
+        upright: forms(),
         wide: None,
+        paper: OnPaper { column: forms(), large: forms(), card: forms() },
     }
 }
 

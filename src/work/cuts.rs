@@ -45,7 +45,7 @@ pub(super) fn cuts(
 }
 
 /// The plan with pieces of their new size.
-fn grown(plan: &CutPlan, growth: &Growth) -> CutPlan {
+pub(super) fn grown(plan: &CutPlan, growth: &Growth) -> CutPlan {
     let side = |length: &Length| length * &growth.side;
     match plan {
         CutPlan::Shape(shape) => CutPlan::Shape(match shape {

@@ -9,6 +9,7 @@ use crate::measure::{Exact, Mass, Size, exact};
 use crate::model::{CutPlan, Purpose, Recipe, Rolling, Step, Turn};
 use crate::pantry::Kind;
 
+use super::cuts::grown;
 use super::rows::{cut_from, cut_sheet, cut_sheets};
 
 /// Levels of included doughs that are followed back.
@@ -153,7 +154,9 @@ fn on_the_way(step: &Step) -> bool {
 /// rows of pieces; what is folded or locked in keeps its proportions.
 fn action(step: &Step, growth: &Growth, cut: Option<&CutPlan>) -> Action {
     let size = |sheet: &Size| match cut {
-        Some(plan) => cut_sheet(plan, &growth.sides(sheet), &growth.pieces),
+        Some(plan) => {
+            cut_sheet(&grown(plan, growth), &growth.sides(sheet), &growth.pieces)
+        }
         None => in_proportion(sheet, &growth.each),
     };
     Action {

@@ -4,7 +4,7 @@
 use num_traits::ToPrimitive;
 
 use crate::dough::cutting::{Layout, MOST_PIECES, Orientation, cut, reroll};
-use crate::dough::{room_in_proportion, room_lengthwise};
+use crate::dough::{room_in_proportion, room_lengthwise, ruler_step};
 use crate::formula::Scaling;
 use crate::formula::parts::Parts;
 use crate::measure::{Exact, Length, Size, exact};
@@ -199,7 +199,13 @@ impl Sheets<'_> {
                 let wanted = (&strips * each).ceil();
                 (!strips.is_zero()).then(|| &wanted * &step + (one - &strips * step))
             }
-            CutPlan::Shape(shape) => self.rows_of_shape((plan, shape), sheet, each),
+            CutPlan::Shape(shape) => {
+                let crossed = Size::new(sheet.width.clone(), sheet.length.clone());
+                let across = || self.rows_of_shape((plan, shape), &crossed, each);
+                let along = self.rows_of_shape((plan, shape), sheet, each);
+                let across = (*each < one).then(across).flatten();
+                along.into_iter().chain(across).min()
+            }
         }
     }
 
@@ -292,13 +298,38 @@ fn rows_along(sheet: &Size, [strips, across]: [u32; 2]) -> u32 {
 }
 
 /// The sheet that is cut, `each` times as written: the first side grows, for strips the
-/// second, since they are as long as the first.
+/// second, since they are as long as the first. Of a smaller sheet the side shrinks that leaves
+/// more pieces.
 pub(super) fn cut_sheet(plan: &CutPlan, sheet: &Size, each: &Exact) -> Size {
+    let one = exact(1, 1);
+    if *each == one {
+        return sheet.clone();
+    }
+    let grown = |side: &Length| on_ruler(&(side * each), sheet);
     match plan {
-        CutPlan::Strips(_) => Size::new(sheet.length.clone(), &sheet.width * each),
-        CutPlan::Grid { .. } | CutPlan::Shape(_) => {
-            Size::new(&sheet.length * each, sheet.width.clone())
+        CutPlan::Strips(_) => Size::new(sheet.length.clone(), grown(&sheet.width)),
+        CutPlan::Grid { .. } => Size::new(&sheet.length * each, sheet.width.clone()),
+        CutPlan::Shape(_) => {
+            let first = Size::new(grown(&sheet.length), sheet.width.clone());
+            let second = Size::new(sheet.length.clone(), grown(&sheet.width));
+            let pieces = |sheet: &Size| {
+                cut(plan, sheet, Orientation::Best).map_or(0, |laid| laid.pieces.len())
+            };
+            // A smaller sheet is as long, or as wide, as gives more pieces.
+            let across = *each < one && pieces(&second) > pieces(&first);
+            if across { second } else { first }
         }
+    }
+}
+
+/// A side as long as a ruler gives, and no shorter, where the sheet as written is.
+fn on_ruler(side: &Length, written: &Size) -> Length {
+    let step = ruler_step(written);
+    let is_on = |side: &Length| (side.amount() / &step).is_integer();
+    if is_on(&written.length) && is_on(&written.width) {
+        Length::centimetres((side.amount() / &step).ceil() * step)
+    } else {
+        side.clone()
     }
 }
 

@@ -147,6 +147,90 @@ def check_text(where, file, sheet, tally):
     tally.check("\ufffd" not in text, f"{where}: letters that cannot be read out")
 
 
+def within_figures(pdf):
+    """The marks of the content that belongs to a figure: page and number."""
+    found = set()
+
+    def walk(node, page, inside):
+        if isinstance(node, pikepdf.Array):
+            for part in node:
+                walk(part, page, inside)
+        elif isinstance(node, pikepdf.Dictionary):
+            page = node.get("/Pg", page)
+            inside = inside or node.get("/S") == "/Figure"
+            if "/MCID" in node and inside:
+                found.add((page.objgen, int(node.MCID)))
+            if "/K" in node:
+                walk(node.K, page, inside)
+        elif inside:
+            # A bare number: pikepdf gives it as a Python one.
+            found.add((page.objgen, int(node)))
+
+    if "/StructTreeRoot" in pdf.Root:
+        walk(pdf.Root.StructTreeRoot.get("/K", pikepdf.Array()), None, False)
+    return found
+
+
+def product(first, then):
+    """Two matrices of ISO 32000-1, 8.3.4, one after the other."""
+    a, b, c, d, e, f = first
+    g, h, i, j, k, m = then
+    return (a*g + b*i, a*h + b*j, c*g + d*i, c*h + d*j, e*g + f*i + k, e*h + f*j + m)
+
+
+def lettering(page, objgen, figures):
+    """The size in points of every piece of text in the page's figures."""
+    sizes, one = [], (1, 0, 0, 1, 0, 0)
+
+    def read(stream, resources, matrix, inside):
+        kept, text, size, marks = [], one, 0, [inside]
+        for operands, operator in pikepdf.parse_content_stream(stream):
+            operator = str(operator)
+            if operator == "q":
+                kept.append((matrix, size))
+            elif operator == "Q" and kept:
+                matrix, size = kept.pop()
+            elif operator == "cm":
+                matrix = product(tuple(map(float, operands)), matrix)
+            elif operator == "Tf":
+                size = float(operands[1])
+            elif operator == "BT":
+                text = one
+            elif operator == "Tm":
+                text = tuple(map(float, operands))
+            elif operator in ("BDC", "BMC"):
+                told = operands[1] if len(operands) > 1 else None
+                number = told.get("/MCID") if isinstance(told, pikepdf.Dictionary) else None
+                own = number is not None and (objgen, int(number)) in figures
+                marks.append(marks[-1] or own)
+            elif operator == "EMC" and len(marks) > 1:
+                marks.pop()
+            elif operator in ("Tj", "TJ", "'", '"') and marks[-1]:
+                a, b, c, d, _, _ = product(text, matrix)
+                sizes.append(size * abs(a * d - b * c) ** 0.5)
+            elif operator == "Do":
+                inner = resources.get("/XObject", {}).get(str(operands[0]))
+                if inner is not None and inner.get("/Subtype") == "/Form":
+                    own = tuple(map(float, inner.get("/Matrix", one)))
+                    read(inner, inner.get("/Resources", resources), product(own, matrix), marks[-1])
+
+    read(page, page.get("/Resources", {}), one, False)
+    return sizes
+
+
+# The smallest lettering of a drawing, pt. What can be read at these distances is the house's
+# own promise; 18 pt for large print is common practice, no source.
+SMALLEST = {"student": 8, "bench": 12, "large-print": 18}
+
+
+def check_lettering(where, file, kind, tally):
+    with pikepdf.open(file) as pdf:
+        figures = within_figures(pdf)
+        sizes = [size for page in pdf.pages for size in lettering(page.obj, page.objgen, figures)]
+    least = min(sizes, default=SMALLEST[kind])
+    tally.check(least > SMALLEST[kind] - 0.05, f"{where}: a drawing has letters of {least:.1f} pt")
+
+
 def titles(folder):
     """The title of every class, by its file name."""
     said = {file.stem: file.read_text(encoding="utf-8") for file in Path(folder).glob("*.yaml")}
@@ -219,6 +303,7 @@ def main(site, work, classes):
         check_structure(file.stem, file, sheets[recipe]["title"], tally)
         check_text(file.stem, file, sheets[recipe], tally)
         check_margins(file.stem, file, kind, tally)
+        check_lettering(file.stem, file, kind, tally)
         check_order(file.stem, file, kind, sheets[recipe], tally)
     for recipe in sheets:
         wanted = {(recipe, k, u, p) for k in ("student", "bench", "large-print")

@@ -129,6 +129,8 @@ fn tin_depth(work: &Work, context: Context) -> Option<Note> {
 fn whole_rows(work: &Work, context: Context) -> Option<Note> {
     let (asked, made) = (work.asked_pieces?, work.pieces?);
     let more = made.checked_sub(asked).filter(|more| *more > 0)?;
+    // What was asked for by batches is as it was asked for, but for whole rows of a grid.
+    (work.factor != work.asked).then_some(())?;
     let [asked, made, more] = [asked, made, more].map(|count| count.to_string());
     let values = [("asked", &*asked), ("made", &*made), ("more", &*more)];
     let text = context.words.fill("note-whole-rows", &values);
