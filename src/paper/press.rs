@@ -92,9 +92,22 @@ impl Press {
     /// # Errors
     /// A mistake in a template.
     pub fn print(&self, data: &[u8]) -> Result<Vec<u8>, PaperFault> {
-        let pdf = self.pages(data).and_then(|pages| export(&pages, standards(&pages)));
+        let pages = self.pages(data);
+        let pdf = pages.and_then(|pages| export(&pages, standards(&pages)));
+        // Some list that breaks just so cannot be tagged: then it is set in another way.
+        let pdf = pdf.or_else(|fault| self.otherwise(data).ok_or(fault));
         forget();
         pdf
+    }
+
+    /// The PDF of the first setting that can be written; `None` where none can.
+    fn otherwise(&self, data: &[u8]) -> Option<Vec<u8>> {
+        let mut files = self.files(data).ok()?;
+        Setting::ALL.into_iter().find_map(|setting| {
+            files.set_as(setting);
+            let pages = self.set(&files).ok()?;
+            export(&pages, standards(&pages)).ok()
+        })
     }
 
     /// The files that the templates read besides one another, by name: `data.json`, the
