@@ -44,7 +44,7 @@ impl Form {
     pub(super) const fn height(self) -> f64 {
         match self {
             Self::Page => 1.0,
-            Self::Column | Self::Large | Self::Card => 0.65,
+            Self::Column | Self::Large | Self::Card => 0.55,
         }
     }
 }

@@ -250,13 +250,11 @@ fn draw_flap(plate: &mut Plate, flap: &Flap, floor: f64) {
 }
 
 /// How high a hop in a row rises: where the numbers would touch, every other one higher, and in
-/// a very close row every third higher still.
+/// a very close row in more steps.
 fn hop(wide: f64, number: usize) -> f64 {
-    let levels = match wide {
-        wide if wide < 12.8 => 3,
-        wide if wide < 28.0 => 2,
-        _ => 1,
-    };
+    // A hop is 0.8 of a part wide, a ring 30 units: so many parts hold one.
+    let levels =
+        if wide < 28.0 { (24.8 / wide.max(1.0)).ceil().max(2.0) as usize } else { 1 };
     HOP + 48.0 * (number.saturating_sub(1) % levels) as f64
 }
 

@@ -19,7 +19,7 @@ pub(super) const WIDE_ROOM: [f64; 2] = [238.0, 200.0];
 pub(super) fn room(form: Form) -> [f64; 2] {
     match form {
         Form::Page => [500.0, 230.0],
-        Form::Column | Form::Large | Form::Card => [form.width() - 118.0, 115.0],
+        Form::Column | Form::Large | Form::Card => [form.width() - 118.0, 150.0],
     }
 }
 
@@ -59,7 +59,10 @@ pub(super) struct Marked {
 /// side by side.
 pub(super) fn turn(fold: &Fold, form: Form, voice: Voice<'_>) -> Plate {
     let mut plate = Plate::new(form.width());
-    let (setting, bottom) = before(&mut plate, fold, room(form), voice);
+    let [wide, high] = room(form);
+    // On paper a sheet to be folded is no higher than its words need.
+    let high = if form == Form::Page { high } else { high.min(115.0) };
+    let (setting, bottom) = before(&mut plate, fold, [wide, high], voice);
     let bottom = match form {
         Form::Page => folding(&mut plate, fold, &setting, (bottom + 14.0, voice)) + 26.0,
         Form::Column | Form::Large | Form::Card => {

@@ -315,9 +315,16 @@ pub(super) fn cut_sheet(plan: &CutPlan, sheet: &Size, each: &Exact) -> Size {
             let pieces = |sheet: &Size| {
                 cut(plan, sheet, Orientation::Best).map_or(0, |laid| laid.pieces.len())
             };
-            // A smaller sheet is as long, or as wide, as gives more pieces.
-            let across = *each < one && pieces(&second) > pieces(&first);
-            if across { second } else { first }
+            // A smaller sheet is as long, or as wide, as gives more pieces; whole rows keep
+            // their length to the hair.
+            let exact =
+                [&sheet.length, &sheet.width].map(|side| grown(side) == side * each);
+            let across = match exact {
+                [true, false] => false,
+                [false, true] => pieces(&second) > 0,
+                [true, true] | [false, false] => pieces(&second) > pieces(&first),
+            };
+            if *each < one && across { second } else { first }
         }
     }
 }
