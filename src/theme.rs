@@ -62,16 +62,36 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "site/tourier.js",
     "site/units.html",
     "site/words.html",
-    "words/en.yaml",
+    "words/en/change.ftl",
+    "words/en/dates.ftl",
+    "words/en/drawing.ftl",
+    "words/en/handout.ftl",
+    "words/en/page.ftl",
+    "words/en/plan.ftl",
+    "words/en/sheet.ftl",
 ];
 
 impl Theme {
-    /// The words file of a language by its tag: of just this tag, or of the language without
-    /// what follows.
-    pub fn words_file(&self, language: &str) -> Option<String> {
-        let plain = language.split('-').next().unwrap_or(language);
-        let files = [language, plain].map(|tag| format!("words/{tag}.yaml"));
-        files.into_iter().find(|file| self.bytes(file).is_some())
+    /// The message files of a language by its tag, in the order in which they are read: those
+    /// of English, which stand in for what another has not, then those of the language
+    /// without what follows its first part, then those of just this tag.
+    pub fn words_files(&self, language: &str) -> impl Iterator<Item = &str> {
+        let mut tags = vec!["en", plain(language), language];
+        tags.dedup();
+        tags.into_iter().flat_map(|tag| {
+            let folder = format!("words/{tag}/");
+            let files = self.files.keys().map(String::as_str);
+            files.filter(move |path| path.starts_with(&folder) && path.ends_with(".ftl"))
+        })
+    }
+
+    /// Whether there are words of a language, by its tag.
+    pub fn speaks(&self, language: &str) -> bool {
+        let has = |tag: &str| {
+            let folder = format!("words/{tag}/");
+            self.files.keys().any(|path| path.starts_with(&folder))
+        };
+        has(language) || has(plain(language))
     }
 
     /// The default theme.
@@ -96,4 +116,9 @@ impl Theme {
     pub fn below<'a>(&'a self, folder: &'a str) -> impl Iterator<Item = &'a str> {
         self.files.keys().map(String::as_str).filter(move |path| path.starts_with(folder))
     }
+}
+
+/// A language's tag without its region or script.
+fn plain(language: &str) -> &str {
+    language.split('-').next().unwrap_or(language)
 }

@@ -350,8 +350,8 @@ fn a_broken_theme_is_reported_at_its_own_line() {
         let answer = themed("paper/main.typ", reading.as_bytes());
         assert!(answer.err.contains("main.typ:1"), "{reading}: {}", answer.err);
     }
-    let answer = themed("words/en.yaml", b"a: b\nc: [\n");
-    assert!(answer.err.contains("words/en.yaml:"), "{}", answer.err);
+    let answer = themed("words/en/page.ftl", b"a = b\nc [\n");
+    assert!(answer.err.contains("words/en/page.ftl:2:"), "{}", answer.err);
     let answer = themed("site/style.css", b"a \xff b");
     assert_eq!(answer.code, 3, "{}", answer.err);
     assert!(answer.err.contains("style.css"), "{}", answer.err);

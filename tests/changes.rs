@@ -67,8 +67,7 @@ fn the_handout_says_what_changed_since_the_edition_before() {
     let past = Edition::new(&old, Vec::new(), old_faults);
     let edition = Edition::new(&sources, Vec::new(), faults).after(Some(past));
     let theme = Theme::built_in();
-    let words = tourier::read::words("words/en.yaml", theme.text("words/en.yaml"))
-        .expect("the words");
+    let words = tourier::read::words_in(&theme, "en").expect("the words");
     let recipe = edition.content.recipe("small-crescents").expect("the recipe");
     let since = since(&edition, recipe, &words).expect("something differs");
     assert_eq!(since.edition, "Trial");

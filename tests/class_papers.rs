@@ -23,7 +23,7 @@ fn edition() -> Edition {
 
 fn words() -> Words {
     let theme = Theme::built_in();
-    read::words("en", theme.text("words/en.yaml")).expect("the words")
+    read::words_in(&theme, "en").expect("the words")
 }
 
 fn of(edition: &Edition, each: Option<Each>) -> Vec<Station> {

@@ -10,7 +10,7 @@ use tourier::check;
 use tourier::edition::Edition;
 use tourier::paper::{missing_faces, missing_glyphs};
 use tourier::product::{Stock, long_handouts};
-use tourier::read::words;
+use tourier::read::words_in;
 use tourier::store;
 use tourier::theme::Theme;
 
@@ -82,7 +82,7 @@ fn faults(content: &Path) -> BTreeSet<(String, String)> {
 /// What only shows when a sheet is set in type.
 fn long_handouts_of(edition: &Edition) -> Vec<tourier::fault::Fault> {
     let theme = Theme::built_in();
-    let words = words("words/en.yaml", theme.text("words/en.yaml")).expect("they read");
+    let words = words_in(&theme, "en").expect("they read");
     let stock = Stock::new(edition, &words, &theme).filter(|_| !edition.stops());
     stock.map(|stock| long_handouts(&stock)).unwrap_or_default()
 }

@@ -10,10 +10,9 @@ use tourier::draw::{Figure, figures};
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::exact;
-use tourier::read::{Source, words};
+use tourier::read::{Source, words_in};
 use tourier::sheet::{Lamination, Sheet};
-
-const WORDS: &str = include_str!("../themes/default/words/en.yaml");
+use tourier::theme::Theme;
 
 /// A flat piece of the strip: where its two ends lie, and which places of the strip they are.
 #[derive(Clone, Copy, Debug)]
@@ -169,7 +168,7 @@ const BOOK: &str = "sheet: 20 x 18 cm\n~~~\n## Lock in\n~~~ticket\nlock-in: book
 
 fn worked(edition: &Edition) -> (Sheet, Vec<Figure>) {
     assert!(!edition.stops(), "{:?}", edition.faults);
-    let words = words("words/en.yaml", WORDS).expect("the words read");
+    let words = words_in(&Theme::built_in(), "en").expect("the words read");
     let recipe = edition.content.recipe("t").expect("the recipe is read");
     let sheet = edition.sheet(recipe, &Scaling::Batches(exact(1, 1)), &words);
     let sheet = sheet.expect("it can be worked out");

@@ -157,9 +157,8 @@ type Found = BTreeMap<String, String>;
 /// Where a panic last happened.
 static PLACE: Mutex<String> = Mutex::new(String::new());
 
-static WORDS: LazyLock<Words> = LazyLock::new(|| {
-    read::words("en.yaml", Theme::built_in().text("words/en.yaml")).unwrap_or_default()
-});
+static WORDS: LazyLock<Words> =
+    LazyLock::new(|| read::words_in(&Theme::built_in(), "en").unwrap_or_default());
 
 /// A small generator of numbers (splitmix64, Steele, Lea and Flood 2014): the same seed
 /// gives the same texts.

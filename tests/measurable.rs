@@ -7,10 +7,9 @@
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::{Mass, exact};
-use tourier::read::{Source, words};
+use tourier::read::{Source, words_in};
 use tourier::sheet::Sheet;
-
-const WORDS: &str = include_str!("../themes/default/words/en.yaml");
+use tourier::theme::Theme;
 
 /// Numbers that look random and are the same every time (SplitMix64).
 struct Numbers(u64);
@@ -160,7 +159,7 @@ fn hold(sheet: &Sheet, text: &str) {
 
 #[test]
 fn sheets_of_random_recipes_can_be_weighed() {
-    let words = words("words/en.yaml", WORDS).expect("the words read");
+    let words = words_in(&Theme::built_in(), "en").expect("the words read");
     let mut numbers = Numbers(14);
     let mut held = 0;
     for _ in 0..150 {

@@ -15,7 +15,7 @@ use tourier::words::Words;
 
 fn words() -> Words {
     let theme = Theme::built_in();
-    tourier::read::words("words/en.yaml", theme.text("words/en.yaml")).expect("words")
+    tourier::read::words_in(&theme, "en").expect("words")
 }
 
 /// Every recipe's key, and its sheets and drawings with what `work` makes of it.

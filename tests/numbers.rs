@@ -4,10 +4,9 @@ use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::{Length, exact};
 use tourier::model::Tin;
-use tourier::read::{Source, words};
+use tourier::read::{Source, words_in};
 use tourier::sheet::Sheet;
-
-const WORDS: &str = include_str!("../themes/default/words/en.yaml");
+use tourier::theme::Theme;
 
 const COURSE: &str = "title: c\nsummary: s\nfine scale: yes\nkit: {mixer: 2 kg, bench: 120 x 60 cm, trays per oven: 2}\n";
 
@@ -25,7 +24,7 @@ fn edition(course: &str, head: &str, body: &str) -> Edition {
 fn sheet(course: &str, head: &str, body: &str, scaling: &Scaling) -> Sheet {
     let edition = edition(course, head, body);
     assert!(!edition.stops(), "{:?}", edition.faults);
-    let words = words("words/en.yaml", WORDS).expect("the words read");
+    let words = words_in(&Theme::built_in(), "en").expect("the words read");
     let recipe = edition.content.recipe("t").expect("the recipe is read");
     edition.sheet(recipe, scaling, &words).expect("it can be scaled")
 }

@@ -8,10 +8,9 @@
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::{Mass, exact};
-use tourier::read::{Source, words};
+use tourier::read::{Source, words_in};
 use tourier::sheet::Sheet;
-
-const WORDS: &str = include_str!("../themes/default/words/en.yaml");
+use tourier::theme::Theme;
 
 /// The course and some recipes by file name, read and checked.
 fn edition(recipes: &[(&str, String)]) -> Edition {
@@ -35,7 +34,7 @@ fn sheet(recipes: &[(&str, String)]) -> Sheet {
 
 fn scaled(edition: &Edition, recipe: &str, scaling: &Scaling) -> Sheet {
     assert!(!edition.stops(), "{:?}", edition.faults);
-    let words = words("words/en.yaml", WORDS).expect("the words read");
+    let words = words_in(&Theme::built_in(), "en").expect("the words read");
     let recipe = edition.content.recipe(recipe).expect("the recipe is read");
     edition.sheet(recipe, scaling, &words).expect("it can be worked out")
 }

@@ -6,10 +6,9 @@
 use proptest::prelude::*;
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
-use tourier::read::{Source, words};
+use tourier::read::{Source, words_in};
 use tourier::sheet::{Lamination, Sheet};
-
-const WORDS: &str = include_str!("../themes/default/words/en.yaml");
+use tourier::theme::Theme;
 
 /// The bench, cm.
 const BENCH: [f64; 2] = [120.0, 70.0];
@@ -72,7 +71,7 @@ impl Schedule {
 fn at(edition: &Edition, (over, under): (i64, i64)) -> Sheet {
     // 100 pieces are written, so that every scale asks for whole ones.
     let pieces = (100 * over / under) as u64;
-    let words = words("words/en.yaml", WORDS).expect("the words read");
+    let words = words_in(&Theme::built_in(), "en").expect("the words read");
     let recipe = edition.content.recipe("t").expect("the recipe is read");
     let sheet = edition.sheet(recipe, &Scaling::Pieces(pieces), &words);
     sheet.expect("pieces always scale")
@@ -267,7 +266,7 @@ proptest! {
         asked in 5_u64..90,
     ) {
         let edition = divided([one, other]);
-        let words = words("words/en.yaml", WORDS).expect("the words read");
+        let words = words_in(&Theme::built_in(), "en").expect("the words read");
         let recipe = edition.content.recipe("t").expect("the recipe is read");
         let at = |scaling: Scaling| edition.sheet(recipe, &scaling, &words).expect("scales");
         let pieces = |sheet: &Sheet| sheet.cuts.iter().map(|cut| cut.pieces).sum::<u64>();

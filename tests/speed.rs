@@ -45,8 +45,7 @@ fn drawing_costs_a_hundredth_of_typesetting() {
     let (sources, faults) = store::load(&content).expect("the demonstration course");
     let edition = Edition::new(&sources, Vec::new(), faults);
     let theme = Theme::built_in();
-    let words = tourier::read::words("words/en.yaml", theme.text("words/en.yaml"))
-        .expect("the words");
+    let words = tourier::read::words_in(&theme, "en").expect("the words");
     let course = edition.course().expect("the course");
     let press = Press::new(&theme);
     let (mut all_drawing, mut all_setting) = (0.0, 0.0);
@@ -91,8 +90,7 @@ fn drawing_costs_a_hundredth_of_typesetting() {
 fn a_saved_course_is_seen_soon() {
     let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("content");
     let theme = Theme::built_in();
-    let words = tourier::read::words("words/en.yaml", theme.text("words/en.yaml"))
-        .expect("the words");
+    let words = tourier::read::words_in(&theme, "en").expect("the words");
     let open = |edit: &str| {
         let (mut sources, faults) =
             store::load(&content).expect("the demonstration course");
@@ -144,8 +142,7 @@ fn a_saved_course_is_seen_soon() {
 fn pages_beside_a_bare_loop() {
     let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("content");
     let theme = Theme::built_in();
-    let words = tourier::read::words("words/en.yaml", theme.text("words/en.yaml"))
-        .expect("the words");
+    let words = tourier::read::words_in(&theme, "en").expect("the words");
     let (sources, _) = store::load(&content).expect("the demonstration course");
     let (media, _) = store::media(&content).expect("its pictures");
     let build = || {

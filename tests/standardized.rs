@@ -9,9 +9,8 @@
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::exact;
-use tourier::read::{Source, words};
-
-const WORDS: &str = include_str!("../themes/default/words/en.yaml");
+use tourier::read::{Source, words_in};
+use tourier::theme::Theme;
 
 /// One line: the amount for the first yield, the ingredient, and what is printed for the
 /// second yield, as weight or as measure.
@@ -79,7 +78,7 @@ fn scaled(printed: &Printed) -> Vec<[String; 2]> {
     ];
     let edition = Edition::new(&files, Vec::new(), Vec::new());
     assert!(!edition.stops(), "{name}: {:?}", edition.faults);
-    let words = words("words/en.yaml", WORDS).expect("the words read");
+    let words = words_in(&Theme::built_in(), "en").expect("the words read");
     let recipe = edition.content.recipe("t").expect("the recipe is read");
     let sheet = edition.sheet(recipe, &Scaling::Pieces(*second), &words);
     let sheet = sheet.expect("it can be scaled");

@@ -43,7 +43,7 @@ impl Course {
             store::load(Path::new("content")).expect("the demonstration course");
         let edition = Edition::new(&sources, Vec::new(), found);
         let theme = Theme::built_in();
-        let words = tourier::read::words("words", theme.text("words/en.yaml"));
+        let words = tourier::read::words_in(&theme, "en");
         let words = words.expect("the theme's words");
         let course = edition.course().expect("a course");
         let one = Scaling::Batches(exact(1, 1));

@@ -63,7 +63,7 @@ fn edition(files: &[(&str, &str)]) -> Edition {
 
 fn words() -> Words {
     let theme = Theme::built_in();
-    crate::read::words("en", theme.text("words/en.yaml")).unwrap_or_default()
+    crate::read::words_in(&theme, "en").unwrap_or_default()
 }
 
 /// What differs in the rolls where their text is changed so.

@@ -82,12 +82,12 @@ fn on_white(parts: [u8; 3]) -> f64 {
 pub fn unspoken(content: &Content, theme: &Theme) -> Option<Fault> {
     let course = content.course.as_ref()?;
     let place = course.language_place.as_ref()?;
-    if theme.words_file(&course.language).is_some() {
+    if theme.speaks(&course.language) {
         return None;
     }
     let message = format!("there are no words in the language `{}`", course.language);
-    let help = "Write `en`, or put a translation of `words/en.yaml` into a theme of your own \
-                as `words/` and the language, and name that theme with --theme.";
+    let help = "Write `en`, or put a translation of the files in `words/en/` into a theme of your own \
+                as a folder named after the language, and name that theme with --theme.";
     Some(Fault::error("no-words", place, message).help(help))
 }
 

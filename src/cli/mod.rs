@@ -220,9 +220,9 @@ fn scaled(
 fn words(theme: &Theme, edition: &Edition) -> Result<Words, Stop> {
     let language =
         edition.content.course.as_ref().map_or("en", |course| &course.language);
-    let path = theme.words_file(language).unwrap_or_else(|| "words/en.yaml".into());
-    let text = theme.text(&path);
-    crate::read::words(&path, text).map_err(|fault| {
+    crate::read::words_in(theme, language).map_err(|fault| {
+        let path = &*fault.place.file;
+        let text = theme.text(path);
         let before = text.get(..fault.place.start).unwrap_or(text);
         let line = 1 + before.matches('\n').count();
         Stop::Use(format!("the theme's {path}:{line}: {}", fault.message))

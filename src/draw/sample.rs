@@ -7,14 +7,12 @@ use crate::sheet::{
     Allergens, CourseSheet, Cut, EdgesFact, Fold, Lamination, LockInFact, Mark, Scale,
     Sheet, StepTime, Time, Totals,
 };
-use crate::theme::Theme;
 use crate::words::Words;
 
 /// The words of the default theme.
 pub(super) fn words() -> Words {
-    let theme = Theme::built_in();
-    let entries = serde_yaml::from_str(theme.text("words/en.yaml"));
-    Words { entries: entries.expect("the theme's words are sound") }
+    let theme = crate::theme::Theme::built_in();
+    crate::read::words_in(&theme, "en").expect("the theme's words are sound")
 }
 
 fn long(tenths: i64) -> Length {

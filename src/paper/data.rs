@@ -187,9 +187,8 @@ fn whose(job: &Job) -> Option<String> {
 /// The words of handouts without their prefix, so that a change to a word of the site
 /// leaves the handouts as they are.
 pub(super) fn own_words(words: &Words) -> BTreeMap<&str, &str> {
-    let own = words.entries.iter().filter_map(|(key, word)| {
-        key.strip_prefix(PREFIX).map(|key| (key, word.as_str()))
-    });
+    let own =
+        words.all().filter_map(|(key, word)| Some((key.strip_prefix(PREFIX)?, word)));
     own.collect()
 }
 

@@ -1,7 +1,5 @@
 //! An invented recipe for the tests: a layered dough with everything a handout can carry.
 
-use std::collections::BTreeMap;
-
 use crate::dough::Direction;
 use crate::draw::Figure;
 use crate::measure::Label;
@@ -28,10 +26,8 @@ pub(super) struct Fixture {
 impl Fixture {
     /// Three layered steps, a proof and a bake.
     pub(super) fn new() -> Self {
-        let text = Theme::built_in();
-        let entries: BTreeMap<String, String> =
-            serde_yaml::from_str(text.text("words/en.yaml")).expect("the words file");
-        let (sheet, words) = (sheet(), Words { entries });
+        let words = crate::read::words_in(&Theme::built_in(), "en").expect("the words");
+        let sheet = sheet();
         let figures = crate::draw::figures(&sheet, &words);
         Self { sheet, course: course(), figures, words }
     }

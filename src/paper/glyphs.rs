@@ -187,7 +187,9 @@ mod tests {
     #[test]
     fn every_word_of_the_theme_can_be_printed() {
         let theme = Theme::built_in();
-        let missing = Glyphs::new(&theme).missing(theme.text("words/en.yaml"));
-        assert_eq!(missing, Vec::<char>::new());
+        for path in theme.below("words/") {
+            let missing = Glyphs::new(&theme).missing(theme.text(path));
+            assert_eq!(missing, Vec::<char>::new(), "{path}");
+        }
     }
 }

@@ -85,7 +85,7 @@ fn lock_in_word(job: &Job, fold: &LockInFact) -> String {
 /// The course's word for a turn or lock-in: `book`, `5-part`.
 fn turn_word(job: &Job, turn: &str) -> String {
     let key = format!("handout-fold-{turn}");
-    job.words.entries.get(&key).cloned().unwrap_or_else(|| turn.to_owned())
+    job.words.find(&key).unwrap_or(turn).to_owned()
 }
 
 fn turns(job: &Job, it: &Lamination) -> Vec<Turn> {

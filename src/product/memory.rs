@@ -48,7 +48,7 @@ pub(super) struct Keys<'a> {
 impl<'a> Keys<'a> {
     pub(super) fn new(edition: &'a Edition, words: &Words, theme: &Theme) -> Self {
         let mut common = Key::default();
-        for (key, word) in &words.entries {
+        for (key, word) in words.all() {
             common.add(key.as_bytes());
             common.add(word.as_bytes());
         }

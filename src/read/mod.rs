@@ -20,13 +20,13 @@ mod schema;
 mod shaping;
 mod technique;
 mod ticket;
+mod words;
 mod yaml;
 
 use rayon::prelude::*;
 
 use crate::fault::{Fault, Place, Texts};
 use crate::model::Content;
-use crate::words::Words;
 
 pub(crate) use amount::{bad_amount, is_amount, is_part, parted, quantity as amount_of};
 pub(crate) use class::{clock, moment};
@@ -34,6 +34,7 @@ pub(crate) use lexicon::{BARE, Lexicon};
 pub(crate) use quantity::{size as size_of, temperature, tin};
 pub(crate) use recipe::density;
 pub use schema::{Shape, schema};
+pub use words::words_in;
 
 /// One file of the content folder.
 #[derive(Clone, Debug)]
@@ -65,30 +66,6 @@ pub fn content(files: &[Source]) -> (Content, Texts, Vec<Fault>) {
     others.into_iter().for_each(|file| reader.file(file));
     reader.recipes(&recipes);
     (reader.content, reader.texts, reader.faults)
-}
-
-/// Reads a theme's words file: `key: word` lines.
-///
-/// # Errors
-/// The first fault in the file.
-pub fn words(path: &str, text: &str) -> Result<Words, Fault> {
-    let mut faults = Vec::new();
-    let node = yaml::parse(&path.into(), text, 0)?;
-    let entries = fields::Fields::new(node, &mut faults).rest();
-    let mut words = Words::default();
-    for (key, value) in entries {
-        match value.value {
-            yaml::Node::Text(word) => {
-                words.entries.insert(key.value, word);
-            }
-            _ => faults.push(Fault::error(
-                "bad-value",
-                &key.place,
-                "a word is expected here",
-            )),
-        }
-    }
-    faults.into_iter().next().map_or(Ok(words), Err)
 }
 
 #[derive(Default)]

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use tera::{Context, ErrorKind, Kwargs, ReportError, State, Tera, Value};
 
 use crate::theme::Theme;
-use crate::words::Words;
+use crate::words::{Said, Words};
 
 use super::html::escape;
 
@@ -65,14 +65,21 @@ impl Engine {
 /// The fixed word for `key`, with `{name}` in it replaced by the filter's `name`. Ready
 /// HTML among the values stays what it is; everything else is escaped here.
 fn word(words: &Words, key: &str, values: &Kwargs) -> Value {
-    let mut text = escape(words.get(key));
-    for name in ["name", "number", "count"] {
-        if let Ok(Some(value)) = values.get::<Value>(name) {
-            let plain = value.to_string();
-            let shown = if value.is_safe() { plain } else { escape(&plain) };
-            text = text.replace(&format!("{{{name}}}"), &shown);
-        }
-    }
+    let given = ["name", "number", "count"].map(|name| {
+        let value = values.get::<Value>(name).ok().flatten();
+        value.map(|value| (name, value.is_safe(), value.to_string()))
+    });
+    let plain: Vec<(&str, &str)> =
+        given.iter().flatten().map(|(name, _, value)| (*name, value.as_str())).collect();
+    let is_html =
+        |name: &str| given.iter().flatten().any(|(own, html, _)| *own == name && *html);
+    let mut text = String::new();
+    words.say(key, &plain, &mut |said| match said {
+        Said::Words(words) => text.push_str(&escape(words)),
+        Said::Value(name, value) if is_html(name) => text.push_str(value),
+        Said::Value(_, value) => text.push_str(&escape(value)),
+        Said::Gap(name) => text.push_str(&escape(&format!("{{{name}}}"))),
+    });
     Value::safe_string(&text)
 }
 
@@ -110,6 +117,7 @@ fn said(message: &str, template: &str) -> TemplateFault {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::words::{Message, Piece};
     use std::borrow::Cow;
 
     fn theme(text: &'static str) -> Theme {
@@ -118,7 +126,12 @@ mod tests {
     }
 
     fn words() -> Words {
-        Words { entries: [("step-of".into(), "Step {number} of {count}".into())].into() }
+        let mut words = Words::default();
+        let text = |text: &str| Piece::Text(text.into());
+        let gap = |name: &str| Piece::Gap(name.into());
+        let pieces = vec![text("Step "), gap("number"), text(" of "), gap("count")];
+        words.insert("step-of".into(), Message::new(pieces));
+        words
     }
 
     #[test]

@@ -15,9 +15,7 @@ use super::{Card, FigureMap, Input, Page, Shelf, Site, TemplateFault};
 /// The words of the default theme.
 pub(super) fn words() -> Words {
     let theme = Theme::built_in();
-    Words {
-        entries: serde_yaml::from_str(theme.text("words/en.yaml")).unwrap_or_default(),
-    }
+    crate::read::words_in(&theme, "en").unwrap_or_default()
 }
 
 /// All that a site is made from, owned.

@@ -215,8 +215,7 @@ fn count(mass: &Mass, weighed: &Weighed, context: Context) -> Option<String> {
 
 /// The word for more than one piece: `sticks`; the same word where it has no other form.
 fn many<'a>(word: &'a str, context: Context<'a>) -> &'a str {
-    let known = context.words.entries.get(&format!("pieces-{word}"));
-    known.map_or(word, String::as_str)
+    context.words.find(&format!("pieces-{word}")).unwrap_or(word)
 }
 
 /// Whole pieces, and what is left in grams: `2 large`, `1 stick + 25 g`. A part of an egg is

@@ -59,7 +59,7 @@ impl<'a> Names<'a> {
     pub(super) fn crews(&self, count: u32) -> String {
         let number = count.to_string();
         let key = format!("crews-{}", self.crew.key());
-        self.words.count(&key, count.into(), &[("count", &number)])
+        self.words.fill(&key, &[("count", &number)])
     }
 
     /// `pair 3`, `pair 3, baker 2`, `instructor`.
@@ -108,7 +108,8 @@ impl<'a> Names<'a> {
     fn groups(&self, groups: &[u32]) -> String {
         let key = format!("who-{}", self.crew.key());
         let numbers = self.words.list(&self.runs(groups));
-        self.words.count(&key, groups.len() as u64, &[("numbers", &numbers)])
+        let count = groups.len().to_string();
+        self.words.fill(&key, &[("count", &count), ("numbers", &numbers)])
     }
 
     /// `1–3`, `5`.
@@ -147,7 +148,7 @@ mod tests {
     #[test]
     fn names_are_drawn_together() {
         let theme = Theme::built_in();
-        let words = crate::read::words("en", theme.text("words/en.yaml"));
+        let words = crate::read::words_in(&theme, "en");
         let words = words.expect("the words");
         let pairs = Names::new(2, &words);
         let groups = [0, 1, 2, 4].map(Who::Group);

@@ -188,7 +188,7 @@ mod tests {
 
     fn english() -> Words {
         let theme = crate::theme::Theme::built_in();
-        crate::read::words("en", theme.text("words/en.yaml")).expect("the words")
+        crate::read::words_in(&theme, "en").expect("the words")
     }
 
     fn flour() -> OrderLine {

@@ -56,8 +56,7 @@ impl<'a> Voice<'a> {
         let with = |(oven, trays): &(usize, i32)| {
             let (number, count) = (oven.to_string(), trays.to_string());
             let values = [("oven", &*number), ("count", &*count)];
-            let trays = u64::try_from(*trays).unwrap_or(0);
-            self.words.count("plan-oven", trays, &values)
+            self.words.fill("plan-oven", &values)
         };
         let ovens: Vec<String> = row.ovens.iter().map(with).collect();
         let values = [("heat", &*heat), ("ovens", &*self.words.list(&ovens))];

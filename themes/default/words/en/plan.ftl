@@ -1,0 +1,146 @@
+### Plans of classes and of bakes at home, orders, weigh-outs. { $name } in a word is filled in by the program.
+
+## Plans. Who works together, and what is done when
+
+crew-baker = baker
+crew-pair = pair
+crew-three = three
+crew-four = four
+crew-group = group
+crews-baker =
+    { $count ->
+        [one] { $count } baker
+       *[other] { $count } bakers
+    }
+crews-pair =
+    { $count ->
+        [one] { $count } pair
+       *[other] { $count } pairs
+    }
+crews-three =
+    { $count ->
+        [one] { $count } three
+       *[other] { $count } threes
+    }
+crews-four =
+    { $count ->
+        [one] { $count } four
+       *[other] { $count } fours
+    }
+crews-group =
+    { $count ->
+        [one] { $count } group
+       *[other] { $count } groups
+    }
+who-instructor = instructor
+who-home = you
+who-baker =
+    { $count ->
+        [one] baker { $numbers }
+       *[other] bakers { $numbers }
+    }
+who-pair =
+    { $count ->
+        [one] pair { $numbers }
+       *[other] pairs { $numbers }
+    }
+who-three =
+    { $count ->
+        [one] three { $numbers }
+       *[other] threes { $numbers }
+    }
+who-four =
+    { $count ->
+        [one] four { $numbers }
+       *[other] fours { $numbers }
+    }
+who-group =
+    { $count ->
+        [one] group { $numbers }
+       *[other] groups { $numbers }
+    }
+who-member = { $who }, baker { $number }
+hands-home = your hands
+plan-done = Done
+plan-into = { $title }: move to the { $place }
+plan-out = { $title }: take from the { $place }
+plan-watch = Watch: { $what }
+plan-oven =
+    { $count ->
+        [one] oven { $oven } with { $count } tray
+       *[other] oven { $oven } with { $count } trays
+    }
+plan-heat = { $heat }: { $ovens }
+standing-best = proven: no plan is better
+standing-nearest = proven: no plan is nearer to the recipe's own times
+standing-nearer = a sound plan; another could be up to { $minutes } min nearer to the recipe's own times
+standing-less-waiting = a sound plan; another could have up to { $minutes } min less waiting
+standing-shorter = no plan has less waiting; another could be up to { $minutes } min shorter
+standing-never = proven: no plan fits
+standing-unknown = no plan was found; it is not proven that none exists
+reason-chain = the steps follow each other for longer than the sessions last, whatever the kit: session { $session } is { $minutes } min short
+reason-apart = the steps, their waits and the demonstrations do not go into these sessions, however long each one of them is: a wait without a hold would have to last from one session to the next
+reason-kit = too little of this kit, { $kit }: session { $session } is { $minutes } min short
+reason-kit-whatever = too little of this kit, { $kit }, however long a session lasts
+reason-together = no one piece of kit is the reason; several are short together: session { $session } is { $minutes } min short
+reason-together-whatever = no one piece of kit is the reason; several are short together
+reason-hours = up from { $from } to { $to } leaves no time until { $ready } at which every step, and every move into a hold and out of it, comes neither too early nor too late for its wait
+reason-waits = its steps do not follow each other within their waits, whatever the hours
+remedy-fits = { $change } it fits
+remedy-fits-by = { $change } it fits, ending by { $end }
+remedy-one-more = with one more { $kit }
+remedy-together-2 = working in pairs
+remedy-together-3 = working in threes
+remedy-together-4 = working in fours
+remedy-together-5 = working in fives
+remedy-no-demonstration = without the instructor's own batch
+remedy-hold = with a hold over night at “{ $title }” ({ $recipe })
+remedy-longer = with session { $session } { $minutes } min longer
+remedy-ready = ready at { $time }
+remedy-up = getting up at { $time }
+remedy-stay-up = staying up until { $time }
+plan-note-shortened = “{ $title }” has { $lasts } instead of { $usual }, within its range: it would stand longer elsewhere
+plan-note-too-long = { $who }: { $title } has already lasted longer than its longest time
+plan-note-stopped = the search was stopped: this is the best of it so far
+plan-by-waiting = waiting beyond the recipes' own times
+plan-by-away = away from the recipe's own times, all waits together
+plan-by-end = from the first opening to the end
+plan-by-lead = from the first step until it is ready
+plan-measured = { $what }: { $time }
+plan-why = why: { $reason }
+plan-help = what would help: { $remedy }
+plan-note = note: { $note }
+plan-all-watch = { $what } (all watch)
+plan-closes = when the session closes at { $date } { $time }
+plan-left = { $what } ({ $count })
+plan-summary = { $who }: { $what }
+plan-about = { $title } ({ $oven })
+
+## The order and the weigh-out
+
+as-needed = as needed
+order-head = { $title }: { $bakers } bakers, { $pieces } pieces, { $spare } % spare
+order-to-buy = to buy
+order-left = { $weight } left
+order-total = total { $sum }
+order-a-student = { $sum } a student
+order-a-piece = { $sum } a piece
+order-unpriced = without a price: { $names }
+order-weigh = weigh out, { $sets } × { $title } ({ $each })
+order-weigh-table = weigh-out: { $title } for each { $each } ({ $sets } sets)
+each-group = group
+each-baker = baker
+each-demonstration = demonstration
+order-ingredient = ingredient
+order-need = need (g)
+order-shelf = on the shelf (g)
+order-pack = pack (g)
+order-packs = packs
+order-left-over = left over (g)
+order-cost = cost
+order-currency = currency
+order-sum = total
+order-step = step
+order-recipe = recipe
+order-grams = grams
+order-in-words = in words

@@ -1,0 +1,107 @@
+### What stands on every sheet: ticket rows and their values, remarks, cautions. { $name } in a word is filled in by the program.
+
+## Ticket rows
+
+hands = Hands on
+wait = Wait
+where = Where
+at = At
+hold = May hold
+kit = Kit
+sheet = Roll to
+roll = Roll
+thickness = Thickness
+lock-in = Lock-in
+turn = Turn
+layers = Fat layers
+cut = Cut
+divide = Divide
+part = Of the dough
+oven = Oven
+fan = With fan
+bake = Bake
+trays = Trays
+core = Core
+cool = Cool
+
+## Values of ticket rows
+
+day-before = { $time } the day before
+days-before = { $time }, { $count } days before
+batch = { $number } batch
+batches = { $number } batches
+tin = { $number } tin, { $tin }
+tins = { $number } tins, { $tin }
+tin-round = { $size } round
+tin-square = { $size }
+tin-ring = { $size } ring, hole { $hole }
+pieces-range = { $pieces } ({ $low }–{ $high })
+the-section = the { $name }
+hold-up-to = up to { $time }
+hold-in = up to { $time }, { $place }
+lock-in-envelope = envelope
+lock-in-letter = letter
+lock-in-book = book
+lock-in-inverted = { $name }, the fat outside
+turn-book = book turn
+turn-letter = letter turn
+turn-half = half turn
+turn-meet = { $name }, the ends meet at { $at } of the length
+roll-same-way = the same way as before the fold
+cut-into = { $pieces } { $shape }, { $size }
+divide-part = { $weight } for { $name }
+divide-share = { $weight }
+divide-pieces = { $count } pieces, { $weight } each
+shape-triangle = triangles
+shape-right-triangle = right triangles
+shape-rectangle = rectangles
+shape-square = squares
+shape-round = rounds
+shape-strip = strips
+shape-one-triangle = triangle
+shape-one-right-triangle = right triangle
+shape-one-rectangle = rectangle
+shape-one-square = square
+shape-one-round = round
+shape-one-strip = strip
+trays-in-loads = { $trays }, in { $loads } oven loads
+under-a-gram = under 1 g
+
+## Remarks on the numbers
+
+note-yeast = In place of { $weight } of { $name }: { $of-one } of { $one }, or { $of-two } of { $two }.
+note-left-over = Scaled to { $piece } each, { $pieces } leave over: { $rest }.
+nothing = nothing
+at-temperature = at { $temperature }
+note-open-flour = No weight is given for { $names }. So there are no baker's percentages, no hydration and no weight of a piece.
+note-open-weight = No weight is given for { $names }. So there is no hydration and no weight of a piece.
+note-boiling = At { $height } water boils at { $boils }. Take { $drop } off each temperature to which a syrup is boiled. A custard sets at the same temperature as anywhere, but what you simmer cooks more slowly.
+note-tin-depth = The depth of one of the two tins is not known, so they are taken as equally deep. Compare them before you fill one.
+note-half-pieces = The ends of the rows are { $halves } half pieces. Pressed together in pairs, tips alike, they make { $whole } more.
+pieces-stick = sticks
+pieces-sachet = sachets
+pieces-leaf = leaves
+pieces-sheet = sheets
+pieces-cake = cakes
+pieces-slice = slices
+pieces-clove = cloves
+pieces-pod = pods
+pieces-square = squares
+pieces-envelope = envelopes
+pieces-package = packages
+note-ranges = Where a line gives two amounts, the sums count the middle between them.
+note-whole-rows = The last sheet is of whole rows: it gives { $made } pieces, { $more } more than the { $asked } asked for. The formula is for all of them.
+note-reroll = Rolled once more to { $size }, the scrap gives { $pieces } more. Rest it first.
+note-reroll-one = Rolled once more to { $size }, the scrap gives one more. Rest it first.
+cool-rule = { $what }: from { $hot } to { $warm } within 2 h, to { $cold } within 6 h in all
+
+## Cautions
+
+caution-allergens-unknown = For some ingredients the allergens are not known. Read the packs, and ask, before you serve this to anyone.
+caution-raw-egg = Raw egg can carry germs. Keep it cold, do not taste what holds it raw, and wash hands, bowls and brushes that it touched.
+caution-raw-flour = Raw flour is not ready to eat. Do not taste raw dough, and wipe the bench where it lay.
+caution-cooling = Cooked cream and custard must get cold quickly and stay cold. Cool in shallow dishes, measure with a thermometer, and throw away what missed its time.
+caution-core = Measure the core temperature with a clean probe in the thickest place.
+caution-heat = Ovens, trays and tins burn long after they look cool. Use dry cloths, and open the oven door standing to one side.
+caution-blades = Cut on a firm board, fingers behind the blade, and pass a knife by laying it down.
+caution-local-rules = Where local food rules differ from this sheet, follow the local rules, and ask those who are licensed to apply them.
