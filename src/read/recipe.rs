@@ -146,7 +146,10 @@ fn makes(text: &str, comma: bool) -> Result<Makes, &'static str> {
             let range = found.range.map(|(low, high)| [middle * low, middle * high]);
             return pieces(middle, range, rest).ok_or(PLAIN);
         }
-        Quantity::Batches(count) => return pieces(count, None, "batches").ok_or(PLAIN),
+        Quantity::Batches(count) => {
+            let word = if *count == exact(1, 1) { "batch" } else { "batches" };
+            return pieces(count, None, word).ok_or(PLAIN);
+        }
     };
     let sound =
         |grams: &Exact| found.range.is_none() && rest.is_empty() && grams.is_positive();
@@ -484,6 +487,8 @@ mod tests {
         let pieces = |count, word: &str, range| {
             Ok(Makes::Pieces { count, word: word.to_owned(), range })
         };
+        assert_eq!(said("1 batch", false), pieces(1, "batch", None));
+        assert_eq!(said("2 batches", false), pieces(2, "batches", None));
         assert_eq!(said("2 dozen rolls", false), pieces(24, "rolls", None));
         assert_eq!(said("12-14 pieces", false), pieces(13, "pieces", Some([12, 14])));
         assert_eq!(said("2 to 3 loaves", false), pieces(3, "loaves", Some([2, 3])));

@@ -40,6 +40,8 @@ struct Row<'a> {
     /// The page of a recipe used as an ingredient.
     page: Option<String>,
     weight: Html,
+    /// Whether words stand where other lines have a weight: `for dusting`.
+    open: bool,
     measure: Html,
     percent: Html,
     /// For one of several doughs, at the sizes that take several.
@@ -150,6 +152,7 @@ fn row<'a>(line: &'a Line, index: usize, batches: &Batches, root: &str) -> Row<'
         }),
         page: line.is_recipe.then(|| format!("{root}recipes/{}/index.html", line.key)),
         weight: batches.labels(&weights.collect::<Vec<_>>()),
+        open: line.grams.is_none(),
         measure: batches
             .text(|sheet| at(sheet).and_then(|line| line.count.or(line.us_measure))),
         percent: batches.text(|sheet| at(sheet).and_then(|line| line.percent_label)),
