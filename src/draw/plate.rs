@@ -44,7 +44,8 @@ impl Form {
     pub(super) const fn height(self) -> f64 {
         match self {
             Self::Page => 1.0,
-            Self::Column | Self::Large | Self::Card => 0.55,
+            Self::Column => 0.45,
+            Self::Large | Self::Card => 0.55,
         }
     }
 }

@@ -61,7 +61,12 @@ pub(super) fn turn(fold: &Fold, form: Form, voice: Voice<'_>) -> Plate {
     let mut plate = Plate::new(form.width());
     let [wide, high] = room(form);
     // On paper a sheet to be folded is no higher than its words need.
-    let high = if form == Form::Page { high } else { high.min(115.0) };
+    let high = match form {
+        Form::Page => high,
+        Form::Column | Form::Card => 95.0,
+        // Large print has one page for it.
+        Form::Large => 80.0,
+    };
     let (setting, bottom) = before(&mut plate, fold, [wide, high], voice);
     let bottom = match form {
         Form::Page => folding(&mut plate, fold, &setting, (bottom + 14.0, voice)) + 26.0,
