@@ -4,7 +4,7 @@ use typst::layout::{Abs, Frame, FrameItem, Point};
 use typst_layout::PagedDocument;
 
 /// Above this part of a page stands its upper margin, below the other one only its foot.
-const TYPE_AREA: (f64, f64) = (0.05, 0.935);
+const TYPE_AREA: (f64, f64) = (0.05, 0.94);
 /// A column filled less far than this shows a hole.
 const LEAST: f64 = 0.85;
 /// A last page filled less far than this is hardly worth its paper.

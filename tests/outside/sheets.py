@@ -19,8 +19,8 @@ from tally import Tally, facts
 NAME = re.compile(r"(.+)-student-(metric|us)-(a4|letter)")
 # Dots an inch at which a page is looked at, and the darkness that counts as ink.
 DOTS, INK = 36, 200
-# The type area by the theme: 15 mm at the top and the sides, 18 mm below.
-ABOVE, BELOW = 15, 18
+# The type area by the theme: 15 mm at the top and the sides, 17 mm below.
+ABOVE, BELOW = 15, 17
 FILLED, BAND = 0.85, 1 / 6
 RUNNING, LABEL = 10, 7.4
 
