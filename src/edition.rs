@@ -62,7 +62,13 @@ impl Edition {
         faults.extend(check::content(&content));
         let rings = cycles(&content);
         let book = Book { content: &content, pantry: &pantry };
-        faults.extend(check::bare_names(book).into_iter().filter(sure));
+        // A slip in `course.yaml` may be in the line that says what such names mean.
+        let of_course = |fault: &Fault| {
+            fault.severity == Severity::Error && &*fault.place.file == "course.yaml"
+        };
+        if !faults.iter().any(of_course) {
+            faults.extend(check::bare_names(book).into_iter().filter(sure));
+        }
         // A recipe that needs itself cannot be worked out, nor can one that needs it.
         if rings.is_empty() {
             let recipes = content.recipes.par_iter();
@@ -231,17 +237,24 @@ fn heed(found: &[Fault], content: &mut Content, faults: &mut Vec<Fault>) {
     }
 }
 
-/// Where the course's pantry could not be read, nobody is told what is not in it.
+/// Where the course's pantry, or a line of it, could not be read, nobody is told what is not
+/// in it.
 fn without_pantry(faults: &mut Vec<Fault>) {
-    let whole = ["bad-yaml", "unreadable-file"];
-    let unread = |fault: &Fault| {
-        &*fault.place.file == "pantry.yaml" && whole.contains(&fault.name)
+    let of_pantry = |fault: &&Fault| {
+        fault.severity == Severity::Error && &*fault.place.file == "pantry.yaml"
     };
-    if faults.iter().any(unread) {
-        let rests_on_it =
-            ["allergens-unknown", "no-density", "no-unit", "unknown-ingredient"];
-        faults.retain(|fault| !rests_on_it.contains(&fault.name));
-    }
+    let whole = ["bad-yaml", "unreadable-file"];
+    let unread: Vec<&str> = faults.iter().filter(of_pantry).map(|it| it.name).collect();
+    let rests_on_it: &[&str] = if unread.iter().any(|name| whole.contains(name)) {
+        &["allergens-unknown", "no-density", "no-unit", "unknown-ingredient"]
+    } else if unread.is_empty() {
+        &[]
+    } else {
+        &["allergens-unknown", "no-density", "no-unit"]
+    };
+    faults.retain(|fault| {
+        &*fault.place.file == "pantry.yaml" || !rests_on_it.contains(&fault.name)
+    });
 }
 
 /// One batch of a recipe as written.

@@ -158,7 +158,7 @@ fn used() -> BTreeSet<String> {
             continue;
         }
         let text = fs::read_to_string(entry.path()).expect("a source");
-        for call in ["Fault::error(", "Fault::caution(", "fault("] {
+        for call in ["Fault::error(", "Fault::caution(", "fault(", "unlikely("] {
             let after = text.split(call).skip(1).map(str::trim_start);
             let quoted =
                 after.filter_map(|rest| rest.strip_prefix('"')?.split('"').next());

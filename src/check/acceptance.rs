@@ -1,6 +1,6 @@
 //! Faults that the author accepts with a reason.
 
-use crate::fault::{Fault, nearest};
+use crate::fault::{Fault, instead};
 use crate::model::Recipe;
 
 /// Faults that concern safety or allergens, or without which nothing can be worked out:
@@ -32,29 +32,26 @@ pub(super) const ACCEPTABLE: [&str; 24] = [
     "yield-off",
 ];
 
-/// `accept: { sheet-too-thin: "demonstration of tearing" }` takes that fault out. A name
-/// that cannot be accepted is itself a fault.
+/// `accept: { sheet-too-thin: "demonstration of tearing" }` takes that fault out.
 pub(super) fn accept(recipe: &Recipe, faults: Vec<Fault>) -> Vec<Fault> {
     let accepted = |name: &str| {
         ACCEPTABLE.contains(&name)
             && recipe.accept.iter().any(|accept| accept.fault.value == name)
     };
-    let mut left: Vec<Fault> =
-        faults.into_iter().filter(|fault| !accepted(fault.name)).collect();
-    for accept in &recipe.accept {
-        let name = &accept.fault.value;
-        if !ACCEPTABLE.contains(&name.as_str()) {
-            let message = format!("`{name}` cannot be accepted");
-            let help = nearest(name, ACCEPTABLE).map_or_else(
-                || format!("These can: {}.", ACCEPTABLE.join(", ")),
-                |near| format!("Did you mean `{near}`?"),
-            );
-            left.push(
-                Fault::error("not-acceptable", &accept.fault.place, message).help(help),
-            );
-        }
-    }
-    left
+    faults.into_iter().filter(|fault| !accepted(fault.name)).collect()
+}
+
+/// Names that cannot be accepted.
+pub(super) fn unacceptable(recipe: &Recipe) -> Vec<Fault> {
+    let names = recipe.accept.iter().map(|accept| &accept.fault);
+    names
+        .filter(|name| !ACCEPTABLE.contains(&name.value.as_str()))
+        .map(|name| {
+            let message = format!("`{}` cannot be accepted", name.value);
+            let help = instead(&name.value, &ACCEPTABLE, "These can");
+            Fault::error("not-acceptable", &name.place, message).help(help)
+        })
+        .collect()
 }
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! Classes name recipes and steps that exist, and sessions that can be held.
 
-use crate::fault::{Fault, nearest};
+use crate::fault::{Fault, instead, nearest};
 use crate::formula::included;
 use crate::model::{Class, Content, Makes, Much, Recipe, Step};
 
@@ -20,7 +20,8 @@ pub(super) fn classes(content: &Content) -> Vec<Fault> {
 
 /// Recipes that are there, made in a way that they can be.
 fn recipes(class: &Class, content: &Content) -> Vec<Fault> {
-    let known = || content.recipes.iter().map(|recipe| recipe.name.as_str());
+    let known: Vec<&str> =
+        content.recipes.iter().map(|recipe| recipe.name.as_str()).collect();
     let mut faults = Vec::new();
     for making in &class.makes {
         let name = &making.recipe.value;
@@ -29,10 +30,7 @@ fn recipes(class: &Class, content: &Content) -> Vec<Fault> {
                 continue;
             }
             let message = format!("there is no file `recipes/{name}.md`");
-            let help = nearest(name, known()).map_or_else(
-                || format!("Recipes here: {}.", known().collect::<Vec<_>>().join(", ")),
-                |near| format!("Did you mean `{near}`?"),
-            );
+            let help = instead(name, &known, "Recipes here");
             faults.push(
                 Fault::error("missing-file", &making.recipe.place, message).help(help),
             );
@@ -74,23 +72,26 @@ fn sessions(class: &Class, _: &Content) -> Vec<Fault> {
     faults
 }
 
-/// The recipes of a class and all that they include.
-fn all_recipes<'a>(class: &Class, content: &'a Content) -> Vec<&'a Recipe> {
+/// The recipes of a class and all that they include; `None` where not all of them, or not
+/// all of the class itself, could be read.
+fn all_recipes<'a>(class: &Class, content: &'a Content) -> Option<Vec<&'a Recipe>> {
     let mut found: Vec<&Recipe> = Vec::new();
     let mut open: Vec<&str> =
         class.makes.iter().map(|making| making.recipe.value.as_str()).collect();
     while let Some(name) = open.pop() {
-        let Some(recipe) = content.recipe(name) else { continue };
+        let recipe = content.recipe(name).filter(|recipe| !recipe.unread.method)?;
         if !found.iter().any(|known| known.name == recipe.name) {
             found.push(recipe);
             open.extend(included(recipe).map(|(name, _)| name));
         }
     }
-    found
+    (!class.unread).then_some(found)
 }
 
+/// All steps of a class; none where they are not all known.
 fn steps<'a>(class: &Class, content: &'a Content) -> Vec<&'a Step> {
-    all_recipes(class, content).into_iter().flat_map(Recipe::steps).collect()
+    let recipes = all_recipes(class, content).unwrap_or_default();
+    recipes.into_iter().flat_map(Recipe::steps).collect()
 }
 
 /// Steps that are shown are steps of what is made.

@@ -1,52 +1,46 @@
 //! Links between the texts lead somewhere, and only to pages or the open web.
 
-use crate::fault::{Fault, Place};
-use crate::model::{Block, Brace, Content, Inline};
+use crate::fault::{Fault, Placed, nearest};
+use crate::model::Content;
 
 /// Links to files that do not exist, and links of kinds that are not let through.
 pub(super) fn links(content: &Content) -> Vec<Fault> {
-    let mut faults = Vec::new();
-    for recipe in &content.recipes {
-        for block in recipe.blocks() {
-            check(block, "recipes", &recipe.place, content, &mut faults);
-        }
-    }
-    for technique in &content.techniques {
-        for block in &technique.content {
-            check(block, "techniques", &technique.place, content, &mut faults);
-        }
-    }
-    if let Some(course) = &content.course {
-        for block in course.news.iter().flat_map(|news| &news.content) {
-            check(block, "", &course.place, content, &mut faults);
-        }
-    }
-    for entry in &content.glossary {
-        for block in &entry.meaning {
-            check(block, "", &entry.word.place, content, &mut faults);
-        }
-    }
-    faults
+    let recipes = content.recipes.iter().map(|recipe| ("recipes", &recipe.links));
+    let techniques = content.techniques.iter().map(|one| ("techniques", &one.links));
+    let news = content.course.iter().flat_map(|course| &course.news);
+    let news = news.map(|news| ("", &news.links));
+    let words = content.glossary.iter().map(|entry| ("", &entry.links));
+    let all = recipes.chain(techniques).chain(news).chain(words);
+    let all = all.flat_map(|(folder, links)| links.iter().map(move |to| (folder, to)));
+    all.filter(|(folder, to)| !leads_somewhere(&to.value, folder, content))
+        .map(|(folder, to)| fault(to, folder, content))
+        .collect()
 }
 
-fn check(
-    block: &Block<Brace>,
-    folder: &str,
-    file: &Place,
-    content: &Content,
-    faults: &mut Vec<Fault>,
-) {
-    block.visit(&mut |inline| {
-        if let Inline::Link { to, .. } = inline
-            && !leads_somewhere(to, folder, content)
-        {
-            let message = format!("the link to `{to}` leads nowhere");
-            faults.push(Fault::error("bad-link", &file.part(0, 0), message).help(
-                "Link to a file here (`../techniques/letter-turn.md`) or to an address \
-                 beginning with https:, http: or mailto:.",
-            ));
-        }
+fn fault(to: &Placed<String>, folder: &str, content: &Content) -> Fault {
+    let message = format!("the link to `{}` leads nowhere", to.value);
+    let help = near(&to.value, folder, content).map_or_else(
+        || {
+            "Link to a file here (`../techniques/letter-turn.md`) or to an address \
+             beginning with https:, http: or mailto:."
+                .to_owned()
+        },
+        |near| format!("Did you mean `{near}`?"),
+    );
+    Fault::error("bad-link", &to.place, message).help(help)
+}
+
+/// The nearest way to a file here.
+fn near(to: &str, folder: &str, content: &Content) -> Option<String> {
+    let recipes = content.recipes.iter().map(|recipe| ("recipes", &recipe.name));
+    let techniques = content.techniques.iter().map(|one| ("techniques", &one.name));
+    let ways = recipes.chain(techniques).map(|(of, name)| match folder {
+        "" => format!("{of}/{name}.md"),
+        folder if folder == of => format!("{name}.md"),
+        _ => format!("../{of}/{name}.md"),
     });
+    let ways: Vec<String> = ways.collect();
+    nearest(to, ways.iter().map(String::as_str)).map(str::to_owned)
 }
 
 fn leads_somewhere(to: &str, folder: &str, content: &Content) -> bool {

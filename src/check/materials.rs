@@ -1,7 +1,7 @@
 //! Every ingredient is used by a step, and every step uses what there is.
 
-use crate::fault::{Fault, nearest};
-use crate::formula::lines_of;
+use crate::fault::{Fault, Place, instead, nearest};
+use crate::formula::{Weighed, lines_of};
 use crate::measure::{Exact, exact};
 
 use super::Case;
@@ -13,17 +13,55 @@ pub(super) fn unused(case: Case) -> Vec<Fault> {
         let shares = work.flow.uses.iter().flatten().filter(|(line, _)| *line == at);
         shares.map(|(_, share)| share).sum()
     };
+    let Some(meant) = meant(case) else { return Vec::new() };
     let lines = work.formula.lines.iter().enumerate();
-    lines
-        .filter(|(at, _)| used(*at) == exact(0, 1))
-        .map(|(_, line)| {
+    let idle = lines.filter(|(at, line)| {
+        let meant = meant.contains(&line.section) || meant.contains(&line.title());
+        used(*at) == exact(0, 1) && !meant
+    });
+    let idle: Vec<&Weighed> = idle.map(|(_, line)| line).collect();
+    let mut faults = Vec::new();
+    for section in &work.recipe.formula {
+        let name = section.name.value.as_str();
+        let own: Vec<&&Weighed> = idle.iter().filter(|it| it.section == name).collect();
+        let help = format!(
+            "Add `uses: {name}` to the ticket of the step where it goes in, or take the line out."
+        );
+        let none = own.len() > 1 && own.len() == section.lines.len();
+        if none && section.name.place.start < section.name.place.end {
+            let message = format!("no step uses anything of the section `{name}`");
+            let place = &section.name.place;
+            faults.push(Fault::error("unused-ingredient", place, message).help(help));
+            continue;
+        }
+        faults.extend(own.iter().map(|line| {
             let message = format!("no step uses this {}", line.title());
-            Fault::error("unused-ingredient", &line.line.place, message).help(format!(
-                "Add `uses: {}` to the ticket of the step where it goes in, or take the line out.",
-                line.section
-            ))
-        })
+            Fault::error("unused-ingredient", &line.line.place, message).help(&help)
+        }));
+    }
+    faults
+}
+
+/// What misspelt names in `uses` were meant to name: that is used, whatever they say. `None`
+/// where one could mean anything.
+fn meant(case: Case<'_>) -> Option<Vec<&str>> {
+    let uses = case.work.recipe.steps().flat_map(|step| &step.uses);
+    uses.filter(|used| !is_known(&used.value.name, case))
+        .map(|used| nearest(&used.value.name, names(case)))
         .collect()
+}
+
+/// The sections and ingredients here.
+fn names(case: Case<'_>) -> Vec<&str> {
+    let mut known: Vec<&str> = Vec::new();
+    for line in &case.work.formula.lines {
+        for word in [line.section, line.title()] {
+            if !known.contains(&word) {
+                known.push(word);
+            }
+        }
+    }
+    known
 }
 
 /// Names in `uses` that are neither a section nor an ingredient here.
@@ -41,27 +79,40 @@ pub(super) fn unknown_uses(case: Case) -> Vec<Fault> {
 
 /// Whether a name means a section or ingredient, be it one whose line is itself at fault.
 pub(super) fn is_known(name: &str, case: Case) -> bool {
-    let written = case.work.recipe.formula.iter().any(|section| {
-        let mut titles = section.lines.iter().map(|line| line.ingredient.value.title());
-        section.name.value == name || titles.any(|title| title.ends_with(name))
+    let recipe = case.work.recipe;
+    let weighed = |place: &Place| {
+        case.work.formula.lines.iter().any(|line| line.line.place == *place)
+    };
+    let written = recipe.formula.iter().any(|section| {
+        section.name.value == name
+            || section.lines.iter().any(|line| {
+                let title = line.ingredient.value.title();
+                title.ends_with(name) || !weighed(&line.place) && is_part_of(name, title)
+            })
     });
-    written || !lines_of(name, &case.work.formula).is_empty()
+    let unread = recipe.unread.lines.iter().any(|line| is_part_of(name, line));
+    written
+        || unread
+        || recipe.has_no_formula()
+        || !lines_of(name, &case.work.formula).is_empty()
+}
+
+/// Whether a line that is itself at fault can have meant this name: an unread one without
+/// words any, another one that ends with it, be it with a slip.
+fn is_part_of(name: &str, line: &str) -> bool {
+    let name = name.to_lowercase();
+    let line = line.to_lowercase();
+    if line.is_empty() || line.contains(&name) {
+        return true;
+    }
+    let words: Vec<&str> = line.split([' ', ',', '(', ')', '[', ']']).collect();
+    let count = name.split(' ').count();
+    words.windows(count).any(|some| nearest(&some.join(" "), [name.as_str()]).is_some())
 }
 
 /// The nearest section or ingredient, or all of them.
 pub(super) fn suggest(name: &str, case: Case) -> String {
-    let mut known: Vec<&str> = Vec::new();
-    for line in &case.work.formula.lines {
-        for word in [line.section, line.title()] {
-            if !known.contains(&word) {
-                known.push(word);
-            }
-        }
-    }
-    match nearest(name, known.iter().copied()) {
-        Some(near) => format!("Did you mean `{near}`?"),
-        None => format!("This recipe has: {}.", known.join(", ")),
-    }
+    instead(name, &names(case), "This recipe has")
 }
 
 #[cfg(test)]

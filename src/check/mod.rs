@@ -32,7 +32,7 @@ mod testing;
 
 pub use look::unspoken;
 
-use crate::fault::Fault;
+use crate::fault::{self, Fault, Severity};
 use crate::formula::{Book, Source, weigh};
 use crate::model::{Content, Recipe};
 use crate::work::Work;
@@ -65,16 +65,35 @@ const RULES: &[Rule] = &[
 
 /// Rules that need the whole formula in grams: where a line of it could not be weighed they
 /// would only repeat that.
-const WHOLE_RULES: &[Rule] = &[
+const FORMULA_RULES: &[Rule] = &[
     amounts::second_amounts,
+    layers::fat_share,
+    safety::allergens,
+    safety::named_beside,
+    safety::unknown_water,
+    plausible::shares,
+];
+
+/// Rules about eating safely, which need all tickets too: where a line of one could not be
+/// read they would only repeat that.
+const SAFETY_RULES: &[Rule] = &[
+    ovens::fans,
+    perishable::cooling,
+    perishable::cooling_times,
+    perishable::held_warm,
+    perishable::raw_egg,
+    perishable::cores,
+];
+
+/// Rules about the dough on the bench: likewise, and an error elsewhere in the recipe may be
+/// all that makes a sheet too thin.
+const DOUGH_RULES: &[Rule] = &[
     amounts::yields,
-    materials::unused,
     lamination::fat_block,
     lamination::fat_beside_dough,
     lamination::thickness,
     lamination::fat_layers,
     lamination::parts,
-    layers::fat_share,
     layers::seams,
     layers::narrower,
     divide::sums,
@@ -86,17 +105,7 @@ const WHOLE_RULES: &[Rule] = &[
     trays::full,
     pieces::open_weights,
     pieces::piece_weights,
-    safety::allergens,
-    safety::named_beside,
     safety::cold_water,
-    safety::unknown_water,
-    plausible::shares,
-    ovens::fans,
-    perishable::cooling,
-    perishable::cooling_times,
-    perishable::held_warm,
-    perishable::raw_egg,
-    perishable::cores,
 ];
 
 /// Checks one recipe as written; the faults that it accepts with a reason are left out.
@@ -104,10 +113,24 @@ pub fn recipe(case: Case) -> Vec<Fault> {
     let recipe = case.work.recipe;
     let mut faults = weigh(recipe, case.book).1;
     faults.extend(RULES.iter().flat_map(|rule| rule(case)));
+    let mut dough = Vec::new();
     if is_whole(recipe, case.book) {
-        faults.extend(WHOLE_RULES.iter().flat_map(|rule| rule(case)));
+        faults.extend(FORMULA_RULES.iter().flat_map(|rule| rule(case)));
+        if !recipe.unread.method {
+            faults.extend(materials::unused(case));
+        }
+        if !recipe.unread.method && materials::unknown_uses(case).is_empty() {
+            faults.extend(SAFETY_RULES.iter().flat_map(|rule| rule(case)));
+            dough.extend(DOUGH_RULES.iter().flat_map(|rule| rule(case)));
+        }
     }
-    acceptance::accept(recipe, faults)
+    faults = acceptance::accept(recipe, faults);
+    faults.extend(acceptance::unacceptable(recipe));
+    dough = acceptance::accept(recipe, dough);
+    let stops = fault::stops(&faults) || fault::stops(&dough);
+    dough.retain(|fault| !stops || fault.severity == Severity::Error);
+    faults.extend(dough);
+    faults
 }
 
 /// Whether every line of a recipe, and of what it includes, has its weight. The recipes of
@@ -120,6 +143,7 @@ fn is_whole(recipe: &Recipe, book: Book) -> bool {
         Source::Item(_) => None,
     });
     faults.is_empty()
+        && recipe.unread.lines.is_empty()
         && formula.lines.len() == written
         && included.into_iter().all(|inner| is_whole(inner, book))
 }

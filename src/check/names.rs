@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::fault::{Fault, Place, Placed, nearest};
+use crate::fault::{Fault, Place, Placed, instead};
 use crate::formula::Book;
 use crate::model::{Content, Ingredient};
 
@@ -163,10 +163,7 @@ fn missing(
     unknown
         .map(|name| {
             let message = format!("there is no file `{folder}/{}.md`", name.value);
-            let help = nearest(&name.value, known.iter().copied()).map_or_else(
-                || format!("Files there: {}.", known.join(", ")),
-                |near| format!("Did you mean `{near}`?"),
-            );
+            let help = instead(&name.value, known, "Files there");
             let fault = Fault::error("missing-file", &name.place, message).help(help);
             (name.value.clone(), fault)
         })

@@ -9,11 +9,19 @@ use super::materials::{is_known, suggest};
 /// Braces that are no temperature, size, length, `pieces`, section or ingredient.
 pub(super) fn braces(case: Case) -> Vec<Fault> {
     let mut faults = Vec::new();
+    // What a ticket uses and nothing here is, is said there.
+    let used = |name: &str| {
+        case.work
+            .recipe
+            .steps()
+            .any(|step| step.uses.iter().any(|used| used.value.name == name))
+    };
     for block in case.work.recipe.blocks() {
         block.visit(&mut |inline| {
             if let Inline::Live { value } = inline
                 && let Live::Named { name, .. } = &value.value
                 && !is_known(name, case)
+                && !used(name)
             {
                 let name = &clip(name);
                 let message = format!("`{{{name}}}` means nothing here");

@@ -1,6 +1,6 @@
 //! Steps follow one another, videos and preferments exist, and something is made.
 
-use crate::fault::{Fault, Placed, nearest};
+use crate::fault::{Fault, Placed, instead, nearest};
 
 use super::Case;
 
@@ -24,6 +24,9 @@ pub(super) fn rings(case: Case) -> Vec<Fault> {
 /// Videos that tickets name and the head does not.
 pub(super) fn videos(case: Case) -> Vec<Fault> {
     let recipe = case.work.recipe;
+    if recipe.unread.videos {
+        return Vec::new();
+    }
     let known = || recipe.videos.iter().map(|video| video.name.as_str());
     let named = recipe.steps().filter_map(|step| step.watch.as_ref());
     named
@@ -50,19 +53,19 @@ pub(super) fn makes(case: Case) -> Vec<Fault> {
     let place = &recipe.title.place;
     let rules = [
         (
-            recipe.makes.is_none(),
+            recipe.makes.is_none() && !recipe.unread.makes,
             "missing-key",
             "it is not said what this recipe makes",
             "Add `makes: 22 crescents`, or for a base dough its weight, `makes: 1100 g`.",
         ),
         (
-            recipe.formula.iter().all(|section| section.lines.is_empty()),
+            recipe.has_no_formula(),
             "no-formula",
             "this recipe has no formula",
             "Add `formula:` with sections and lines such as `- 500 g bread flour`.",
         ),
         (
-            recipe.steps().next().is_none(),
+            recipe.steps().next().is_none() && !recipe.unread.method,
             "no-steps",
             "this recipe has no steps",
             "A step is a heading with a `~~~ticket` right beneath it.",
@@ -80,6 +83,9 @@ pub(super) fn preferment(case: Case) -> Vec<Fault> {
     let recipe = case.work.recipe;
     let sections: Vec<&str> =
         recipe.formula.iter().map(|section| section.name.value.as_str()).collect();
+    if recipe.has_no_formula() {
+        return Vec::new();
+    }
     let mut faults = Vec::new();
     for (at, preferment) in recipe.preferments.iter().enumerate() {
         faults.extend(unknown_section(&preferment.section, &sections));
@@ -103,10 +109,7 @@ fn unknown_section(name: &Placed<String>, sections: &[&str]) -> Option<Fault> {
     if sections.contains(&name.value.as_str()) {
         return None;
     }
-    let help = nearest(&name.value, sections.iter().copied()).map_or_else(
-        || format!("Sections here: {}.", sections.join(", ")),
-        |near| format!("Did you mean `{near}`?"),
-    );
+    let help = instead(&name.value, sections, "Sections here");
     let message = format!("the formula has no section `{}`", name.value);
     Some(Fault::error("unknown-section", &name.place, message).help(help))
 }

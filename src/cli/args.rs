@@ -361,8 +361,7 @@ pub(super) struct ConvertArgs {
     pub(super) amount: String,
     /// The unit wanted: `g`, `oz`, `cup`, `tbsp`, `ml`; for an oven `°C`, `°F`, `fan` or
     /// `no fan`. An oven written with its fan, `fan 170 °C`, needs none.
-    #[arg(default_value = "")]
-    pub(super) unit: String,
+    pub(super) unit: Option<String>,
 }
 
 /// `completions`.

@@ -17,7 +17,8 @@ pub(super) fn run(args: &Args, options: &ConvertArgs) -> Done {
         Some((edition, _)) => (&edition.pantry, edition.book().cups()),
         None => (&built_in, CupSet::Us),
     };
-    let answer = convert(&options.amount, &options.unit, pantry, cups);
+    let answer =
+        convert(&options.amount, options.unit.as_deref().unwrap_or(""), pantry, cups);
     super::say(format!("{}\n", answer.map_err(Stop::Use)?).as_bytes())
 }
 
@@ -37,7 +38,9 @@ fn convert(
     if unit.is_empty() {
         return Err(format!("say what `{text}` is wanted in: g, oz, cup, tbsp, ml"));
     }
-    let wanted = Unit::parse(unit).ok_or_else(|| format!("`{unit}` is no unit"))?;
+    let wanted = Unit::parse(unit).ok_or_else(|| {
+        format!("`{unit}` is no unit; write one such as g, oz, cup, tbsp or ml")
+    })?;
     let (quantity, name) = amount_of(text, text.contains(','))
         .ok_or_else(|| format!("`{text}` does not read; write \"2 cups bread flour\""))?;
     let name = name.trim();

@@ -9,6 +9,13 @@ use super::{Done, Stop, json, open, recipe, say, words};
 /// Prints the facts, or their schema.
 pub(super) fn run(args: &Args, options: &FactsArgs) -> Done {
     if let Some(of) = options.schema {
+        // `--schema course` names a recipe, and `--schema=course` what it describes.
+        if let Some(name) = &options.recipe {
+            return Err(Stop::Use(format!(
+                "write --schema={name} for the schema of a text, or leave `{name}` out for \
+                 that of the facts"
+            )));
+        }
         return schema_of(of);
     }
     let (edition, theme) = open(args)?;

@@ -15,7 +15,7 @@ use crate::words::Words;
 
 use super::args::{Args, HandoutArgs};
 use super::class_set;
-use super::{Done, Stop, open, recipe, say, scaled, stop_clean, words};
+use super::{Done, Stop, nowhere, open, recipe, say, scaled, stem, stop_clean, words};
 
 /// Stands for every recipe of the course.
 const ALL: &str = "all";
@@ -99,16 +99,22 @@ pub(super) struct Shop<'a> {
 /// The class of this name, where no recipe has it.
 fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
     let content = &edition.content;
-    if name == ALL || edition.stops() || content.recipe(name).is_some() {
+    if name == ALL || edition.stops() || content.recipe(stem(name)).is_some() {
         return None;
     }
-    content.classes.iter().find(|class| class.name == name)
+    content.class(stem(name))
 }
 
 /// The recipe of this name; every recipe, in the order of the lessons, for `all`.
 fn chosen<'a>(edition: &'a Edition, name: &str) -> Result<Vec<&'a Recipe>, Stop> {
     let content = &edition.content;
-    if name != ALL || content.recipe(ALL).is_some() || edition.stops() {
+    if name != ALL && !edition.stops() && content.recipe(stem(name)).is_none() {
+        let recipes = content.recipes.iter().map(|recipe| recipe.name.as_str());
+        let classes = content.classes.iter().map(|class| class.name.as_str());
+        let known: Vec<&str> = recipes.chain(classes).chain([ALL]).collect();
+        return Err(nowhere("recipe or class", stem(name), &known));
+    }
+    if name != ALL || edition.stops() {
         return recipe(edition, name).map(|one| vec![one]);
     }
     let lessons = edition.course().map_or_else(Vec::new, |course| course.lessons);

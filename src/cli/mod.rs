@@ -23,6 +23,7 @@ mod show;
 mod start;
 mod timetable;
 mod waiting;
+mod wrong;
 
 use std::io::{ErrorKind, Write};
 use std::path::Path;
@@ -61,7 +62,15 @@ type Done = Result<(), Stop>;
 
 /// Runs the program with the arguments it was started with.
 pub fn run() -> ExitCode {
-    let args = Args::parse();
+    let args = match Args::try_parse() {
+        Ok(args) => args,
+        Err(error) => {
+            let typed: Vec<String> =
+                std::env::args_os().map(|it| it.to_string_lossy().into_owned()).collect();
+            return wrong::say(&error, &typed)
+                .map_or_else(|| error.exit(), |message| stop(2, &message));
+        }
+    };
     args.color.apply();
     match command(&args) {
         Ok(()) => ExitCode::SUCCESS,
@@ -130,22 +139,35 @@ fn open(args: &Args) -> Result<(Edition, Theme), Stop> {
 
 /// Says what to do where the content folder is not there.
 fn here(content: &Path) -> Done {
-    if content.exists() {
+    let shown = content.display();
+    if content.is_dir() {
         return Ok(());
     }
-    let shown = content.display();
+    if content.exists() {
+        return Err(Stop::Use(format!(
+            "{shown} is a file, not a content folder; name the folder that holds \
+             `course.yaml` with `--content FOLDER`"
+        )));
+    }
     let begin =
         format!("`tourier start {shown}` writes a small course there to begin from");
     let near = if Path::new("course.yaml").exists() { "." } else { "FOLDER" };
-    Err(Stop::Machine(format!(
+    Err(Stop::Use(format!(
         "there is no content folder {shown}; {begin}, `--content {near}` names another folder"
     )))
 }
 
 /// Likewise a content folder that was named otherwise.
 fn open_in(theme: Option<&Path>, content: &Path) -> Result<(Edition, Theme), Stop> {
-    let mut theme = store::theme(theme)?;
     here(content)?;
+    if let Some(folder) = theme.filter(|folder| !folder.is_dir()) {
+        let shown = folder.display();
+        return Err(Stop::Use(format!(
+            "there is no theme in {shown}; `--theme FOLDER` names a folder with the files that \
+             differ from the built-in theme"
+        )));
+    }
+    let mut theme = store::theme(theme)?;
     let (sources, mut faults) = store::load(content)?;
     let (media, found) = store::media(content)?;
     faults.extend(found);
@@ -232,20 +254,31 @@ fn words(theme: &Theme, edition: &Edition) -> Result<Words, Stop> {
 /// A recipe by its file name. With an error anywhere in the content nothing is worked out.
 fn recipe<'a>(edition: &'a Edition, name: &str) -> Result<&'a Recipe, Stop> {
     stand(edition)?;
-    let stem =
-        Path::new(name).file_stem().map_or(name.into(), |stem| stem.to_string_lossy());
-    edition.content.recipe(&stem).ok_or_else(|| {
-        let known: Vec<&str> =
-            edition.content.recipes.iter().map(|recipe| recipe.name.as_str()).collect();
-        let near = crate::fault::nearest(&stem, known.iter().copied());
-        Stop::Use(match near {
-            Some(near) => format!("there is no recipe `{stem}`; did you mean `{near}`?"),
-            None if known.is_empty() => {
-                "there are no recipes here: they stand in `recipes/` of the content folder".into()
-            }
-            None => {
-                format!("there is no recipe `{stem}`; there are: {}", known.join(", "))
-            }
-        })
+    let stem = stem(name);
+    edition.content.recipe(stem).ok_or_else(|| {
+        let known = edition.content.recipes.iter().map(|recipe| recipe.name.as_str());
+        nowhere("recipe", stem, &known.collect::<Vec<_>>())
+    })
+}
+
+/// `1 page`, `2 pages`.
+fn counted(count: usize, word: &str) -> String {
+    let end = if count == 1 { "" } else { "s" };
+    format!("{count} {word}{end}")
+}
+
+/// The name in a path such as `recipes/crescents.md`.
+fn stem(name: &str) -> &str {
+    Path::new(name).file_stem().and_then(|stem| stem.to_str()).unwrap_or(name)
+}
+
+/// That there is no such file, and what there is.
+fn nowhere(kind: &str, name: &str, known: &[&str]) -> Stop {
+    Stop::Use(match crate::fault::nearest(name, known.iter().copied()) {
+        Some(near) => format!("there is no {kind} `{name}`; did you mean `{near}`?"),
+        None if known.is_empty() => {
+            format!("there is no {kind} `{name}`: the content folder holds none")
+        }
+        None => format!("there is no {kind} `{name}`; there are: {}", known.join(", ")),
     })
 }

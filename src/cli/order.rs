@@ -4,19 +4,14 @@ use crate::lists::{order_csv, order_text};
 use crate::sheet::build;
 
 use super::args::{Args, OrderArgs, OrderForm};
-use super::{Done, Stop, json, say, sound, timetable};
+use super::{Done, Stop, json, nowhere, say, sound, stem, timetable};
 
 /// Prints the order.
 pub(super) fn run(args: &Args, options: &OrderArgs) -> Done {
     let (edition, words) = sound(args)?;
     let class = timetable::class(&edition, &options.class).ok_or_else(|| {
         let known = edition.content.classes.iter().map(|class| class.name.as_str());
-        let known: Vec<&str> = known.collect();
-        Stop::Use(format!(
-            "there is no class `{}`; there are: {}",
-            options.class,
-            known.join(", ")
-        ))
+        nowhere("class", stem(&options.class), &known.collect::<Vec<_>>())
     })?;
     let order = build::order(class, edition.book(), &words).map_err(|reason| {
         Stop::Use(format!("`{}` cannot be ordered: {reason}", class.name))

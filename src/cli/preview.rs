@@ -9,10 +9,11 @@ use crate::preview::{Open, Opened, Preview};
 use crate::store;
 
 use super::args::{Args, PreviewArgs};
-use super::{Done, Stop, open_in, say, show, words};
+use super::{Done, Stop, here, open_in, say, show, words};
 
 /// Serves until Ctrl-C.
 pub(super) fn run(args: &Args, options: &PreviewArgs) -> Done {
+    here(&args.content)?;
     let listener =
         Preview::listen(options.port).map_err(|error| taken(&error, options))?;
     let port = listener.local_addr().map_err(machine)?.port();

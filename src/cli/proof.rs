@@ -6,7 +6,7 @@ use crate::product::{Stock, long_handouts};
 use crate::theme::Theme;
 
 use super::args::{Args, As, ProofArgs};
-use super::{Done, Stop, open, say, show, words};
+use super::{Done, Stop, counted, open, say, show, words};
 
 /// Shows every fault; the exit code is 1 where one stops publishing.
 pub(super) fn run(args: &Args, options: &ProofArgs) -> Done {
@@ -19,9 +19,8 @@ pub(super) fn run(args: &Args, options: &ProofArgs) -> Done {
         As::Text => {
             show::faults(&edition);
             if edition.faults.is_empty() && !args.quiet {
-                let recipes = edition.content.recipes.len();
-                let word = if recipes == 1 { "recipe" } else { "recipes" };
-                say(format!("no faults in {recipes} {word}\n").as_bytes())?;
+                let recipes = counted(edition.content.recipes.len(), "recipe");
+                say(format!("no faults in {recipes}\n").as_bytes())?;
             }
         }
     }

@@ -9,7 +9,7 @@ use crate::product::{Stock, Workshop};
 use crate::store::{self, Look, Outcome, Place, PublishError, Target};
 
 use super::args::{Args, OUTPUT, PublishArgs};
-use super::{Done, Stop, open, say, show, stop_clean, words};
+use super::{Done, Stop, counted, open, say, show, stop_clean, words};
 
 /// What is true of the output folder whenever a publish stops before its end.
 const STANDS: &str = "nothing is written, and the last edition stands";
@@ -128,32 +128,32 @@ fn stop(error: PublishError) -> Stop {
     }
 }
 
+fn are(count: usize) -> &'static str {
+    if count == 1 { "is" } else { "are" }
+}
+
 /// What was made, by kind, and where.
 fn report(outcome: &Outcome, folder: &str) -> String {
     if outcome.made.is_empty() && outcome.removed.is_empty() {
-        return format!(
-            "{} files in {folder}/ are up to date; nothing made\n",
-            outcome.kept
-        );
+        let (files, are) = (counted(outcome.kept, "file"), are(outcome.kept));
+        return format!("{files} in {folder}/ {are} up to date; nothing made\n");
     }
     let of =
         |ending: &str| outcome.made.iter().filter(|path| path.ends_with(ending)).count();
-    let kinds =
-        [(of(".html"), "pages"), (of(".pdf"), "handouts"), (of(".svg"), "drawings")];
+    let kinds = [(of(".html"), "page"), (of(".pdf"), "handout"), (of(".svg"), "drawing")];
     let known: usize = kinds.iter().map(|(count, _)| count).sum();
     let made: Vec<String> = kinds
         .iter()
-        .chain([&(outcome.made.len() - known, "other files")])
+        .chain([&(outcome.made.len() - known, "other file")])
         .filter(|(count, _)| *count > 0)
-        .map(|(count, kind)| format!("{count} {kind}"))
+        .map(|(count, kind)| counted(*count, kind))
         .collect();
     let mut text = format!(
         "made {}",
         if made.is_empty() { "nothing".into() } else { made.join(", ") }
     );
-    for (count, what) in
-        [(outcome.kept, "were up to date"), (outcome.removed.len(), "taken away")]
-    {
+    let were = if outcome.kept == 1 { "was up to date" } else { "were up to date" };
+    for (count, what) in [(outcome.kept, were), (outcome.removed.len(), "taken away")] {
         if count > 0 {
             text.push_str(&format!("; {count} {what}"));
         }
@@ -171,9 +171,8 @@ mod tests {
         let outcome = Outcome { made, kept: 2, ..Outcome::default() };
         let report = report(&outcome, "output");
         assert!(
-            report.starts_with(
-                "made 1 pages, 1 handouts, 1 other files; 2 were up to date\n"
-            )
+            report
+                .starts_with("made 1 page, 1 handout, 1 other file; 2 were up to date\n")
         );
         let idle = Outcome { kept: 7, ..Outcome::default() };
         assert!(super::report(&idle, "output").contains("nothing made"));

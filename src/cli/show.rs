@@ -26,9 +26,7 @@ pub(super) fn count(faults: &[Fault]) -> String {
     let words = [(errors, "error"), (faults.len() - errors, "caution")]
         .iter()
         .filter(|(number, _)| *number > 0)
-        .map(|(number, word)| {
-            format!("{number} {word}{}", if *number == 1 { "" } else { "s" })
-        })
+        .map(|(number, word)| super::counted(*number, word))
         .collect::<Vec<_>>();
     if words.is_empty() { "no faults".to_owned() } else { words.join(", ") }
 }

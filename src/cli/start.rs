@@ -29,7 +29,8 @@ pub(super) fn run(args: &Args, options: &StartArgs) -> Done {
     let shown = folder.display();
     if !store::is_vacant(folder)? {
         return Err(Stop::Use(format!(
-            "{shown} is not empty, and nothing there is written over; name a new folder"
+            "{shown} is not empty, and nothing there is written over; name a new folder, \
+             as in `tourier start content`"
         )));
     }
     for (path, text) in COURSE {

@@ -11,12 +11,23 @@ use crate::work::work;
 
 use super::args::{Args, PlanForm, TimetableArgs};
 use super::waiting::Waiting;
-use super::{Done, Stop, json, recipe, say, sound};
+use super::{Done, Stop, json, nowhere, recipe, say, sound, stem};
 
 /// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
 pub(super) fn run(args: &Args, options: &TimetableArgs) -> Done {
     let (edition, words) = sound(args)?;
     let waiting = Waiting::new()?;
+    let name = stem(&options.name);
+    if class(&edition, name).is_none() && edition.content.recipe(name).is_none() {
+        let content = &edition.content;
+        let classes = content.classes.iter().map(|class| class.name.as_str());
+        let recipes = content.recipes.iter().map(|recipe| recipe.name.as_str());
+        return Err(nowhere(
+            "class or recipe",
+            name,
+            &classes.chain(recipes).collect::<Vec<_>>(),
+        ));
+    }
     let mut plan = match class(&edition, &options.name) {
         Some(class) => class_plan(&edition, class, (options, &waiting))?,
         None => home_plan(&edition, (options, &waiting))?,
@@ -32,8 +43,7 @@ pub(super) fn run(args: &Args, options: &TimetableArgs) -> Done {
 
 /// A class by its file name.
 pub(super) fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
-    let file = std::path::Path::new(name).file_name()?.to_string_lossy();
-    edition.content.class(file.strip_suffix(".yaml").unwrap_or(&file))
+    edition.content.class(stem(name))
 }
 
 fn form(plan: &PlanSheet, form: PlanForm, words: &Words) -> Result<String, Stop> {
@@ -74,12 +84,25 @@ fn today(
     let planned = answer
         .plan()
         .ok_or_else(|| Stop::Use("the class has no plan to begin with".into()))?;
-    let wrong = |what: &str| Stop::Use(format!("{what} does not read"));
     let minute = minute(draft, class, now).ok_or_else(|| {
         Stop::Use(format!("--now {now} is in no session; write --now 18:55"))
     })?;
-    let done = plan::read_done(done.unwrap_or_default())
-        .ok_or_else(|| wrong("--done; write --done \"pairs 1-3: second-turn\":"))?;
+    let said = done.unwrap_or_default();
+    let done = plan::read_done(said).ok_or_else(|| {
+        Stop::Use(format!(
+            "--done \"{said}\" does not read; write who, a colon and the last step that they \
+             have finished: --done \"pairs 1-3: second-turn; pair 4: first-turn\""
+        ))
+    })?;
+    let groups = class.groups();
+    let beyond = done.iter().filter_map(|it| it.groups).find(|(_, to)| *to >= groups);
+    if let Some((_, to)) = beyond {
+        return Err(Stop::Use(format!(
+            "--done names group {}, and `{}` has {groups} groups",
+            to + 1,
+            class.name
+        )));
+    }
     let planned = draft.settle(&planned.layout);
     let unheard = |unheard| {
         Stop::Use(match unheard {

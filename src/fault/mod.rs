@@ -117,6 +117,26 @@ pub fn clip(written: &str) -> String {
     }
 }
 
+/// What to write in place of `word`: the nearest of the names that are known, else all of
+/// them behind what they are.
+pub fn instead(word: &str, known: &[&str], they: &str) -> String {
+    match nearest(word, known.iter().copied()) {
+        Some(near) => format!("Did you mean `{near}`?"),
+        None if known.is_empty() => format!("{they}: none yet."),
+        None => {
+            let shown = known.iter().take(MOST_NAMES).copied().collect::<Vec<_>>();
+            let more = match known.len().saturating_sub(MOST_NAMES) {
+                0 => String::new(),
+                more => format!(" and {more} more"),
+            };
+            format!("{they}: {}{more}.", shown.join(", "))
+        }
+    }
+}
+
+/// More names than this are not listed.
+const MOST_NAMES: usize = 40;
+
 /// A word of more bytes than this is no slip of the fingers.
 const LONGEST: usize = 80;
 

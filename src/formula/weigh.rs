@@ -210,10 +210,7 @@ fn uncounted(item: &Item, place: &Place) -> Fault {
 fn unknown_recipe(name: &str, place: &Place, book: Book) -> Fault {
     let known: Vec<&str> =
         book.content.recipes.iter().map(|recipe| recipe.name.as_str()).collect();
-    let help = crate::fault::nearest(name, known.iter().copied()).map_or_else(
-        || format!("Recipes here: {}.", known.join(", ")),
-        |near| format!("Did you mean `{near}.md`?"),
-    );
+    let help = crate::fault::instead(name, &known, "Recipes here");
     Fault::error("missing-file", place, format!("there is no file `recipes/{name}.md`"))
         .help(help)
 }

@@ -30,6 +30,9 @@ pub struct Class {
     pub spare: Exact,
     /// What need not be bought.
     pub shelf: Vec<(Placed<String>, Mass)>,
+    /// Whether a line of it could not be read: a fault says so, and nothing that would only
+    /// follow from it is said.
+    pub unread: bool,
     /// The file.
     pub place: Place,
 }

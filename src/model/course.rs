@@ -130,6 +130,8 @@ pub struct News {
     pub date: String,
     /// What.
     pub content: Vec<Block<Brace>>,
+    /// Where the links in it lead, as written.
+    pub links: Vec<Placed<String>>,
 }
 
 /// One lesson of the course.

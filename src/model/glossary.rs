@@ -16,6 +16,8 @@ pub struct Entry {
     pub everyday: bool,
     /// What it means.
     pub meaning: Vec<Block<Brace>>,
+    /// Where the links in it lead, as written.
+    pub links: Vec<Placed<String>>,
 }
 
 impl Entry {

@@ -28,7 +28,7 @@ pub use glossary::Entry;
 pub use picture::Shown;
 pub use prose::{Block, Brace, Inline, Live};
 pub use recipe::{
-    Accept, Included, Makes, Part, Preferment, Recipe, Section, Tin, Video,
+    Accept, Included, Makes, Part, Preferment, Recipe, Section, Tin, Unread, Video,
 };
 pub use shaping::{Bend, Crescent, Shaping, Strands};
 pub use step::{

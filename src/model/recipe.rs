@@ -49,6 +49,10 @@ pub struct Recipe {
     pub parts: Vec<Part>,
     /// The pictures that stand in the prose.
     pub pictures: Vec<Placed<String>>,
+    /// Where the links in the prose lead, as written.
+    pub links: Vec<Placed<String>>,
+    /// What of it could not be read.
+    pub unread: Unread,
     /// The file.
     pub place: Place,
 }
@@ -60,6 +64,20 @@ pub enum Included {
     Whole,
     /// By their names in the list of ingredients alone.
     ByName,
+}
+
+/// What of a recipe could not be read. A fault says why; nothing that would only follow
+/// from it is said.
+#[derive(Clone, Debug, Default)]
+pub struct Unread {
+    /// What it makes.
+    pub makes: bool,
+    /// Lines of the formula, in small letters; empty where not even their words are known.
+    pub lines: Vec<String>,
+    /// A video that the head names.
+    pub videos: bool,
+    /// A ticket, or a line of one.
+    pub method: bool,
 }
 
 /// What one batch gives.
@@ -161,6 +179,12 @@ impl Makes {
 }
 
 impl Recipe {
+    /// Whether no formula was written: lines that could not be read are one.
+    pub fn has_no_formula(&self) -> bool {
+        self.unread.lines.is_empty()
+            && self.formula.iter().all(|section| section.lines.is_empty())
+    }
+
     /// The steps in the order written.
     pub fn steps(&self) -> impl Iterator<Item = &Step> {
         self.parts.iter().filter_map(|part| match part {

@@ -22,6 +22,8 @@ pub struct Technique {
     pub content: Vec<Block<Brace>>,
     /// The pictures that stand in it.
     pub pictures: Vec<Placed<String>>,
+    /// Where the links in it lead, as written.
+    pub links: Vec<Placed<String>>,
     /// The file.
     pub place: Place,
 }

@@ -99,6 +99,7 @@ impl Pantry {
     /// What a course says of one ingredient, over what is known of it or of its like.
     fn own(&self, entry: &PantryEntry, faults: &mut Vec<Fault>) -> Item {
         let name = entry.name.value.to_lowercase();
+        let so_far = faults.len();
         let base = match &entry.like {
             Some(like) => {
                 let found = self.find(&like.value);
@@ -113,7 +114,10 @@ impl Pantry {
         let mut item = base.clone();
         item.name = name;
         item.learn(entry, faults);
-        faults.extend(guard::check(&item, entry, &base));
+        // What could not be read may have been what the guard would miss.
+        if faults.len() == so_far {
+            faults.extend(guard::check(&item, entry, &base));
+        }
         item
     }
 }

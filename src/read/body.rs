@@ -2,12 +2,13 @@
 //! its prose.
 
 use std::ops::Range;
+use std::sync::Arc;
 
 use pulldown_cmark::{CodeBlockKind, Event, HeadingLevel, Parser, Tag, TagEnd};
 
-use crate::fault::{Fault, Place, Placed};
+use crate::fault::{Fault, Place, Placed, nearest};
 
-use super::{prose, readable};
+use super::{prose, readable, ticket};
 
 /// The head of a file: its YAML, and where the body begins.
 pub(super) struct Head<'a> {
@@ -19,7 +20,7 @@ pub(super) struct Head<'a> {
     pub(super) body: usize,
 }
 
-/// Finds the head. `None` where the file does not begin with one.
+/// Finds the head. `None` where the file does not begin with one, or it has no end.
 pub(super) fn head(text: &str) -> Option<Head<'_>> {
     let bom = text.len() - text.trim_start_matches('\u{feff}').len();
     let first = text[bom..].split_inclusive('\n').next()?;
@@ -37,6 +38,44 @@ pub(super) fn head(text: &str) -> Option<Head<'_>> {
     None
 }
 
+/// The fault of a file without a head, or with one that lacks its first or last line.
+pub(super) fn missing_head(file: &Arc<str>, text: &str) -> Fault {
+    let begin =
+        "Begin with a line `---`, lines such as `title: Crescents`, and a line `---`.";
+    let Some((first, at)) = lines(text).find(|(line, _)| !line.trim().is_empty()) else {
+        let place = Place::new(file, 0, 0);
+        return Fault::error("missing-head", &place, "this file is empty").help(begin);
+    };
+    let first = first.trim_end();
+    let place = Place::new(file, at, at + first.len());
+    if first != "---" {
+        let message = "the head does not begin: the first line of a file is `---`";
+        return Fault::error("missing-head", &place, message).help(begin);
+    }
+    // The head's last line is a slip of `---`, or missing before what no head holds.
+    let ends = |line: &str| {
+        let line = line.trim_end();
+        (line.len() >= 2 && line.bytes().all(|byte| byte == b'-'))
+            || line.starts_with("## ")
+            || fence(line).is_some()
+    };
+    let end = lines(text).filter(|line| line.1 > at).find(|(line, _)| ends(line));
+    let place =
+        end.map_or(place, |(line, at)| Place::new(file, at, at + line.trim_end().len()));
+    Fault::error("missing-head", &place, "the head has no end")
+        .help("Put a line `---`, three hyphens, behind its last line, before the text.")
+}
+
+/// The lines of a text, and where each begins.
+fn lines(text: &str) -> impl Iterator<Item = (&str, usize)> {
+    let mut next = text.len() - text.trim_start_matches('\u{feff}').len();
+    text[next..].split_inclusive('\n').map(move |line| {
+        let at = next;
+        next += line.len();
+        (line, at)
+    })
+}
+
 /// One heading and what stands beneath it. The first part has no heading.
 pub(super) struct Part {
     /// The heading's words.
@@ -47,46 +86,289 @@ pub(super) struct Part {
     pub(super) prose: Range<usize>,
 }
 
+/// The parts of a body.
+pub(super) struct Body {
+    /// In the order written.
+    pub(super) parts: Vec<Part>,
+    /// Whether a ticket stands under no heading, so that a step is missing.
+    pub(super) stray: bool,
+}
+
 /// Splits the body at its first two levels of heading. `place` is the body's.
-pub(super) fn parts(body: &str, place: &Place, faults: &mut Vec<Fault>) -> Vec<Part> {
-    let mut parts = vec![Part { title: None, ticket: None, prose: 0..body.len() }];
-    let mut depth = 0_usize;
-    let mut events = Parser::new_ext(body, prose::options()).into_offset_iter();
-    while let Some((event, range)) = events.next() {
-        match event {
-            Event::Start(Tag::Heading { level, .. }) if depth == 0 && is_major(level) => {
-                close(&mut parts, range.start);
-                let title = words(&mut events);
-                let place = place.part(range.start, range.end);
-                let title = Placed::new(title, trim(body, &range, place));
-                parts.push(Part {
-                    title: Some(title),
-                    ticket: None,
-                    prose: range.end..body.len(),
-                });
-            }
-            Event::Start(Tag::CodeBlock(CodeBlockKind::Fenced(info)))
-                if &*info == "ticket" =>
-            {
-                let ticket = ticket(&mut events, place, &range);
-                accept(&mut parts, ticket, &range, body, faults);
-            }
-            Event::Start(_) => depth += 1,
-            Event::End(_) => depth = depth.saturating_sub(1),
-            _ => {}
-        }
+///
+/// A slip in what holds a step together, the `##` of its heading or the `~~~` of its ticket,
+/// is named and read as it was meant: else everything beneath would be called wrong.
+pub(super) fn parts(body: &str, place: &Place, faults: &mut Vec<Fault>) -> Body {
+    let parts = vec![Part { title: None, ticket: None, prose: 0..body.len() }];
+    let read = Body { parts, stray: false };
+    let mut splitter = Splitter { body, place, faults, read };
+    let mut from = Some(0);
+    while let Some(at) = from {
+        from = splitter.split(at);
     }
-    parts
+    splitter.read
+}
+
+struct Splitter<'a> {
+    body: &'a str,
+    place: &'a Place,
+    faults: &'a mut Vec<Fault>,
+    read: Body,
+}
+
+impl Splitter<'_> {
+    /// Reads on from byte `at`; where a ticket without an end has hidden what follows it, the
+    /// byte from which that is to be read.
+    fn split(&mut self, at: usize) -> Option<usize> {
+        let mut depth = 0_usize;
+        let text = &self.body[at..];
+        let mut events = Parser::new_ext(text, prose::options()).into_offset_iter();
+        while let Some((event, range)) = events.next() {
+            let range = at + range.start..at + range.end;
+            match event {
+                Event::Start(Tag::Heading { level, .. })
+                    if depth == 0 && (is_major(level) || self.has_ticket(range.end)) =>
+                {
+                    if !is_major(level) {
+                        self.heading_slip(&range);
+                    }
+                    self.heading(words(&mut events), range);
+                }
+                Event::Start(Tag::CodeBlock(CodeBlockKind::Fenced(info))) => {
+                    let cut = self.fenced(&info, &range, depth);
+                    let ends =
+                        |event: &Event| matches!(event, Event::End(TagEnd::CodeBlock));
+                    events.by_ref().find(|(event, _)| ends(event));
+                    if cut.is_some() {
+                        return cut;
+                    }
+                }
+                Event::Start(Tag::Paragraph) if depth == 0 => {
+                    let cut = self.paragraph(&range);
+                    if cut.is_some() {
+                        return cut;
+                    }
+                    depth += 1;
+                }
+                Event::Start(_) => depth += 1,
+                Event::End(_) => depth = depth.saturating_sub(1),
+                _ => {}
+            }
+        }
+        None
+    }
+
+    fn heading(&mut self, title: String, range: Range<usize>) {
+        if let Some(part) = self.read.parts.last_mut() {
+            part.prose.end = range.start;
+        }
+        let place = self.place.part(range.start, range.end);
+        let title = Placed::new(title, trim(self.body, &range, place));
+        self.read.parts.push(Part {
+            title: Some(title),
+            ticket: None,
+            prose: range.end..self.body.len(),
+        });
+    }
+
+    /// Whether the next line that is not blank begins a ticket.
+    fn has_ticket(&self, from: usize) -> bool {
+        let next = self.body[from..].trim_start().lines().next().unwrap_or("");
+        fence(next).is_some_and(|info| is_meant(info))
+    }
+
+    fn heading_slip(&mut self, range: &Range<usize>) {
+        let place = self.place.part(range.start, range.end);
+        let place = trim(self.body, range, place);
+        let message = "a step's heading begins with `##` and a space";
+        let words = self.body[range.clone()].trim_matches(['#', ' ', '\n', '\r']);
+        self.faults.push(
+            Fault::error("bad-heading", &place, message)
+                .help(format!("Write `## {words}`.")),
+        );
+    }
+
+    /// A paragraph that is a heading without its space, or a ticket whose first line has too
+    /// few signs; then the byte to read on from.
+    fn paragraph(&mut self, range: &Range<usize>) -> Option<usize> {
+        let text = &self.body[range.clone()];
+        let first = text.lines().next().unwrap_or("");
+        if first.starts_with('#') && self.has_ticket(range.start + first.len()) {
+            let range = range.start..range.start + first.len();
+            self.heading_slip(&range);
+            let title = first.trim_start_matches('#').trim();
+            self.heading(readable(title), range.clone());
+            return Some(range.end);
+        }
+        if !self.is_beneath(range.start) {
+            return None;
+        }
+        if fence(first).is_some_and(|info| !info.is_empty() && is_meant(info)) {
+            self.opening_slip(first, range.start);
+            return Some(self.cut(range.start, line_after(self.body, range.start)));
+        }
+        // The lines of a ticket and its end, without its beginning.
+        let mut lines = self.body[range.start..].lines();
+        let known = |line: &&str| {
+            line.split_once(':').is_some_and(|(key, _)| ticket::KEYS.contains(&key))
+        };
+        let count = lines.clone().take_while(known).count();
+        if count > 0 && lines.nth(count).is_some_and(is_bare_fence) {
+            self.opening_slip(first, range.start);
+            return Some(self.cut(range.start, range.start));
+        }
+        None
+    }
+
+    /// Whether a block that begins at this byte stands right beneath a heading, which has no
+    /// ticket yet.
+    fn is_beneath(&self, at: usize) -> bool {
+        let part = self.read.parts.last();
+        part.is_some_and(|part| {
+            part.title.is_some()
+                && part.ticket.is_none()
+                && self.body[part.prose.start..at].trim().is_empty()
+        })
+    }
+
+    /// A block between fences: a ticket, what was meant as one, or no business of ours. Where
+    /// it hides what follows it, the byte to read on from.
+    fn fenced(
+        &mut self,
+        info: &str,
+        range: &Range<usize>,
+        depth: usize,
+    ) -> Option<usize> {
+        let start = line_after(self.body, range.start);
+        let block = &self.body[start.min(range.end)..range.end];
+        let beneath = depth == 0 && self.is_beneath(range.start);
+        let looks = beneath && holds_ticket_lines(block);
+        if info != "ticket" && !is_meant(info) && !looks {
+            return None;
+        }
+        let first = self.body[range.start..].lines().next().unwrap_or("");
+        let slip = info != "ticket";
+        if slip {
+            self.opening_slip(first, range.start);
+        }
+        let closed = block.lines().next_back().is_some_and(is_bare_fence);
+        let hides =
+            block.lines().any(|line| line.starts_with("# ") || line.starts_with("## "));
+        if beneath && (!closed || hides) {
+            if !slip {
+                self.closing_slip(range.start);
+            }
+            return Some(self.cut(range.start, start));
+        }
+        let end = if closed {
+            start + block.trim_end().rfind('\n').map_or(0, |at| at + 1)
+        } else {
+            range.end
+        };
+        self.accept(start..end.max(start), range);
+        None
+    }
+
+    /// Takes the lines of a ticket from byte `start` for as long as they are some, and what
+    /// closes them; the byte behind.
+    fn cut(&mut self, fence: usize, start: usize) -> usize {
+        let mut end = start;
+        let mut lines = self.body[start..].split_inclusive('\n');
+        let closing = lines.by_ref().find(|line| {
+            let goes_on = is_ticket_line(line) || line.starts_with(' ');
+            if goes_on {
+                end += line.len();
+            }
+            !goes_on
+        });
+        let behind = closing.filter(|line| is_bare_fence(line) || short_fence(line));
+        let cut = end + behind.map_or(0, str::len);
+        self.accept(start..end, &(fence..cut));
+        cut
+    }
+
+    fn opening_slip(&mut self, first: &str, at: usize) {
+        let place = self.place.part(at, at + first.trim_end().len());
+        let message = "a ticket begins with the line `~~~ticket`";
+        self.faults.push(
+            Fault::error("ticket-fence", &place, message).help(
+                "Write `~~~ticket` before its first line and `~~~` behind its last.",
+            ),
+        );
+    }
+
+    fn closing_slip(&mut self, at: usize) {
+        let first = self.body[at..].lines().next().unwrap_or("");
+        let place = self.place.part(at, at + first.trim_end().len());
+        self.faults.push(
+            Fault::error("ticket-fence", &place, "this ticket has no end")
+                .help("Put a line `~~~` behind its last line."),
+        );
+    }
+
+    /// Gives the ticket to its heading, if it stands right beneath one.
+    fn accept(&mut self, text: Range<usize>, fence: &Range<usize>) {
+        let place = self.place.part(text.start, text.end);
+        let ticket = Placed::new(self.body[text].to_owned(), place);
+        if self.is_beneath(fence.start) {
+            if let Some(part) = self.read.parts.last_mut() {
+                part.prose.start = fence.end;
+                part.ticket = Some(ticket);
+            }
+            return;
+        }
+        self.read.stray = true;
+        let message = "this ticket stands under no heading";
+        let help = "A ticket stands right beneath its step's heading, such as `## Mix`, and \
+                    only one does.";
+        self.faults.push(Fault::error("stray-ticket", &ticket.place, message).help(help));
+    }
+}
+
+/// The byte at which the line after the one that holds byte `at` begins.
+fn line_after(body: &str, at: usize) -> usize {
+    body[at..].find('\n').map_or(body.len(), |found| at + found + 1)
+}
+
+/// What stands behind the signs of a line that begins with at least two `~` or backticks.
+fn fence(line: &str) -> Option<&str> {
+    let line = line.trim();
+    let info = line.trim_start_matches(['~', '`']);
+    (line.len() - info.len() >= 2).then(|| info.trim())
+}
+
+/// Whether what stands behind a fence can only be meant as `ticket`.
+fn is_meant(info: &str) -> bool {
+    let word = info.split([' ', ':']).next().unwrap_or("");
+    nearest(word, ["ticket"]).is_some()
+}
+
+/// Whether a line closes a block.
+fn is_bare_fence(line: &str) -> bool {
+    fence(line).is_some_and(str::is_empty) && line.trim().len() >= 3
+}
+
+/// Whether a line was meant to close one.
+fn short_fence(line: &str) -> bool {
+    fence(line).is_some()
+}
+
+/// Whether every line of a block, but for the fence that ends it, is one of a ticket.
+fn holds_ticket_lines(block: &str) -> bool {
+    let mut lines = block.lines().filter(|line| fence(line).is_none()).peekable();
+    lines.peek().is_some() && lines.all(is_ticket_line)
+}
+
+/// Whether a line begins with a key that tickets have, or what can only be meant as one.
+fn is_ticket_line(line: &str) -> bool {
+    let key = line.split_once(':').map(|(key, _)| key.trim_end());
+    key.is_some_and(|key| {
+        ticket::KEYS.contains(&key) || nearest(key, ticket::KEYS).is_some()
+    })
 }
 
 fn is_major(level: HeadingLevel) -> bool {
     matches!(level, HeadingLevel::H1 | HeadingLevel::H2)
-}
-
-fn close(parts: &mut [Part], end: usize) {
-    if let Some(part) = parts.last_mut() {
-        part.prose.end = end;
-    }
 }
 
 /// The heading's place without its signs and line end.
@@ -112,48 +394,6 @@ fn words(events: &mut Events) -> String {
         }
     }
     readable(words.trim())
-}
-
-fn ticket(events: &mut Events, place: &Place, fence: &Range<usize>) -> Placed<String> {
-    let mut text = String::new();
-    let mut at: Option<Range<usize>> = None;
-    for (event, range) in events.by_ref() {
-        match event {
-            Event::End(TagEnd::CodeBlock) => break,
-            Event::Text(line) => {
-                at = Some(at.map_or(range.clone(), |so_far| so_far.start..range.end));
-                text.push_str(&line);
-            }
-            _ => {}
-        }
-    }
-    let at = at.unwrap_or(fence.start..fence.start);
-    Placed::new(text, place.part(at.start, at.end))
-}
-
-/// Gives the ticket to its heading, if it stands right beneath one.
-fn accept(
-    parts: &mut [Part],
-    ticket: Placed<String>,
-    fence: &Range<usize>,
-    body: &str,
-    faults: &mut Vec<Fault>,
-) {
-    let Some(part) = parts.last_mut() else { return };
-    let beneath = body[part.prose.start..fence.start].trim().is_empty();
-    if beneath && part.title.is_some() && part.ticket.is_none() {
-        part.prose.start = fence.end;
-        part.ticket = Some(ticket);
-    } else {
-        faults.push(
-            Fault::error(
-                "stray-ticket",
-                &ticket.place,
-                "this ticket stands under no heading",
-            )
-            .help("A ticket stands right beneath its step's heading, and only one does."),
-        );
-    }
 }
 
 /// A heading made into a name: `Lock in the butter` → `lock-in-the-butter`.
@@ -189,7 +429,7 @@ mod tests {
         let body = "Opening.\n\n## Mix it\n~~~ticket\nhands: 5 min\n~~~\nDo it.\n\n## Notes\nText.\n";
         let mut faults = Vec::new();
         let place = Place::new(&"a.md".into(), 0, body.len());
-        let parts = parts(body, &place, &mut faults);
+        let parts = parts(body, &place, &mut faults).parts;
         assert!(faults.is_empty());
         assert_eq!(body[parts[0].prose.clone()].trim(), "Opening.");
         assert_eq!(parts[1].title.as_ref().map(|t| t.value.as_str()), Some("Mix it"));

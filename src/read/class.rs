@@ -10,7 +10,7 @@ use crate::measure::{Duration, Exact, Mass, exact};
 use crate::model::{Class, Each, Making, Much, Session};
 
 use super::course::mass;
-use super::fields::{Fields, unreadable};
+use super::fields::{Fields, entries, unreadable};
 use super::quantity;
 use super::yaml::{self, Node};
 
@@ -20,6 +20,20 @@ const TOGETHER: [(&str, u32); 5] =
 /// Larger classes are refused.
 const MOST_BAKERS: u32 = 200;
 
+/// What a class may say.
+const KEYS: [&str; 10] = [
+    "title",
+    "sessions",
+    "bakers",
+    "work in",
+    "makes",
+    "kit",
+    "demonstrate",
+    "changeover",
+    "spare",
+    "on the shelf",
+];
+
 /// Reads a class from the text of `file`.
 pub(super) fn read(
     file: &Arc<str>,
@@ -28,9 +42,10 @@ pub(super) fn read(
     faults: &mut Vec<Fault>,
 ) -> Option<Class> {
     let node = yaml::parse(file, text, 0).map_err(|fault| faults.push(fault)).ok()?;
-    let mut fields = Fields::new(node, faults);
+    let so_far = faults.len();
+    let mut fields = Fields::new(node, &KEYS, faults);
     let whole = Place::new(file, 0, text.len());
-    let class = Class {
+    let mut class = Class {
         name: name.to_owned(),
         title: fields.needed("title", "Layers by Hand, evening 3"),
         sessions: sessions(&mut fields),
@@ -48,9 +63,11 @@ pub(super) fn read(
             .parsed("spare", "5 %", percent)
             .map_or_else(|| exact(0, 1), |found| found.value),
         shelf: shelf(&mut fields),
+        unread: false,
         place: whole,
     };
     fields.finish();
+    class.unread = faults.len() > so_far;
     Some(class)
 }
 
@@ -139,7 +156,8 @@ fn makes(fields: &mut Fields) -> Vec<Making> {
 
 fn making(item: Placed<Node>, faults: &mut Vec<Fault>) -> Making {
     let place = item.place.clone();
-    let mut fields = Fields::new(item, faults);
+    let keys = ["recipe", "each", "pieces", "batches"];
+    let mut fields = Fields::new(item, &keys, faults);
     let recipe = fields.needed("recipe", "crescents");
     let each = fields.parsed("each", "pair (or baker, or demonstration)", each);
     let pieces = fields.parsed("pieces", "12", whole);
@@ -172,7 +190,7 @@ fn batches(text: &str) -> Option<Exact> {
 
 fn kit(fields: &mut Fields) -> Vec<(Placed<String>, u32)> {
     let Some(node) = fields.take("kit") else { return Vec::new() };
-    let entries = Fields::new(node, fields.faults()).rest();
+    let entries = entries(node, fields.faults());
     let mut kit = Vec::new();
     for (name, value) in entries {
         let count = match &value.value {
@@ -193,7 +211,7 @@ fn kit(fields: &mut Fields) -> Vec<(Placed<String>, u32)> {
 
 fn shelf(fields: &mut Fields) -> Vec<(Placed<String>, Mass)> {
     let Some(node) = fields.take("on the shelf") else { return Vec::new() };
-    let entries = Fields::new(node, fields.faults()).rest();
+    let entries = entries(node, fields.faults());
     let mut shelf = Vec::new();
     for (name, value) in entries {
         let text = match value.value {

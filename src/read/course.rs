@@ -7,7 +7,7 @@ use crate::measure::{CupSet, Length, Mass, Unit, exact};
 use crate::model::{Course, EggClasses, Kit, Lesson, Look, News, Room};
 
 use super::class::clock;
-use super::fields::Fields;
+use super::fields::{Fields, entries};
 use super::lexicon::BARE;
 use super::yaml::Node;
 use super::{prose, quantity, recipe, yaml};
@@ -19,6 +19,39 @@ const COMMA_LANGUAGES: [&str; 12] =
 /// When bakers are up where the course does not say.
 const AWAKE: (i32, i32) = (7 * 60, 22 * 60 + 30);
 
+/// What `course.yaml` may say.
+const KEYS: [&str; 29] = [
+    "language",
+    "title",
+    "school",
+    "instructor",
+    "summary",
+    "edition",
+    "date",
+    "address",
+    "changes since",
+    "units",
+    "both units",
+    "paper",
+    "currency",
+    "fine scale",
+    "cup",
+    "eggs",
+    "means",
+    "altitude",
+    "true hydration",
+    "kit",
+    "room",
+    "time zone",
+    "awake",
+    "dough density",
+    "lessons",
+    "cautions",
+    "theme",
+    "news",
+    "offline",
+];
+
 /// Reads the course from the text of `file`.
 pub(super) fn read(
     file: &Arc<str>,
@@ -26,7 +59,7 @@ pub(super) fn read(
     faults: &mut Vec<Fault>,
 ) -> Option<Course> {
     let node = yaml::parse(file, text, 0).map_err(|fault| faults.push(fault)).ok()?;
-    let mut fields = Fields::new(node, faults);
+    let mut fields = Fields::new(node, &KEYS, faults);
     let (language, language_place) = match fields.parsed("language", "en", language) {
         Some(tag) => (tag.value, Some(tag.place)),
         None => ("en".into(), None),
@@ -93,7 +126,8 @@ fn choice(fields: &mut Fields, key: &'static str, words: &[&str]) -> usize {
 /// `means: { flour: bread flour, yeast: fresh yeast }`.
 fn means(fields: &mut Fields) -> Vec<(Placed<String>, Placed<String>)> {
     let Some(node) = fields.take("means") else { return Vec::new() };
-    let mut said = Fields::new(node, fields.faults());
+    let keys = BARE.map(|(word, _)| word);
+    let mut said = Fields::new(node, &keys, fields.faults());
     let meant = |(word, _): &(&'static str, &str)| {
         said.text(word)
             .map(|name| (Placed::new((*word).to_owned(), name.place.clone()), name))
@@ -178,7 +212,8 @@ fn awake(text: &str) -> Option<(i32, i32)> {
 
 fn look(fields: &mut Fields) -> Look {
     let Some(node) = fields.take("theme") else { return Look::default() };
-    let mut look = Fields::new(node, fields.faults());
+    let keys = ["accent", "logo", "text", "labels"];
+    let mut look = Fields::new(node, &keys, fields.faults());
     let read = Look {
         accent: look.parsed("accent", "\"#2f6b62\"", colour),
         logo: look.text("logo"),
@@ -198,7 +233,8 @@ fn colour(text: &str) -> Option<[u8; 3]> {
 
 fn kit(fields: &mut Fields) -> Kit {
     let Some(node) = fields.take("kit") else { return Kit::default() };
-    let mut kit = Fields::new(node, fields.faults());
+    let keys = ["mixer", "bench", "tray", "trays per oven"];
+    let mut kit = Fields::new(node, &keys, fields.faults());
     let read = Kit {
         mixer: kit.parsed("mixer", "2.5 kg", mass).map(|mixer| mixer.value),
         bench: kit
@@ -215,7 +251,8 @@ fn kit(fields: &mut Fields) -> Kit {
 
 fn room(fields: &mut Fields) -> Room {
     let Some(node) = fields.take("room") else { return Room::default() };
-    let mut room = Fields::new(node, fields.faults());
+    let keys = ["temperature", "flour", "tap", "friction"];
+    let mut room = Fields::new(node, &keys, fields.faults());
     let mut degrees = |key| {
         room.parsed(key, "21 °C", quantity::temperature).map(|degrees| degrees.value)
     };
@@ -236,7 +273,7 @@ fn news(fields: &mut Fields) -> Vec<News> {
     };
     let mut news: Vec<News> = Vec::new();
     for item in items {
-        for (key, value) in Fields::new(item, fields.faults()).rest() {
+        for (key, value) in entries(item, fields.faults()) {
             news.extend(one(&key, value, fields.faults()));
         }
     }
@@ -252,8 +289,8 @@ fn one(
 ) -> Option<News> {
     match (date(&key.value), value.value) {
         (Some(date), Node::Text(text)) => {
-            let content = prose::read(&text, &value.place, faults).blocks;
-            Some(News { date, content })
+            let prose = prose::read(&text, &value.place, faults);
+            Some(News { date, content: prose.blocks, links: prose.links })
         }
         _ => {
             let message = "here a day and what is new since then are expected";
@@ -267,13 +304,13 @@ fn one(
 }
 
 fn lessons(fields: &mut Fields) -> Vec<Lesson> {
-    let Some(node) = fields.take("lessons") else { return Vec::new() };
-    let Node::List(items) = node.value else { return Vec::new() };
+    let items = fields.items("lessons", "- title: The feel of a dough");
     items.into_iter().map(|item| lesson(item, fields.faults())).collect()
 }
 
 fn lesson(item: Placed<Node>, faults: &mut Vec<Fault>) -> Lesson {
-    let mut fields = Fields::new(item, faults);
+    let keys = ["title", "summary", "recipes", "techniques"];
+    let mut fields = Fields::new(item, &keys, faults);
     let lesson = Lesson {
         title: fields.needed("title", "The feel of a dough").value,
         summary: fields.text("summary").map_or_else(String::new, |text| text.value),

@@ -6,48 +6,57 @@ use crate::fault::{Fault, Place, Placed, clip, nearest};
 
 use super::yaml::{self, Node};
 
+/// A map's entries in the order written.
+pub(super) type Entries = Vec<(Placed<String>, Placed<Node>)>;
+
+/// The entries of `node`, which must be a map (or nothing).
+pub(super) fn entries(node: Placed<Node>, faults: &mut Vec<Fault>) -> Entries {
+    match node.value {
+        Node::Map(entries) => entries,
+        Node::Empty => Vec::new(),
+        Node::Text(_) | Node::List(_) => {
+            let message = "here `key: value` lines are expected";
+            faults.push(
+                Fault::error("bad-yaml", &node.place, message)
+                    .help("Write one `key: value` on each line."),
+            );
+            Vec::new()
+        }
+    }
+}
+
+/// Every entry of a file whose keys are names; none where it is no YAML.
+pub(super) fn entries_of(
+    file: &Arc<str>,
+    text: &str,
+    faults: &mut Vec<Fault>,
+) -> Entries {
+    match yaml::parse(file, text, 0) {
+        Ok(node) => entries(node, faults),
+        Err(fault) => {
+            faults.push(fault);
+            Vec::new()
+        }
+    }
+}
+
 /// The keys and values of one map, taken out one by one.
 pub(super) struct Fields<'a> {
-    entries: Vec<(Placed<String>, Placed<Node>)>,
-    known: Vec<&'static str>,
+    entries: Entries,
+    keys: &'a [&'static str],
     place: Place,
     faults: &'a mut Vec<Fault>,
 }
 
 impl<'a> Fields<'a> {
-    /// The fields of `node`, which must be a map (or nothing).
-    pub(super) fn new(node: Placed<Node>, faults: &'a mut Vec<Fault>) -> Self {
-        let entries = match node.value {
-            Node::Map(entries) => entries,
-            Node::Empty => Vec::new(),
-            Node::Text(_) | Node::List(_) => {
-                faults.push(
-                    Fault::error(
-                        "bad-yaml",
-                        &node.place,
-                        "here `key: value` lines are expected",
-                    )
-                    .help("Write one `key: value` on each line."),
-                );
-                Vec::new()
-            }
-        };
-        Self { entries, known: Vec::new(), place: node.place, faults }
-    }
-
-    /// Every entry of a file whose keys are names; none where it is no YAML.
-    pub(super) fn entries_of(
-        file: &Arc<str>,
-        text: &str,
+    /// The fields of `node`, which must be a map (or nothing) and may have these keys.
+    pub(super) fn new(
+        node: Placed<Node>,
+        keys: &'a [&'static str],
         faults: &'a mut Vec<Fault>,
-    ) -> Vec<(Placed<String>, Placed<Node>)> {
-        match yaml::parse(file, text, 0) {
-            Ok(node) => Self::new(node, faults).rest(),
-            Err(fault) => {
-                faults.push(fault);
-                Vec::new()
-            }
-        }
+    ) -> Self {
+        let place = node.place.clone();
+        Self { entries: entries(node, faults), keys, place, faults }
     }
 
     /// Where faults of these fields go.
@@ -55,17 +64,49 @@ impl<'a> Fields<'a> {
         self.faults
     }
 
-    /// Every entry that is left, for maps whose keys are names.
-    pub(super) fn rest(&mut self) -> Vec<(Placed<String>, Placed<Node>)> {
-        std::mem::take(&mut self.entries)
+    /// Every entry that is left, for maps in which some keys are names.
+    pub(super) fn rest(self) -> Entries {
+        self.entries
     }
 
-    /// Takes the value of `key`; nothing where the key is missing or has no value.
+    /// Takes the value of `key`; nothing where the key is missing or has no value. Where it
+    /// is missing and another is written that can only be meant as it, that one's value is
+    /// taken: the slip is named, and nothing that rests on the key is missed.
     pub(super) fn take(&mut self, key: &'static str) -> Option<Placed<Node>> {
-        self.known.push(key);
-        let at = self.entries.iter().position(|(name, _)| name.value == key)?;
-        let (_, value) = self.entries.remove(at);
+        let written = |name: &str| self.entries.iter().position(|it| it.0.value == name);
+        let at = written(key).or_else(|| {
+            let means = |name: &str| {
+                !self.keys.contains(&name)
+                    && nearest(name, self.keys.iter().copied()) == Some(key)
+            };
+            self.entries.iter().position(|(name, _)| means(&name.value))
+        })?;
+        let (name, value) = self.entries.remove(at);
+        if name.value != key {
+            self.faults.push(unknown(&name, self.keys));
+        }
         (value.value != Node::Empty).then_some(value)
+    }
+
+    /// Takes the items of a list of `key: value` lines; what is no such list is a fault.
+    pub(super) fn items(
+        &mut self,
+        key: &'static str,
+        example: &str,
+    ) -> Vec<Placed<Node>> {
+        let Some(node) = self.take(key) else { return Vec::new() };
+        match node.value {
+            Node::List(items) => items,
+            Node::Map(_) => vec![node],
+            Node::Text(_) | Node::Empty => {
+                let message = format!("`{key}` is a list");
+                self.faults
+                    .push(Fault::error("bad-value", &node.place, message).help(format!(
+                        "Begin each of its lines with `- `: `{example}`."
+                    )));
+                Vec::new()
+            }
+        }
     }
 
     /// A fault where `key` of the entry `name` stands there with nothing behind it.
@@ -139,11 +180,10 @@ impl<'a> Fields<'a> {
     pub(super) fn list(&mut self, key: &'static str) -> Option<Vec<Placed<String>>> {
         let node = self.take(key)?;
         Some(match node.value {
-            Node::List(items) => {
-                items.into_iter().filter_map(|item| self.item(item)).collect()
-            }
+            Node::List(items) => self.texts(items),
             Node::Text(text) => split(&Placed::new(text, node.place)),
-            Node::Map(_) | Node::Empty => Vec::new(),
+            Node::Map(_) => self.texts(vec![node]),
+            Node::Empty => Vec::new(),
         })
     }
 
@@ -159,41 +199,46 @@ impl<'a> Fields<'a> {
             Node::List(items) => items,
             _ => vec![node],
         };
-        items.into_iter().filter_map(|item| self.item(item)).collect()
+        self.texts(items)
     }
 
-    fn item(&mut self, item: Placed<Node>) -> Option<Placed<String>> {
-        match item.value {
-            Node::Text(text) => Some(Placed::new(text.trim().to_owned(), item.place)),
-            _ => {
-                self.faults.push(
-                    Fault::error(
-                        "bad-value",
-                        &item.place,
-                        "here a list of words is expected",
-                    )
-                    .help("If the words hold `: `, put them in \"double quotes\"."),
-                );
-                None
+    /// The texts of a list; the first item that is none is a fault, for those after it are
+    /// mostly none for the same reason.
+    fn texts(&mut self, items: Vec<Placed<Node>>) -> Vec<Placed<String>> {
+        let mut texts = Vec::new();
+        for item in items {
+            match item.value {
+                Node::Text(text) => {
+                    texts.push(Placed::new(text.trim().to_owned(), item.place));
+                }
+                Node::Empty | Node::List(_) | Node::Map(_) => {
+                    let message = "here a list of words is expected";
+                    self.faults.push(
+                        Fault::error("bad-value", &item.place, message).help(
+                            "If the words hold `: `, put them in \"double quotes\".",
+                        ),
+                    );
+                    break;
+                }
             }
         }
+        texts
     }
 
     /// Names every key that was not asked for.
     pub(super) fn finish(self) {
-        for (key, _) in &self.entries {
-            let mut fault = Fault::error(
-                "unknown-key",
-                &key.place,
-                format!("`{}` is not a key that belongs here", key.value),
-            );
-            fault.help = Some(match nearest(&key.value, self.known.iter().copied()) {
-                Some(near) => format!("Did you mean `{near}`?"),
-                None => format!("Known here: {}.", self.known.join(", ")),
-            });
-            self.faults.push(fault);
-        }
+        let unknown = self.entries.iter().map(|(key, _)| unknown(key, self.keys));
+        self.faults.extend(unknown);
     }
+}
+
+fn unknown(key: &Placed<String>, keys: &[&'static str]) -> Fault {
+    let message = format!("`{}` is not a key that belongs here", key.value);
+    let help = match nearest(&key.value, keys.iter().copied()) {
+        Some(near) => format!("Did you mean `{near}`?"),
+        None => format!("Known here: {}.", keys.join(", ")),
+    };
+    Fault::error("unknown-key", &key.place, message).help(help)
 }
 
 /// A value that does not read, with an example of one that does.

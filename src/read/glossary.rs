@@ -5,7 +5,7 @@ use std::sync::Arc;
 use crate::fault::{Fault, Placed};
 use crate::model::Entry;
 
-use super::fields::Fields;
+use super::fields::{Fields, entries_of};
 use super::prose;
 use super::recipe::yes;
 use super::yaml::Node;
@@ -13,7 +13,7 @@ use super::yaml::Node;
 /// Reads the words from the text of `file`: `word: meaning`, or a word with `means` and
 /// `also`.
 pub(super) fn read(file: &Arc<str>, text: &str, faults: &mut Vec<Fault>) -> Vec<Entry> {
-    let entries = Fields::entries_of(file, text, faults);
+    let entries = entries_of(file, text, faults);
     entries.into_iter().filter_map(|(word, node)| entry(word, node, faults)).collect()
 }
 
@@ -25,7 +25,7 @@ fn entry(
     let (also, everyday, means) = match node.value {
         Node::Text(text) => (Vec::new(), false, Placed::new(text, node.place)),
         _ => {
-            let mut fields = Fields::new(node, faults);
+            let mut fields = Fields::new(node, &["also", "means", "everyday"], faults);
             let also = fields.list("also").unwrap_or_default();
             let means = fields.needed("means", "a pause in which the dough slackens");
             let everyday = fields.parsed("everyday", "yes", yes);
@@ -33,8 +33,9 @@ fn entry(
             (also, everyday.is_some_and(|everyday| everyday.value), means)
         }
     };
-    let meaning = prose::read(&means.value, &means.place, faults).blocks;
-    (!meaning.is_empty()).then_some(Entry { word, also, everyday, meaning })
+    let prose = prose::read(&means.value, &means.place, faults);
+    let (meaning, links) = (prose.blocks, prose.links);
+    (!meaning.is_empty()).then_some(Entry { word, also, everyday, meaning, links })
 }
 
 #[cfg(test)]

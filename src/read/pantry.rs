@@ -6,7 +6,7 @@ use crate::fault::{Fault, Placed};
 use crate::measure::{Mass, Unit};
 use crate::model::{PantryEntry, Quantity};
 
-use super::fields::Fields;
+use super::fields::{Fields, entries_of};
 use super::yaml::Node;
 use super::{course, quantity};
 
@@ -16,9 +16,13 @@ pub(super) fn read(
     text: &str,
     faults: &mut Vec<Fault>,
 ) -> Vec<PantryEntry> {
-    let entries = Fields::entries_of(file, text, faults);
+    let entries = entries_of(file, text, faults);
     entries.into_iter().map(|(name, node)| entry(name, node, faults)).collect()
 }
+
+/// What may be said of an ingredient.
+const KEYS: [&str; 8] =
+    ["like", "also", "kind", "density", "portions", "allergens", "pack", "price"];
 
 fn entry(
     name: Placed<String>,
@@ -31,7 +35,7 @@ fn entry(
                     `1 lb 4 oz butter`.";
         faults.push(Fault::error("bad-amount", &name.place, message).help(help));
     }
-    let mut fields = Fields::new(node, faults);
+    let mut fields = Fields::new(node, &KEYS, faults);
     for key in ["like", "density", "allergens"] {
         fields.filled_in(key, &name.value);
     }

@@ -25,8 +25,16 @@ pub(super) fn options() -> Options {
 
 /// Reads `text`, which is the Markdown at `place`.
 pub(super) fn read(text: &str, place: &Place, faults: &mut Vec<Fault>) -> Prose {
-    let (stack, run, pictures) = (Vec::new(), Vec::new(), Vec::new());
-    let mut builder = Builder { text, place, faults, stack, beyond: 0, run, pictures };
+    let mut builder = Builder {
+        text,
+        place,
+        faults,
+        stack: Vec::new(),
+        beyond: 0,
+        run: Vec::new(),
+        pictures: Vec::new(),
+        links: Vec::new(),
+    };
     builder.push(Frame::Blocks(Vec::new()));
     for (event, range) in Parser::new_ext(text, options()).into_offset_iter() {
         builder.event(event, range);
@@ -70,6 +78,8 @@ pub(super) struct Prose {
     pub(super) blocks: Vec<Block<Brace>>,
     /// The pictures in it, by their names below the media folder.
     pub(super) pictures: Vec<Placed<String>>,
+    /// Where the links in it lead, as written.
+    pub(super) links: Vec<Placed<String>>,
 }
 
 /// What is being built: blocks, a line of text, a list's items or a table's rows.
@@ -99,6 +109,7 @@ struct Builder<'a> {
     beyond: usize,
     run: Vec<Piece>,
     pictures: Vec<Placed<String>>,
+    links: Vec<Placed<String>>,
 }
 
 impl Builder<'_> {
@@ -152,10 +163,23 @@ impl Builder<'_> {
                 ));
             }
             Tag::Link { dest_url, .. } => {
+                self.links.push(self.link(dest_url, range));
                 self.push(Frame::Link(dest_url.to_string(), Vec::new()));
             }
             _ => self.push(Frame::Line(Vec::new())),
         }
+    }
+
+    /// Where a link leads, at the words that say so; at the whole link where they stand
+    /// elsewhere.
+    fn link(&self, to: &str, range: Range<usize>) -> Placed<String> {
+        let written = &self.text[range.clone()];
+        let found = written.rfind(to).filter(|_| !to.is_empty());
+        let place = found.map_or_else(
+            || self.place.part(range.start, range.end),
+            |at| self.place.part(range.start + at, range.start + at + to.len()),
+        );
+        Placed::new(to.to_owned(), place)
     }
 
     /// Leaves one more level out; of the first one it says so.
@@ -293,6 +317,6 @@ impl Builder<'_> {
             Some(Frame::Blocks(blocks)) => blocks,
             _ => Vec::new(),
         };
-        Prose { blocks, pictures: self.pictures }
+        Prose { blocks, pictures: self.pictures, links: self.links }
     }
 }

@@ -2,17 +2,37 @@
 
 use std::sync::Arc;
 
-use crate::fault::{Fault, Place, Placed, clip, nearest};
+use crate::fault::{Fault, Place, Placed, clip, instead};
 use crate::measure::{Exact, Mass, exact};
 use crate::model::{
     Accept, Included, Makes, Part, Preferment, Quantity, Recipe, Section, Step, Tin,
-    Video,
+    Unread, Video,
 };
 
-use super::fields::Fields;
+use super::fields::{Fields, entries};
 use super::measured::measured;
 use super::yaml::Node;
 use super::{amount, body, picture, prose, purpose, quantity, ticket, yaml};
+
+/// What a recipe's head may say.
+const KEYS: [&str; 16] = [
+    "title",
+    "summary",
+    "makes",
+    "family",
+    "formula",
+    "preferment",
+    "dough temperature",
+    "dough density",
+    "loss",
+    "bake loss",
+    "true hydration",
+    "included",
+    "tin",
+    "watch",
+    "to settle",
+    "accept",
+];
 
 /// Reads the recipe `name` from the text of `file`. `comma` says whether `1,5` is written.
 pub(super) fn read(
@@ -23,40 +43,41 @@ pub(super) fn read(
     faults: &mut Vec<Fault>,
 ) -> Option<Recipe> {
     let Some(head) = body::head(text) else {
-        faults.push(missing_head(file));
+        faults.push(body::missing_head(file, text));
         return None;
     };
     let node = yaml::parse(file, head.yaml, head.start)
         .map_err(|fault| faults.push(fault))
         .ok()?;
-    let mut fields = Fields::new(node, faults);
-    let mut recipe = read_head(&mut fields, name, comma, Place::new(file, 0, text.len()));
+    let mut fields = Fields::new(node, &KEYS, faults);
+    let mut recipe = read_head(&mut fields, name, comma, (file, text));
     fields.finish();
     let place = Place::new(file, head.body, text.len());
     read_body(&text[head.body..], &place, &mut recipe, faults);
     Some(recipe)
 }
 
-/// A file without a head.
-pub(super) fn missing_head(file: &Arc<str>) -> Fault {
-    Fault::error("missing-head", &Place::new(file, 0, 0), "this file has no head").help(
-        "Begin with a line `---`, lines such as `title: Crescents`, and a line `---`.",
-    )
-}
-
-fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Recipe {
+fn read_head(
+    fields: &mut Fields,
+    name: &str,
+    comma: bool,
+    (file, text): (&Arc<str>, &str),
+) -> Recipe {
+    let mut unread = Unread::default();
     let title = fields.needed("title", "Crescents");
     let summary =
         fields.needed("summary", "Plain crescents, three turns, baked dark.").value;
-    let makes = stated(fields, comma);
+    let makes = stated(fields, comma, &mut unread);
     let tin = tin_of(fields, makes.as_ref());
+    let formula = formula(fields, comma, text, &mut unread);
+    let videos = videos(fields, &mut unread);
     Recipe {
         name: name.to_owned(),
         title,
         summary,
         makes,
         family: fields.text("family").map(|family| family.value),
-        formula: formula(fields, comma),
+        formula,
         preferments: preferments(fields),
         dough_temperature: fields.parsed(
             "dough temperature",
@@ -77,13 +98,15 @@ fn read_head(fields: &mut Fields, name: &str, comma: bool, place: Place) -> Reci
             .parsed("included", "by name only", by_name)
             .map_or(Included::Whole, |said| said.value),
         tin,
-        videos: videos(fields),
+        videos,
         unsettled: fields.placed_texts("to settle"),
         accept: accept(fields),
         opening: Vec::new(),
         parts: Vec::new(),
         pictures: Vec::new(),
-        place,
+        links: Vec::new(),
+        unread,
+        place: Place::new(file, 0, text.len()),
     }
 }
 
@@ -117,7 +140,11 @@ fn tin_of(fields: &mut Fields, makes: Option<&Placed<Makes>>) -> Option<Placed<T
 
 /// `22 crescents`, `2 dozen rolls`, `12-14 pieces`, `2 x 9 in round`, `1 loaf`, `1150 g`,
 /// `1 lb 9 oz`.
-fn stated(fields: &mut Fields, comma: bool) -> Option<Placed<Makes>> {
+fn stated(
+    fields: &mut Fields,
+    comma: bool,
+    unread: &mut Unread,
+) -> Option<Placed<Makes>> {
     let text = fields.text("makes")?;
     match makes(&text.value, comma) {
         Ok(makes) => Some(Placed::new(makes, text.place)),
@@ -125,6 +152,7 @@ fn stated(fields: &mut Fields, comma: bool) -> Option<Placed<Makes>> {
             let message = format!("`{}` is not what one batch makes", clip(&text.value));
             let fault = Fault::error("bad-value", &text.place, message).help(help);
             fields.faults().push(fault);
+            unread.makes = true;
             None
         }
     }
@@ -214,20 +242,33 @@ pub(crate) fn density(text: &str) -> Option<Exact> {
     sound.then_some(value)
 }
 
-fn formula(fields: &mut Fields, comma: bool) -> Vec<Section> {
+fn formula(
+    fields: &mut Fields,
+    comma: bool,
+    text: &str,
+    unread: &mut Unread,
+) -> Vec<Section> {
     let Some(node) = fields.take("formula") else { return Vec::new() };
     let entries = match node.value {
         Node::Map(entries) => entries,
-        Node::List(_) => {
+        Node::List(_) | Node::Text(_) | Node::Empty => {
             let name = Placed::new("dough".to_owned(), node.place.part(0, 0));
             vec![(name, node)]
         }
-        Node::Text(_) | Node::Empty => Vec::new(),
     };
     let mut room = MOST_LINES;
     let mut sections = Vec::new();
     for (name, node) in entries {
-        sections.push(section(name, lines(node, &mut room, fields), comma, fields));
+        let mut lines = lines(&name, node, &mut room, (fields, unread));
+        lines.retain(|line| match run_on(&line.place, text) {
+            Some(fault) => {
+                fields.faults().push(fault);
+                unread.lines.push(text[line.place.start..line.place.end].to_lowercase());
+                false
+            }
+            None => true,
+        });
+        sections.push(section(name, lines, comma, (fields, unread)));
     }
     sections
 }
@@ -236,11 +277,25 @@ fn formula(fields: &mut Fields, comma: bool) -> Vec<Section> {
 const MOST_LINES: usize = 300;
 
 /// The lines of a section, as many as there is room for in the formula.
-fn lines(node: Placed<Node>, room: &mut usize, fields: &mut Fields) -> Vec<Placed<Node>> {
+fn lines(
+    name: &Placed<String>,
+    node: Placed<Node>,
+    room: &mut usize,
+    (fields, unread): (&mut Fields, &mut Unread),
+) -> Vec<Placed<Node>> {
     let mut items = match node.value {
         Node::List(items) => items,
         Node::Text(_) => vec![node],
-        Node::Map(_) | Node::Empty => Vec::new(),
+        Node::Map(_) | Node::Empty => {
+            let message = format!("the section `{}` has no lines", name.value);
+            let help = "Its lines stand under it, each with `- ` before it, such as \
+                        `- 500 g bread flour`.";
+            fields
+                .faults()
+                .push(Fault::error("bad-value", &name.place, message).help(help));
+            unread.lines.push(String::new());
+            Vec::new()
+        }
     };
     if let Some(first) = items.get(*room) {
         let message = format!("a formula has {MOST_LINES} lines at the most");
@@ -258,7 +313,7 @@ fn section(
     name: Placed<String>,
     items: Vec<Placed<Node>>,
     comma: bool,
-    fields: &mut Fields,
+    (fields, unread): (&mut Fields, &mut Unread),
 ) -> Section {
     let mut lines = Vec::new();
     for item in items {
@@ -266,15 +321,45 @@ fn section(
             Node::Text(text) => Placed::new(text, item.place),
             Node::Map(_) | Node::List(_) | Node::Empty => {
                 fields.faults().push(not_one_text(&item.place));
+                unread.lines.push(String::new());
                 continue;
             }
         };
         match amount::line(&text, comma) {
             Ok(line) => lines.push(purpose::within(&name.value, line)),
-            Err(fault) => fields.faults().push(fault),
+            Err(fault) => {
+                unread.lines.push(text.value.to_lowercase());
+                fields.faults().push(fault);
+            }
         }
     }
     Section { name, lines }
+}
+
+/// A line of the formula that lacks its `- `, and would be read as a part of the one above
+/// it: an ingredient, and what it brings to those who must not eat it, would be lost.
+fn run_on(place: &Place, text: &str) -> Option<Fault> {
+    let written = text.get(place.start..place.end)?;
+    if written.starts_with(['"', '\'', '|', '>']) {
+        return None;
+    }
+    let mut at = 0;
+    for line in written.split_inclusive('\n') {
+        let bare = line.trim();
+        let start = at + (line.len() - line.trim_start().len());
+        let weighed =
+            amount::quantity(bare, true).is_some_and(|(_, name)| !name.is_empty());
+        if at > 0 && weighed {
+            let place = place.part(start, start + bare.len());
+            let message = "this line is read as a part of the one above";
+            return Some(
+                Fault::error("bad-amount", &place, message)
+                    .help(format!("Begin it with `- `: `- {bare}`.")),
+            );
+        }
+        at += line.len();
+    }
+    None
 }
 
 /// A line with a colon in it, which YAML takes for a key.
@@ -286,20 +371,18 @@ fn not_one_text(place: &Place) -> Fault {
 }
 
 /// `watch:` a list of `name: address`, each with its `length` and `still` if wished.
-fn videos(fields: &mut Fields) -> Vec<Video> {
-    let Some(node) = fields.take("watch") else { return Vec::new() };
-    let items = match node.value {
-        Node::List(items) => items,
-        Node::Map(_) => vec![node],
-        Node::Text(_) | Node::Empty => Vec::new(),
-    };
-    items.into_iter().flat_map(|item| listed(item, fields)).collect()
+fn videos(fields: &mut Fields, unread: &mut Unread) -> Vec<Video> {
+    let so_far = fields.faults().len();
+    let items = fields.items("watch", "- roll-up: https://…");
+    let videos = items.into_iter().flat_map(|item| listed(item, fields)).collect();
+    unread.videos = fields.faults().len() > so_far;
+    videos
 }
 
 /// One item: a video's name and address, and what is known of it. A map without list
 /// marks may name several videos.
 fn listed(item: Placed<Node>, fields: &mut Fields) -> Vec<Video> {
-    let mut own = Fields::new(item, fields.faults());
+    let mut own = Fields::new(item, &["length", "still"], fields.faults());
     let length = own.parsed("length", "4 min", quantity::duration);
     let still = own.text("still").and_then(|text| {
         picture::in_line(&text).map_err(|fault| own.faults().push(fault)).ok()
@@ -336,8 +419,7 @@ fn video(name: Placed<String>, node: Placed<Node>, fields: &mut Fields) -> Optio
 /// `accept: { sheet-too-thin: "demonstration of tearing" }`.
 fn accept(fields: &mut Fields) -> Vec<Accept> {
     let Some(node) = fields.take("accept") else { return Vec::new() };
-    let Node::Map(entries) = node.value else { return Vec::new() };
-    entries
+    entries(node, fields.faults())
         .into_iter()
         .filter_map(|(fault, reason)| match reason.value {
             Node::Text(reason) => Some(Accept { fault, reason }),
@@ -360,7 +442,8 @@ fn accept(fields: &mut Fields) -> Vec<Accept> {
 const MOST_PARTS: usize = 200;
 
 fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fault>) {
-    let parts = body::parts(text, place, faults);
+    let body::Body { parts, stray } = body::parts(text, place, faults);
+    recipe.unread.method = stray;
     let too_many = parts.get(MOST_PARTS).and_then(|part| part.title.as_ref());
     faults.extend(too_many.map(|title| {
         let message = format!("a recipe has {MOST_PARTS} headings at the most");
@@ -372,13 +455,14 @@ fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fa
         let prose = prose::read(&text[part.prose.clone()], &at, faults);
         let content = prose.blocks;
         recipe.pictures.extend(prose.pictures);
+        recipe.links.extend(prose.links);
         match (part.title, part.ticket) {
             (None, _) => recipe.opening = content,
             (Some(title), None) => recipe.parts.push(Part::Prose { title, content }),
             (Some(title), Some(text)) => {
                 let mut step = new_step(title, text.place.clone());
                 step.prose = content;
-                ticket::read(&text, &mut step, faults);
+                recipe.unread.method |= !ticket::read(&text, &mut step, faults);
                 recipe.parts.push(Part::Step(Box::new(step)));
             }
         }
@@ -422,7 +506,7 @@ fn name_apart(recipe: &Recipe, faults: &mut Vec<Fault>) {
     }
     for step in recipe.steps() {
         for after in step.after.iter().flatten() {
-            if !names.contains(&after.value.as_str()) {
+            if !recipe.unread.method && !names.contains(&after.value.as_str()) {
                 faults.push(unknown_step(after, &names));
             }
         }
@@ -430,10 +514,7 @@ fn name_apart(recipe: &Recipe, faults: &mut Vec<Fault>) {
 }
 
 fn unknown_step(after: &Placed<String>, names: &[&str]) -> Fault {
-    let help = nearest(&after.value, names.iter().copied()).map_or_else(
-        || format!("The steps here: {}.", names.join(", ")),
-        |near| format!("Did you mean `{near}`?"),
-    );
+    let help = instead(&after.value, names, "The steps here");
     let message = format!("there is no step `{}` in this recipe", after.value);
     Fault::error("unknown-step", &after.place, message).help(help)
 }

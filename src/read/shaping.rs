@@ -61,14 +61,13 @@ fn stretch(text: &str) -> Option<Exact> {
 
 /// The author's own shapings of a technique.
 pub(super) fn own(fields: &mut Fields) -> Vec<OwnShape> {
-    let Some(node) = fields.take("shapes") else { return Vec::new() };
-    let Node::List(items) = node.value else { return Vec::new() };
+    let items = fields.items("shapes", "- name: lantern");
     items.into_iter().filter_map(|item| own_shape(item, fields.faults())).collect()
 }
 
 fn own_shape(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnShape> {
     let place = item.place.clone();
-    let mut fields = Fields::new(item, faults);
+    let mut fields = Fields::new(item, &["name", "piece", "frames"], faults);
     let name = fields.needed("name", "lantern");
     let piece = fields.parsed("piece", "12 x 8 cm", quantity::size);
     let frames = match fields.take("frames").map(|node| node.value) {
@@ -100,7 +99,9 @@ fn own_shape(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnShape> {
 
 fn own_frame(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnFrame> {
     let place = item.place.clone();
-    let mut fields = Fields::new(item, faults);
+    let keys: Vec<&str> =
+        ["does", "picture"].into_iter().chain(Line::ALL.map(Line::word)).collect();
+    let mut fields = Fields::new(item, &keys, faults);
     let does = fields.needed("does", "Fold the near edge to the middle.").value;
     let mut lines = Vec::new();
     for line in Line::ALL {

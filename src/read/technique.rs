@@ -7,7 +7,7 @@ use crate::model::{Demonstration, Technique};
 
 use super::fields::Fields;
 use super::yaml::Node;
-use super::{body, cut, prose, quantity, recipe, shaping, yaml};
+use super::{body, cut, prose, quantity, shaping, yaml};
 
 /// Reads the technique `name` from the text of `file`.
 pub(super) fn read(
@@ -17,13 +17,14 @@ pub(super) fn read(
     faults: &mut Vec<Fault>,
 ) -> Option<Technique> {
     let Some(head) = body::head(text) else {
-        faults.push(recipe::missing_head(file));
+        faults.push(body::missing_head(file, text));
         return None;
     };
     let node = yaml::parse(file, head.yaml, head.start)
         .map_err(|fault| faults.push(fault))
         .ok()?;
-    let mut fields = Fields::new(node, faults);
+    let mut fields =
+        Fields::new(node, &["title", "summary", "drawing", "shapes"], faults);
     let title = fields.needed("title", "The letter turn");
     let summary = fields.needed("summary", "Three parts, one over the other.").value;
     let drawings = drawings(&mut fields);
@@ -35,7 +36,7 @@ pub(super) fn read(
     let stages = shapes.iter().flat_map(|shape| &shape.frames);
     let of_stages = stages.filter_map(|frame| Some(frame.picture.as_ref()?.file.clone()));
     let pictures = prose.pictures.into_iter().chain(of_stages).collect();
-    let content = prose.blocks;
+    let (content, links) = (prose.blocks, prose.links);
     Some(Technique {
         name: name.to_owned(),
         title,
@@ -44,23 +45,25 @@ pub(super) fn read(
         shapes,
         content,
         pictures,
+        links,
         place,
     })
 }
 
 fn drawings(fields: &mut Fields) -> Vec<Demonstration> {
-    let Some(node) = fields.take("drawing") else { return Vec::new() };
-    let items = match node.value {
-        Node::List(items) => items,
-        Node::Map(_) => vec![node],
-        Node::Text(_) | Node::Empty => Vec::new(),
-    };
+    let items = fields.items("drawing", "- sheet: 60 x 20 cm");
     items.into_iter().filter_map(|item| drawing(item, fields.faults())).collect()
 }
 
+/// What a drawing may be made of.
+const KEYS: [&str; 11] = [
+    "sheet", "block", "lock-in", "turn", "cut", "turns", "roll", "shape", "depth",
+    "per tray", "tray",
+];
+
 fn drawing(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<Demonstration> {
     let place = item.place.clone();
-    let mut fields = Fields::new(item, faults);
+    let mut fields = Fields::new(item, &KEYS, faults);
     let sheet = fields.parsed("sheet", "60 x 20 cm", quantity::size);
     let block = fields.parsed("block", "20 x 20 cm", quantity::size);
     let lock_in = fields.parsed("lock-in", "envelope", cut::inverted_lock_in);

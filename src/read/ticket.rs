@@ -1,38 +1,60 @@
 //! The ticket under a step's heading: one `key: value` a line.
 
+use std::collections::BTreeSet;
+
 use crate::fault::{Fault, Placed, nearest};
 use crate::model::{Step, Use};
 
 use super::{amount, cut, divide, fields, picture, prose, quantity, shaping};
 
 /// The keys a ticket may hold.
-const KEYS: [&str; 24] = [
+pub(super) const KEYS: [&str; 24] = [
     "hands", "wait", "where", "at", "hold", "after", "uses", "kit", "sheet", "roll",
     "lock-in", "turn", "cut", "divide", "part", "shape", "bake", "fan", "per tray",
     "core", "cool", "until", "watch", "picture",
 ];
 
-/// Reads a ticket into the step whose heading it stands under.
-pub(super) fn read(ticket: &Placed<String>, step: &mut Step, faults: &mut Vec<Fault>) {
-    let mut seen: Vec<String> = Vec::new();
-    for line in lines(ticket, faults) {
-        let key = &line.key;
-        if seen.contains(&key.value) {
+/// Reads a ticket into the step whose heading it stands under; whether all of it could be
+/// read.
+pub(super) fn read(
+    ticket: &Placed<String>,
+    step: &mut Step,
+    faults: &mut Vec<Fault>,
+) -> bool {
+    let so_far = faults.len();
+    let lines = lines(ticket, faults);
+    let mut whole = faults.len() == so_far;
+    let written: BTreeSet<String> =
+        lines.iter().map(|line| line.key.value.clone()).collect();
+    let mut seen: BTreeSet<String> = BTreeSet::new();
+    for mut line in lines {
+        if !seen.insert(line.key.value.clone()) {
+            let message = format!("`{}` stands here twice", line.key.value);
             faults.push(
-                Fault::error(
-                    "bad-ticket",
-                    &key.place,
-                    format!("`{}` stands here twice", key.value),
-                )
-                .help("Keep one of the two lines."),
+                Fault::error("bad-ticket", &line.key.place, message)
+                    .help("Keep one of the two lines."),
             );
             continue;
         }
-        seen.push(key.value.clone());
+        if !KEYS.contains(&line.key.value.as_str()) {
+            faults.push(unknown(&line.key));
+            // A slip is read as it was meant, where the line is not there already.
+            match nearest(&line.key.value, KEYS) {
+                Some(near) if !written.contains(near) => {
+                    near.clone_into(&mut line.key.value);
+                }
+                _ => {
+                    whole = false;
+                    continue;
+                }
+            }
+        }
         if let Err(fault) = set(step, line, faults) {
             faults.push(fault);
+            whole = false;
         }
     }
+    whole
 }
 
 /// One line of a ticket.
@@ -56,7 +78,9 @@ fn lines(ticket: &Placed<String>, faults: &mut Vec<Fault>) -> Vec<Line> {
             continue;
         }
         match text.split_once(':') {
-            Some((key, value)) if !line.starts_with(' ') || found.is_empty() => {
+            Some((key, value))
+                if !line.starts_with(' ') || found.is_empty() || KEYS.contains(&key) =>
+            {
                 let lead = key.len() + 1 + (value.len() - value.trim_start().len());
                 found.push(Line {
                     key: Placed::new(key.trim().to_owned(), place.part(0, key.len())),

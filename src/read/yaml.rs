@@ -3,6 +3,8 @@
 //! The engine reads strictly and within limits; everything that is not a list or a map
 //! is kept as text exactly as written, since `22 °C` and `1/2` mean nothing to YAML.
 
+mod slip;
+
 use std::sync::Arc;
 
 use serde::de::{Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
@@ -43,9 +45,21 @@ pub(crate) fn parse(
     let read: Result<Spanned<Raw>, _> =
         serde_yaml::from_str_with_options(text, options());
     match read {
-        Ok(raw) => Ok(placer.node(raw)),
+        Ok(raw) => {
+            let node = placer.node(raw);
+            placer.run_on(&node).map_or(Ok(node), Err)
+        }
         Err(error) => Err(placer.fault(error.without_snippet())),
     }
+}
+
+/// Whether YAML reads, each line as what it looks like.
+fn sound(text: &str) -> bool {
+    let file = Arc::from("");
+    let placer = Placer { file: &file, text, offset: 0 };
+    let read: Result<Spanned<Raw>, _> =
+        serde_yaml::from_str_with_options(text, options());
+    read.is_ok_and(|raw| placer.run_on(&placer.node(raw)).is_none())
 }
 
 fn options() -> serde_yaml::Options {
@@ -183,7 +197,52 @@ impl Placer<'_> {
         self.text.split_inclusive('\n').take(lines_before).map(str::len).sum()
     }
 
+    /// A value that goes on in a line which begins with `-`: an item of a list that stands
+    /// further right than the one above it, and would be read as a part of that one.
+    fn run_on(&self, node: &Placed<Node>) -> Option<Fault> {
+        match &node.value {
+            Node::Empty => None,
+            Node::List(items) => items.iter().find_map(|item| self.run_on(item)),
+            Node::Map(entries) => entries.iter().find_map(|(key, value)| {
+                let fault = || {
+                    let place = self.line_of(key.place.start - self.offset);
+                    let message = "there is no space behind the `-`";
+                    let right = key.value.trim_start_matches('-');
+                    Fault::error("bad-yaml", &place, message)
+                        .help(format!("Write `- {right}: …`."))
+                };
+                let slip = key.value.starts_with('-').then(fault);
+                slip.or_else(|| self.run_on(value))
+            }),
+            Node::Text(_) => {
+                let from = node.place.start - self.offset;
+                let written = self.text.get(from..node.place.end - self.offset)?;
+                if written.starts_with(['"', '\'', '|', '>']) {
+                    return None;
+                }
+                let (at, _) = written
+                    .match_indices('\n')
+                    .find(|(at, _)| written[*at..].trim_start().starts_with('-'))?;
+                let place = self.line_of(from + at + 1);
+                let message = "this line is read as a part of the one above, because its \
+                               `-` stands further right";
+                Some(Fault::error("bad-yaml", &place, message).help(
+                    "Let the `-` of all lines of a list stand at the same column, with a \
+                     space behind each.",
+                ))
+            }
+        }
+    }
+
     fn fault(&self, error: &serde_yaml::Error) -> Fault {
+        let at = error.location().map_or(0, |at| self.place(at).start - self.offset);
+        let slip =
+            if is_limit(error) { None } else { slip::find((self.text, at), sound) };
+        if let Some(slip) = slip {
+            let at = self.offset + slip.at.start..self.offset + slip.at.end;
+            let place = Place::new(self.file, at.start, at.end);
+            return Fault::error("bad-yaml", &place, slip.message).help(slip.help);
+        }
         let place = error.location().map_or_else(
             || Place::new(self.file, self.offset, self.offset),
             |at| self.line_of(self.place(at).start - self.offset),
@@ -209,18 +268,27 @@ impl Placer<'_> {
     }
 }
 
+/// Whether the engine gave up for a reason that no mending of one line takes away.
+fn is_limit(error: &serde_yaml::Error) -> bool {
+    let reason = error.to_string().to_lowercase();
+    LIMITS.iter().any(|(sign, _)| reason.contains(sign))
+}
+
+/// What the engine says of texts that break one of its rules, and what that is in an
+/// instructor's words.
+const LIMITS: [(&str, &str); 6] = [
+    ("duplicate", "the same key stands here twice"),
+    ("alias", "`*name` and `&name` are not used in these files"),
+    ("anchor", "`*name` and `&name` are not used in these files"),
+    ("tab", "a tab is used for indenting here; use spaces"),
+    ("max_depth", "lists and keys are nested too deep here"),
+    ("budget", "this file is too large or nested too deep"),
+];
+
 /// The engine's reason, in an instructor's words where a common one is recognised.
 fn plain_words(reason: &str) -> String {
-    let known = [
-        ("duplicate", "the same key stands here twice"),
-        ("alias", "`*name` and `&name` are not used in these files"),
-        ("anchor", "`*name` and `&name` are not used in these files"),
-        ("tab", "a tab is used for indenting here; use spaces"),
-        ("max_depth", "lists and keys are nested too deep here"),
-        ("budget", "this file is too large or nested too deep"),
-    ];
     let lower = reason.to_lowercase();
-    known.iter().find(|(sign, _)| lower.contains(sign)).map_or_else(
+    LIMITS.iter().find(|(sign, _)| lower.contains(sign)).map_or_else(
         || "this line does not read as `key: value` or as an item of a list".to_owned(),
         |(_, words)| (*words).to_owned(),
     )

@@ -62,11 +62,20 @@ impl Clearing {
         Self { old, new, kept, made, standing, sealed, damaged, linked, found }
     }
 
-    /// Moves these folders across, as soon as can be.
+    /// Moves these folders across, and files that were replaced just before the new edition
+    /// came to stand, as soon as can be.
     ///
     /// # Errors
     /// The folder that the machine refuses to move, and why.
     pub(super) fn hurry(&self, folders: &[PathBuf]) -> Result<(), StoreError> {
+        for (path, was) in &self.linked {
+            let (from, to) = (self.old.join(path), self.new.join(path));
+            let replaced = inode(&from).is_some_and(|now| now != *was);
+            if replaced && inode(&to) == Some(*was) {
+                // What does not succeed is done when this file comes to its turn.
+                let _ = exchange(&from, &to);
+            }
+        }
         for folder in folders {
             let (from, to) = (self.old.join(folder), self.new.join(folder));
             let moved = rename_new(&from, &to).or_else(|error| match error.kind() {
@@ -200,11 +209,24 @@ impl Clearing {
             // It was taken away since the new edition stands.
             return fs::remove_file(from).or_else(gone);
         }
+        if now.is_none()
+            && let Some(was) = was
+            && let Some(moved) = self.renamed(*was)
+        {
+            // It was replaced before the new edition stood, and renamed since: the name has
+            // gone to what was there before.
+            exchange(&from, &moved)?;
+            return fs::remove_file(from).or_else(gone);
+        }
         match rename_new(&from, &to) {
             Err(error) if error.kind() == ErrorKind::AlreadyExists => {}
             done => return done.or_else(gone),
         }
         if now.is_some() && now == inode(&from) || alike(&from, &to) {
+            return fs::remove_file(from).or_else(gone);
+        }
+        if was.is_some() && inode(&from).as_ref() == was {
+            // Its owner has put another in its place since.
             return fs::remove_file(from).or_else(gone);
         }
         let stale = was.is_some() && now.as_ref() == was;
@@ -215,6 +237,18 @@ impl Clearing {
             }
         }
         self.keep(path)
+    }
+
+    /// Where in the new edition a file lies that has a name there which it did not have when
+    /// it was linked.
+    fn renamed(&self, which: Inode) -> Option<PathBuf> {
+        let files = walkdir::WalkDir::new(&self.new).into_iter().flatten();
+        let mut paths =
+            files.filter(|it| !it.file_type().is_dir()).map(walkdir::DirEntry::into_path);
+        paths.find(|path| {
+            let own = path.strip_prefix(&self.new).unwrap_or(path);
+            inode(path) == Some(which) && !self.linked.contains_key(own)
+        })
     }
 
     /// Moves something that has no place in the new edition to where it can be found.
@@ -271,4 +305,58 @@ fn alike(one: &Path, other: &Path) -> bool {
 fn later(one: &Path, other: &Path) -> bool {
     let time = |path: &Path| fs::symlink_metadata(path).ok()?.modified().ok();
     time(one) > time(other)
+}
+
+#[cfg(all(test, unix))]
+mod tests {
+    use super::*;
+
+    /// A folder for one test, with two editions in it.
+    fn editions(name: &str) -> (PathBuf, PathBuf, PathBuf) {
+        let folder = std::env::temp_dir().join(format!("tourier-merge-{name}"));
+        let _ = fs::remove_dir_all(&folder);
+        let (old, new) = (folder.join("old"), folder.join("new"));
+        fs::create_dir_all(&old).expect("a folder");
+        fs::create_dir_all(&new).expect("a folder");
+        (folder, old, new)
+    }
+
+    /// A file is replaced between its linking and the swap: the new edition has it as it was
+    /// before. `then` is what happens to it there.
+    fn replaced(name: &str, then: impl FnOnce(&Path, &Clearing)) -> (PathBuf, PathBuf) {
+        let (folder, old, new) = editions(name);
+        fs::write(old.join("note.txt"), "before").expect("written");
+        fs::hard_link(old.join("note.txt"), new.join("note.txt")).expect("linked");
+        let was = inode(&new.join("note.txt")).expect("a file");
+        fs::write(old.join("part"), "after").expect("written");
+        fs::rename(old.join("part"), old.join("note.txt")).expect("renamed");
+        let mut clearing = Clearing::of(old, new.clone(), folder.join("kept"));
+        clearing.linked.insert("note.txt".into(), was);
+        then(&new, &clearing);
+        clearing.run().expect("cleared");
+        (folder, new)
+    }
+
+    fn text(path: PathBuf) -> Option<String> {
+        fs::read_to_string(path).ok()
+    }
+
+    #[test]
+    fn a_file_replaced_just_before_the_swap_is_there_at_once() {
+        let (folder, new) = replaced("at-once", |new, clearing| {
+            clearing.hurry(&[]).expect("moved");
+            assert_eq!(text(new.join("note.txt")).as_deref(), Some("after"));
+        });
+        assert_eq!(text(new.join("note.txt")).as_deref(), Some("after"));
+        assert!(!folder.join("kept").exists() && !folder.join("old").exists());
+    }
+
+    #[test]
+    fn what_replaced_a_file_follows_it_to_its_new_name() {
+        let (folder, new) = replaced("renamed", |new, _| {
+            fs::rename(new.join("note.txt"), new.join("letter.txt")).expect("renamed");
+        });
+        assert_eq!(text(new.join("letter.txt")).as_deref(), Some("after"));
+        assert!(!new.join("note.txt").exists() && !folder.join("kept").exists());
+    }
 }

@@ -196,13 +196,15 @@ impl Swap<'_> {
         let made: BTreeSet<&String> = self.made.iter().collect();
         let kept = new.made.keys().filter(|path| !made.contains(path));
         stage.keep(&kept.map(String::as_str).collect::<Vec<_>>())?;
-        let linked = stage.share(&guests.files);
         stage.write(manifest::NAME, new.text().as_bytes())?;
         stage.entitle(&guests.shared)?;
         stage.settle()?;
         if halt::is_asked() {
             return Err(PublishError::Stopped);
         }
+        // As late as can be: a file that is replaced from here on stands for a moment as it
+        // was before.
+        let linked = stage.share(&guests.files);
         let Some(aside) = stage.swap()? else { return Ok(Vec::new()) };
         let clearing = Clearing {
             old: aside.clone(),

@@ -17,7 +17,8 @@ pub(super) fn split(
     let mut found = Vec::new();
     let mut from = 0;
     while let Some(open) = line.find('{', from) {
-        let Some(close) = line.find('}', open) else {
+        let next = line.find('{', open + 1).unwrap_or(line.text.len());
+        let Some(close) = line.find_before('}', open, next) else {
             faults.push(
                 Fault::error(
                     "open-brace",
@@ -26,7 +27,11 @@ pub(super) fn split(
                 )
                 .help("Close it: `{butter}`. For a plain brace write `\\{`."),
             );
-            break;
+            // What looks live up to there is live: it is not called plain.
+            let text = line.text[from..next].to_owned();
+            found.push(Inline::Text { text });
+            from = next;
+            continue;
         };
         plain(&line, from, open, &mut found, faults);
         let value = meaning(line.text[open + 1..close].trim(), &line.text[..open]);
@@ -114,7 +119,11 @@ impl<'a> Line<'a> {
     }
 
     fn find(&self, sign: char, from: usize) -> Option<usize> {
-        self.text[from..]
+        self.find_before(sign, from, self.text.len())
+    }
+
+    fn find_before(&self, sign: char, from: usize, to: usize) -> Option<usize> {
+        self.text[from..to]
             .match_indices(sign)
             .map(|(at, _)| from + at)
             .find(|at| self.escaped.binary_search(at).is_err())

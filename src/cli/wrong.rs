@@ -1,0 +1,283 @@
+//! What was typed and cannot be understood, said as everything else is said: what is wrong,
+//! and what to type instead.
+
+use clap::error::{ContextKind, ContextValue, ErrorKind};
+use clap::{CommandFactory, Error};
+
+use crate::fault::nearest;
+
+use super::args::Args;
+
+/// Words that people type for an option or a command of another name.
+const MEANT: [(&str, &str); 28] = [
+    ("--output", "--to"),
+    ("--out", "--to"),
+    ("--dest", "--to"),
+    ("--dir", "--to"),
+    ("--source", "--content"),
+    ("--input", "--content"),
+    ("--folder", "--content"),
+    ("--format", "--as"),
+    ("--json", "--as json"),
+    ("--csv", "--as csv"),
+    ("--ics", "--as ics"),
+    ("--count", "--pieces"),
+    ("--number", "--pieces"),
+    ("--weight", "--piece-weight"),
+    ("--scale", "--batches"),
+    ("--factor", "--batches"),
+    ("--silent", "--quiet"),
+    ("--force", "--among-others"),
+    ("--all", "--thorough"),
+    ("build", "publish"),
+    ("check", "proof"),
+    ("serve", "preview"),
+    ("watch", "preview"),
+    ("new", "start"),
+    ("init", "start"),
+    ("print", "handout"),
+    ("plan", "timetable"),
+    ("import", "draft"),
+];
+
+/// An example of what each option takes.
+const EXAMPLES: [(&str, &str); 17] = [
+    ("--content", "content"),
+    ("--theme", "my-theme"),
+    ("--to", "output"),
+    ("--port", "8000"),
+    ("--labels", "\"70 x 37 mm\""),
+    ("--ready", "\"2027-03-07 09:00\""),
+    ("--now", "18:55"),
+    ("--done", "\"pairs 1-3: second-turn\""),
+    ("--pieces", "24"),
+    ("--piece-weight", "60g"),
+    ("--batches", "1.5"),
+    ("--flour", "1kg"),
+    ("--total", "2kg"),
+    ("--tin", "\"23 cm round\""),
+    ("--kind", "bench"),
+    ("--units", "us"),
+    ("--paper", "letter"),
+];
+
+/// What is wrong with the words that were typed, and what would be right; `None` for what
+/// is no error: help and version.
+pub(super) fn say(error: &Error, typed: &[String]) -> Option<String> {
+    let command = command(typed);
+    Some(match error.kind() {
+        ErrorKind::DisplayHelp
+        | ErrorKind::DisplayVersion
+        | ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand => return None,
+        ErrorKind::InvalidSubcommand => unknown_command(error),
+        ErrorKind::UnknownArgument => unknown_argument(error, command.as_ref(), typed),
+        ErrorKind::MissingRequiredArgument => missing(error, command.as_ref()),
+        ErrorKind::InvalidValue => value(error),
+        ErrorKind::ValueValidation => unreadable(error),
+        ErrorKind::ArgumentConflict => conflict(error),
+        _ => {
+            let said = error.to_string();
+            let line = said.lines().next().unwrap_or("");
+            format!("{}; {}", line.trim_start_matches("error: "), help(command.as_ref()))
+        }
+    })
+}
+
+/// The command that was typed, with its options.
+fn command(typed: &[String]) -> Option<clap::Command> {
+    let mut all = Args::command();
+    all.build();
+    let known = |word: &String| all.find_subcommand(word).cloned();
+    typed.iter().skip(1).find_map(known)
+}
+
+fn help(command: Option<&clap::Command>) -> String {
+    match command {
+        Some(command) => {
+            format!("`tourier {} --help` says what it takes", command.get_name())
+        }
+        None => "`tourier --help` lists the commands".to_owned(),
+    }
+}
+
+fn text(error: &Error, kind: ContextKind) -> String {
+    match error.get(kind) {
+        Some(ContextValue::String(text)) => text.clone(),
+        Some(ContextValue::Strings(texts)) => texts.join(" "),
+        Some(ContextValue::StyledStr(text)) => text.to_string(),
+        _ => String::new(),
+    }
+}
+
+/// An option's own name: `--kind` of `--kind <KIND>`.
+fn option(text: &str) -> &str {
+    text.split([' ', '=', '[']).next().unwrap_or(text)
+}
+
+fn example(option: &str) -> Option<&'static str> {
+    EXAMPLES.iter().find(|(of, _)| *of == option).map(|(_, example)| *example)
+}
+
+fn meant(word: &str) -> Option<&'static str> {
+    MEANT.iter().find(|(typed, _)| *typed == word).map(|(_, meant)| *meant)
+}
+
+fn unknown_command(error: &Error) -> String {
+    let word = text(error, ContextKind::InvalidSubcommand);
+    let mut all = Args::command();
+    all.build();
+    let names: Vec<&str> = all.get_subcommands().map(clap::Command::get_name).collect();
+    let near = meant(&word).or_else(|| nearest(&word, names.iter().copied()));
+    match near {
+        Some(near) => {
+            format!("there is no command `{word}`; did you mean `tourier {near}`?")
+        }
+        None => format!("there is no command `{word}`; there are: {}", names.join(", ")),
+    }
+}
+
+fn unknown_argument(
+    error: &Error,
+    command: Option<&clap::Command>,
+    typed: &[String],
+) -> String {
+    let word = text(error, ContextKind::InvalidArg);
+    let word = option(&word).to_owned();
+    if !word.starts_with('-') {
+        return unexpected(&word, command);
+    }
+    let mut known: Vec<String> = Vec::new();
+    if let Some(command) = command {
+        let longs = command.get_arguments().filter_map(clap::Arg::get_long);
+        known.extend(longs.map(|long| format!("--{long}")));
+    }
+    let has = |meant: &str| known.iter().any(|known| known == option(meant));
+    // `--scaling` begins as another option does, or is near one.
+    let begins = || {
+        let mut found = known.iter().filter(|it| {
+            word.len() > 3 && (it.starts_with(&word) || word.starts_with(it.as_str()))
+        });
+        found.next().filter(|_| found.next().is_none()).cloned()
+    };
+    let near = meant(&word)
+        .filter(|meant| has(meant))
+        .map(str::to_owned)
+        .or_else(|| nearest(&word, known.iter().map(String::as_str)).map(str::to_owned))
+        .or_else(begins);
+    let of = command.map(|it| format!("`{}` has", it.get_name()));
+    let of = of.unwrap_or_else(|| "there is".to_owned());
+    // `--pieces -3`: what looks like an option is the value of the one before it.
+    let pairs = typed.iter().zip(typed.iter().skip(1));
+    let value = pairs.into_iter().find(|(_, it)| it.starts_with(&word));
+    if let Some((option, word, right)) =
+        value.and_then(|(option, word)| Some((option, word, example(option)?)))
+        && word.len() > 1
+        && word.trim_start_matches('-').starts_with(|sign: char| sign.is_ascii_digit())
+    {
+        return format!("{option} {word} does not read; write {option} {right}");
+    }
+    match near {
+        Some(near) => format!("{of} no option `{word}`; did you mean `{near}`?"),
+        None => format!("{of} no option `{word}`; {}", help(command)),
+    }
+}
+
+/// A word too many.
+fn unexpected(word: &str, command: Option<&clap::Command>) -> String {
+    let Some(command) = command else {
+        return format!("`{word}` does not belong here; {}", help(None));
+    };
+    let name = command.get_name();
+    let takes_folder = command.get_arguments().all(|it| !it.is_positional());
+    if takes_folder {
+        return format!(
+            "`{name}` works on the content folder and takes no name; for another folder \
+             write `tourier {name} --content {word}`"
+        );
+    }
+    let spaces = command.get_positionals().any(|it| it.get_id() == "amount");
+    if spaces {
+        return format!(
+            "`{word}` is one word too many; put the amount in quotes: \
+             `tourier {name} \"2 cups bread flour\" g`"
+        );
+    }
+    format!("`{name}` takes no `{word}` there; {}", help(Some(command)))
+}
+
+fn missing(error: &Error, command: Option<&clap::Command>) -> String {
+    let what = text(error, ContextKind::InvalidArg);
+    let Some(command) = command else { return format!("{what} is missing") };
+    let name = command.get_name();
+    if what.starts_with("--") {
+        let option = option(&what);
+        return format!("`{name}` needs {option} here; {}", help(Some(command)));
+    }
+    let (wanted, example) = match name {
+        "start" => ("a folder to write to", "start content"),
+        "draft" => ("a file with a recipe", "draft old-card.txt"),
+        "changes" => ("two content folders", "changes past/autumn content"),
+        "convert" => ("an amount", "convert \"2 cups bread flour\" g"),
+        "completions" => ("a shell", "completions bash"),
+        "order" => ("a class's file name", "order evening-3"),
+        "timetable" => ("the file name of a class or a recipe", "timetable evening-3"),
+        "handout" => {
+            ("the file name of a recipe or a class, or `all`", "handout crescents")
+        }
+        _ => {
+            let example = format!("{name} crescents");
+            return format!("`{name}` needs a recipe's file name: `tourier {example}`");
+        }
+    };
+    format!("`{name}` needs {wanted}: `tourier {example}`")
+}
+
+/// A word that is none of those an option takes, or none at all.
+fn value(error: &Error) -> String {
+    let typed = text(error, ContextKind::InvalidArg);
+    let option = option(&typed);
+    let found = text(error, ContextKind::InvalidValue);
+    let valid: Vec<String> = match error.get(ContextKind::ValidValue) {
+        Some(ContextValue::Strings(valid)) => valid.clone(),
+        _ => Vec::new(),
+    };
+    let choice = valid.join(", ");
+    if found.is_empty() {
+        return match (example(option), choice.is_empty()) {
+            (Some(example), true) => {
+                format!("{option} needs a value: {option} {example}")
+            }
+            (_, false) => format!("{option} needs one of: {choice}"),
+            (None, true) => format!("{option} needs a value"),
+        };
+    }
+    let option = option.trim_matches(['<', '>']).to_lowercase();
+    match nearest(&found, valid.iter().map(String::as_str)) {
+        Some(near) => {
+            format!("{option} {found} is none that is known; did you mean `{near}`?")
+        }
+        None => format!("{option} {found} is none that is known; write one of: {choice}"),
+    }
+}
+
+fn unreadable(error: &Error) -> String {
+    let typed = text(error, ContextKind::InvalidArg);
+    let option = option(&typed);
+    let found = text(error, ContextKind::InvalidValue);
+    match example(option) {
+        Some(example) => {
+            format!("{option} {found} does not read; write {option} {example}")
+        }
+        None => format!("{option} {found} does not read"),
+    }
+}
+
+fn conflict(error: &Error) -> String {
+    let one = text(error, ContextKind::InvalidArg);
+    let other = text(error, ContextKind::PriorArg);
+    let (one, other) = (option(&one), option(&other));
+    if one == other || other.is_empty() {
+        return format!("{one} stands there twice; once is enough");
+    }
+    format!("{one} and {other} do not go together; leave one of them out")
+}
