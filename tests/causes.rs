@@ -60,9 +60,12 @@ struct Said {
 const LOAF: &str = "recipes/loaf.md";
 const BLOCK: &str = "recipes/block.md";
 
+/// The faults wanted: names and lines.
+type Wanted = &'static [(&'static str, usize)];
+
 /// Broken texts, and exactly the faults wanted, in order: file, what is replaced by what,
 /// names and lines. Each of these was several faults, or one at the wrong line.
-const BROKEN: [(&str, &str, &str, &[(&str, usize)]); 34] = [
+const BROKEN: [(&str, &str, &str, Wanted); 34] = [
     // Fences.
     (LOAF, "~~~ticket\nuses: dough", "~~~tiket\nuses: dough", &[("ticket-fence", 23)]),
     (LOAF, "~~~ticket\nuses: dough", "~~~Ticket\nuses: dough", &[("ticket-fence", 23)]),

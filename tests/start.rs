@@ -56,3 +56,47 @@ fn a_file_in_the_folders_place_is_left_alone() {
     assert_eq!(answer.code, 3, "{}", answer.err);
     assert_eq!(fs::read_to_string(&file).expect("there"), "mine");
 }
+
+/// From an empty folder, as an instructor does it: what is advised works.
+#[test]
+fn the_advice_works_where_it_is_given() {
+    for (name, dir) in [("plain", "content"), ("here", "."), ("spaced", "my course")] {
+        let desk = folder(&format!("start-{name}"));
+        let typed = |words: &[&str]| {
+            let run = std::process::Command::new(env!("CARGO_BIN_EXE_tourier"))
+                .current_dir(&desk)
+                .args(words)
+                .output()
+                .expect("the program starts");
+            let text = |bytes: &[u8]| String::from_utf8_lossy(bytes).into_owned();
+            (run.status.code(), text(&run.stdout), text(&run.stderr))
+        };
+        let (code, out, err) = typed(&["start", dir]);
+        assert_eq!(code, Some(0), "{err}");
+        let ignored = fs::read_to_string(desk.join(".gitignore")).expect("it is there");
+        assert!(ignored.contains("/output/") && ignored.contains(".*.tourier-*"));
+        let advice = out.split("make it with:  tourier ").nth(1).expect("an advice");
+        let pieces = advice.trim().split('"').enumerate();
+        let words: Vec<&str> = pieces
+            .flat_map(|(at, piece)| match at % 2 {
+                0 => piece.split_whitespace().collect(),
+                _ => vec![piece],
+            })
+            .collect();
+        let (code, _, err) = typed(&words);
+        assert_eq!((code, err.as_str()), (Some(0), ""), "{words:?}");
+        assert!(desk.join("output/index.html").is_file(), "{words:?}");
+        let (code, out, err) = typed(&words);
+        assert_eq!(code, Some(0), "{err}");
+        assert!(out.contains("nothing made"), "{out}");
+    }
+    let mine = folder("start-mine");
+    fs::write(mine.join(".gitignore"), "mine").expect("written");
+    let run = std::process::Command::new(env!("CARGO_BIN_EXE_tourier"))
+        .current_dir(&mine)
+        .args(["start", "content"])
+        .output()
+        .expect("the program starts");
+    assert!(run.status.success());
+    assert_eq!(fs::read_to_string(mine.join(".gitignore")).expect("there"), "mine");
+}

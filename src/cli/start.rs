@@ -1,5 +1,7 @@
 //! `tourier start`: a small course to begin from.
 
+use std::path::Path;
+
 use crate::store;
 
 use super::args::{Args, StartArgs};
@@ -23,6 +25,20 @@ const COURSE: &[(&str, &str)] = texts![
     "classes/first-evening.yaml",
 ];
 
+/// What keeps the site, and what a stopped publish leaves beside it, out of a repository.
+const IGNORE: &str = "# What tourier publish makes.\n/output/\n.*.tourier-*\n";
+
+/// Writes `.gitignore` where the site will be made, if there is none: here, where the course
+/// lies below. What is to be said of it.
+fn ignore(folder: &Path) -> Result<&'static str, Stop> {
+    let here = Path::new(".gitignore");
+    if folder.is_absolute() || folder.starts_with("..") || here.exists() {
+        return Ok("");
+    }
+    store::save(here, IGNORE.as_bytes(), &|| ())?;
+    Ok("a .gitignore here leaves out what publish makes\n")
+}
+
 /// Writes the course into a new or an empty folder.
 pub(super) fn run(args: &Args, options: &StartArgs) -> Done {
     let folder = &options.dir;
@@ -36,12 +52,17 @@ pub(super) fn run(args: &Args, options: &StartArgs) -> Done {
     for (path, text) in COURSE {
         store::save(&folder.join(path), text.as_bytes(), &|| ())?;
     }
-    let content = match folder.to_str() {
-        Some("content") => String::new(),
-        _ => format!(" --content {shown}"),
+    let content = if folder.components().eq(Path::new("content").components()) {
+        String::new()
+    } else if shown.to_string().contains(char::is_whitespace) {
+        format!(" --content \"{shown}\"")
+    } else {
+        format!(" --content {shown}")
     };
+    let ignored = ignore(folder)?;
     let text = format!(
         "a small course stands in {shown}\n\
+         {ignored}\
          see it with:   tourier preview{content}\n\
          make it with:  tourier publish{content}\n"
     );

@@ -174,7 +174,7 @@ impl Splitter<'_> {
     /// Whether the next line that is not blank begins a ticket.
     fn has_ticket(&self, from: usize) -> bool {
         let next = self.body[from..].trim_start().lines().next().unwrap_or("");
-        fence(next).is_some_and(|info| is_meant(info))
+        fence(next).is_some_and(is_meant)
     }
 
     fn heading_slip(&mut self, range: &Range<usize>) {

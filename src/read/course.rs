@@ -325,6 +325,19 @@ fn lesson(item: Placed<Node>, faults: &mut Vec<Fault>) -> Lesson {
 mod tests {
     use super::*;
 
+    /// RFC 5646, 2.1; the examples are from its appendix A.
+    #[test]
+    fn a_language_is_a_tag() {
+        for tag in ["en", "de-AT", "zh-Hant", "sr-Latn-RS", "sl-rozaj-biske", "es-419"] {
+            assert_eq!(language(tag).as_deref(), Some(tag));
+        }
+        for wrong in
+            ["english", "e", "en_GB", "en-", "en--GB", "1en", "", "en GB", "en-x"]
+        {
+            assert_eq!(language(wrong), None, "{wrong}");
+        }
+    }
+
     #[test]
     fn a_colour_is_six_digits() {
         assert_eq!(colour("#2f6B62"), Some([0x2f, 0x6b, 0x62]));

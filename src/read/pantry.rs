@@ -113,3 +113,26 @@ fn price(text: &str) -> Option<i64> {
     let minor = value * crate::measure::exact(100, 1);
     (rest.trim().is_empty() && minor.is_integer()).then(|| minor.to_i64())?
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_pack_holds_something() {
+        for (pack, sound) in [
+            ("250 g", true),
+            ("1 lb", true),
+            ("0 g", false),
+            ("0.0 kg", false),
+            ("g", false),
+        ] {
+            let mut faults = Vec::new();
+            let text = format!("soft butter:\n  like: butter\n  pack: {pack}\n");
+            read(&"pantry.yaml".into(), &text, &mut faults);
+            let names: Vec<&str> = faults.iter().map(|fault| fault.name).collect();
+            assert_eq!(names.is_empty(), sound, "{pack}: {names:?}");
+            assert!(sound || names == ["bad-value"], "{pack}: {names:?}");
+        }
+    }
+}

@@ -5,7 +5,7 @@ use crate::formula::{Counting, Source, Weighed, hydration, yeast_as_fresh};
 use crate::measure::{Exact, exact, show};
 use crate::pantry::Kind;
 
-use super::super::Case;
+use super::{Case, unlikely};
 
 /// The most of each, in percent of the flour. Salt is 1.8 to 2.2, sourdough and rye up to 3;
 /// yeast, counted as fresh, 0.3 to 9 in rich doughs; baking powder 3 to 5, scones 8. Common practice, no source.
@@ -33,8 +33,11 @@ fn most(case: Case) -> Vec<Fault> {
         let counted = percent * counts;
         (counted > exact(most, 1)).then(|| {
             let message = format!("this is {} % of the flour", show::decimal(percent, 0));
-            Fault::caution("unlikely-share", &line.line.place, message).help(
-                "No dough of the trade has so much: look at the figure and its unit.",
+            unlikely(
+                "unlikely-share",
+                &line.line.place,
+                message,
+                "and its unit: no dough of the trade has so much",
             )
         })
     });
@@ -83,10 +86,7 @@ fn water(case: Case) -> Option<Fault> {
         "all water together is {} % of the flour, which makes no yeast dough",
         show::decimal(&water, 0)
     );
-    Some(
-        Fault::caution("unlikely-share", &line.line.place, message)
-            .help("Look at the figures of flour and water, and at their units."),
-    )
+    Some(unlikely("unlikely-share", &line.line.place, message, "of flour and of water"))
 }
 
 #[cfg(test)]

@@ -4,7 +4,7 @@ use crate::fault::{Fault, Place};
 use crate::measure::{Duration, exact, show};
 use crate::model::Step;
 
-use super::super::Case;
+use super::{Case, unlikely};
 
 /// Minutes of a day.
 const DAY: i64 = 24 * 60;
@@ -49,7 +49,7 @@ fn bake(step: &Step) -> Option<Fault> {
     let (hot, long) = (*oven >= exact(HOT.0, 1), *time > minutes(HOT.1));
     let flash = *time < minutes(FLASH.0) && *oven < exact(FLASH.1, 1);
     (hot && long || *time > minutes(BAKED) || flash).then(|| {
-        unlikely(
+        odd(
             &bake.place,
             format!("{} is an unusual time to bake at this heat", said(time)),
         )
@@ -72,7 +72,7 @@ fn wait(step: &Step) -> Option<Fault> {
     let most = if cold { COLD } else { WARM };
     (!frozen && wait.value.usual > minutes(most)).then(|| {
         let place = if cold { "in the cold" } else { "outside the fridge" };
-        unlikely(
+        odd(
             &wait.place,
             format!("{} {place} is longer than doughs stand", said(&wait.value.usual)),
         )
@@ -91,16 +91,17 @@ fn hands(case: Case, step: &Step) -> Option<Fault> {
         return Some(Fault::error("impossible-value", &hands.place, message));
     }
     (*time > minutes(WORKED)).then(|| {
-        unlikely(
-            &hands.place,
-            format!("{} of work is a long day for one step", said(time)),
-        )
+        odd(&hands.place, format!("{} of work is a long day for one step", said(time)))
     })
 }
 
-fn unlikely(place: &Place, message: String) -> Fault {
-    Fault::caution("unlikely-time", place, message)
-        .help("Look at the figure and at the unit behind it, s, min, h or days.")
+fn odd(place: &Place, message: String) -> Fault {
+    unlikely(
+        "unlikely-time",
+        place,
+        message,
+        "and at the unit behind it, s, min, h or days",
+    )
 }
 
 fn said(time: &Duration) -> String {

@@ -14,6 +14,11 @@ const MARKS: [char; 2] = ['»', '«'];
 /// How far the author's line and what is to be typed stand in.
 const INDENT: &str = "    ";
 
+/// A terminal narrower than this wraps the lines itself.
+const NARROWEST: usize = 20;
+/// Longer lines than this are hard to read.
+const WIDEST: usize = 100;
+
 /// How wide the lines are, and whether they are painted.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Layout {
@@ -27,7 +32,7 @@ impl Layout {
     pub(crate) fn of_terminal() -> Self {
         let width = terminal_size::terminal_size_of(std::io::stderr())
             .map_or(72, |(width, _)| usize::from(width.0));
-        Self { width: width.clamp(40, 100), painted: true }
+        Self { width: width.clamp(NARROWEST, WIDEST), painted: true }
     }
 
     /// For a page that wraps its lines itself.
@@ -61,7 +66,8 @@ impl Layout {
                 let _ = writeln!(out, "{INDENT}  {}", visible(line));
             }
         }
-        let _ = write!(out, "  {}", self.paint(fault.name, Style::new().dimmed()));
+        self.lines(&mut out, "  ", &self.paint(fault.name, Style::new().dimmed()));
+        out.truncate(out.trim_end().len());
         out
     }
 
@@ -96,7 +102,7 @@ impl Layout {
         let options = textwrap::Options::new(self.width)
             .initial_indent(indent)
             .subsequent_indent(indent)
-            .break_words(false);
+            .break_words(true);
         let _ = writeln!(out, "{}", textwrap::fill(words, options));
     }
 
@@ -216,6 +222,34 @@ mod tests {
         let wide = "粉".repeat(200);
         let out = shown(&wide, &wide, 60);
         assert!(out.lines().all(|line| display_width(line) <= 60), "{out}");
+    }
+
+    /// Every line at any width, but for what is to be typed as it stands.
+    #[test]
+    fn nothing_is_wider_than_the_terminal_nor_raw() {
+        let texts = [
+            "    - 粉粉粉粉粉粉粉粉粉粉 wrong 粉粉粉粉粉粉粉粉粉粉粉粉粉粉粉粉粉粉粉粉粉",
+            "\t\t- 5 g\twrong\tflour,\tsifted\ttwice\tand\tkept\tdry\tand\tcool\tand\tdark",
+            "    - 5 g \u{1b}[31mwrong\u{202e}flour\u{200f}\u{7}\u{9b}2J and \u{2066}more\u{2069} of it",
+            "wrong",
+            "    - e\u{301}e\u{301}e\u{301} wrong 👩‍🍳👩‍🍳👩‍🍳 للخبز دقيق أبيض ناعم للخبز دقيق أبيض ناعم",
+            "    - a-word-that-never-ends-and-goes-on-and-on-and-on-for-more-than-a-line-wrong",
+        ];
+        for text in texts {
+            for width in [20, 40, 80, 200] {
+                let out = shown(text, "wrong", width);
+                let own = out.lines().filter(|line| !line.starts_with("      "));
+                for line in own {
+                    assert!(display_width(line) <= width, "{width}: {line}");
+                }
+                let acts = |sign: char| {
+                    (sign.is_control() && sign != '\n')
+                        || matches!(sign, '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
+                };
+                assert!(!out.contains(acts), "{width}: {out:?}");
+                assert!(out.contains("»wrong«"), "{width}: {out}");
+            }
+        }
     }
 
     #[test]
