@@ -32,7 +32,8 @@ const IGNORE: &str = "# What tourier publish makes.\n/output/\n.*.tourier-*\n";
 /// lies below. What is to be said of it.
 fn ignore(folder: &Path) -> Result<&'static str, Stop> {
     let here = Path::new(".gitignore");
-    if folder.is_absolute() || folder.starts_with("..") || here.exists() {
+    let elsewhere = folder.is_absolute() || folder.starts_with("..");
+    if elsewhere || folder == Path::new(".") || here.exists() {
         return Ok("");
     }
     store::save(here, IGNORE.as_bytes(), &|| ())?;
@@ -52,6 +53,8 @@ pub(super) fn run(args: &Args, options: &StartArgs) -> Done {
     for (path, text) in COURSE {
         store::save(&folder.join(path), text.as_bytes(), &|| ())?;
     }
+    // The site never lies in the content: it goes beside it.
+    let beside = if folder == Path::new(".") { " --to ../site" } else { "" };
     let content = if folder.components().eq(Path::new("content").components()) {
         String::new()
     } else if shown.to_string().contains(char::is_whitespace) {
@@ -64,7 +67,7 @@ pub(super) fn run(args: &Args, options: &StartArgs) -> Done {
         "a small course stands in {shown}\n\
          {ignored}\
          see it with:   tourier preview{content}\n\
-         make it with:  tourier publish{content}\n"
+         make it with:  tourier publish{content}{beside}\n"
     );
     if args.quiet { Ok(()) } else { say(text.as_bytes()) }
 }
