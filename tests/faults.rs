@@ -2,9 +2,14 @@
 //! and each row's bad example is answered with the fault, its good one with none.
 #![allow(clippy::disallowed_methods, reason = "the list and the source are read")]
 
+#[path = "common/fault_list.rs"]
+mod fault_list;
+
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
+
+use fault_list::{GROUND, Row, changed, rows};
 
 use tourier::check;
 use tourier::edition::Edition;
@@ -13,53 +18,6 @@ use tourier::product::{Stock, long_handouts};
 use tourier::read::words_in;
 use tourier::store;
 use tourier::theme::Theme;
-
-const LIST: &str = "src/fault/README.md";
-/// The sound course that the examples change.
-const GROUND: &str = "tests/faults";
-
-/// One row of the list.
-struct Row {
-    name: String,
-    severity: String,
-    file: String,
-    good: String,
-    bad: String,
-}
-
-fn rows() -> Vec<Row> {
-    let text = fs::read_to_string(LIST).expect("the list is there");
-    let rows = text.lines().filter(|line| line.starts_with("| `"));
-    rows.map(row).collect()
-}
-
-fn row(line: &str) -> Row {
-    let cells: Vec<&str> = line.split('|').map(str::trim).collect();
-    let [_, name, severity, _, file, good, bad, _] = cells[..] else {
-        panic!("a row has six cells: {line}")
-    };
-    let plain = |cell: &str| {
-        let inner = cell.strip_prefix("`` ").and_then(|cell| cell.strip_suffix(" ``"));
-        inner.unwrap_or_else(|| cell.trim_matches('`')).replace('⏎', "\n")
-    };
-    Row {
-        name: plain(name),
-        severity: severity.to_owned(),
-        file: plain(file),
-        good: plain(good),
-        bad: repeated(&plain(bad)),
-    }
-}
-
-/// `×7 Turn §` seven times, numbered.
-fn repeated(text: &str) -> String {
-    let Some((count, rest)) = text.strip_prefix('×').and_then(|it| it.split_once(' '))
-    else {
-        return text.to_owned();
-    };
-    let count: usize = count.parse().expect("a number");
-    (0..count).map(|at| rest.replace('§', &at.to_string())).collect()
-}
 
 /// The names and severities of the faults of a course.
 fn faults(content: &Path) -> BTreeSet<(String, String)> {
@@ -85,35 +43,6 @@ fn long_handouts_of(edition: &Edition) -> Vec<tourier::fault::Fault> {
     let words = words_in(&theme, "en").expect("they read");
     let stock = Stock::new(edition, &words, &theme).filter(|_| !edition.stops());
     stock.map(|stock| long_handouts(&stock)).unwrap_or_default()
-}
-
-/// A copy of the ground course with the row's bad example in it.
-fn changed(row: &Row) -> std::path::PathBuf {
-    let content = Path::new(env!("CARGO_TARGET_TMPDIR")).join("faults").join(&row.name);
-    let _ = fs::remove_dir_all(&content);
-    for entry in walkdir::WalkDir::new(GROUND).into_iter().flatten() {
-        let to = content.join(entry.path().strip_prefix(GROUND).expect("below"));
-        if entry.file_type().is_dir() {
-            fs::create_dir_all(to).expect("a folder is made");
-        } else {
-            fs::copy(entry.path(), to).expect("a file is copied");
-        }
-    }
-    if let Some(new) = row.file.strip_prefix('+') {
-        fs::write(content.join(new), &row.bad).expect("a file is written");
-        return content;
-    }
-    let file = content.join(&row.file);
-    let bytes = fs::read(&file).expect("the file is there");
-    let good = row.good.as_bytes();
-    if good.is_empty() {
-        return content;
-    }
-    let at = bytes.windows(good.len()).position(|window| window == good);
-    let at = at.unwrap_or_else(|| panic!("{}: {} is not there", row.name, row.good));
-    let parts = [&bytes[..at], row.bad.as_bytes(), &bytes[at + good.len()..]];
-    fs::write(file, parts.concat()).expect("the file is written");
-    content
 }
 
 #[test]

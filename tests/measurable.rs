@@ -144,6 +144,12 @@ fn hold(sheet: &Sheet, text: &str) {
     let Some(pieces) = sheet.scale.pieces else { return };
     let number = sheet.scale.makes.metric.split(' ').next();
     assert_eq!(number, Some(pieces.to_string().as_str()), "{text}");
+    let word = sheet.scale.makes.metric.split(' ').nth(1).unwrap_or_default();
+    for said in &all {
+        for (number, _) in amounts(said).into_iter().filter(|(_, unit)| *unit == word) {
+            assert_eq!(number, pieces.to_string(), "`{said}` of\n{text}");
+        }
+    }
     if let (Some(grams), true) = (sheet.scale.piece_g, sheet.cuts.is_empty()) {
         let shown = sheet.scale.piece.as_ref().map(|piece| piece.metric.as_str());
         let [(number, unit)] = amounts(shown.unwrap_or_default())[..] else { return };
@@ -191,4 +197,48 @@ fn sheets_of_random_recipes_can_be_weighed() {
         }
     }
     assert!(held > 450, "{held}");
+}
+
+/// Pieces cut from a sheet, so many, each of a weight, or both: the head, the cut, the trays and
+/// the prose have one number, and never fewer than were asked for.
+#[test]
+fn cut_sheets_have_one_number_of_pieces() {
+    let words = words("words/en.yaml", WORDS).expect("the words read");
+    let mut numbers = Numbers(15);
+    for (makes, cut) in [
+        ("12 buns", "squares 10 cm"),
+        ("20 buns", "rectangles 10 x 6 cm"),
+        ("12 buns", "rounds 10 cm"),
+        ("7 buns", "strips 4 cm"),
+    ] {
+        let text = format!(
+            "---\ntitle: T\nsummary: s\nmakes: {makes}\nformula:\n  dough:\n    - 500 g bread \
+             flour\n    - 300 g water\n---\n## Mix\n~~~ticket\nuses: dough\nhands: 5 min\n~~~\n\
+             ## Cut\n~~~ticket\nhands: 20 s per piece\nsheet: 40 x 30 cm\ncut: {cut}\n~~~\n\
+             Have {{pieces}}.\n## Bake\n~~~ticket\nbake: 200 °C, 20 min\nper tray: 9\n~~~\n"
+        );
+        let source =
+            |path: &str, text: &str| Source { path: path.into(), text: text.into() };
+        let course = "title: c\nsummary: s\n";
+        let files = [source("course.yaml", course), source("recipes/t.md", &text)];
+        let edition = Edition::new(&files, Vec::new(), Vec::new());
+        let recipe = edition.content.recipe("t").expect("it is read");
+        for _ in 0..25 {
+            let asked = 1 + numbers.below(60) as u64;
+            let grams = |n: usize| Mass::grams(exact(i64::try_from(n).unwrap_or(1), 1));
+            let weight = grams(30 + numbers.below(200));
+            let (scaling, least) = match numbers.below(3) {
+                0 => (Scaling::Pieces(asked), asked),
+                1 => (Scaling::PieceWeight { pieces: None, weight }, 1),
+                _ => (Scaling::PieceWeight { pieces: Some(asked), weight }, asked),
+            };
+            let sheet =
+                edition.sheet(recipe, &scaling, &words).expect("it can be scaled");
+            hold(&sheet, &text);
+            let pieces = sheet.scale.pieces.expect("it is made in pieces");
+            let [cut] = &sheet.cuts[..] else { panic!("one cut: {text}") };
+            assert!(pieces >= least, "{pieces} of {least}: {text}");
+            assert_eq!(cut.pieces, pieces, "{scaling:?}: {text}");
+        }
+    }
 }

@@ -3,21 +3,30 @@
 //! never leaves the same words unanswered.
 #![allow(clippy::disallowed_methods, reason = "the list of faults is read")]
 
+#[path = "common/fault_list.rs"]
+mod fault_list;
+
 use std::collections::BTreeSet;
 use std::fs;
+use std::path::{Path, PathBuf};
+
+use fault_list::{GROUND, changed, rows};
 
 use tourier::edition::Edition;
 use tourier::fault::{Fault, Severity};
 use tourier::formula::{allergens, expand, weigh};
 use tourier::measure::exact;
 use tourier::read::Source;
+use tourier::store;
 
 const RECIPE: &str = "recipes/t.md";
 
-/// A course of one recipe, its files by name.
+/// A course, its files by name.
 #[derive(Clone)]
 struct Course {
     files: Vec<Source>,
+    /// The folder that its pictures lie in.
+    folder: Option<PathBuf>,
 }
 
 impl Course {
@@ -33,11 +42,20 @@ impl Course {
                 file("pantry.yaml", pantry.into()),
                 file(RECIPE, recipe),
             ],
+            folder: None,
         }
     }
 
+    /// The course in a folder.
+    fn of(folder: &Path) -> Self {
+        let (files, _) = store::load(folder).expect("the course can be read");
+        Self { files, folder: Some(folder.to_owned()) }
+    }
+
     fn edition(&self) -> Edition {
-        Edition::new(&self.files, Vec::new(), Vec::new())
+        let media = self.folder.as_ref().map(|folder| store::media(folder));
+        let (media, faults) = media.map_or_else(Default::default, |it| it.expect("read"));
+        Edition::new(&self.files, media, faults)
     }
 
     fn text(&mut self, path: &str) -> &mut String {
@@ -266,4 +284,120 @@ fn no_remedy_offers_a_value() {
             assert!(!code.contains(offer), "{}: {offer}", entry.path().display());
         }
     }
+}
+
+/// What a help offers to write as it stands: in backticks behind a word that says to, or a live
+/// value in its braces.
+fn offers(help: &str) -> Vec<&str> {
+    const SAYS: [&str; 14] = [
+        "Write ",
+        "write ",
+        "Add ",
+        "Use ",
+        "Say ",
+        "Did you mean ",
+        "Write it like ",
+        "Write it as ",
+        "Close it: ",
+        "Tell them apart: ",
+        "Write for example ",
+        "how much it takes, ",
+        "that it is put on: ",
+        "a weight: ",
+    ];
+    let mut found = Vec::new();
+    for says in SAYS {
+        for (at, _) in help.match_indices(says) {
+            let rest = &help[at + says.len()..];
+            if let Some(quoted) = rest.strip_prefix('`') {
+                found.extend(quoted.split_once('`').map(|(words, _)| words));
+            } else if rest.starts_with('{') {
+                found.extend(rest.find('}').map(|end| &rest[..=end]));
+            }
+        }
+    }
+    found
+}
+
+/// The course with an offer written where its fault is: a line `key: value` in place of the line
+/// with that key, else into the ticket or the head; other words in place of those at fault.
+fn written(course: &Course, fault: &Fault, offer: &str) -> Option<Course> {
+    let mut course = course.clone();
+    let wrong: Vec<&str> = fault.message.split('`').skip(1).step_by(2).collect();
+    let file = course.files.iter().position(|file| file.path == *fault.place.file)?;
+    let text = &mut course.files[file].text;
+    let (start, end) = (fault.place.start, fault.place.end);
+    let from = text[..start].rfind('\n').map_or(0, |at| at + 1);
+    let to = text[start..].find('\n').map_or(text.len(), |at| start + at);
+    let is_key =
+        |key: &str| key.chars().all(|sign| sign.is_ascii_lowercase() || sign == ' ');
+    let key = offer.split_once(": ").map(|(key, _)| key).filter(|key| is_key(key));
+    let at_fault = text[start..end].to_owned();
+    let whole = !at_fault.is_empty() && text[from..to].trim() == at_fault.trim();
+    if let Some(key) = key.filter(|_| !whole) {
+        let line = text[from..to].trim_start().to_owned();
+        if line.starts_with(&format!("{key}:")) {
+            let indent = to - from - line.len();
+            text.replace_range(from + indent..to, offer);
+        } else if text[..start].matches("---\n").count() < 2 && text.starts_with("---") {
+            text.insert_str(to + 1, &format!("{offer}\n"));
+        } else {
+            let ticket = text[from..].find("~~~ticket\n").map(|at| from + at);
+            let at = ticket.or_else(|| text[..from].rfind("~~~ticket\n"))?;
+            text.insert_str(at + "~~~ticket\n".len(), &format!("{offer}\n"));
+        }
+    } else if let Some(word) = wrong.iter().find(|word| at_fault.contains(**word)) {
+        text.replace_range(start..end, &at_fault.replacen(word, offer, 1));
+    } else {
+        text.replace_range(start..end, offer);
+    }
+    Some(course)
+}
+
+/// Every fault of `src/fault/README.md` says what to do. Where that is something to write, it is
+/// written: the same is not asked again, and no allergen is lost.
+#[test]
+fn every_fault_of_the_list_leads_on() {
+    let ground = printed(&Course::of(Path::new(GROUND)).edition());
+    let (mut silent, mut stuck, mut followed) = (Vec::new(), Vec::new(), Vec::new());
+    for row in rows().into_iter().filter(|row| row.file != "-") {
+        let course = Course::of(&changed(&row));
+        let edition = course.edition();
+        let before = printed(&edition).or_else(|| ground.clone()).unwrap_or_default();
+        let mut own = edition.faults.iter().filter(|fault| fault.name == row.name);
+        let Some(fault) = own.next() else { continue };
+        let Some(help) = &fault.help else {
+            silent.push(row.name);
+            continue;
+        };
+        let block = help.split_once(":\n").and_then(|(said, block)| {
+            let mut files = ["pantry.yaml", "course.yaml"].into_iter();
+            let file = files.find(|name| said.contains(name));
+            Some(("a block", pasted(&course, file.unwrap_or(&fault.place.file), block)?))
+        });
+        let all = offers(help).into_iter();
+        let all = all.filter_map(|offer| Some((offer, written(&course, fault, offer)?)));
+        for (offer, next) in all.chain(block) {
+            let after = next.edition();
+            let again = after.faults.iter().any(|other| {
+                (other.name, &other.message) == (fault.name, &fault.message)
+            });
+            let waits = after.faults.iter().any(|other| other.name == "not-filled-in");
+            if again && !waits {
+                stuck.push(format!("{}: `{offer}` is asked again", row.name));
+            }
+            if let Some(after) = printed(&after) {
+                let lost: Vec<_> =
+                    before.iter().filter(|name| !after.contains(name)).collect();
+                if !lost.is_empty() {
+                    stuck.push(format!("{}: `{offer}` loses {lost:?}", row.name));
+                }
+            }
+            followed.push(row.name.clone());
+        }
+    }
+    assert!(silent.is_empty(), "no remedy: {silent:?}");
+    assert!(stuck.is_empty(), "{}", stuck.join("\n"));
+    followed.dedup();
+    assert!(followed.len() >= 28, "{}: {followed:?}", followed.len());
 }

@@ -149,7 +149,12 @@ impl Placer<'_> {
         let place = self.place(raw.defined);
         let node = match raw.value {
             Raw::Plain => self.scalar(&place),
-            Raw::Text(text) => Node::Text(readable(&text)),
+            Raw::Text(text) => {
+                return Placed::new(
+                    Node::Text(readable(&text)),
+                    self.within_quotes(place),
+                );
+            }
             Raw::List(items) => {
                 Node::List(items.into_iter().map(|item| self.node(item)).collect())
             }
@@ -178,6 +183,18 @@ impl Placer<'_> {
             None | Some("" | "~" | "null") => Node::Empty,
             Some(text) => Node::Text(text.to_owned()),
         }
+    }
+
+    /// The place of a text without the quotes around it, so that a part of the text is found.
+    fn within_quotes(&self, place: Place) -> Place {
+        let written = self.text.get(place.start - self.offset..place.end - self.offset);
+        let quoted = written.is_some_and(|it| {
+            it.len() > 1
+                && ['"', '\'']
+                    .iter()
+                    .any(|sign| it.starts_with(*sign) && it.ends_with(*sign))
+        });
+        if quoted { Place::new(self.file, place.start + 1, place.end - 1) } else { place }
     }
 
     fn place(&self, at: Location) -> Place {
@@ -315,7 +332,7 @@ mod tests {
         assert_eq!(&text[place.start..place.end], "1.50 kg é flour");
         assert_eq!(items[1].value, Node::Text("a: b".into()));
         let place = &items[1].place;
-        assert_eq!(&text[place.start..place.end], "\"a: b\"");
+        assert_eq!(&text[place.start..place.end], "a: b");
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! Lengths as a ruler reads them: to 1 mm and ⅛ in, sheets, pieces and marks alike, so that
 //! all that is said of one sheet agrees; thickness to ½ mm and 1/16 in.
 
-use crate::measure::{Label, Length, Size, exact, round_to};
+use crate::measure::{Exact, Label, Length, Size, exact, round_to};
 
 use super::decimal;
 use super::number::nearest_part;
@@ -13,16 +13,33 @@ pub fn length(length: &Length) -> Label {
 
 /// A rectangle, in the order of its sides: `60 × 25 cm`, `23⅝ × 9⅞ in`.
 pub fn size(size: &Size) -> Label {
-    sides(&[&size.length, &size.width])
+    let (length, width) = (&size.length, &size.width);
+    Label::new(
+        format!("{} × {} cm", centimetres(length), centimetres(width)),
+        format!("{} × {} in", inches(length), inches(width)),
+    )
 }
 
-/// Lengths that stand across one another: `23 × 13 × 7 cm`.
-pub fn sides(sides: &[&Length]) -> Label {
-    let join = |of: fn(&Length) -> String, unit: &str| {
-        let sides: Vec<String> = sides.iter().map(|side| of(side)).collect();
-        format!("{} {unit}", sides.join(" × "))
-    };
-    Label::new(join(centimetres, "cm"), join(inches, "in"))
+/// The sides of a tin as it is sold: one of 9 in is 23 cm, one of 20 cm is 8 in. A side that
+/// is a plain figure in its unit stays as it is; another one goes to the roundest step within
+/// 2 %.
+pub fn tin(tin: &[&Length]) -> Label {
+    let join = |sides: Vec<String>, unit: &str| format!("{} {unit}", sides.join(" × "));
+    let metric = tin.iter().map(|side| sold(side.amount(), &[(1, 1), (1, 2), (1, 10)]));
+    let metric = metric.map(|side| decimal(&side, 1));
+    let us = tin.iter().map(|side| sold(&side.in_inches(), &[(1, 2), (1, 4), (1, 8)]));
+    let us = us.map(|side| nearest_part(&side, 8));
+    Label::new(join(metric.collect(), "cm"), join(us.collect(), "in"))
+}
+
+fn sold(side: &Exact, steps: &[(i64, i64); 3]) -> Exact {
+    let to = |(over, under): (i64, i64)| round_to(side, &exact(over, under));
+    let finest = to(steps[2]);
+    if finest == *side {
+        return finest;
+    }
+    let near = |shown: &Exact| (shown - side).abs() <= side * exact(2, 100);
+    steps.iter().map(|step| to(*step)).find(near).unwrap_or(finest)
 }
 
 /// A thickness: `4.5 mm`, `3/16 in`. Never nought: below half a step it is shown to
@@ -53,6 +70,17 @@ pub fn inches(length: &Length) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// The sizes in which tins are sold on both sides: common practice, no source.
+    #[test]
+    fn tins_read_as_they_are_sold() {
+        let inch = |n| Length::inches(&exact(n, 1));
+        let cm = |n| Length::centimetres(exact(n, 1));
+        assert_eq!(tin(&[&inch(9)]), Label::new("23 cm", "9 in"));
+        assert_eq!(tin(&[&inch(8)]), Label::new("20 cm", "8 in"));
+        let loaf = [&cm(23), &cm(13), &cm(7)];
+        assert_eq!(tin(&loaf), Label::new("23 × 13 × 7 cm", "9 × 5⅛ × 2¾ in"));
+    }
 
     #[test]
     fn lengths_read_as_on_a_ruler() {

@@ -9,7 +9,7 @@ mod temperature;
 mod time;
 
 pub use household::{Spoons, household};
-pub use length::{centimetres, inches, length, sides, size, thickness};
+pub use length::{centimetres, inches, length, size, thickness, tin};
 pub use mass::{Shown, metric, us_weight};
 pub use number::{decimal, money, plain, tenths, vulgar};
 pub use portion::{metric_portion, us_portion};

@@ -162,8 +162,8 @@ fn tin(tin: &Tin, context: Context) -> Label {
         Tin::Ring(across, hole, depth) => ("tin-ring", vec![across], depth, Some(hole)),
     };
     let sides: Vec<&Length> = sides.into_iter().chain(depth).collect();
-    let hole = hole.map(show::length).unwrap_or_default();
-    notes::fill(key, &[("size", &show::sides(&sides)), ("hole", &hole)], context)
+    let hole = hole.map(|hole| show::tin(&[hole])).unwrap_or_default();
+    notes::fill(key, &[("size", &show::tin(&sides)), ("hole", &hole)], context)
 }
 
 /// The author's word for the pieces, with or without its plural `s` as the number wants.

@@ -70,11 +70,15 @@ fn shown(
 
 fn in_words(terms: &[(Exact, Unit)]) -> Option<String> {
     let one = |(value, unit): &(Exact, Unit)| {
-        let number = show::vulgar(value).or_else(|| {
-            let decimal = show::decimal(value, 2);
-            let same = crate::measure::parse(&decimal, false).as_ref() == Some(value);
-            same.then_some(decimal)
-        })?;
+        let decimal = show::decimal(value, 2);
+        let same = crate::measure::parse(&decimal, false).as_ref() == Some(value);
+        let decimal = same.then_some(decimal);
+        // A scale for grams shows no vulgar fractions.
+        let number = if matches!(unit, Unit::Gram | Unit::Milligram) {
+            decimal.or_else(|| show::vulgar(value))
+        } else {
+            show::vulgar(value).or(decimal)
+        }?;
         let plural = *value > exact(1, 1)
             && matches!(
                 unit,
@@ -128,5 +132,6 @@ mod tests {
         let terms = [(exact(1, 4), Unit::Cup), (exact(2, 1), Unit::Teaspoon)];
         assert_eq!(in_words(&terms).as_deref(), Some("¼ cup + 2 tsp"));
         assert_eq!(in_words(&[(exact(1, 7), Unit::Cup)]), None);
+        assert_eq!(in_words(&[(exact(1, 2), Unit::Gram)]).as_deref(), Some("0.5 g"));
     }
 }
