@@ -154,17 +154,69 @@ pub(super) fn formula(written: &Written, trial: &Trial) -> Vec<Section> {
         .collect();
     let again: Vec<String> = turned.iter().flatten().cloned().collect();
     let mut second = trial.lines(&again).into_iter();
-    let mut lines =
-        all.into_iter().zip(found).zip(turned).map(|((text, found), turned)| {
+    let lines: Vec<Line> = all
+        .into_iter()
+        .zip(found)
+        .zip(turned)
+        .map(|((text, found), turned)| {
             let other = turned.and_then(|turned| Some((turned, second.next()?.ok()?)));
             line(text, found, other)
-        });
+        })
+        .collect();
+    let mut lines = without_weight(lines, trial).into_iter();
     let mut names: Vec<String> = Vec::new();
     let sections = written.groups.iter().map(|group| Section {
         name: section_name(group.name.as_deref(), &mut names),
         lines: lines.by_ref().take(group.lines.len()).collect(),
     });
     sections.collect()
+}
+
+/// What stands in the pantry for a line of which nothing is known, so that a sheet says so.
+const UNREAD: &str = "ingredient to settle";
+
+/// The lines that are not taken, without their weight: an ingredient that is left out would
+/// take its allergens along. Where its name is not known either, the line stands for itself
+/// among what is not known.
+fn without_weight(lines: Vec<Line>, trial: &Trial) -> Vec<Line> {
+    let refused = |line: &&Line| line.found.is_err();
+    let forms = |line: &Line| {
+        let text: String = line.text.chars().take(120).collect();
+        [
+            format!("{}, as needed", name_in(&line.text)),
+            format!("{UNREAD}, as needed ({text})"),
+        ]
+    };
+    let tried: Vec<String> = lines.iter().filter(refused).flat_map(forms).collect();
+    let found = trial.lines(&tried);
+    let mut pairs = tried.chunks(2).zip(found.chunks(2));
+    let open = |line: Line| {
+        let Err(why) = &line.found else { return line };
+        let taken = pairs.next().and_then(|(forms, found)| {
+            let at = found.iter().position(Result::is_ok)?;
+            Some((forms.get(at)?.clone(), found.get(at)?.clone().ok()?))
+        });
+        let Some((text, found)) = taken else { return line };
+        let doubt =
+            format!("`{}` stands without a weight, as `{text}`: {why}", line.text);
+        Line { text, found: Ok(found), doubt: Some(doubt) }
+    };
+    lines.into_iter().map(open).collect()
+}
+
+/// The name within a line, without its number, unit and note: `½ a teaspoonful of carbonate
+/// of ammonia` is `carbonate of ammonia`.
+fn name_in(line: &str) -> String {
+    let is_part = |word: &&str| {
+        let plain = word.trim_matches(|sign: char| !sign.is_alphanumeric());
+        phrase::is_figure(word)
+            || phrase::word(plain).is_some()
+            || read::is_unit(plain)
+            || ["a", "an", "of", "the", "heaped", "about"].contains(&plain)
+    };
+    let words = line.split_whitespace().skip_while(is_part);
+    let name = words.collect::<Vec<_>>().join(" ");
+    name.split([',', '(', ';']).next().unwrap_or_default().trim().to_owned()
 }
 
 /// A line without the sign that parts it from the next.
@@ -263,7 +315,9 @@ mod tests {
 
     #[test]
     fn lines_are_kept_turned_or_left() {
-        let lines = ["500 g bread flour,", "some joy"].map(str::to_owned).to_vec();
+        let lines = ["500 g bread flour,", "some joy", "2 dried eggs, dry"]
+            .map(str::to_owned)
+            .to_vec();
         let written = Written {
             groups: vec![Group { name: Some("For the Dough!".into()), lines }],
             ..Written::default()
@@ -276,9 +330,12 @@ mod tests {
             figures("Corn meal, seven and a half ounces"),
             "7 1/2 ounces corn meal"
         );
-        let [flour, joy] = &formula[0].lines[..] else { panic!("two lines") };
+        let [flour, joy, egg] = &formula[0].lines[..] else { panic!("three lines") };
         assert_eq!(flour.text, "500 g bread flour");
-        assert!(flour.found.is_ok() && joy.found.is_err());
+        assert_eq!(joy.text, "ingredient to settle, as needed (some joy)");
+        assert_eq!(egg.text, "dried eggs, as needed");
+        assert!(flour.doubt.is_none() && joy.doubt.is_some() && egg.doubt.is_some());
+        assert_eq!(name_in("½ a teaspoonful of carbonate of soda"), "carbonate of soda");
     }
 
     #[test]

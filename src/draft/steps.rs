@@ -1,7 +1,7 @@
 //! What is told, as steps: one for each time that is waited for, with its heading, its ticket,
 //! and prose in which temperatures and sizes are live.
 
-use crate::measure::Exact;
+use crate::measure::{Exact, exact};
 
 use super::lines::Section;
 use super::phrase;
@@ -141,9 +141,8 @@ impl Planner<'_> {
                     self.row(step, "where", place.into());
                 }
             }
-            (Some(time), Some(Doing::Hands) | None) => {
-                self.row(step, "hands", time.ticket());
-            }
+            (Some(time), Some(Doing::Hands)) => self.row(step, "hands", time.ticket()),
+            (Some(time), None) => self.unsaid(time, sentence, step),
             (None, _) => {}
         }
         if found.len() > 1 {
@@ -155,6 +154,21 @@ impl Planner<'_> {
                 ),
             );
         }
+    }
+
+    /// A time of which the words do not say whether it is work or a wait: more than half an hour
+    /// is a wait.
+    fn unsaid(&mut self, time: &Time, sentence: &str, step: &mut Step) {
+        let (key, other) = match time.most > exact(30, 1) {
+            true => ("wait", "hands"),
+            false => ("hands", "wait"),
+        };
+        self.row(step, key, time.ticket());
+        let ticket = time.ticket();
+        self.doubt(
+            step,
+            format!("`{key}: {ticket}` may as well be `{other}`: {sentence}"),
+        );
     }
 
     fn bake(&mut self, time: &Time, sentence: &str, step: &mut Step) {

@@ -202,7 +202,8 @@ fn a_bench_card_that_does_not_fit_goes_on_to_its_other_side() -> Result<(), Pape
         assert!((2..=4).contains(&sides), "{sides}");
         assert_eq!(press.sides(&card(&usual))?, 1);
         press.print(&card(&long))?;
-        let words = text(&pages(&press, &long.job(HandoutKind::Bench, Units::Metric, paper))?);
+        let words =
+            text(&pages(&press, &long.job(HandoutKind::Bench, Units::Metric, paper))?);
         for part in &long.sheet.parts {
             let Part::Step(step) = part else { continue };
             let title: String = step.title.split_whitespace().collect();

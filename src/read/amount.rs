@@ -405,6 +405,11 @@ pub(crate) fn is_part(text: &str) -> bool {
     Lexicon::english().parts.iter().any(|(word, _)| strip_word(text, word).is_some())
 }
 
+/// Whether a word is a unit: `cup`, `teaspoonful`.
+pub(crate) fn is_unit(word: &str) -> bool {
+    Unit::parse(word).is_some()
+}
+
 /// Whether what should be a name goes on with an amount: a number, a sign or a unit.
 pub(crate) fn is_amount(name: &str) -> bool {
     let first = name.split_whitespace().next().unwrap_or_default();

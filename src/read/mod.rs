@@ -28,7 +28,9 @@ use rayon::prelude::*;
 use crate::fault::{Fault, Place, Texts};
 use crate::model::Content;
 
-pub(crate) use amount::{bad_amount, is_amount, is_part, parted, quantity as amount_of};
+pub(crate) use amount::{
+    bad_amount, is_amount, is_part, is_unit, parted, quantity as amount_of,
+};
 pub(crate) use class::{clock, moment};
 pub(crate) use lexicon::{BARE, Lexicon};
 pub(crate) use quantity::{size as size_of, temperature, tin};
