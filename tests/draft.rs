@@ -143,11 +143,7 @@ fn nothing_is_guessed_silently() {
     let cake = made("plum-cake.txt");
     doubt(&cake, "carbonate of ammonia");
     doubt(&cake, "no oven temperature is told");
-    assert!(
-        cake.text.contains("- 'carbonate of ammonia, as needed'"),
-        "{}",
-        cake.text
-    );
+    assert!(cake.text.contains("- 'carbonate of ammonia, as needed'"), "{}", cake.text);
     doubt(&made("parker-house-rolls.txt"), "what it makes");
     doubt(&made("parker-house-rolls.txt"), "`Flour` stands without a weight");
     doubt(&made("dried-egg-cake.html"), "Ministry of Food");
