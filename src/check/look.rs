@@ -126,7 +126,7 @@ mod tests {
     fn a_look_is_checked_at_its_place() {
         assert_eq!(faults("accent: \"#2f6b62\", logo: media/house.svg"), []);
         let one = |name, words: &str| vec![(name, words.to_owned())];
-        assert_eq!(faults("accent: \"#ffcc00\""), one("pale-accent", "\"#ffcc00\""));
+        assert_eq!(faults("accent: \"#ffcc00\""), one("pale-accent", "#ffcc00"));
         assert_eq!(faults("logo: ../x.svg"), one("no-logo", "../x.svg"));
         assert_eq!(faults("logo: media/loud.svg"), one("bad-logo", "media/loud.svg"));
         assert_eq!(faults("logo: media/torn.svg"), one("bad-logo", "media/torn.svg"));
