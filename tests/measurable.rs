@@ -203,7 +203,7 @@ fn sheets_of_random_recipes_can_be_weighed() {
 /// the prose have one number, and never fewer than were asked for.
 #[test]
 fn cut_sheets_have_one_number_of_pieces() {
-    let words = words("words/en.yaml", WORDS).expect("the words read");
+    let words = words_in(&Theme::built_in(), "en").expect("the words read");
     let mut numbers = Numbers(15);
     for (makes, cut) in [
         ("12 buns", "squares 10 cm"),
