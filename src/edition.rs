@@ -69,6 +69,7 @@ impl Edition {
         if !faults.iter().any(of_course) {
             faults.extend(check::bare_names(book).into_iter().filter(sure));
         }
+        faults.extend(check::shelves(book));
         // A recipe that needs itself cannot be worked out, nor can one that needs it.
         if rings.is_empty() {
             let recipes = content.recipes.par_iter();

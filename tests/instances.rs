@@ -106,9 +106,11 @@ fn job_shop(shop: &serde_json::Value) -> Problem {
     for (minutes, machines) in minutes.iter().zip(&machines) {
         for (at, (minutes, machine)) in minutes.iter().zip(machines).enumerate() {
             let task = problem.tasks.len();
-            problem
-                .tasks
-                .push(Task { minutes: *minutes, starts: vec![(0, horizon - minutes)] });
+            problem.tasks.push(Task {
+                minutes: *minutes,
+                starts: vec![(0, horizon - minutes)],
+                grid: 1,
+            });
             if at > 0 {
                 problem.links.push(follows(task - 1, task));
             }
@@ -140,7 +142,11 @@ fn project(text: &str) -> Result<Problem, Box<dyn Error>> {
     let horizon: i32 = needs.iter().filter_map(|row| row.get(2)).sum();
     let mut problem = Problem::default();
     for row in &needs {
-        problem.tasks.push(Task { minutes: row[2], starts: vec![(0, horizon - row[2])] });
+        problem.tasks.push(Task {
+            minutes: row[2],
+            starts: vec![(0, horizon - row[2])],
+            grid: 1,
+        });
     }
     for (from, row) in order.iter().enumerate() {
         let after = row.iter().skip(3);

@@ -1,21 +1,65 @@
 //! Classes name recipes and steps that exist, and sessions that can be held.
 
-use crate::fault::{Fault, instead, nearest};
-use crate::formula::included;
-use crate::model::{Class, Content, Makes, Much, Recipe, Step};
+use crate::fault::{Fault, Place, Placed, instead, nearest};
+use crate::formula::{Book, included};
+use crate::model::{Class, Content, Each, Makes, Much, Recipe, Step, one_of};
 
-/// A session longer than this is a slip of the pen.
-const LONGEST_HOURS: i64 = 14;
+/// A session longer than this is long; one of more than the second number is a slip of the
+/// pen, as `21:00 to 18:00` is.
+const LONG_HOURS: (i64, i64) = (14, 18);
+/// Kit that a class may count whatever its recipes say.
+const KIT: [&str; 8] = [
+    INSTRUCTOR,
+    "oven",
+    "tray per oven",
+    "bench place",
+    "fridge tray",
+    "freezer tray",
+    "proofer tray",
+    "rack tray",
+];
+/// Other words for kit that the plan knows by a name of its own.
+const BY_NAMES: [(&str, &str); 5] = [
+    ("teacher", "instructor"),
+    ("tutor", "instructor"),
+    ("trainer", "instructor"),
+    ("tray in oven", "tray per oven"),
+    ("oven tray", "tray per oven"),
+];
 
 /// Every rule about every class.
 pub(super) fn classes(content: &Content) -> Vec<Fault> {
-    let rules: [fn(&Class, &Content) -> Vec<Fault>; 5] =
-        [recipes, sessions, demonstrations, kit, ovens];
+    let rules: [fn(&Class, &Content) -> Vec<Fault>; 8] =
+        [empty, recipes, sessions, demonstrations, kit, ovens, instructors, names];
     content
         .classes
         .iter()
         .flat_map(|class| rules.iter().flat_map(move |rule| rule(class, content)))
         .collect()
+}
+
+/// What stands on the shelf is something that the pantry knows, and that is bought.
+pub(super) fn shelves(book: Book) -> Vec<Fault> {
+    let classes = book.content.classes.iter();
+    let names = classes.flat_map(|class| &class.shelf).map(|(name, _)| name);
+    let unknown = names.filter(|name| book.pantry.find(&name.value).is_none());
+    unknown.map(|name| book.pantry.unknown(name)).collect()
+}
+
+/// A class makes something, some time.
+fn empty(class: &Class, _: &Content) -> Vec<Fault> {
+    let place = &class.title.place;
+    let mut faults = Vec::new();
+    if class.makes.is_empty() {
+        let fault = Fault::error("class-empty", place, "this class makes nothing");
+        faults.push(fault.help("Write under `makes` which recipe each pair makes."));
+    }
+    if class.sessions.is_empty() {
+        let fault = Fault::error("class-empty", place, "this class is never held");
+        let example = "Write under `sessions` when, as in `- 2027-03-02 18:00 to 21:00`.";
+        faults.push(fault.help(example));
+    }
+    faults
 }
 
 /// Recipes that are there, made in a way that they can be.
@@ -61,12 +105,19 @@ fn sessions(class: &Class, _: &Content) -> Vec<Fault> {
     }
     for session in &class.sessions {
         let lasts = session.value.to.duration_since(session.value.from).as_hours();
-        if lasts > LONGEST_HOURS {
+        let (long, slip) = LONG_HOURS;
+        if lasts > long {
             let message = format!("this session lasts {lasts} hours");
-            let fault = Fault::caution("long-session", &session.place, message);
-            faults.push(
-                fault.help("Write the time at which it ends, as in `18:00 to 21:00`."),
-            );
+            let place = &session.place;
+            let fault = if lasts > slip {
+                Fault::error("long-session", place, message)
+            } else {
+                Fault::caution("long-session", place, message)
+            };
+            faults.push(fault.help(
+                "Write the time at which it ends, as in `18:00 to 21:00`; one that ends \
+                 after midnight ends the day after.",
+            ));
         }
     }
     faults
@@ -97,60 +148,109 @@ fn steps<'a>(class: &Class, content: &'a Content) -> Vec<&'a Step> {
 /// Steps that are shown are steps of what is made.
 fn demonstrations(class: &Class, content: &Content) -> Vec<Fault> {
     let steps = steps(class, content);
-    let unknown = class.demonstrate.iter().filter(|name| {
-        !steps.is_empty() && steps.iter().all(|step| step.name != name.value)
-    });
-    unknown
-        .map(|name| {
-            let message = format!("no recipe of this class has a step `{}`", name.value);
-            let near = nearest(&name.value, steps.iter().map(|step| step.name.as_str()));
-            let help = near.map_or_else(
-                || {
-                    "A step's name is its heading in small letters with dashes."
-                        .to_owned()
-                },
-                |near| format!("Did you mean `{near}`?"),
-            );
-            Fault::error("unknown-step", &name.place, message).help(help)
-        })
-        .collect()
+    let mut faults = Vec::new();
+    for name in class.demonstrate.iter().filter(|_| !steps.is_empty()) {
+        let mut own = steps.iter().filter(|step| step.name == name.value).peekable();
+        if own.peek().is_some() {
+            if own.all(|step| step.hands.is_none()) {
+                let message = format!("nothing is done by hand in `{}`", name.value);
+                let fault = Fault::caution("unknown-step", &name.place, message);
+                faults.push(fault.help("Give it `hands: 5 min`, or show another step."));
+            }
+            continue;
+        }
+        let message = format!("no recipe of this class has a step `{}`", name.value);
+        let near = nearest(&name.value, steps.iter().map(|step| step.name.as_str()));
+        let help = near.map_or_else(
+            || "A step's name is its heading in small letters with dashes.".to_owned(),
+            |near| format!("Did you mean `{near}`?"),
+        );
+        faults.push(Fault::error("unknown-step", &name.place, message).help(help));
+    }
+    faults
+}
+
+/// What a class's recipes need of its kit, in the singular, and the most at once.
+fn needed(class: &Class, content: &Content) -> Vec<(String, u32)> {
+    let mut needed: Vec<(String, u32)> = Vec::new();
+    for (count, name) in steps(class, content).iter().flat_map(|step| &step.kit) {
+        let name = one_of(name);
+        match needed.iter_mut().find(|(known, _)| *known == name) {
+            Some((_, most)) => *most = (*most).max(*count),
+            None => needed.push((name, *count)),
+        }
+    }
+    needed
 }
 
 /// Kit on tickets that the class does not have.
 fn kit(class: &Class, content: &Content) -> Vec<Fault> {
     let mut faults = Vec::new();
-    let mut named: Vec<&str> = Vec::new();
-    for (count, name) in steps(class, content).iter().flat_map(|step| &step.kit) {
-        let single = name.strip_suffix('s').unwrap_or(name);
-        let have = class.count(name).or_else(|| class.count(single));
-        if named.contains(&single) || have.is_some_and(|have| have >= *count) {
+    let place = &class.title.place;
+    for (name, count) in needed(class, content) {
+        if name == INSTRUCTOR {
             continue;
         }
-        named.push(single);
-        let place = &class.title.place;
-        faults.push(match have {
-            None => {
-                let message =
-                    format!("the recipes need a {single}, and the kit lists none");
-                Fault::caution("class-kit", place, message).help(format!(
-                    "Add `{single}: …` to `kit`, so that the plan can share them out."
-                ))
-            }
+        match class.count(&name) {
+            Some(have) if have >= count => {}
             Some(have) => {
                 let message =
-                    format!("a step needs {count} of {single}, and the kit has {have}");
-                Fault::error("class-kit", place, message)
-                    .help("Change the ticket or the kit: no plan could fit.")
+                    format!("a step needs {count} of {name}, and the kit has {have}");
+                let place = entry(class, &name).unwrap_or(place);
+                let fault = Fault::error("class-kit", place, message);
+                faults
+                    .push(fault.help("Change the ticket or the kit: no plan could fit."));
             }
-        });
+            None => {
+                let message =
+                    format!("the recipes need a {name}, and the kit lists none");
+                faults.push(Fault::caution("class-kit", place, message).help(format!(
+                    "Add `{name}: …` to `kit`, so that the plan can share them out."
+                )));
+            }
+        }
+    }
+    let waits = steps(class, content);
+    for (name, count) in &class.kit {
+        let Some(place) = name.value.strip_suffix(" tray").filter(|_| *count == 0) else {
+            continue;
+        };
+        let stands = |step: &&Step| {
+            step.wait.is_some()
+                && step.at_place.as_ref().is_some_and(|own| own.value == place)
+        };
+        if waits.iter().any(stands) {
+            let message = format!("a step waits in the {place}, and it has no tray");
+            let fault = Fault::error("class-kit", &name.place, message);
+            faults
+                .push(fault.help("Say how many trays it takes, or leave the line out."));
+        }
     }
     faults
 }
 
+/// The instructor by the name that a kit list and a ticket have for one.
+const INSTRUCTOR: &str = "instructor";
+
+/// Where the class says how many there are.
+fn entry<'a>(class: &'a Class, name: &str) -> Option<&'a Place> {
+    class.kit.iter().find(|(known, _)| known.value == name).map(|(name, _)| &name.place)
+}
+
 /// Bakes need ovens.
 fn ovens(class: &Class, content: &Content) -> Vec<Fault> {
-    let bakes = steps(class, content).iter().any(|step| step.bake.is_some());
-    if !bakes || class.count("oven").is_some() {
+    if !steps(class, content).iter().any(|step| step.bake.is_some()) {
+        return Vec::new();
+    }
+    let none = ["oven", "tray per oven"].into_iter();
+    let mut none = none.filter(|name| class.count(name) == Some(0));
+    if let Some(name) = none.next() {
+        let place = entry(class, name).unwrap_or(&class.title.place);
+        let message = format!("the recipes bake, and the kit has no {name}");
+        let fault = Fault::error("class-kit", place, message);
+        return vec![fault.help("Add `oven: 2, tray per oven: 4` to `kit`.")];
+    }
+    if class.count("oven").is_some() {
         return Vec::new();
     }
     let message = "the recipes bake, and the kit lists no oven";
@@ -158,6 +258,56 @@ fn ovens(class: &Class, content: &Content) -> Vec<Fault> {
         Fault::caution("class-kit", &class.title.place, message)
             .help("Add `oven: 2, tray per oven: 4` to `kit`."),
     ]
+}
+
+/// What an instructor does needs one.
+fn instructors(class: &Class, content: &Content) -> Vec<Fault> {
+    let needed = needed(class, content);
+    let on_tickets = needed.iter().find(|(name, _)| name == INSTRUCTOR);
+    let shows = !class.demonstrate.is_empty()
+        || class.makes.iter().any(|making| making.each == Each::Demonstration);
+    let least = on_tickets.map_or(0, |(_, count)| *count).max(u32::from(shows));
+    let have = class.count(INSTRUCTOR).unwrap_or(1);
+    if have >= least {
+        return Vec::new();
+    }
+    let place = entry(class, INSTRUCTOR).unwrap_or(&class.title.place);
+    let message = format!("the class needs {least} to teach it, and has {have}");
+    let fault = Fault::error("class-kit", place, message);
+    vec![fault.help(format!("Write `instructor: {least}`, or show nothing."))]
+}
+
+/// Kit of which nobody knows what it is: the plan would share out nothing of it.
+fn names(class: &Class, content: &Content) -> Vec<Fault> {
+    // What a recipe that does not read would have needed is not known.
+    if !content.unread.is_empty() {
+        return Vec::new();
+    }
+    let all: Vec<&Step> = content.recipes.iter().flat_map(Recipe::steps).collect();
+    let kit = all.iter().flat_map(|step| &step.kit);
+    let mut known: Vec<String> = kit.map(|(_, name)| one_of(name)).collect();
+    let places = all.iter().flat_map(|step| {
+        let hold = step.hold.as_ref().and_then(|hold| hold.value.at_place.clone());
+        step.at_place.iter().map(|place| place.value.clone()).chain(hold)
+    });
+    known.extend(places.map(|place| format!("{place} tray")));
+    known.extend(KIT.map(str::to_owned));
+    let unknown = class.kit.iter().filter(|(name, _)| !known.contains(&name.value));
+    let fault = |(name, _): &(Placed<String>, u32)| {
+        let message =
+            format!("no recipe needs a {}, and no step waits there", name.value);
+        let meant = BY_NAMES.iter().find(|(word, _)| *word == name.value);
+        let near = meant
+            .map(|(_, meant)| *meant)
+            .or_else(|| nearest(&name.value, known.iter().map(String::as_str)));
+        match near {
+            Some(near) => Fault::error("class-kit", &name.place, message)
+                .help(format!("Did you mean `{near}`?")),
+            None => Fault::caution("class-kit", &name.place, message)
+                .help("Name it on the tickets that need it: `kit: 1 mixer`."),
+        }
+    };
+    unknown.map(fault).collect()
 }
 
 #[cfg(test)]
@@ -188,6 +338,15 @@ mod tests {
         assert_eq!(names("[mix]", "[mixx]"), ["unknown-step"]);
         assert_eq!(names("mixer: 1, ", ""), ["class-kit"]);
         assert_eq!(names("mixer: 1", "mixer: 0"), ["class-kit"]);
+        assert!(names("mixer: 1", "mixers: 1").is_empty());
+        assert_eq!(names("mixer: 1", "mixer: 1, teacher: 2"), ["class-kit"]);
+        assert_eq!(names("mixer: 1", "mixer: 1, instructor: 0"), ["class-kit"]);
+        assert_eq!(names("oven: 1", "oven: 1, tray per oven: 0"), ["class-kit"]);
+        assert_eq!(
+            names("18:00 to 21:00\n  - 2027-03-03", "21:00 to 18:00\n  - 2027-03-04"),
+            ["long-session"]
+        );
+        assert_eq!(names("[mix]", "[bake]"), ["unknown-step"]);
         assert_eq!(names(", oven: 1", ""), ["class-kit"]);
     }
 

@@ -154,6 +154,11 @@ pub fn bare_names(book: Book) -> Vec<Fault> {
     names::bare(book)
 }
 
+/// Names what stands on a class's shelf and in no pantry.
+pub fn shelves(book: Book) -> Vec<Fault> {
+    classes::shelves(book)
+}
+
 /// Checks what concerns the folder as a whole.
 pub fn content(content: &Content) -> Vec<Fault> {
     let mut faults = names::clashes(content);

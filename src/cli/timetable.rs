@@ -84,52 +84,60 @@ fn today(
     let planned = answer
         .plan()
         .ok_or_else(|| Stop::Use("the class has no plan to begin with".into()))?;
-    let minute = minute(draft, class, now).ok_or_else(|| {
-        Stop::Use(format!("--now {now} is in no session; write --now 18:55"))
+    let minute = minute(draft, class, now)?;
+    let said = plan::read_day(done.unwrap_or_default()).map_err(|part| {
+        let example = "write --done \"pairs 1-3: second turn; pair 4 late 10\"";
+        Stop::Use(format!("`{part}` in --done does not read; {example}"))
     })?;
-    let said = done.unwrap_or_default();
-    let done = plan::read_done(said).ok_or_else(|| {
-        Stop::Use(format!(
-            "--done \"{said}\" does not read; write who, a colon and the last step that they \
-             have finished: --done \"pairs 1-3: second-turn; pair 4: first-turn\""
-        ))
-    })?;
-    let groups = class.groups();
-    let beyond = done.iter().filter_map(|it| it.groups).find(|(_, to)| *to >= groups);
-    if let Some((_, to)) = beyond {
-        return Err(Stop::Use(format!(
-            "--done names group {}, and `{}` has {groups} groups",
-            to + 1,
-            class.name
-        )));
-    }
     let planned = draft.settle(&planned.layout);
-    let unheard = |unheard| {
-        Stop::Use(match unheard {
-            Unheard::Step(step) => format!("those groups have no step `{step}`"),
-            Unheard::Groups => {
-                "--done names groups that are not in this class".to_owned()
-            }
-        })
-    };
-    let notes = plan::adjust(draft, &planned, minute, &done).map_err(unheard)?;
+    let notes = plan::adjust(draft, &planned, minute, &said)
+        .map_err(|unheard| Stop::Use(said_so(&unheard)))?;
     let answer = plan::solve(&draft.problem, effort);
     let mut plan = draft.timetable(class, &answer);
-    plan.notes = notes;
+    plan.notes.extend(notes);
     Ok(plan)
 }
 
-/// The minute of a time of day in the first session that it lies in, or of a date and time.
-fn minute(draft: &ClassDraft, class: &Class, now: &str) -> Option<i32> {
-    if let Some(moment) = read::moment(now) {
-        return draft.clock.minute(moment);
+/// What is said with --done and cannot be taken in.
+fn said_so(unheard: &Unheard) -> String {
+    match unheard {
+        Unheard::NoStep(step, known) => {
+            format!("those have no step `{step}`; they have {}", known.join(", "))
+        }
+        Unheard::Several(step, which) => {
+            format!("`{step}` may be several; say which: {}", which.join(", "))
+        }
+        Unheard::NoGroup => "there are no such groups in this class".into(),
+        Unheard::NoKit(kit) => format!("the class does not count so much of `{kit}`"),
     }
-    let (hour, minute) = read::clock(now)?;
-    class.sessions.iter().find_map(|session| {
-        let session = session.value;
-        let at = session.from.date().at(hour, minute, 0, 0);
-        (session.from <= at && at <= session.to).then(|| draft.clock.minute(at))?
-    })
+}
+
+/// The minute of a date and time, or of a time of day that only one session has.
+fn minute(draft: &ClassDraft, class: &Class, now: &str) -> Result<i32, Stop> {
+    let wrong = |why: &str| Stop::Use(format!("--now {now} {why}"));
+    if let Some(moment) = read::moment(now) {
+        return draft.clock.minute(moment).ok_or_else(|| wrong("is no real time"));
+    }
+    let (hour, minute) =
+        read::clock(now).ok_or_else(|| wrong("does not read; write --now 18:55"))?;
+    let sessions = class.sessions.iter().map(|session| session.value);
+    let found: Vec<_> = sessions
+        .flat_map(|session| {
+            let at = |day: jiff::civil::Date| day.at(hour, minute, 0, 0);
+            let mut days = vec![at(session.from.date()), at(session.to.date())];
+            days.dedup();
+            days.retain(|at| session.from <= *at && *at <= session.to);
+            days
+        })
+        .collect();
+    match found.as_slice() {
+        [] => Err(wrong("is in no session; write a time such as --now 18:55")),
+        [only] => draft.clock.minute(*only).ok_or_else(|| wrong("is no real time")),
+        [first, ..] => Err(wrong(&format!(
+            "is in several sessions; say which day: --now \"{}\"",
+            first.strftime("%Y-%m-%d %H:%M")
+        ))),
+    }
 }
 
 fn home_plan(

@@ -11,12 +11,21 @@ pub fn timetable_text(plan: &PlanSheet, words: &Words) -> String {
     let mut text = format!("{}\n{}\n", plan.title, capital(&plan.standing));
     for objective in &plan.objective {
         let what = words.get(match objective.name {
+            Counted::Short => "plan-by-short",
+            Counted::Moments => "plan-by-moments",
             Counted::Waiting => "plan-by-waiting",
             Counted::Away => "plan-by-away",
             Counted::End => "plan-by-end",
             Counted::Lead => "plan-by-lead",
         });
-        let time = lasting(objective.minutes);
+        let open = plan.sessions.first().map_or(0, |session| session.from_min);
+        let time = match objective.name {
+            Counted::Moments => objective.value.to_string(),
+            Counted::End => lasting(objective.value - open),
+            Counted::Short | Counted::Waiting | Counted::Away | Counted::Lead => {
+                lasting(objective.value)
+            }
+        };
         text += &words.fill("plan-measured", &[("what", what), ("time", &time)]);
         text.push('\n');
     }

@@ -20,12 +20,14 @@ pub struct Class {
     pub together: u32,
     /// What is made.
     pub makes: Vec<Making>,
-    /// What the room has: `mixer`, `oven`, `tray per oven`, `fridge tray` …
+    /// What the room has, in the singular: `mixer`, `oven`, `tray per oven`, `fridge tray` …
     pub kit: Vec<(Placed<String>, u32)>,
     /// Steps that are shown to everyone before they do them.
     pub demonstrate: Vec<Placed<String>>,
     /// From one use of a mixer or an oven to the next.
     pub changeover: Duration,
+    /// What is begun begins at a multiple of so many minutes where it can be.
+    pub grid: Placed<u32>,
     /// What is bought and weighed more than needed: 0.05 for 5 %.
     pub spare: Exact,
     /// What need not be bought.
@@ -79,9 +81,23 @@ pub enum Much {
     Batches(Exact),
 }
 
+/// A kind of kit by one name, whether a ticket or a class writes of one or of several:
+/// `mixers` and `trays per oven` are `mixer` and `tray per oven`.
+pub fn one_of(kit: &str) -> String {
+    let word = |word: &str| {
+        let several = word.len() > 3 && word.ends_with('s') && !word.ends_with("ss");
+        let es = ["ches", "shes", "xes", "sses"].iter().any(|end| word.ends_with(end));
+        let less = if es { 2 } else { usize::from(several) };
+        word[..word.len() - less].to_owned()
+    };
+    let words = kit.split_whitespace().map(|part| word(&part.to_lowercase()));
+    words.collect::<Vec<_>>().join(" ")
+}
+
 impl Class {
     /// How many there are of a kind of kit; `None` where the class does not say.
     pub fn count(&self, kit: &str) -> Option<u32> {
+        let kit = one_of(kit);
         self.kit.iter().find(|(name, _)| name.value == kit).map(|(_, count)| *count)
     }
 

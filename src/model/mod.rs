@@ -21,7 +21,7 @@ use crate::fault::Placed;
 use crate::media::Medium;
 
 pub use amount::{Amount, AmountLine, Ingredient, Purpose, Quantity, Share};
-pub use class::{Class, Each, Making, Much, Session};
+pub use class::{Class, Each, Making, Much, Session, one_of};
 pub use course::{Course, EggClasses, Kit, Lesson, Look, News, PantryEntry, Room};
 pub use divide::{Divide, Portion, Portioned};
 pub use glossary::Entry;

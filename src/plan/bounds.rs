@@ -1,7 +1,9 @@
 //! What no plan can beat: the way a task has behind it and before it, and the work that a
 //! shared thing has to do in between.
 
-use super::problem::{Problem, Task};
+use std::collections::BTreeSet;
+
+use super::problem::{Problem, Task, Use};
 
 /// Rounds of tightening; each goes once through every link.
 const MOST_ROUNDS: usize = 200;
@@ -24,6 +26,21 @@ pub(super) fn tails(problem: &Problem) -> Vec<i32> {
         }
     }
     tails
+}
+
+/// The fewest different moments at which something begins: the tasks of one chain that take
+/// time follow one another.
+pub(super) fn moments(problem: &Problem) -> i32 {
+    let mut least: Vec<i32> =
+        problem.tasks.iter().map(|task| i32::from(task.minutes > 0)).collect();
+    let own = least.clone();
+    for task in super::first::ordered(problem, |_| 0).into_iter().rev() {
+        let after = problem.links.iter().filter(|link| link.from == task);
+        // What may begin before the other ends can begin with it.
+        let after = after.filter(|link| link.least >= 0).map(|link| least[link.to]);
+        least[task] = own[task] + after.max().unwrap_or(0);
+    }
+    least.into_iter().max().unwrap_or(0)
 }
 
 /// Narrows the stretches in which tasks may start to what the links leave of them.
@@ -75,9 +92,13 @@ fn narrow_link(problem: &mut Problem, at: usize) -> Option<bool> {
 /// Cuts the allowed starts to `low..=high`.
 fn clip(task: &mut Task, low: i32, high: i32) -> bool {
     let before = task.starts.clone();
+    let grid = task.grid;
     task.starts = before
         .iter()
-        .map(|(first, last)| ((*first).max(low), (*last).min(high)))
+        .map(|(first, last)| {
+            let last = (*last).min(high).div_euclid(grid) * grid;
+            (task.round_up((*first).max(low)), last)
+        })
         .filter(|(first, last)| first <= last)
         .collect();
     task.starts != before
@@ -120,6 +141,102 @@ pub(super) fn earliest_end(problem: &Problem) -> i32 {
     let bakes: Vec<Job> =
         problem.ovens.bakes.iter().map(|bake| job(bake.task, bake.trays)).collect();
     pools.chain([energy(&bakes, trays)]).fold(chain, i32::max)
+}
+
+/// What is shared, where it has more work than time.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Shared {
+    /// A pool by its number.
+    Pool(usize),
+    /// The ovens.
+    Ovens,
+    /// A shelf by its number.
+    Store(usize),
+}
+
+/// Something that is needed more than there is of it, whatever the plan: a use that is larger
+/// than the whole, or more work between two moments than that time has. Ranges must be
+/// narrowed.
+pub(super) fn overload(problem: &Problem) -> Option<Shared> {
+    let load = |of: &Use| Work {
+        task: of.task,
+        amount: of.amount,
+        minutes: problem.tasks[of.task].minutes + of.after,
+    };
+    let pools = problem.pools.iter().enumerate().find_map(|(at, pool)| {
+        let uses: Vec<Work> = pool.uses.iter().map(load).collect();
+        let after = pool.uses.iter().map(|of| of.after).max().unwrap_or(0);
+        too_much(problem, &uses, pool.capacity, after).then_some(Shared::Pool(at))
+    });
+    let stores = || {
+        problem.stores.iter().enumerate().find_map(|(at, store)| {
+            let large = store.stays.iter().any(|(link, amount)| {
+                let link = &problem.links[*link];
+                *amount > store.capacity && link.least > 0
+            });
+            large.then_some(Shared::Store(at))
+        })
+    };
+    pools.or_else(|| ovens_overload(problem)).or_else(stores)
+}
+
+fn ovens_overload(problem: &Problem) -> Option<Shared> {
+    let ovens = &problem.ovens;
+    if ovens.bakes.iter().any(|bake| bake.trays > ovens.trays || ovens.count == 0) {
+        return Some(Shared::Ovens);
+    }
+    let trays = ovens.trays * i32::try_from(ovens.count).unwrap_or(1);
+    let bakes: Vec<Work> = ovens
+        .bakes
+        .iter()
+        .map(|bake| Work {
+            task: bake.task,
+            amount: bake.trays,
+            minutes: problem.tasks[bake.task].minutes + ovens.after,
+        })
+        .collect();
+    too_much(problem, &bakes, trays, ovens.after).then_some(Shared::Ovens)
+}
+
+/// A use with the minutes until its place is free.
+struct Work {
+    task: usize,
+    amount: i32,
+    minutes: i32,
+}
+
+/// Whether between two moments there is more to do than time to do it.
+fn too_much(problem: &Problem, uses: &[Work], capacity: i32, after: i32) -> bool {
+    if uses.iter().any(|of| of.minutes > 0 && of.amount > capacity) {
+        return true;
+    }
+    let window = |of: &Work| {
+        let (first, last) = problem.tasks[of.task].span()?;
+        Some((first, last + problem.tasks[of.task].minutes, of.amount * of.minutes))
+    };
+    let mut windows: Vec<(i32, i32, i32)> = uses.iter().filter_map(window).collect();
+    windows.sort_unstable_by_key(|(_, to, _)| *to);
+    let heads: BTreeSet<i32> = windows.iter().map(|(from, ..)| *from).collect();
+    heads.into_iter().any(|head| {
+        let mut work: i64 = 0;
+        windows.iter().filter(|(from, ..)| *from >= head).any(|(_, to, own)| {
+            work += i64::from(*own);
+            work > i64::from(capacity) * open(problem, head, *to, after)
+        })
+    })
+}
+
+/// Minutes of work time between two moments; what was begun in a session may keep its place
+/// for `after` minutes more.
+fn open(problem: &Problem, from: i32, to: i32, after: i32) -> i64 {
+    if problem.sessions.is_empty() {
+        return i64::from(to - from + after);
+    }
+    let inside = problem.sessions.iter().map(|(opens, closes)| {
+        let minutes = to.min(*closes) - from.max(*opens);
+        if minutes > 0 { i64::from(minutes + after) } else { 0 }
+    });
+    inside.sum()
 }
 
 /// A task as one pool sees it.

@@ -5,13 +5,16 @@ use std::collections::BTreeMap;
 
 use crate::formula::{Book, Scaling};
 use crate::measure::{Duration, Temperature};
-use crate::model::{Class, Each, Making, Much};
+use crate::model::{Class, Each, Making, Much, one_of};
 use crate::work::{Work, work};
 
 use super::clock::Clock;
-use super::problem::{Bake, Layout, Link, Ovens, Pool, Problem, Store, Use};
+use super::problem::{Bake, Layout, Link, Ovens, Pool, Problem, Store, Task, Use};
 use super::strand::{Room, StepPlan, Strand, strand};
 
+/// Kit that the plan knows by its name.
+const INSTRUCTOR: &str = "instructor";
+const BENCH: &str = "bench place";
 /// Trays in one oven where neither class nor course says.
 const TRAYS: i32 = 1;
 
@@ -30,6 +33,12 @@ pub struct ClassDraft {
     pub stores: Vec<String>,
     /// The heats at which ovens are set, in the order of their numbers.
     pub heats: Vec<Temperature>,
+    /// The moment at which the class opens: each group's first work waits for it.
+    pub opening: usize,
+    /// Tasks of those who went home.
+    pub left: Vec<usize>,
+    /// Kit that steps need and the class does not count: the plan has it without end.
+    pub uncounted: Vec<String>,
     /// Minutes and local times.
     pub clock: Clock,
 }
@@ -58,6 +67,16 @@ pub enum Who {
     Baker(u32, u32),
     /// The one who bakes at home.
     Home,
+}
+
+impl Who {
+    /// Whether it is this group, or one of its bakers.
+    pub fn is_in(self, group: u32) -> bool {
+        match self {
+            Self::Instructor | Self::Home => false,
+            Self::Group(own) | Self::Baker(own, _) => own == group,
+        }
+    }
 }
 
 /// A demonstration that is not part of a batch.
@@ -97,18 +116,26 @@ pub fn draft(class: &Class, book: Book) -> Result<ClassDraft, Unclear> {
     let first = class.sessions.first().ok_or("it has no sessions")?;
     let zone =
         book.content.course.as_ref().and_then(|course| course.time_zone.as_deref());
-    let clock =
-        Clock::new(first.value.from, zone).ok_or("its first session is no real time")?;
+    // Minutes count from a full hour, so that every moment of the grid is one of the clock.
+    let hour = first.value.from.date().at(first.value.from.hour(), 0, 0, 0);
+    let clock = Clock::new(hour, zone).ok_or("its first session is no real time")?;
     let mut drafting = Drafting {
         class,
         book,
         draft: ClassDraft {
-            problem: Problem { sessions: sessions(class, &clock)?, ..Problem::default() },
+            problem: Problem {
+                sessions: sessions(class, &clock)?,
+                grid: i32::try_from(class.grid.value).unwrap_or(1),
+                ..Problem::default()
+            },
             units: Vec::new(),
             shows: Vec::new(),
             pools: Vec::new(),
             stores: Vec::new(),
             heats: Vec::new(),
+            opening: 0,
+            left: Vec::new(),
+            uncounted: Vec::new(),
             clock,
         },
         pools: BTreeMap::new(),
@@ -117,6 +144,7 @@ pub fn draft(class: &Class, book: Book) -> Result<ClassDraft, Unclear> {
     drafting.batches()?;
     drafting.shared();
     drafting.demonstrations();
+    drafting.opening();
     drafting.alike();
     Ok(drafting.finish())
 }
@@ -132,12 +160,17 @@ impl ClassDraft {
             let after = problem.links.iter().filter(|link| link.from == show.task);
             let latest = after.map(|link| layout.starts[link.to] - minutes).min();
             let now = layout.starts[show.task];
+            let moments = problem.moments(&layout.starts);
             let fits = |start: &i32| {
                 let mut moved = layout.clone();
                 moved.starts[show.task] = *start;
-                problem.broken(&moved).is_empty()
+                problem.moments(&moved.starts) <= moments
+                    && problem.broken(&moved).is_empty()
             };
-            let found = latest.and_then(|latest| (now..=latest).rev().find(fits));
+            let grid = problem.grid.max(1);
+            let on_grid = |start: &i32| (start % grid == 0) == (now % grid == 0);
+            let mut later = latest.into_iter().flat_map(|latest| (now..=latest).rev());
+            let found = later.find(|start| on_grid(start) && fits(start));
             layout.starts[show.task] = found.unwrap_or(now);
         }
         layout
@@ -243,12 +276,12 @@ impl Drafting<'_> {
 
     fn step(&mut self, who: Who, step: &StepPlan) {
         if let Some(hands) = step.hands {
-            self.crew(who, hands);
+            self.crew(who, hands, self.hands(who));
             for (count, name) in &step.kit {
-                self.kit(name, *count, hands);
+                self.kit(who, name, *count, hands);
             }
             if step.rolls {
-                self.use_kit("bench place", 1, hands, 0);
+                self.use_kit(BENCH, 1, hands, 0);
             }
         }
         for (bake, trays) in &step.bakes {
@@ -264,15 +297,26 @@ impl Drafting<'_> {
         }
     }
 
-    fn crew(&mut self, who: Who, hands: usize) {
+    /// How many pairs of hands a batch's maker has: all of a group, or one baker's.
+    fn hands(&self, who: Who) -> u32 {
+        match who {
+            Who::Instructor | Who::Baker(..) | Who::Home => 1,
+            Who::Group(group) => self.class.members(group),
+        }
+    }
+
+    fn crew(&mut self, who: Who, task: usize, hands: u32) {
         let (name, capacity) = match who {
             Who::Instructor => {
-                (PoolName::Instructor, self.class.count("instructor").unwrap_or(1))
+                (PoolName::Instructor, self.class.count(INSTRUCTOR).unwrap_or(1))
             }
-            Who::Group(group) | Who::Baker(group, _) => (PoolName::Group(group), 1),
+            Who::Group(group) | Who::Baker(group, _) => {
+                (PoolName::Group(group), self.class.members(group))
+            }
             Who::Home => (PoolName::Home, 1),
         };
-        self.pool(name, capacity, Use { task: hands, amount: 1, after: 0 });
+        let amount = i32::try_from(hands).unwrap_or(1);
+        self.pool(name, capacity, Use { task, amount, after: 0 });
     }
 
     fn pool(&mut self, name: PoolName, capacity: u32, of: Use) {
@@ -284,22 +328,43 @@ impl Drafting<'_> {
             .push(of);
     }
 
-    /// Kit by the name on a ticket: `2 mixers` is `mixer` in the class's list.
-    fn kit(&mut self, name: &str, count: u32, task: usize) {
+    /// Kit by the name on a ticket: `2 mixers` is `mixer` in the class's list. A teacher on
+    /// a ticket is the class's own.
+    fn kit(&mut self, who: Who, name: &str, count: u32, task: usize) {
+        let name = one_of(name);
+        if name == INSTRUCTOR {
+            // In the instructor's own batch one is there already.
+            let more =
+                if who == Who::Instructor { count.saturating_sub(1) } else { count };
+            if more > 0 {
+                self.crew(Who::Instructor, task, more);
+            }
+            return;
+        }
         let after = whole(&self.class.changeover);
-        let single = name.strip_suffix('s').unwrap_or(name);
-        let known = if self.class.count(name).is_some() { name } else { single };
-        self.use_kit(known, count, task, after);
+        self.use_kit(&name, count, task, after);
     }
 
     fn use_kit(&mut self, name: &str, count: u32, task: usize, after: i32) {
-        let Some(capacity) = self.class.count(name) else { return };
+        let Some(capacity) = self.class.count(name) else {
+            return self.uncounted(name);
+        };
         let amount = i32::try_from(count).unwrap_or(i32::MAX);
         self.pool(PoolName::Kit(name.to_owned()), capacity, Use { task, amount, after });
     }
 
+    /// Benches are nobody's concern where the class does not count them.
+    fn uncounted(&mut self, name: &str) {
+        let known = self.draft.uncounted.iter().any(|known| known == name);
+        if name != BENCH && !known {
+            self.draft.uncounted.push(name.to_owned());
+        }
+    }
+
     fn bake(&mut self, task: usize, trays: i32, dial: Temperature) {
-        let Some(count) = self.class.count("oven") else { return };
+        let Some(count) = self.class.count("oven") else {
+            return self.uncounted("oven");
+        };
         let heats = &mut self.draft.heats;
         let heat = heats.iter().position(|known| *known == dial).unwrap_or_else(|| {
             heats.push(dial);
@@ -359,7 +424,7 @@ impl Drafting<'_> {
         let task = self.draft.problem.tasks[like?].clone();
         self.draft.problem.tasks.push(task);
         let task = self.draft.problem.tasks.len() - 1;
-        self.crew(Who::Instructor, task);
+        self.crew(Who::Instructor, task, 1);
         let (recipe, step) = (recipe.to_owned(), step.to_owned());
         self.draft.shows.push(Show { recipe, step, title, task });
         self.draft.problem.units.insert(0, vec![task]);
@@ -387,17 +452,53 @@ impl Drafting<'_> {
         watching.dedup();
         self.draft.problem.links.extend(links);
         for group in watching {
-            self.crew(Who::Group(group), shown);
+            self.crew(Who::Group(group), shown, self.class.members(group));
         }
     }
 
-    /// Groups of the same number of bakers do the same: their first tasks in order.
+    /// Each group begins when the class opens, or as soon after as can be: what comes later
+    /// counts as waiting.
+    fn opening(&mut self) {
+        let problem = &mut self.draft.problem;
+        let Some((from, _)) = problem.sessions.first().copied() else { return };
+        problem.tasks.push(Task { minutes: 0, starts: vec![(from, from)], grid: 1 });
+        let opening = problem.tasks.len() - 1;
+        problem.units.insert(0, vec![opening]);
+        self.draft.opening = opening;
+        for group in 0..self.class.groups() {
+            let own = self.draft.units.iter().find(|unit| unit.who.is_in(group));
+            let Some(first) = own.and_then(|unit| unit.strand.tasks.first()) else {
+                continue;
+            };
+            self.draft.problem.links.push(Link {
+                from: opening,
+                to: *first,
+                least: 0,
+                usual: Some(0),
+                most: None,
+                crosses: true,
+            });
+        }
+    }
+
+    /// Batches that are made alike; and of groups of the same number of bakers, who do the
+    /// same, the first tasks in order.
     fn alike(&mut self) {
+        let units = &self.draft.units;
+        let tasks = |making: usize| -> Vec<Vec<usize>> {
+            let own = units.iter().filter(|unit| unit.making == making);
+            own.filter(|unit| unit.who != Who::Instructor)
+                .map(|unit| unit.strand.tasks.clone())
+                .collect()
+        };
+        let makings = 0..self.class.makes.len();
+        self.draft.problem.families =
+            makings.map(tasks).filter(|batches| !batches.is_empty()).collect();
         let full = (0..self.class.groups())
             .filter(|group| self.class.members(*group) == self.class.members(0));
         let first = |group: u32| {
-            let own = |unit: &&Unit| matches!(unit.who, Who::Group(of) | Who::Baker(of, _) if of == group);
-            self.draft.units.iter().find(own)?.strand.tasks.first().copied()
+            let own = self.draft.units.iter().find(|unit| unit.who.is_in(group));
+            own?.strand.tasks.first().copied()
         };
         let alike: Vec<usize> = full.filter_map(first).collect();
         self.draft.problem.alike = vec![alike];

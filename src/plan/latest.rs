@@ -121,7 +121,13 @@ pub(super) fn choose(ways: &mut [Way], base: i32, effort: Effort) -> (usize, Ans
     let Some(best) = way.best.clone() else { return (0, Answer::Unknown) };
     let layout = settle(&way.problem, best);
     let second = way.problem.second(&layout.starts);
+    let (short, moments) =
+        (way.problem.short(&layout.starts), way.problem.moments(&layout.starts));
     let plan = Plan {
+        short,
+        moments,
+        moments_bound: moments,
+        off_grid: false,
         layout,
         waiting: least - base,
         waiting_bound: bound.unwrap_or(least).min(least) - base,
@@ -168,6 +174,7 @@ fn mirror(problem: &Problem, ready: i32) -> Problem {
     let task = |task: &Task| Task {
         minutes: task.minutes,
         starts: task.starts.iter().rev().map(span(task.minutes)).collect(),
+        grid: 1,
     };
     let link = |link: &Link| Link { from: link.to, to: link.from, ..link.clone() };
     Problem {

@@ -1,14 +1,20 @@
 //! Plans: a class as a question of tasks and lags, answered by a solver; and the home plan.
 
+mod board;
 mod bounds;
+mod changed;
 mod class;
 mod clock;
+mod day;
 mod first;
 mod home;
 mod latest;
+mod merge;
 mod model;
 mod name;
+mod ovens;
 mod planned;
+mod polish;
 mod problem;
 mod reason;
 mod rows;
@@ -17,19 +23,21 @@ mod stations;
 mod strand;
 mod timetable;
 mod today;
+mod waves;
 
 pub use class::{ClassDraft, PoolName, Show, Unclear, Unit, Who, draft};
 pub use clock::Clock;
+pub use day::{Of, Said, Unheard, What, read_day};
 pub use home::home;
 pub use planned::planned;
 pub use problem::{Bake, Goal, Layout, Link, Ovens, Pool, Problem, Store, Task, Use};
 pub use reason::{Change, Explanation, Reason, Remedy, Short, explain};
 pub use rows::{Left, Row};
-pub use solve::{Answer, Effort, Plan, Watch, fits, solve};
+pub use solve::{Answer, Effort, Plan, Watch, fits, fits_soon, solve};
 pub use stations::{Portion, Station, scaled, stations};
 pub use strand::{Holds, Lag, Moves, Room, StepPlan, Strand, elsewhere, strand};
 pub use timetable::{
     Activity, Counted, Deed, Kind, Note, Objective, Standing, StepName, Timetable,
     Verdict, Wait,
 };
-pub use today::{Done, Unheard, adjust, read_done};
+pub use today::adjust;

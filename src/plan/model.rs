@@ -34,7 +34,7 @@ use pumpkin_core::variables::{AffineView, DomainId, Literal, TransformableVariab
 use pumpkin_propagators::disjunctive::ArgDisjunctiveTask;
 
 use super::latest::SHORT;
-use super::problem::{Goal, Layout, Load, Problem};
+use super::problem::{Goal, Layout, Problem, Store};
 use super::solve::{Effort, Watch, stopped};
 
 type View = AffineView<DomainId>;
@@ -49,6 +49,9 @@ const PATIENCE: u64 = 2;
 const LIGHTEST: u64 = 800;
 /// A rule whose truth is itself a variable costs as much as so many others: measured.
 const HEAVY: u64 = 60;
+/// Stays on one shelf that are held against each other two by two. Where there are more, only
+/// the shortest that each can be is.
+const MOST_STAYS: usize = 90;
 /// More minutes than any plan has.
 const MOST_WAITING: i32 = 1_000_000;
 
@@ -57,8 +60,12 @@ const MOST_WAITING: i32 = 1_000_000;
 pub(super) enum Aim {
     /// The waiting.
     Waiting,
+    /// The minutes by which waits are shorter than usual.
+    Short,
     /// The goal, with the waiting at most so much.
     Second(i32),
+    /// Nothing: the first plan will do.
+    Any,
     /// How far waits are from their recipes' own times, at home.
     Nearest,
 }
@@ -122,9 +129,10 @@ pub(super) fn search(problem: &Problem, search: &Search) -> Found {
     let mut brancher = Branch::new(branchers);
     let idle = Rc::new(Cell::new(0));
     let better = idle.clone();
+    let any = search.aim == Aim::Any;
     let found = move |_: &Solver, _: SolutionReference, _: &Branch, _: &Resolver| {
         better.set(0);
-        ControlFlow::<()>::Continue(())
+        if any { ControlFlow::Break(()) } else { ControlFlow::Continue(()) }
     };
     let way = LinearSatUnsat::new(OptimisationDirection::Minimise, aim, found);
     let left = (search.effort.work / model.rules.max(LIGHTEST)).max(FEWEST);
@@ -150,7 +158,7 @@ struct Model<'a> {
     solver: Solver,
     /// A variable that is 0.
     zero: DomainId,
-    starts: Vec<DomainId>,
+    starts: Vec<View>,
     /// For each bake and oven a copy of its start, and whether it is in there.
     copies: Vec<Vec<(DomainId, Literal)>>,
     /// Where the copies of each bake are parked.
@@ -279,7 +287,9 @@ impl<'a> Model<'a> {
     fn variables(&mut self) {
         for task in &self.problem.tasks {
             let (first, last) = task.span().unwrap_or((0, 0));
-            let start = self.integer(first, last);
+            let grid = task.grid;
+            let first = task.round_up(first) / grid;
+            let start = self.integer(first, last.div_euclid(grid)).scaled(grid);
             for (before, after) in task.starts.iter().zip(task.starts.iter().skip(1)) {
                 let (early, late) = (before.1, after.0);
                 let sides = [predicate![start <= early], predicate![start >= late]];
@@ -291,7 +301,7 @@ impl<'a> Model<'a> {
     }
 
     fn start(&self, task: usize) -> View {
-        self.starts[task].scaled(1)
+        self.starts[task]
     }
 
     fn links(&mut self) {
@@ -350,7 +360,7 @@ impl<'a> Model<'a> {
     }
 
     /// Uses of something by start, minutes and amount.
-    fn share(&mut self, uses: &[(DomainId, i32, i32)], capacity: i32) {
+    fn share(&mut self, uses: &[(View, i32, i32)], capacity: i32) {
         let all: i32 = uses.iter().map(|(.., amount)| amount).sum();
         if all <= capacity {
             return;
@@ -443,7 +453,7 @@ impl<'a> Model<'a> {
                 .enumerate()
                 .map(|(at, bake)| {
                     let minutes = self.problem.tasks[bake.task].minutes + ovens.after;
-                    (self.copies[at][oven].0, minutes, bake.trays)
+                    (self.copies[at][oven].0.scaled(1), minutes, bake.trays)
                 })
                 .collect();
             self.share(&uses, ovens.trays);
@@ -455,6 +465,8 @@ impl<'a> Model<'a> {
         let ranges = self.problem.tasks[task].starts.iter();
         let mut values: Vec<i32> =
             ranges.flat_map(|(first, last)| *first..=*last).collect();
+        let grid = self.problem.tasks[task].grid;
+        values.retain(|value| value.rem_euclid(grid) == 0);
         values.push(parking);
         let copy = self.one_of(values);
         let there = self.literal_for(predicate![copy <= parking - 1]);
@@ -469,7 +481,7 @@ impl<'a> Model<'a> {
     }
 
     /// Bakes of two heats are never in one oven at once.
-    fn heats(&mut self, uses: &[(DomainId, i32, i32)]) {
+    fn heats(&mut self, uses: &[(View, i32, i32)]) {
         let heat = |at: usize| self.problem.ovens.bakes[at].heat;
         let pairs: Vec<(usize, usize)> = (0..uses.len())
             .flat_map(|one| (one + 1..uses.len()).map(move |other| (one, other)))
@@ -483,7 +495,7 @@ impl<'a> Model<'a> {
     }
 
     /// One use is over when the other starts, where the literal holds.
-    fn before(&mut self, one: (DomainId, i32, i32), other: DomainId, holds: Literal) {
+    fn before(&mut self, one: (View, i32, i32), other: View, holds: Literal) {
         let (start, minutes, _) = one;
         self.post(|_, tag| {
             Box::new(move |solver| {
@@ -501,6 +513,10 @@ impl<'a> Model<'a> {
             {
                 continue;
             }
+            self.shortest_stays(store);
+            if store.stays.len() > MOST_STAYS {
+                continue;
+            }
             for (at, (link, amount)) in store.stays.iter().enumerate() {
                 let others = store.stays.iter().enumerate();
                 let others =
@@ -514,6 +530,21 @@ impl<'a> Model<'a> {
                 self.at_most(there, store.capacity - amount);
             }
         }
+    }
+
+    /// What the shortest stays take, whatever the plan: a rule that is seen through at once.
+    fn shortest_stays(&mut self, store: &Store) {
+        let uses: Vec<(View, i32, i32)> = store
+            .stays
+            .iter()
+            .map(|(link, amount)| (&self.problem.links[*link], *amount))
+            .filter(|(link, _)| link.least > 0)
+            .map(|(link, amount)| {
+                let minutes = self.problem.tasks[link.from].minutes;
+                (self.starts[link.from].offset(minutes), link.least, amount)
+            })
+            .collect();
+        self.share(&uses, store.capacity);
     }
 
     /// Whether one stay lasts when another begins; `None` where it never can.
@@ -551,6 +582,17 @@ impl<'a> Model<'a> {
                 all.scaled(1)
             }
             Aim::Nearest => self.nearest(search),
+            Aim::Short => {
+                let most = search
+                    .from
+                    .map_or(MOST_WAITING, |from| self.problem.short(&from.starts));
+                let mut terms = self.shortness();
+                let all = self.integer(search.bound.min(most), most);
+                terms.push(all.scaled(-1));
+                self.at_most(terms, 0);
+                all.scaled(1)
+            }
+            Aim::Any => self.zero.scaled(1),
             Aim::Second(waiting) => {
                 let late = self.lateness();
                 if !late.is_empty() {
@@ -569,6 +611,16 @@ impl<'a> Model<'a> {
         let most = search.from.map_or(MOST_WAITING, worth);
         let lead = self.second(&Search { bound: 0, from: None, ..*search });
         let mut terms = vec![lead];
+        terms.extend(self.shortness().into_iter().map(|short| short.scaled(SHORT)));
+        let all = self.integer(search.bound.min(most), most);
+        terms.push(all.scaled(-1));
+        self.at_most(terms, 0);
+        all.scaled(1)
+    }
+
+    /// For each wait that can be shorter than usual: by how much.
+    fn shortness(&mut self) -> Vec<View> {
+        let mut terms = Vec::new();
         for link in &self.problem.links {
             let Some(usual) = link.usual.filter(|usual| *usual > link.least) else {
                 continue;
@@ -578,12 +630,9 @@ impl<'a> Model<'a> {
             let short = self.integer(0, usual - link.least);
             let gap = vec![from.scaled(1), to.scaled(-1), short.scaled(-1)];
             self.at_most(gap, -minutes - usual);
-            terms.push(short.scaled(SHORT));
+            terms.push(short.scaled(1));
         }
-        let all = self.integer(search.bound.min(most), most);
-        terms.push(all.scaled(-1));
-        self.at_most(terms, 0);
-        all.scaled(1)
+        terms
     }
 
     fn second(&mut self, search: &Search) -> View {
@@ -683,7 +732,10 @@ impl<'a> Model<'a> {
 
     /// Variables and the values that a plan gives them.
     fn begin(&self, from: &Layout) -> (Vec<DomainId>, Vec<i32>) {
-        let starts = self.starts.iter().copied().zip(from.starts.iter().copied());
+        let grid = |task: usize| self.problem.tasks[task].grid;
+        let starts = self.starts.iter().zip(&from.starts).enumerate();
+        let starts =
+            starts.map(|(task, (start, at))| (*start.inner(), at.div_euclid(grid(task))));
         let copies = self.copies.iter().enumerate().flat_map(|(at, own)| {
             let task = self.problem.ovens.bakes[at].task;
             own.iter().enumerate().map(move |(oven, (copy, _))| {
@@ -698,7 +750,8 @@ impl<'a> Model<'a> {
         let starts: Vec<i32> =
             self.starts.iter().map(|start| found.get_integer_value(*start)).collect();
         let ovens = if self.copies.is_empty() {
-            ovens_in_turn(self.problem, &starts)
+            super::ovens::again(self.problem, &starts)
+                .unwrap_or_else(|| vec![0; self.problem.ovens.bakes.len()])
         } else {
             let inside = |own: &Vec<(DomainId, Literal)>| {
                 own.iter().position(|(_, there)| found.get_literal_value(*there))
@@ -717,27 +770,4 @@ impl<'a> Model<'a> {
             }
         }
     }
-}
-
-/// An oven for each of a number of like bakes: the first with a place, in order of start.
-fn ovens_in_turn(problem: &Problem, starts: &[i32]) -> Vec<usize> {
-    let bakes = &problem.ovens.bakes;
-    let mut order: Vec<usize> = (0..bakes.len()).collect();
-    order.sort_by_key(|at| (starts[bakes[*at].task], *at));
-    let mut ovens = vec![0; bakes.len()];
-    let mut inside: Vec<Vec<Load>> = vec![Vec::new(); problem.ovens.count];
-    for at in order {
-        let load = problem.baked(&bakes[at], starts);
-        let room = |there: &Vec<Load>| {
-            let now = there.iter().filter(|other| other.meets(&load));
-            now.map(|other| other.amount).sum::<i32>() + load.amount
-                <= problem.ovens.trays
-        };
-        let oven = inside.iter().position(room).unwrap_or(0);
-        if let Some(there) = inside.get_mut(oven) {
-            there.push(load);
-        }
-        ovens[at] = oven;
-    }
-    ovens
 }

@@ -6,7 +6,7 @@ use super::class::{ClassDraft, PoolName, Who};
 use super::solve::Answer;
 use super::strand::{Lag, Moves, StepPlan, Strand};
 use super::timetable::{
-    Deed, Kind, Naming, StepName, TaskName, Timetable, WaitName, timetable,
+    Deed, Kind, Naming, Note, StepName, TaskName, Timetable, WaitName, timetable,
 };
 
 impl ClassDraft {
@@ -15,6 +15,7 @@ impl ClassDraft {
         let mut answer = answer.clone();
         if let Answer::Fits(plan) = &mut answer {
             plan.layout = self.settle(&plan.layout);
+            plan.moments = self.problem.moments(&plan.layout.starts);
         }
         let mut tasks = TaskName::unnamed(Who::Instructor, self.problem.tasks.len());
         let mut waits = Vec::new();
@@ -30,6 +31,11 @@ impl ClassDraft {
                 step: Some(step),
             };
         }
+        // Who has gone home does nothing that anybody reads of.
+        let unnamed = TaskName::unnamed(Who::Instructor, 1);
+        for task in &self.left {
+            tasks[*task].clone_from(&unnamed[0]);
+        }
         self.watchers(&mut tasks);
         let naming = Naming {
             name: &class.name,
@@ -41,7 +47,9 @@ impl ClassDraft {
             stores: self.stores.clone(),
             together: Some(class.together),
         };
-        timetable(&self.problem, &answer, naming)
+        let mut plan = timetable(&self.problem, &answer, naming);
+        plan.notes = self.uncounted.iter().cloned().map(Note::Uncounted).collect();
+        plan
     }
 
     /// Groups whose hands a task of the instructor takes watch it.

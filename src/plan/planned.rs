@@ -17,7 +17,7 @@ pub fn planned(class: &Class, book: Book, effort: Effort) -> Result<Timetable, U
     let answer = solve(&draft.problem, effort);
     let mut plan = draft.timetable(class, &answer);
     if !matches!(answer, Answer::Fits(_)) && !stopped(effort.watch) {
-        let why = explain(class, book);
+        let why = explain(class, &answer, book);
         (plan.reasons, plan.remedies) = (why.reasons, why.remedies);
     }
     Ok(plan)

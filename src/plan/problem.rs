@@ -2,6 +2,8 @@
 //!
 //! Minutes count from any moment; nothing here knows recipes, rooms or clocks.
 
+use std::collections::BTreeSet;
+
 /// What is to be planned.
 #[derive(Clone, Debug, Default)]
 pub struct Problem {
@@ -20,11 +22,19 @@ pub struct Problem {
     pub stores: Vec<Store>,
     /// Tasks that change places without changing the plan: each list is put in order.
     pub alike: Vec<Vec<usize>>,
+    /// Batches that are made alike: for each making its batches, and of each its tasks, in
+    /// the same order.
+    pub families: Vec<Vec<Vec<usize>>>,
     /// Tasks that belong together, in an order in which each comes after those it waits
     /// for: how the first plan is laid out.
     pub units: Vec<Vec<usize>>,
     /// What is wanted once the waiting is least.
     pub goal: Goal,
+    /// In a class, what is begun begins at a multiple of so many minutes where it can be; 0
+    /// and 1 for any minute.
+    pub grid: i32,
+    /// Starts that were announced and are kept where they can be; none where nothing was.
+    pub announced: Vec<i32>,
 }
 
 /// One task.
@@ -34,6 +44,8 @@ pub struct Task {
     pub minutes: i32,
     /// When it may start: first and last minute of each stretch, in order.
     pub starts: Vec<(i32, i32)>,
+    /// It starts at a multiple of so many minutes, at least 1.
+    pub grid: i32,
 }
 
 /// `to` starts so many minutes after `from` ends.
@@ -130,8 +142,23 @@ pub struct Layout {
 impl Task {
     /// The earliest allowed start not before `from`.
     pub fn next(&self, from: i32) -> Option<i32> {
-        let range = self.starts.iter().find(|(_, last)| *last >= from)?;
-        Some(from.max(range.0))
+        self.starts.iter().find_map(|(first, last)| {
+            let at = self.round_up(from.max(*first));
+            (at <= *last).then_some(at)
+        })
+    }
+
+    /// The latest allowed start not after `to`.
+    pub fn last(&self, to: i32) -> Option<i32> {
+        self.starts.iter().rev().find_map(|(first, last)| {
+            let at = to.min(*last).div_euclid(self.grid) * self.grid;
+            (at >= *first).then_some(at)
+        })
+    }
+
+    /// The first moment of the grid that is not before `minute`.
+    pub fn round_up(&self, minute: i32) -> i32 {
+        minute.saturating_add(self.grid - 1).div_euclid(self.grid) * self.grid
     }
 
     /// Earliest and latest start.
@@ -141,7 +168,8 @@ impl Task {
 
     /// Whether it may start then.
     pub fn may_start(&self, at: i32) -> bool {
-        self.starts.iter().any(|(first, last)| (*first..=*last).contains(&at))
+        at.rem_euclid(self.grid) == 0
+            && self.starts.iter().any(|(first, last)| (*first..=*last).contains(&at))
     }
 }
 
@@ -196,11 +224,32 @@ impl Problem {
 
     /// By how many minutes all waits together are shorter than their recipes have them.
     pub fn short(&self, starts: &[i32]) -> i32 {
-        let gap = |link: &Link| starts[link.to] - self.end_of(link.from, starts);
+        let gap = |link: &Link| self.gap(link, starts);
         self.links
             .iter()
             .map(|link| link.usual.map_or(0, |usual| (usual - gap(link)).max(0)))
             .sum()
+    }
+
+    /// At how many different minutes somebody begins something.
+    pub fn moments(&self, starts: &[i32]) -> i32 {
+        let tasks = starts.iter().zip(&self.tasks);
+        let begun: BTreeSet<i32> =
+            tasks.filter(|(_, task)| task.minutes > 0).map(|(start, _)| *start).collect();
+        i32::try_from(begun.len()).unwrap_or(i32::MAX)
+    }
+
+    /// How many tasks begin at another minute than was announced.
+    pub fn changed(&self, starts: &[i32]) -> i32 {
+        let tasks = starts.iter().zip(&self.announced).zip(&self.tasks);
+        let moved = tasks
+            .filter(|((start, announced), task)| task.minutes > 0 && start != announced);
+        i32::try_from(moved.count()).unwrap_or(i32::MAX)
+    }
+
+    /// The time from the end of a link's first task to the start of its second.
+    pub fn gap(&self, link: &Link, starts: &[i32]) -> i32 {
+        starts[link.to] - self.end_of(link.from, starts)
     }
 
     /// What the goal counts: the end of the last task, or the time from the first start.
@@ -237,7 +286,7 @@ impl Problem {
 
     fn broken_links(&self, starts: &[i32]) -> Vec<String> {
         let sound = |link: &Link| {
-            let gap = starts[link.to] - self.end_of(link.from, starts);
+            let gap = self.gap(link, starts);
             let together = link.crosses
                 || self.session(starts[link.from]) == self.session(starts[link.to]);
             gap >= link.least && link.most.is_none_or(|most| gap <= most) && together

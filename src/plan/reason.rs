@@ -1,34 +1,39 @@
-//! Why a class does not fit, with numbers; and the smallest remedies, each really tried.
+//! Why a class does not fit: only what is proven. And what would make it fit: only what was
+//! tried and works, the smallest of each kind that is within what a school can do; else what
+//! to leave out.
 
-use crate::fault::Placed;
 use crate::formula::Book;
-use crate::measure::{Duration, exact};
-use crate::model::{Class, Content, Each, Hold, Part, Session};
+use crate::model::{Class, Each, Session};
 
+use super::changed::{
+    longer, next_day, with_bakers, with_hold, with_kit, without, without_kit,
+};
 use super::class::{ClassDraft, draft};
-use super::solve::{Answer, Effort, fits};
+use super::solve::{Answer, Effort, fits, fits_soon};
 
-/// Steps of the search for each trial.
-const TRIAL: Effort = Effort::TRIAL;
-/// No session is tried longer than by this.
-const LONGEST: i32 = 360;
+/// The longest session that is thought of, in minutes.
+const LONGEST: i32 = 720;
+/// Minutes by which a school may let a session run on.
+const AN_HOUR: i32 = 60;
 /// Longer sessions are proposed in these steps of minutes.
 const STEP: i32 = 5;
-/// No more bakers than so many are proposed to work together.
-const MOST_TOGETHER: u32 = 5;
+/// Pieces of kit that a school may borrow.
+const FEW: u32 = 4;
+/// As much kit as nobody ever needs.
+const PLENTY: u32 = 400;
 /// Holds over night that are proposed at most.
 const MOST_HOLDS: usize = 2;
 
 /// Reasons and remedies.
 #[derive(Clone, Debug, Default)]
 pub struct Explanation {
-    /// Why it does not fit.
+    /// Why it does not fit, each proven; none where it is not decided whether it does.
     pub reasons: Vec<Reason>,
-    /// What would make it fit.
+    /// What would make it fit, each tried.
     pub remedies: Vec<Remedy>,
 }
 
-/// So many minutes that a session, from 0, is too short by.
+/// So many minutes more for a session, from 0.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Short {
     /// The session.
@@ -40,20 +45,24 @@ pub struct Short {
 /// Why there is no plan.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Reason {
-    /// The steps follow each other for longer than the sessions last, whatever the kit.
+    /// The steps with their waits and demonstrations are too long, whatever the kit: with a
+    /// session so much longer they fit, and with five minutes less they do not.
     Chain(Short),
-    /// The steps, their waits and the demonstrations do not go into these sessions, however
-    /// long each one of them is.
+    /// They do not go into these sessions, whatever the kit.
     Apart,
     /// There is too little of one kind of kit.
     Kit {
         /// Its name in the class file.
         kit: String,
-        /// By how much a session would have to be longer; `None` where no length suffices.
-        short: Option<Short>,
+        /// How many there are.
+        have: u32,
+        /// The smallest number with which it fits.
+        need: u32,
+        /// The headings of the steps that need it.
+        steps: Vec<String>,
     },
-    /// No one piece of kit is the reason: several are short together.
-    Together(Option<Short>),
+    /// No one piece of kit alone is the reason: several are short together.
+    Together,
     /// At home: the hours leave no time until then.
     Hours {
         /// Up from, until: minutes of the day.
@@ -77,8 +86,8 @@ pub struct Remedy {
 /// A change to a class, or to a bake at home.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Change {
-    /// One more of a kind of kit, by its name in the class file.
-    OneMore(String),
+    /// So many more of a kind of kit, by its name in the class file.
+    More(String, u32),
     /// So many bakers working together.
     Together(u32),
     /// Without the instructor's own batch.
@@ -92,6 +101,14 @@ pub enum Change {
     },
     /// A session longer by so much.
     Longer(Short),
+    /// One more session.
+    Session(Session),
+    /// No more than so many bakers.
+    Bakers(u32),
+    /// A recipe is not made.
+    Without(String),
+    /// Several changes at once.
+    All(Vec<Change>),
     /// Ready at another time.
     Ready(jiff::civil::DateTime),
     /// Getting up at this minute of the day.
@@ -100,10 +117,11 @@ pub enum Change {
     StayUp(i32),
 }
 
-/// Explains why `class` does not fit.
-pub fn explain(class: &Class, book: Book) -> Explanation {
+/// Explains why `class` does not fit, or was not found to (`answer`).
+pub fn explain(class: &Class, answer: &Answer, book: Book) -> Explanation {
     let trial = Trial { class, book };
-    Explanation { reasons: trial.reasons(), remedies: trial.remedies() }
+    let reasons = if *answer == Answer::Never { trial.reasons() } else { Vec::new() };
+    Explanation { reasons, remedies: trial.remedies() }
 }
 
 struct Trial<'a> {
@@ -112,88 +130,82 @@ struct Trial<'a> {
 }
 
 impl Trial<'_> {
-    /// When a changed class ends, if it fits.
+    /// When a changed class ends, if a plan is found soon.
     fn end(&self, class: &Class, book: Book) -> Option<jiff::civil::DateTime> {
         let draft = draft(class, book).ok()?;
-        ends(&draft, &fits(&draft.problem, TRIAL))
+        let answer = fits_soon(&draft.problem);
+        answer.plan().map(|plan| draft.clock.local(plan.second))
     }
 
     fn fits(&self, class: &Class) -> bool {
         self.end(class, self.book).is_some()
     }
 
+    /// Whether it is proven that a changed class does not fit.
+    fn never(&self, class: &Class) -> bool {
+        draft(class, self.book)
+            .is_ok_and(|draft| fits(&draft.problem, Effort::TRIAL) == Answer::Never)
+    }
+
     fn reasons(&self) -> Vec<Reason> {
-        let mut alone = self.class.clone();
-        alone.kit.retain(|(name, _)| {
-            matches!(name.value.as_str(), "instructor" | "tray per oven")
-        });
-        if !self.fits(&alone) {
-            return vec![self.chain(&alone)];
+        let bare = without_kit(self.class);
+        if self.never(&bare) {
+            let least = self.least_longer(&bare, LONGEST);
+            let proven =
+                least.filter(|(at, more)| self.never(&longer(&bare, *at, more - STEP)));
+            let short = proven.map(|(session, minutes)| Short { session, minutes });
+            return vec![short.map_or(Reason::Apart, Reason::Chain)];
         }
-        let short: Vec<Reason> = self
-            .class
-            .kit
-            .iter()
-            .filter_map(|(name, _)| self.shortage(&name.value))
-            .collect();
-        if short.is_empty() {
-            return vec![Reason::Together(self.least_longer(self.class))];
-        }
-        short
+        let names = self.class.kit.iter().map(|(name, have)| (&name.value, *have));
+        let short: Vec<Reason> =
+            names.filter_map(|(kit, have)| self.shortage(kit, have)).collect();
+        if short.is_empty() { vec![Reason::Together] } else { short }
     }
 
-    /// The steps alone take longer than the sessions have.
-    fn chain(&self, alone: &Class) -> Reason {
-        self.least_longer(alone).map_or(Reason::Apart, Reason::Chain)
-    }
-
-    /// The kit is a reason where with plenty of it the class would fit.
-    fn shortage(&self, kit: &str) -> Option<Reason> {
-        if matches!(kit, "instructor" | "tray per oven") {
+    /// The kit is a reason where with more of it the class fits, and with one less than that
+    /// it is proven not to.
+    fn shortage(&self, kit: &str, have: u32) -> Option<Reason> {
+        if !self.fits(&with_kit(self.class, kit, PLENTY)) {
             return None;
         }
-        let plenty = with_kit(self.class, kit, 50);
-        if !self.fits(&plenty) {
+        let (mut few, mut many) = (have, PLENTY);
+        while many - few > 1 {
+            let middle = u32::midpoint(few, many);
+            if self.fits(&with_kit(self.class, kit, middle)) {
+                many = middle;
+            } else {
+                few = middle;
+            }
+        }
+        if few > have && !self.never(&with_kit(self.class, kit, few)) {
             return None;
         }
-        Some(Reason::Kit { kit: kit.to_owned(), short: self.least_longer(self.class) })
+        let steps = draft(self.class, self.book).ok()?.users(kit);
+        Some(Reason::Kit { kit: kit.to_owned(), have, need: many, steps })
     }
 
     /// The session that needs the fewest minutes more, and how many.
-    fn least_longer(&self, class: &Class) -> Option<Short> {
-        let sessions = 0..class.sessions.len();
-        let needs = |at: usize| {
+    fn least_longer(&self, class: &Class, most: i32) -> Option<(usize, i32)> {
+        let mut best: Option<(usize, i32)> = None;
+        for at in 0..class.sessions.len() {
+            let most = best.map_or(most, |(_, minutes)| minutes - STEP);
             let fits = |minutes: i32| self.fits(&longer(class, at, minutes));
-            least(&fits).map(|minutes| Short { session: at, minutes })
-        };
-        sessions.filter_map(needs).min_by_key(|short| (short.minutes, short.session))
+            if let Some(minutes) = least(most, &fits) {
+                best = Some((at, minutes));
+            }
+        }
+        best
     }
 
     fn remedies(&self) -> Vec<Remedy> {
-        let mut remedies = Vec::new();
-        for (kit, count) in &self.class.kit {
-            if kit.value == "instructor" || kit.value == "tray per oven" {
-                continue;
-            }
-            let more = with_kit(self.class, &kit.value, count + 1);
-            remedies.extend(self.tried(Change::OneMore(kit.value.clone()), &more));
+        let mut found: Vec<Remedy> = self.small();
+        if found.is_empty() {
+            found.extend(self.large());
         }
-        let together = self.class.together + 1;
-        if together <= MOST_TOGETHER {
-            let bigger = Class { together, ..self.class.clone() };
-            remedies.extend(self.tried(Change::Together(together), &bigger));
+        if found.is_empty() {
+            found.extend(self.left_out());
         }
-        if self.class.makes.iter().any(|making| making.each == Each::Demonstration) {
-            let mut without = self.class.clone();
-            without.makes.retain(|making| making.each != Each::Demonstration);
-            remedies.extend(self.tried(Change::NoDemonstration, &without));
-        }
-        remedies.extend(self.holds());
-        if let Some(short) = self.least_longer(self.class) {
-            let longer = longer(self.class, short.session, short.minutes);
-            remedies.extend(self.tried(Change::Longer(short), &longer));
-        }
-        remedies
+        found
     }
 
     fn tried(&self, change: Change, class: &Class) -> Option<Remedy> {
@@ -201,7 +213,150 @@ impl Trial<'_> {
         Some(Remedy { change, end: Some(end) })
     }
 
-    /// A hold over night after each step that waits and has none.
+    /// One change within what a school can do.
+    fn small(&self) -> Vec<Remedy> {
+        let class = self.class;
+        let mut found = Vec::new();
+        for (kit, have) in &class.kit {
+            found.extend(self.more_of(&kit.value, *have));
+        }
+        if let Some((at, minutes)) = self.least_longer(class, AN_HOUR) {
+            let change = longer(class, at, minutes);
+            found.extend(
+                self.tried(Change::Longer(Short { session: at, minutes }), &change),
+            );
+        }
+        if class.makes.iter().any(|making| making.each == Each::Demonstration) {
+            let mut change = class.clone();
+            change.makes.retain(|making| making.each != Each::Demonstration);
+            found.extend(self.tried(Change::NoDemonstration, &change));
+        }
+        let shared = class.makes.iter().any(|making| making.each == Each::Group);
+        if shared && class.together < 5 && class.groups() > 1 {
+            let together = class.together + 1;
+            let change = Class { together, ..class.clone() };
+            found.extend(self.tried(Change::Together(together), &change));
+        }
+        found.extend(self.holds());
+        if found.is_empty()
+            && let Some((change, session)) = next_day(class)
+        {
+            found.extend(self.tried(Change::Session(session), &change));
+        }
+        found
+    }
+
+    fn more_of(&self, kit: &str, have: u32) -> Option<Remedy> {
+        let most = match kit {
+            "tray per oven" => return None,
+            "oven" | "instructor" => 1,
+            _ => FEW,
+        };
+        self.end(&with_kit(self.class, kit, have + most), self.book)?;
+        (1..=most).find_map(|more| {
+            let change = with_kit(self.class, kit, have + more);
+            self.tried(Change::More(kit.to_owned(), more), &change)
+        })
+    }
+
+    /// Several changes at once: all that a school can do, less what is not needed.
+    fn large(&self) -> Option<Remedy> {
+        let kit = self.class.kit.iter().filter_map(|(kit, _)| match kit.value.as_str() {
+            "tray per oven" => None,
+            "oven" | "instructor" => Some(Change::More(kit.value.clone(), 1)),
+            other => Some(Change::More(other.to_owned(), FEW)),
+        });
+        let sessions = 0..self.class.sessions.len();
+        let hours =
+            sessions.map(|at| Change::Longer(Short { session: at, minutes: AN_HOUR }));
+        let mut all: Vec<Change> = kit.chain(hours).collect();
+        let end = |all: &[Change]| self.end(&self.with(all), self.book);
+        end(&all)?;
+        for at in (0..all.len()).rev() {
+            let mut fewer = all.clone();
+            fewer.remove(at);
+            if end(&fewer).is_some() {
+                all = fewer;
+            }
+        }
+        for at in 0..all.len() {
+            let least = self.least_of(&all, at);
+            all[at] = least;
+        }
+        let end = end(&all)?;
+        Some(Remedy { change: Change::All(all), end: Some(end) })
+    }
+
+    /// The least of one change that does beside the others.
+    fn least_of(&self, all: &[Change], at: usize) -> Change {
+        let fits = |one: &Change| {
+            let mut all = all.to_vec();
+            all[at] = one.clone();
+            self.fits(&self.with(&all))
+        };
+        match &all[at] {
+            Change::More(kit, most) => {
+                let fewer = (1..*most).map(|more| Change::More(kit.clone(), more));
+                fewer.into_iter().find(fits)
+            }
+            Change::Longer(Short { session, minutes: most }) => {
+                let one = |minutes| Change::Longer(Short { session: *session, minutes });
+                least(*most, &|minutes| fits(&one(minutes))).map(one)
+            }
+            _ => None,
+        }
+        .unwrap_or_else(|| all[at].clone())
+    }
+
+    /// The class with changes of kit and time.
+    fn with(&self, changes: &[Change]) -> Class {
+        changes.iter().fold(self.class.clone(), |class, change| match change {
+            Change::More(kit, more) => {
+                let have = class.count(kit).unwrap_or(0);
+                with_kit(&class, kit, have + more)
+            }
+            Change::Longer(Short { session, minutes }) => {
+                longer(&class, *session, *minutes)
+            }
+            _ => class,
+        })
+    }
+
+    /// What to leave out: bakers, or a recipe; else how long a session would have to be.
+    fn left_out(&self) -> Vec<Remedy> {
+        let mut found = Vec::new();
+        let group = self.class.together.max(1);
+        let bakers = |groups: u32| with_bakers(self.class, groups * group);
+        let (mut few, mut many) = (0, self.class.groups());
+        while many - few > 1 {
+            let middle = u32::midpoint(few, many);
+            if self.fits(&bakers(middle)) { few = middle } else { many = middle }
+        }
+        if few > 0 {
+            found.extend(self.tried(Change::Bakers(few * group), &bakers(few)));
+        }
+        for (recipe, change) in without(self.class) {
+            found.extend(self.tried(Change::Without(recipe), &change));
+        }
+        if found.is_empty()
+            && let Some((at, minutes)) = self.least_longer(self.class, LONGEST)
+        {
+            let change = longer(self.class, at, minutes);
+            found.extend(
+                self.tried(Change::Longer(Short { session: at, minutes }), &change),
+            );
+        }
+        if found.is_empty()
+            && let Some((change, session)) = next_day(self.class)
+        {
+            let one = with_bakers(&change, group);
+            let both = vec![Change::Session(session), Change::Bakers(group)];
+            found.extend(self.tried(Change::All(both), &one));
+        }
+        found
+    }
+
+    /// A hold over night after each step that waits in the cold and has none.
     fn holds(&self) -> Vec<Remedy> {
         let days = self.class.sessions.iter().map(|session| session.value.from.date());
         if days.collect::<std::collections::BTreeSet<_>>().len() < 2 {
@@ -221,13 +376,15 @@ impl Trial<'_> {
         found
     }
 
-    /// Steps that wait and have no hold: recipe, step, heading.
+    /// Steps that wait in a fridge or freezer and have no hold: recipe, step, heading.
+    /// Elsewhere nothing stays over night by our advice.
     fn unheld(&self) -> Vec<(String, String, String)> {
         let Ok(draft) = draft(self.class, self.book) else { return Vec::new() };
         let mut found = Vec::new();
         for step in draft.units.iter().flat_map(|unit| &unit.strand.steps) {
             let name = (step.recipe.clone(), step.step.clone(), step.title.clone());
-            if step.waits && !step.lag.crosses && !found.contains(&name) {
+            let cold = matches!(step.place.as_deref(), Some("fridge" | "freezer"));
+            if step.waits && cold && !step.lag.crosses && !found.contains(&name) {
                 found.push(name);
             }
         }
@@ -235,57 +392,35 @@ impl Trial<'_> {
     }
 }
 
-/// When an answer's plan ends.
-fn ends(draft: &ClassDraft, answer: &Answer) -> Option<jiff::civil::DateTime> {
-    answer.plan().map(|plan| draft.clock.local(plan.second))
+impl ClassDraft {
+    /// The headings of the steps that a kind of kit is needed for.
+    fn users(&self, kit: &str) -> Vec<String> {
+        let place = kit.strip_suffix(" tray");
+        let mut found: Vec<String> = Vec::new();
+        for step in self.units.iter().flat_map(|unit| &unit.strand.steps) {
+            let names =
+                step.kit.iter().any(|(_, name)| crate::model::one_of(name) == kit);
+            let stands = place.is_some()
+                && (step.place.as_deref() == place
+                    || step.hold_place.as_deref() == place);
+            let bakes = matches!(kit, "oven" | "tray per oven") && !step.bakes.is_empty();
+            if (names || stands || bakes) && !found.contains(&step.title) {
+                found.push(step.title.clone());
+            }
+        }
+        found
+    }
 }
 
-/// The fewest minutes for which `fits` holds, to five, or nothing.
-fn least(fits: &impl Fn(i32) -> bool) -> Option<i32> {
-    if !fits(LONGEST) {
+/// The fewest minutes up to `most` for which `fits` holds, to five, or nothing.
+fn least(most: i32, fits: &impl Fn(i32) -> bool) -> Option<i32> {
+    if most < STEP || !fits(most) {
         return None;
     }
-    let (mut short, mut long) = (0, LONGEST / STEP);
+    let (mut short, mut long) = (0, most / STEP);
     while long - short > 1 {
         let middle = i32::midpoint(short, long);
         if fits(middle * STEP) { long = middle } else { short = middle }
     }
     Some(long * STEP)
-}
-
-fn with_kit(class: &Class, kit: &str, count: u32) -> Class {
-    let mut class = class.clone();
-    for (name, have) in &mut class.kit {
-        if name.value == kit {
-            *have = count;
-        }
-    }
-    class
-}
-
-fn longer(class: &Class, session: usize, minutes: i32) -> Class {
-    let mut class = class.clone();
-    let next = class.sessions.get(session + 1).map(|next| next.value.from);
-    if let Some(at) = class.sessions.get_mut(session) {
-        let later = jiff::Span::new().minutes(minutes);
-        let to = at.value.to.checked_add(later).unwrap_or(at.value.to);
-        // A session does not run into the next one.
-        at.value = Session { to: next.map_or(to, |next| to.min(next)), ..at.value };
-    }
-    class
-}
-
-fn with_hold(content: &Content, recipe: &str, step: &str) -> Content {
-    let mut content = content.clone();
-    let recipes = content.recipes.iter_mut().filter(|found| found.name == recipe);
-    for part in recipes.flat_map(|found| &mut found.parts) {
-        if let Part::Step(own) = part
-            && own.name == step
-        {
-            let up_to = Duration::minutes(exact(24 * 60, 1));
-            own.hold =
-                Some(Placed::new(Hold { up_to, at_place: None }, own.place.clone()));
-        }
-    }
-    content
 }

@@ -2,8 +2,10 @@
 //! within a fixed effort.
 
 use super::model::{Aim, Found, Search, search};
+use super::polish::Polish;
 use super::problem::{Goal, Layout, Problem};
-use super::{bounds, first};
+use super::waves::{self, Strictness};
+use super::{bounds, first, latest, ovens};
 
 /// How much work may be spent on each of the two aims.
 #[derive(Clone, Copy)]
@@ -59,6 +61,15 @@ pub enum Answer {
 pub struct Plan {
     /// Starts and ovens.
     pub layout: Layout,
+    /// Minutes by which waits are shorter than usual; it is proven that none need be where
+    /// it is 0.
+    pub short: i32,
+    /// Whether starts had to leave the grid for it to fit.
+    pub off_grid: bool,
+    /// At how many different minutes somebody begins something.
+    pub moments: i32,
+    /// No plan has fewer.
+    pub moments_bound: i32,
     /// Minutes of waiting beyond the recipes' own times, all tasks together.
     pub waiting: i32,
     /// No plan has less.
@@ -73,7 +84,10 @@ pub struct Plan {
 impl Plan {
     /// Whether it is proven that no plan is better.
     pub fn is_best(&self) -> bool {
-        self.waiting == self.waiting_bound && self.second == self.second_bound
+        self.short == 0
+            && self.moments == self.moments_bound
+            && self.waiting == self.waiting_bound
+            && self.second == self.second_bound
     }
 }
 
@@ -89,69 +103,165 @@ impl Answer {
 
 /// Plans `problem`. The same question and effort always give the same answer.
 ///
-/// Shelves make a question hard and are seldom full: it is asked without them first, and
-/// that answer stands where it keeps to them.
+/// A class is planned in waves; where that leaves nothing, minute by minute. What has no
+/// batches that are made alike is planned for the least waiting and then its goal.
 pub fn solve(problem: &Problem, effort: Effort) -> Answer {
-    if problem.stores.is_empty() {
-        return best(problem, effort);
+    let Some(narrowed) = open(problem) else { return Answer::Never };
+    if narrowed.families.is_empty() && narrowed.announced.is_empty() {
+        return best(&narrowed, effort);
     }
-    let bare = Problem { stores: Vec::new(), ..problem.clone() };
-    match best(&bare, effort) {
-        Answer::Never => Answer::Never,
-        Answer::Fits(plan) if problem.broken(&plan.layout).is_empty() => {
-            Answer::Fits(plan)
+    if let Some(layout) = repaired(&narrowed) {
+        return Answer::Fits(Box::new(plan(&narrowed, layout)));
+    }
+    let found = waves::ORDER.iter().find_map(|strict| {
+        waves::best(&narrowed, *strict, effort).map(|layout| (layout, *strict))
+    });
+    match found {
+        Some((layout, strict)) => {
+            let layout = shortened(&narrowed, layout, strict, effort);
+            let plan = plan(&narrowed, ovens::tidy(&narrowed, layout));
+            Answer::Fits(Box::new(Plan { off_grid: !strict.grid, ..plan }))
         }
-        Answer::Fits(_) | Answer::Unknown => best(problem, effort),
+        None => singly(&narrowed, effort),
     }
-}
-
-fn best(problem: &Problem, effort: Effort) -> Answer {
-    let mut narrowed = problem.clone();
-    if !bounds::narrow(&mut narrowed) {
-        return Answer::Never;
-    }
-    let begin = first::first(&narrowed);
-    let waiting = match least_waiting(&narrowed, begin, effort) {
-        Ok(waiting) => waiting,
-        Err(answer) => return answer,
-    };
-    Answer::Fits(Box::new(best_second(&narrowed, waiting, effort)))
 }
 
 /// Whether any plan exists: no time is spent on a good one.
 pub fn fits(problem: &Problem, effort: Effort) -> Answer {
-    let mut narrowed = problem.clone();
-    if !bounds::narrow(&mut narrowed) {
-        return Answer::Never;
-    }
-    match first::first(&narrowed) {
-        Some(layout) => plan_of(&narrowed, layout),
-        None => match try_any(&narrowed, effort) {
-            Ok(layout) => plan_of(&narrowed, layout),
-            Err(answer) => answer,
-        },
+    let Some(narrowed) = open(problem) else { return Answer::Never };
+    let found = soon(&narrowed).map_or_else(|| try_any(&narrowed, effort), Ok);
+    match found {
+        Ok(layout) => Answer::Fits(Box::new(plan(&narrowed, layout))),
+        Err(answer) => answer,
     }
 }
 
-fn plan_of(problem: &Problem, layout: Layout) -> Answer {
-    let waiting = problem.waiting(&layout.starts);
-    let second = problem.second(&layout.starts);
-    Answer::Fits(Box::new(Plan {
-        layout,
-        waiting,
+/// Likewise, where a first plan shows it; nothing is searched.
+pub fn fits_soon(problem: &Problem) -> Answer {
+    let Some(narrowed) = open(problem) else { return Answer::Never };
+    match soon(&narrowed) {
+        Some(layout) => Answer::Fits(Box::new(plan(&narrowed, layout))),
+        None => Answer::Unknown,
+    }
+}
+
+/// A first plan in waves, on the grid or by the minute, or batch by batch.
+fn soon(problem: &Problem) -> Option<Layout> {
+    let waves = waves::ORDER.iter().filter(|_| !problem.families.is_empty());
+    waves
+        .filter(|strict| !strict.usual)
+        .find_map(|strict| waves::any(problem, *strict))
+        .or_else(|| first::first(problem))
+}
+
+/// The question with its ranges narrowed; `None` where it is plain that no plan exists.
+fn open(problem: &Problem) -> Option<Problem> {
+    let mut narrowed = problem.clone();
+    (bounds::narrow(&mut narrowed) && bounds::overload(&narrowed).is_none())
+        .then_some(narrowed)
+}
+
+/// What was announced, with as much later as must be; `None` where nothing was, or where that
+/// does not do.
+fn repaired(problem: &Problem) -> Option<Layout> {
+    if problem.announced.is_empty() {
+        return None;
+    }
+    let asked = [latest::as_usual(problem), problem.clone()];
+    let found = asked.into_iter().find_map(|mut asked| {
+        bounds::narrow(&mut asked).then_some(())?;
+        let order = first::ordered(&asked, |task| -problem.announced[task]);
+        let floors = &problem.announced;
+        let later = first::lay_from(&asked, std::slice::from_ref(&order), true, floors);
+        let layout = later.or_else(|| first::lay(&asked, &[order], true))?;
+        waves::sound(problem, layout)
+    })?;
+    let weights = vec![1; problem.tasks.len()];
+    Some(Polish::new(problem, &weights).polish(found))
+}
+
+/// A class that is not planned in goes: each batch for itself.
+fn singly(problem: &Problem, effort: Effort) -> Answer {
+    let layout = match first::first(problem) {
+        Some(layout) => layout,
+        None => match try_any(problem, effort) {
+            Ok(layout) => layout,
+            Err(answer) => return answer,
+        },
+    };
+    let weights = vec![1; problem.tasks.len()];
+    let layout = Polish::new(problem, &weights).polish(layout);
+    let strict = Strictness { usual: false, grid: false };
+    let layout = shortened(problem, layout, strict, effort);
+    Answer::Fits(Box::new(Plan { off_grid: true, ..plan(problem, layout) }))
+}
+
+/// Where rests give way, the plan in which they do least, if it is found.
+fn shortened(
+    problem: &Problem,
+    layout: Layout,
+    strict: Strictness,
+    effort: Effort,
+) -> Layout {
+    let short = problem.short(&layout.starts);
+    if strict.usual || short == 0 || stopped(effort.watch) {
+        return layout;
+    }
+    let effort = Effort { work: effort.work / 8, ..effort };
+    let ask = Search { aim: Aim::Short, bound: 0, from: Some(&layout), effort };
+    let (Found::Best(found) | Found::Some(found, _)) = search(problem, &ask) else {
+        return layout;
+    };
+    if problem.short(&found.starts) >= short || !problem.broken(&found).is_empty() {
+        return layout;
+    }
+    let weights = vec![1; problem.tasks.len()];
+    Polish::new(problem, &weights).polish(found)
+}
+
+/// A plan with what is known of how good it can be.
+fn plan(problem: &Problem, layout: Layout) -> Plan {
+    let starts = &layout.starts;
+    let end = match problem.goal {
+        Goal::EarliestEnd => bounds::earliest_end(problem),
+        Goal::LatestStart(_) => 0,
+    };
+    let second = problem.second(starts);
+    Plan {
+        short: problem.short(starts),
+        off_grid: false,
+        moments: problem.moments(starts),
+        moments_bound: bounds::moments(problem),
+        waiting: problem.waiting(starts),
         waiting_bound: 0,
         second,
-        second_bound: 0,
-    }))
+        second_bound: end.min(second),
+        layout,
+    }
 }
 
 /// A plan of any kind.
 fn try_any(problem: &Problem, effort: Effort) -> Result<Layout, Answer> {
-    let ask = Search { aim: Aim::Second(i32::MAX / 4), bound: 0, from: None, effort };
+    let ask = Search { aim: Aim::Any, bound: 0, from: None, effort };
     match search(problem, &ask) {
-        Found::Best(layout) | Found::Some(layout, _) => Ok(layout),
+        Found::Best(layout) | Found::Some(layout, _) => {
+            if problem.broken(&layout).is_empty() {
+                Ok(layout)
+            } else {
+                Err(Answer::Unknown)
+            }
+        }
         Found::Never => Err(Answer::Never),
         Found::Unknown => Err(Answer::Unknown),
+    }
+}
+
+/// The least waiting, then the goal.
+fn best(problem: &Problem, effort: Effort) -> Answer {
+    let begin = first::first(problem);
+    match least_waiting(problem, begin, effort) {
+        Ok(waiting) => Answer::Fits(Box::new(best_second(problem, waiting, effort))),
+        Err(answer) => answer,
     }
 }
 
@@ -186,32 +296,24 @@ fn least_waiting(
 
 fn best_second(problem: &Problem, waiting: Waiting, effort: Effort) -> Plan {
     let least = problem.waiting(&waiting.layout.starts);
-    let bound = match problem.goal {
-        Goal::EarliestEnd => bounds::earliest_end(problem),
-        Goal::LatestStart(_) => 0,
-    };
-    let waiting_least = waiting.bound;
-    let done = |layout: Layout, proven: bool| {
-        let second = problem.second(&layout.starts);
-        let second_bound = if proven { second } else { bound.min(second) };
-        let waiting = problem.waiting(&layout.starts);
-        Plan { layout, waiting, waiting_bound: waiting_least, second, second_bound }
-    };
-    if problem.second(&waiting.layout.starts) <= bound {
-        done(waiting.layout, true)
-    } else {
-        let ask = Search {
-            aim: Aim::Second(least),
-            bound,
-            from: Some(&waiting.layout),
-            effort,
-        };
-        match search(problem, &ask) {
-            Found::Best(layout) => done(layout, true),
-            Found::Some(layout, found) => {
-                Plan { second_bound: found.max(bound), ..done(layout, false) }
-            }
-            Found::Never | Found::Unknown => done(waiting.layout, false),
+    let known = plan(problem, waiting.layout);
+    let begun = Plan { waiting_bound: waiting.bound, ..known };
+    if begun.second <= begun.second_bound {
+        return begun;
+    }
+    let bound = begun.second_bound;
+    let ask =
+        Search { aim: Aim::Second(least), bound, from: Some(&begun.layout), effort };
+    let of =
+        |layout: Layout| Plan { waiting_bound: waiting.bound, ..plan(problem, layout) };
+    match search(problem, &ask) {
+        Found::Best(layout) => {
+            let found = of(layout);
+            Plan { second_bound: found.second, ..found }
         }
+        Found::Some(layout, found) => {
+            Plan { second_bound: found.max(bound), ..of(layout) }
+        }
+        Found::Never | Found::Unknown => begun,
     }
 }

@@ -228,7 +228,7 @@ impl Laying<'_> {
         let open = |(from, to): &(i32, i32)| (*from, to - minutes);
         let starts =
             self.problem.sessions.iter().map(open).filter(|(from, to)| from <= to);
-        self.problem.tasks.push(Task { minutes, starts: starts.collect() });
+        self.problem.tasks.push(Task { minutes, starts: starts.collect(), grid: 1 });
         self.problem.tasks.len() - 1
     }
 

@@ -72,10 +72,19 @@ pub enum Standing {
     Nearest,
     /// At home: another could be so many minutes nearer to them.
     Nearer(i32),
-    /// Another could have so many minutes less waiting.
-    LessWaiting(i32),
-    /// None has less waiting; another could end so many minutes earlier.
-    Shorter(i32),
+    /// Another could be better; how good this one is.
+    Sound {
+        /// Minutes by which waits are shorter than usual.
+        short: i32,
+        /// Whether starts had to leave the grid for it to fit.
+        off_grid: bool,
+        /// How many different starts there are, and no plan has fewer than.
+        moments: (i32, i32),
+        /// Minutes of waiting.
+        waiting: i32,
+        /// The minute before which no plan ends.
+        end: i32,
+    },
     /// It is proven that no plan fits.
     Never,
     /// No plan was found.
@@ -86,6 +95,10 @@ pub enum Standing {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Counted {
+    /// Minutes by which waits are shorter than usual.
+    Short,
+    /// How many different minutes there are at which somebody begins something.
+    Moments,
     /// Waiting beyond the recipes' own times, all batches together.
     Waiting,
     /// From the first opening to the end.
@@ -101,8 +114,8 @@ pub enum Counted {
 pub struct Objective {
     /// What.
     pub counted: Counted,
-    /// The plan's value in minutes.
-    pub minutes: i32,
+    /// The plan's value, in minutes where it is a time.
+    pub value: i32,
     /// No plan has less.
     pub bound: i32,
 }
@@ -214,6 +227,8 @@ pub enum Note {
         /// The step's heading.
         title: String,
     },
+    /// The class does not count this kit: the plan takes it that there is enough.
+    Uncounted(String),
     /// The search was stopped before its time.
     Stopped,
 }
@@ -300,15 +315,20 @@ pub(super) fn timetable(problem: &Problem, answer: &Answer, naming: Naming) -> T
 
 fn objective(answer: &Answer, home: bool) -> Vec<Objective> {
     let Some(plan) = answer.plan() else { return Vec::new() };
-    let [first, second] = if home {
-        [Counted::Away, Counted::Lead]
-    } else {
-        [Counted::Waiting, Counted::End]
-    };
-    let of = |counted, minutes, bound| Objective { counted, minutes, bound };
+    let of = |counted, value, bound| Objective { counted, value, bound };
+    let waiting = (plan.waiting, plan.waiting_bound);
+    let second = (plan.second, plan.second_bound);
+    if home {
+        return vec![
+            of(Counted::Away, waiting.0, waiting.1),
+            of(Counted::Lead, second.0, second.1),
+        ];
+    }
     vec![
-        of(first, plan.waiting, plan.waiting_bound),
-        of(second, plan.second, plan.second_bound),
+        of(Counted::Short, plan.short, 0),
+        of(Counted::Moments, plan.moments, plan.moments_bound),
+        of(Counted::Waiting, waiting.0, waiting.1),
+        of(Counted::End, second.0, second.1),
     ]
 }
 
@@ -316,16 +336,18 @@ fn standing(answer: &Answer, home: bool) -> Standing {
     match answer {
         Answer::Never => Standing::Never,
         Answer::Unknown => Standing::Unknown,
-        Answer::Fits(plan) => {
-            let waiting = plan.waiting - plan.waiting_bound;
-            match (home, waiting > 0) {
-                (true, true) => Standing::Nearer(waiting),
-                (true, false) => Standing::Nearest,
-                (false, _) if plan.is_best() => Standing::Best,
-                (false, true) => Standing::LessWaiting(waiting),
-                (false, false) => Standing::Shorter(plan.second - plan.second_bound),
-            }
-        }
+        Answer::Fits(plan) if home => match plan.waiting - plan.waiting_bound {
+            1.. => Standing::Nearer(plan.waiting - plan.waiting_bound),
+            _ => Standing::Nearest,
+        },
+        Answer::Fits(plan) if plan.is_best() => Standing::Best,
+        Answer::Fits(plan) => Standing::Sound {
+            short: plan.short,
+            off_grid: plan.off_grid,
+            moments: (plan.moments, plan.moments_bound),
+            waiting: plan.waiting,
+            end: plan.second_bound,
+        },
     }
 }
 

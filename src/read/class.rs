@@ -7,7 +7,7 @@ use jiff::civil::DateTime;
 
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Duration, Exact, Mass, exact};
-use crate::model::{Class, Each, Making, Much, Session};
+use crate::model::{Class, Each, Making, Much, Session, one_of};
 
 use super::course::mass;
 use super::fields::{Fields, entries, unreadable};
@@ -17,11 +17,13 @@ use super::yaml::{self, Node};
 /// What bakers who work together are called, by their number.
 const TOGETHER: [(&str, u32); 5] =
     [("alone", 1), ("pairs", 2), ("threes", 3), ("fours", 4), ("fives", 5)];
+/// Minutes from one possible start to the next where a class does not say.
+const GRID: u32 = 5;
 /// Larger classes are refused.
 const MOST_BAKERS: u32 = 200;
 
 /// What a class may say.
-const KEYS: [&str; 10] = [
+const KEYS: [&str; 11] = [
     "title",
     "sessions",
     "bakers",
@@ -29,6 +31,7 @@ const KEYS: [&str; 10] = [
     "makes",
     "kit",
     "demonstrate",
+    "starts every",
     "changeover",
     "spare",
     "on the shelf",
@@ -45,17 +48,21 @@ pub(super) fn read(
     let so_far = faults.len();
     let mut fields = Fields::new(node, &KEYS, faults);
     let whole = Place::new(file, 0, text.len());
+    let title = fields.needed("title", "Layers by Hand, evening 3");
+    let together =
+        fields.parsed("work in", "pairs", together).map_or(2, |found| found.value);
     let mut class = Class {
         name: name.to_owned(),
-        title: fields.needed("title", "Layers by Hand, evening 3"),
+        title,
         sessions: sessions(&mut fields),
         bakers: bakers(&mut fields, &whole),
-        together: fields
-            .parsed("work in", "pairs", together)
-            .map_or(2, |found| found.value),
-        makes: makes(&mut fields),
+        together,
+        makes: makes(&mut fields, together),
         kit: kit(&mut fields),
         demonstrate: fields.list("demonstrate").unwrap_or_default(),
+        grid: fields
+            .parsed("starts every", "5 min", grid)
+            .unwrap_or_else(|| Placed::new(GRID, whole.part(0, 0))),
         changeover: fields
             .parsed("changeover", "5 min", quantity::duration)
             .map_or_else(Duration::zero, |found| found.value),
@@ -73,6 +80,14 @@ pub(super) fn read(
 
 fn together(text: &str) -> Option<u32> {
     TOGETHER.iter().find(|(word, _)| *word == text).map(|(_, number)| *number)
+}
+
+/// `5 min`: minutes that divide an hour.
+fn grid(text: &str) -> Option<u32> {
+    let minutes = quantity::duration(text)?;
+    (1..=30).find(|grid| {
+        60 % grid == 0 && Duration::minutes(exact((*grid).into(), 1)) == minutes
+    })
 }
 
 fn percent(text: &str) -> Option<Exact> {
@@ -139,7 +154,7 @@ pub(crate) fn clock(text: &str) -> Option<(i8, i8)> {
     (sound && hour < 24 && minute < 60).then_some((hour, minute))
 }
 
-fn makes(fields: &mut Fields) -> Vec<Making> {
+fn makes(fields: &mut Fields, together: u32) -> Vec<Making> {
     let Some(node) = fields.take("makes") else {
         fields
             .needed("makes", "a list of `recipe: crescents`, `each: pair`, `pieces: 12`");
@@ -151,17 +166,23 @@ fn makes(fields: &mut Fields) -> Vec<Making> {
         fields.faults().push(fault.help("Begin each with `- recipe: crescents`."));
         return Vec::new();
     };
-    items.into_iter().map(|item| making(item, fields.faults())).collect()
+    items.into_iter().map(|item| making(item, together, fields.faults())).collect()
 }
 
-fn making(item: Placed<Node>, faults: &mut Vec<Fault>) -> Making {
+fn making(item: Placed<Node>, together: u32, faults: &mut Vec<Fault>) -> Making {
     let place = item.place.clone();
     let keys = ["recipe", "each", "pieces", "batches"];
     let mut fields = Fields::new(item, &keys, faults);
     let recipe = fields.needed("recipe", "crescents");
-    let each = fields.parsed("each", "pair (or baker, or demonstration)", each);
+    let each = fields
+        .parsed("each", "pair (or baker, or demonstration)", |text| each(text, together));
     let pieces = fields.parsed("pieces", "12", whole);
     let batches = fields.parsed("batches", "1", batches);
+    if let (Some(_), Some(both)) = (&pieces, &batches) {
+        let message = "`pieces` and `batches` both say how much is made";
+        let fault = Fault::error("bad-value", &both.place, message);
+        fields.faults().push(fault.help("Write one of the two."));
+    }
     let much = pieces
         .map(|pieces| Much::Pieces(pieces.value))
         .or(batches.map(|batches| Much::Batches(batches.value)))
@@ -170,11 +191,15 @@ fn making(item: Placed<Node>, faults: &mut Vec<Fault>) -> Making {
     Making { recipe, each: each.map_or(Each::Group, |each| each.value), much, place }
 }
 
-fn each(text: &str) -> Option<Each> {
+/// Who makes it. Those who work together are called by their own number: `each: three` says
+/// nothing where they work in pairs.
+fn each(text: &str, together: u32) -> Option<Each> {
+    let of = ["baker", "pair", "three", "four", "five"];
     Some(match text {
-        "pair" | "three" | "four" | "five" | "group" => Each::Group,
         "baker" => Each::Baker,
         "demonstration" => Each::Demonstration,
+        "group" => Each::Group,
+        word if of.get(together as usize - 1) == Some(&word) => Each::Group,
         _ => return None,
     })
 }
@@ -198,7 +223,19 @@ fn kit(fields: &mut Fields) -> Vec<(Placed<String>, u32)> {
             _ => None,
         };
         match count {
-            Some(count) => kit.push((name, count)),
+            Some(count) => {
+                let one = Placed::new(one_of(&name.value), name.place);
+                if kit
+                    .iter()
+                    .any(|(known, _): &(Placed<String>, u32)| known.value == one.value)
+                {
+                    let message = format!("`{}` stands here twice", one.value);
+                    let fault = Fault::error("class-kit", &one.place, message);
+                    fields.faults().push(fault.help("Say once how many there are."));
+                } else {
+                    kit.push((one, count));
+                }
+            }
             None => {
                 let message = format!("`{}` wants a whole number here", name.value);
                 let fault = Fault::error("bad-value", &value.place, message);

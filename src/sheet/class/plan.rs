@@ -34,6 +34,8 @@ pub struct PlanSheet {
     pub objective: Vec<ObjectiveFact>,
     /// The plan's goodness in words.
     pub standing: String,
+    /// In a class, minutes from one possible start to the next; 0 for any minute.
+    pub grid_min: i32,
     /// When work is done.
     pub sessions: Vec<Span>,
     /// Everything that has a start, by its number.
@@ -74,11 +76,13 @@ pub struct PlanSheet {
 /// One thing that is made small.
 #[derive(Clone, Debug, Serialize)]
 pub struct ObjectiveFact {
-    /// `waiting` and `end`; at home `away` from the recipe's own times, and `lead`, from the
-    /// first start until it is ready.
+    /// In a class `short`, minutes by which waits are shorter than usual; `moments`, how many
+    /// different minutes there are at which somebody begins something; `waiting` and `end`. At
+    /// home `away` from the recipe's own times, and `lead`, from the first start until it is
+    /// ready.
     pub name: Counted,
-    /// The plan's value in minutes.
-    pub minutes: i32,
+    /// The plan's value, in minutes where it is a time.
+    pub value: i32,
     /// No plan has less.
     pub bound: i32,
 }

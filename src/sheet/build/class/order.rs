@@ -39,8 +39,10 @@ pub fn order(class: &Class, book: Book, words: &Words) -> Result<Order, &'static
         }
         works.push((making, work, count));
     }
-    let lines: Vec<OrderLine> =
-        needs.values().map(|(item, need)| line(item, &whole(need), class)).collect();
+    let lines: Vec<OrderLine> = needs
+        .values()
+        .map(|(item, need)| line(item, &whole(need), class, book))
+        .collect();
     let costs: Vec<i64> = lines.iter().filter_map(|line| line.cost_minor).collect();
     let total = (!costs.is_empty()).then(|| costs.iter().sum::<i64>());
     let course = book.content.course.as_ref();
@@ -78,11 +80,10 @@ fn whole(need: &Mass) -> Mass {
     Mass::grams(Exact::from_integer(count.into()) / exact(step, 1))
 }
 
-fn line(item: &Item, need: &Mass, class: &Class) -> OrderLine {
-    let known =
-        |(name, _): &&(crate::fault::Placed<String>, Mass)| name.value == item.name;
-    let shelf =
-        class.shelf.iter().find(known).map_or_else(Mass::zero, |(_, mass)| mass.clone());
+fn line(item: &Item, need: &Mass, class: &Class, book: Book) -> OrderLine {
+    let own = |name: &str| book.pantry.find(name).is_some_and(|of| of.name == item.name);
+    let there = class.shelf.iter().filter(|(name, _)| own(&name.value));
+    let shelf: Mass = there.map(|(_, mass)| mass.clone()).sum();
     let bought = need.clone() - shelf.clone();
     let free = FREE.contains(&item.name.as_str());
     let pack = item.pack.as_ref().filter(|_| !free);

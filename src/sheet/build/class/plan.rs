@@ -201,7 +201,8 @@ pub fn plan_sheet(plan: &Timetable, words: &Words, units: Units) -> PlanSheet {
         verdict: plan.verdict,
         best: plan.best,
         objective: objective(plan),
-        standing: standing(plan.standing, words),
+        standing: standing(plan, words),
+        grid_min: plan.problem.grid,
         sessions: sessions(plan),
         activities: all.map(|(id, of)| voice.activity(id, of)).collect(),
         waits: plan.waits.iter().map(|wait| voice.wait(wait)).collect(),
@@ -223,7 +224,7 @@ pub fn plan_sheet(plan: &Timetable, words: &Words, units: Units) -> PlanSheet {
 fn objective(plan: &Timetable) -> Vec<ObjectiveFact> {
     let fact = |of: &crate::plan::Objective| ObjectiveFact {
         name: of.counted,
-        minutes: of.minutes,
+        value: of.value,
         bound: of.bound,
     };
     plan.objective.iter().map(fact).collect()

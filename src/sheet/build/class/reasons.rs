@@ -3,23 +3,41 @@
 use jiff::civil::DateTime;
 
 use crate::measure::show;
-use crate::plan::{Change, Note, Reason, Remedy, Short, Standing};
+use crate::model::Session;
+use crate::plan::{Change, Note, Reason, Remedy, Short, Standing, Timetable};
 use crate::words::Words;
 
+use super::lasting;
 use super::names::Names;
 
 /// How good a plan is known to be.
-pub(super) fn standing(standing: Standing, words: &Words) -> String {
-    let (key, by) = match standing {
-        Standing::Best => ("standing-best", 0),
-        Standing::Nearest => ("standing-nearest", 0),
-        Standing::Nearer(by) => ("standing-nearer", by),
-        Standing::LessWaiting(by) => ("standing-less-waiting", by),
-        Standing::Shorter(by) => ("standing-shorter", by),
-        Standing::Never => ("standing-never", 0),
-        Standing::Unknown => ("standing-unknown", 0),
-    };
-    words.fill(key, &[("minutes", &by.to_string())])
+pub(super) fn standing(plan: &Timetable, words: &Words) -> String {
+    match plan.standing {
+        Standing::Best => words.get("standing-best").to_owned(),
+        Standing::Nearest => words.get("standing-nearest").to_owned(),
+        Standing::Nearer(by) => {
+            words.fill("standing-nearer", &[("minutes", &by.to_string())])
+        }
+        Standing::Sound { short, off_grid, moments, waiting, end } => {
+            let rests = match short {
+                0 => words.get("standing-rests").to_owned(),
+                by => words.fill("standing-rests-short", &[("minutes", &by.to_string())]),
+            };
+            let grid = if off_grid { words.get("standing-off-grid") } else { "" };
+            let (own, fewest) = (moments.0.to_string(), moments.1.to_string());
+            let values = [
+                ("rests", &*rests),
+                ("grid", grid),
+                ("moments", &own),
+                ("fewest", &fewest),
+                ("waiting", &lasting(waiting)),
+                ("end", &moment(&plan.clock.local(end), words)),
+            ];
+            words.fill("standing-sound", &values)
+        }
+        Standing::Never => words.get("standing-never").to_owned(),
+        Standing::Unknown => words.get("standing-unknown").to_owned(),
+    }
 }
 
 /// Why there is no plan.
@@ -27,14 +45,18 @@ pub(super) fn reason(reason: &Reason, words: &Words) -> String {
     match reason {
         Reason::Chain(short) => with_short("reason-chain", "", *short, words),
         Reason::Apart => words.get("reason-apart").to_owned(),
-        Reason::Kit { kit, short: Some(short) } => {
-            with_short("reason-kit", kit, *short, words)
+        Reason::Kit { kit, have, need, steps } => {
+            let (have, need) = (have.to_string(), need.to_string());
+            let steps: Vec<String> = steps
+                .iter()
+                .map(|title| words.fill("reason-step", &[("title", title)]))
+                .collect();
+            let steps = words.list(&steps);
+            let values =
+                [("kit", &**kit), ("have", &*have), ("need", &*need), ("steps", &*steps)];
+            words.fill("reason-kit", &values)
         }
-        Reason::Kit { kit, short: None } => {
-            words.fill("reason-kit-whatever", &[("kit", kit)])
-        }
-        Reason::Together(Some(short)) => with_short("reason-together", "", *short, words),
-        Reason::Together(None) => words.get("reason-together-whatever").to_owned(),
+        Reason::Together => words.get("reason-together").to_owned(),
         Reason::Hours { awake: (from, to), ready } => {
             let [from, to] = [*from, *to].map(|minute| clock(minute, words));
             let ready = words.clock(ready.hour(), ready.minute());
@@ -51,15 +73,39 @@ pub(super) fn remedy(remedy: &Remedy, words: &Words) -> String {
     match remedy.end {
         None => words.fill("remedy-fits", &[("change", &change)]),
         Some(end) => {
-            let end = moment(&end, words);
+            let end = words.fill(
+                "remedy-end",
+                &[("time", &moment(&end, words)), ("day", &words.day(end.date()))],
+            );
             words.fill("remedy-fits-by", &[("change", &change), ("end", &end)])
         }
     }
 }
 
-fn change(change: &Change, words: &Words) -> String {
-    match change {
-        Change::OneMore(kit) => words.fill("remedy-one-more", &[("kit", kit)]),
+fn change(of: &Change, words: &Words) -> String {
+    match of {
+        Change::More(kit, more) => {
+            let count = more.to_string();
+            let values = [("kit", &**kit), ("count", &*count)];
+            words.count("remedy-more", u64::from(*more), &values)
+        }
+        Change::Session(Session { from, to }) => {
+            let day = from.date().to_string();
+            let values = [
+                ("date", &*day),
+                ("from", &*moment(from, words)),
+                ("to", &*moment(to, words)),
+            ];
+            words.fill("remedy-session", &values)
+        }
+        Change::Bakers(count) => {
+            words.fill("remedy-bakers", &[("count", &count.to_string())])
+        }
+        Change::Without(recipe) => words.fill("remedy-without", &[("recipe", recipe)]),
+        Change::All(all) => {
+            let all: Vec<String> = all.iter().map(|one| change(one, words)).collect();
+            words.list(&all)
+        }
         Change::Together(together) => {
             words.get(&format!("remedy-together-{together}")).to_owned()
         }
@@ -69,7 +115,9 @@ fn change(change: &Change, words: &Words) -> String {
         }
         Change::Longer(short) => with_short("remedy-longer", "", *short, words),
         Change::Ready(ready) => {
-            words.fill("remedy-ready", &[("time", &moment(ready, words))])
+            let values =
+                [("time", &*moment(ready, words)), ("day", &*words.day(ready.date()))];
+            words.fill("remedy-ready", &values)
         }
         Change::Up(minute) => {
             words.fill("remedy-up", &[("time", &clock(*minute, words))])
@@ -93,6 +141,7 @@ pub(super) fn note(note: &Note, names: &Names, words: &Words) -> String {
             let who = names.one(*who);
             words.fill("plan-note-too-long", &[("who", &who), ("title", title)])
         }
+        Note::Uncounted(kit) => words.fill("plan-note-uncounted", &[("kit", kit)]),
         Note::Stopped => words.get("plan-note-stopped").to_owned(),
     }
 }

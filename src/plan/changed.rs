@@ -1,0 +1,89 @@
+//! A class changed in one thing, to be tried.
+
+use crate::fault::Placed;
+use crate::measure::{Duration, exact};
+use crate::model::{Class, Content, Each, Hold, Part, Session};
+
+/// With so many of a kind of kit.
+pub(super) fn with_kit(class: &Class, kit: &str, count: u32) -> Class {
+    let mut class = class.clone();
+    for (name, have) in &mut class.kit {
+        if name.value == kit {
+            *have = count;
+        }
+    }
+    class
+}
+
+/// With kit without end; who teaches and what goes into an oven stays.
+pub(super) fn without_kit(class: &Class) -> Class {
+    let mut class = class.clone();
+    class.kit.retain(|(name, _)| {
+        matches!(name.value.as_str(), "instructor" | "tray per oven")
+    });
+    class
+}
+
+/// With one session so many minutes longer; it does not run into the next one.
+pub(super) fn longer(class: &Class, session: usize, minutes: i32) -> Class {
+    let mut class = class.clone();
+    let next = class.sessions.get(session + 1).map(|next| next.value.from);
+    if let Some(at) = class.sessions.get_mut(session) {
+        let later = jiff::Span::new().minutes(minutes);
+        let to = at.value.to.checked_add(later).unwrap_or(at.value.to);
+        at.value = Session { to: next.map_or(to, |next| to.min(next)), ..at.value };
+    }
+    class
+}
+
+/// With one more session, like the last, the day after.
+pub(super) fn next_day(class: &Class) -> Option<(Class, Session)> {
+    let last = class.sessions.last()?;
+    let day = jiff::Span::new().days(1);
+    let session = Session {
+        from: last.value.from.checked_add(day).ok()?,
+        to: last.value.to.checked_add(day).ok()?,
+    };
+    let mut class = class.clone();
+    class.sessions.push(Placed::new(session, last.place.clone()));
+    Some((class, session))
+}
+
+/// With so many bakers.
+pub(super) fn with_bakers(class: &Class, bakers: u32) -> Class {
+    let bakers = Placed::new(bakers, class.bakers.place.clone());
+    Class { bakers, ..class.clone() }
+}
+
+/// Without each of its recipes, where others are left to be made.
+pub(super) fn without(class: &Class) -> Vec<(String, Class)> {
+    let mut names: Vec<&str> =
+        class.makes.iter().map(|making| making.recipe.value.as_str()).collect();
+    names.sort_unstable();
+    names.dedup();
+    let less = names.into_iter().map(|name| {
+        let mut class = class.clone();
+        class.makes.retain(|making| making.recipe.value != name);
+        (name.to_owned(), class)
+    });
+    let taught = |class: &Class| {
+        class.makes.iter().any(|making| making.each != Each::Demonstration)
+    };
+    less.filter(|(_, class)| taught(class)).collect()
+}
+
+/// The course with a hold over night at one step.
+pub(super) fn with_hold(content: &Content, recipe: &str, step: &str) -> Content {
+    let mut content = content.clone();
+    let recipes = content.recipes.iter_mut().filter(|found| found.name == recipe);
+    for part in recipes.flat_map(|found| &mut found.parts) {
+        if let Part::Step(own) = part
+            && own.name == step
+        {
+            let up_to = Duration::minutes(exact(24 * 60, 1));
+            own.hold =
+                Some(Placed::new(Hold { up_to, at_place: None }, own.place.clone()));
+        }
+    }
+    content
+}

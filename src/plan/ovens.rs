@@ -1,0 +1,38 @@
+//! Which oven each bake goes into, where their starts are known.
+
+use super::problem::{Layout, Load, Problem};
+
+/// An oven for each bake, in order of start: the first one of its heat with room. `None`
+/// where one finds none.
+pub(super) fn again(problem: &Problem, starts: &[i32]) -> Option<Vec<usize>> {
+    let ovens = &problem.ovens;
+    let mut order: Vec<usize> = (0..ovens.bakes.len()).collect();
+    order.sort_by_key(|at| {
+        let bake = &ovens.bakes[*at];
+        (starts[bake.task], bake.heat, std::cmp::Reverse(bake.trays), *at)
+    });
+    let mut chosen = vec![0; ovens.bakes.len()];
+    let mut inside: Vec<Vec<(i32, Load)>> = vec![Vec::new(); ovens.count];
+    for at in order {
+        let bake = &ovens.bakes[at];
+        let load = problem.baked(bake, starts);
+        let room = |there: &Vec<(i32, Load)>| {
+            let now: Vec<&(i32, Load)> =
+                there.iter().filter(|(_, other)| other.meets(&load)).collect();
+            let trays: i32 = now.iter().map(|(_, other)| other.amount).sum();
+            now.iter().all(|(heat, _)| *heat == bake.heat)
+                && trays + load.amount <= ovens.trays
+        };
+        let oven = inside.iter().position(room)?;
+        inside[oven].push((bake.heat, load));
+        chosen[at] = oven;
+    }
+    Some(chosen)
+}
+
+/// The same plan with ovens given anew where that leaves it sound: the first ones are used.
+pub(super) fn tidy(problem: &Problem, layout: Layout) -> Layout {
+    let Some(ovens) = again(problem, &layout.starts) else { return layout };
+    let tidied = Layout { ovens, ..layout.clone() };
+    if problem.broken(&tidied).is_empty() { tidied } else { layout }
+}
