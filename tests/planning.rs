@@ -73,7 +73,7 @@ fn no_plan_breaks_a_range() {
     assert_eq!(again.code, 0, "{}", again.out);
 }
 
-/// A class that nobody proves quickly: Ctrl-C gives the best plan so far.
+/// A class so large that its plan takes a while: Ctrl-C gives the best plan so far.
 #[cfg(unix)]
 #[test]
 fn a_search_can_be_stopped() {
@@ -104,9 +104,9 @@ fn a_search_can_be_stopped() {
         );
         fs::write(content.join(format!("recipes/{name}.md")), text).expect("a recipe");
     }
-    let class = "title: C\nsessions:\n  - 2027-03-02 08:00 to 23:00\nbakers: 24\nwork in: pairs\n\
+    let class = "title: C\nsessions:\n  - 2027-03-02 08:00 to 23:00\nbakers: 190\nwork in: pairs\n\
                  makes:\n  - recipe: plain\n    each: pair\n    pieces: 12\n  - recipe: dark\n    each: pair\n    pieces: 12\n\
-                 kit: { mixer: 2, oven: 2, tray per oven: 3, fridge tray: 90, instructor: 1 }\ndemonstrate: [turn-0, turn-2]\n";
+                 kit: { mixer: 23, oven: 19, tray per oven: 3, fridge tray: 300, instructor: 1 }\ndemonstrate: [turn-0, turn-2]\n";
     fs::write(content.join("classes/c.yaml"), class).expect("a class");
     let mut running = Command::new(env!("CARGO_BIN_EXE_tourier"))
         .args(["--color", "never", "--content"])

@@ -76,7 +76,9 @@ pub(super) fn best(
     tried.sort_by_key(|tried| tried.worth);
     tried.truncate(POLISHED);
     for own in &mut tried {
-        own.polish(problem);
+        if !stopped(effort.watch) {
+            own.polish(problem);
+        }
     }
     tried.sort_by_key(|tried| tried.worth);
     let own = tried.first_mut()?;
