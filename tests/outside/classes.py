@@ -2,17 +2,22 @@
 
 The checker knows nothing of the planner: it reads sessions, windows, lags, pools, ovens and
 shelves and looks for a violation. The comparison builds the same question for CP-SAT
-(PyPI ortools, Apache-2.0), asks for the verdict, the least waiting and the earliest end, and
-wants the same where both prove.
+(PyPI ortools, Apache-2.0) with one worker and asks for its verdict and the earliest end: no
+class is refused that fits, none fits that cannot, and no bound is above a plan. More kit and
+more time must keep a plan; every remedy is followed and must work; every reason that names a
+kit must go with that much of it and not with one less. With LEVELS the rival also makes the
+moments few and then the waiting little, on the plan's own grid.
 
-    python3 classes.py TOURIER [PLANS [COMPARED]]
+    python3 classes.py TOURIER [PLANS [COMPARED [LEVELS]]]
 """
 
 import json
 import random
+import statistics
 import subprocess
 import sys
 import tempfile
+import time
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
@@ -75,12 +80,13 @@ def a_class(rng, recipes):
     made = rng.sample(recipes, rng.randint(1, min(2, len(recipes))))
     lines += [f"bakers: {rng.randint(2, 9)}", "work in: pairs", "makes:"]
     for name in made:
-        lines += [f"  - recipe: {name}", "    each: pair", f"    pieces: {rng.choice([6, 12, 24])}"]
+        each = "baker" if rng.random() < 0.1 else "pair"
+        lines += [f"  - recipe: {name}", f"    each: {each}", f"    pieces: {rng.choice([6, 12, 24])}"]
     if rng.random() < 0.5:
         lines += [f"  - recipe: {made[0]}", "    each: demonstration", "    pieces: 12"]
     lines.append(
         f"kit: {{ mixer: {rng.randint(1, 3)}, oven: {rng.randint(1, 2)}, tray per oven: {rng.randint(1, 3)},"
-        f" fridge tray: {rng.randint(3, 8)}, proofer tray: {rng.randint(3, 8)}, instructor: 1 }}"
+        f" fridge tray: {rng.randint(2, 8)}, proofer tray: {rng.randint(2, 8)}, instructor: 1 }}"
     )
     if rng.random() < 0.5:
         lines.append("demonstrate: [turn-0]")
@@ -100,6 +106,9 @@ def contents(folder, rng, classes):
     for name in names:
         Path(folder, "classes", f"{name}.yaml").write_text(a_class(rng, recipes), encoding="utf-8")
     return names
+
+
+TIMES = []
 
 
 def session_of(plan, minute):
@@ -172,12 +181,16 @@ def people(plan, acts, start, end):
     for act in acts:
         if act["kind"] in ("hands", "demonstration") and act["minutes"]:
             for who in [act["group"], *act["watching"]]:
-                busy.setdefault(who, []).append((start[act["id"]], end[act["id"]], 1))
+                span = (start[act["id"]], end[act["id"]], 1)
+                busy.setdefault(who, []).append(span)
+                # Who watches with a pair watches as each of its bakers.
+                for other in {one["group"] for one in acts if one["group"].startswith(who + ",")}:
+                    busy.setdefault(other, []).append(span)
     found += [f"{who} does two things at once" for who, loads in busy.items() if peak(loads) > 1]
     for shown in acts:
         for act in acts:
             same = (act["recipe"], act["step"]) == (shown["recipe"], shown["step"])
-            if same and act["group"] in shown["watching"] and act["kind"] == "hands":
+            if same and act["group"].split(",")[0] in shown["watching"] and act["kind"] == "hands":
                 if start[act["id"]] < end[shown["id"]]:
                     found.append(f"{act['group']} does {act['step']} before it is shown")
     for wait in plan["waits"]:
@@ -198,26 +211,46 @@ def values(plan, start, end):
             clock = end[source] - before[session_of(plan, start[source])] + link["usual_min"]
             ready[link["to"]] = max(ready.get(link["to"], clock), clock)
     late = sum(max(0, start[to] - before[session_of(plan, start[to])] - at) for to, at in ready.items())
+    short = sum(max(0, link["usual_min"] - start[link["to"]] + end[link["from"]])
+                for link in plan["links"] if link["usual_min"] is not None)
+    moments = len({start[act["id"]] for act in plan["activities"] if act["minutes"]})
+    has = {"short": short, "moments": moments, "waiting": late, "end": max(end)}
     said = {one["name"]: one for one in plan["objective"]}
-    found = []
-    if said["waiting"]["minutes"] != late:
-        found.append(f"says {said['waiting']['minutes']} min of waiting, has {late}")
-    if said["end"]["minutes"] != max(end):
-        found.append(f"says it ends at {said['end']['minutes']}, ends at {max(end)}")
-    if any(one["bound"] > one["minutes"] for one in plan["objective"]):
+    found = [f"says {name} {said[name]['value']}, has {value}"
+             for name, value in has.items() if said[name]["value"] != value]
+    if any(one["bound"] > one["value"] for one in plan["objective"]):
         found.append("a bound above its value")
+    return found + off_grid(plan, start)
+
+
+def tied(plan, usual):
+    """Activities that follow at once on another, so that no grid can be theirs."""
+    grid = max(plan["grid_min"], 1)
+    found = set()
+    for link in plan["links"]:
+        if link["most_min"] is None:
+            continue
+        least = link["least_min"]
+        if usual and link["usual_min"] is not None:
+            least = max(least, min(link["usual_min"], link["most_min"]))
+        if link["most_min"] - least < grid:
+            found.add(link["to"])
     return found
 
 
-def rival(plan, limit=20):
-    """CP-SAT's verdict, least waiting and earliest end; `None` for what it cannot prove."""
-    from ortools.sat.python import cp_model
+def off_grid(plan, start):
+    """Whatever has room begins on the grid, unless the plan says that it gave way."""
+    if "single minutes" in plan["standing"]:
+        return []
+    loose = tied(plan, True)
+    return [f"{act['id']}: starts at {start[act['id']]}, off the grid" for act in plan["activities"]
+            if act["minutes"] and act["id"] not in loose and start[act["id"]] % max(plan["grid_min"], 1)]
 
-    model = cp_model.CpModel()
+
+def question(model, plan, cp_model):
+    """The plan's question for CP-SAT: starts, ends, and lateness of each activity."""
     acts = plan["activities"]
     horizon = max(span["to_min"] for span in plan["sessions"])
-    if any(not act["windows"] for act in acts):
-        return "never", None, None
     start = [model.new_int_var_from_domain(cp_model.Domain.from_intervals(act["windows"]), "") for act in acts]
     end = [s + act["minutes"] for s, act in zip(start, acts)]
     opened = [[None] + [model.new_bool_var("") for _ in plan["sessions"][1:]] for _ in acts]
@@ -258,23 +291,32 @@ def rival(plan, limit=20):
         model.add_max_equality(last, ready)
         late.append(model.new_int_var(0, 10**6, ""))
         model.add(late[-1] >= clock[to] - last)
-    last = model.new_int_var(0, horizon, "")
+    return start, end, late
+
+
+def rival(plan, limit=20):
+    """CP-SAT's verdict, least waiting and earliest end; `None` for what it cannot prove."""
+    from ortools.sat.python import cp_model
+
+    if any(not act["windows"] for act in plan["activities"]):
+        return "never", None, None
+    model = cp_model.CpModel()
+    start, end, late = question(model, plan, cp_model)
+    last = model.new_int_var(0, max(span["to_min"] for span in plan["sessions"]), "")
     for one in end:
         model.add(last >= one)
     solver = cp_model.CpSolver()
-    solver.parameters.num_workers = 2
+    solver.parameters.num_workers = 1
     solver.parameters.max_time_in_seconds = limit
-    model.minimize(sum(late))
     status = solver.status_name(solver.solve(model))
+    TIMES.append(solver.wall_time)
     if status == "INFEASIBLE":
         return "never", None, None
-    if status != "OPTIMAL":
-        return ("fits" if status == "FEASIBLE" else None), None, None
-    least = round(solver.objective_value)
-    model.add(sum(late) <= least)
+    if status == "UNKNOWN":
+        return None, None, None
     model.minimize(last)
     status = solver.status_name(solver.solve(model))
-    return "fits", least, round(solver.objective_value) if status == "OPTIMAL" else None
+    return "fits", None, round(solver.objective_value) if status == "OPTIMAL" else None
 
 
 def oven_rival(model, plan, start, acts):
@@ -309,16 +351,22 @@ def main():
     tourier = sys.argv[1]
     wanted = int(sys.argv[2]) if len(sys.argv) > 2 else 500
     compared = int(sys.argv[3]) if len(sys.argv) > 3 else 100
+    level = int(sys.argv[4]) if len(sys.argv) > 4 else 0
     rng = random.Random(20270302)
     tally = Tally()
-    plans = fitting = proven = seen = 0
-    with tempfile.TemporaryDirectory() as work, ThreadPoolExecutor(2) as crew:
+    plans = fitting = decided = seen = 0
+    table = []
+    own = []
+    with tempfile.TemporaryDirectory() as work, ThreadPoolExecutor(1) as crew:
         batch = 0
         while fitting < wanted and batch < 200:
             folder = Path(work, str(batch))
             folder.mkdir()
             names = contents(folder, rng, 25)
-            for name, plan in zip(names, crew.map(lambda name: ask(tourier, folder, name), names)):
+            for name in names:
+                begin = time.monotonic()
+                plan = ask(tourier, folder, name)
+                own.append(time.monotonic() - begin)
                 where = f"batch {batch} {name}"
                 if isinstance(plan, str):
                     tally.check(False, f"{where}: {plan[:300]}")
@@ -330,27 +378,165 @@ def main():
                         tally.check(wrong is None, f"{where}: {wrong}")
                 if seen < compared:
                     seen += 1
-                    proven += compare(tally, where, plan)
+                    decided += compare(tally, where, plan)
+                    if plan["verdict"] == "fits":
+                        more(tally, tourier, folder, name, where, rng)
+                        if len(table) < level and "single minutes" not in plan["standing"] and "as usual" in plan["standing"]:
+                            said = {one["name"]: one["value"] for one in plan["objective"]}
+                            table.append((said, levels(plan)))
+                    else:
+                        explained(tally, tourier, folder, name, plan, where)
             batch += 1
-    print(f"  {plans} classes, {fitting} plans checked, {seen} compared, {proven} proven by both")
+    print(f"  {plans} classes, {fitting} plans checked, {seen} compared, {decided} decided by both")
+    if TIMES:
+        print(f"  seconds at the median: {statistics.median(own):.2f} of ours for the whole plan, {statistics.median(TIMES):.2f} of the rival's for any")
+    if table:
+        known = [(said, found) for said, found in table if found]
+        near = sum(said["moments"] <= found[0] + 1 for said, found in known)
+        wait = sum(found[2] is None or said["waiting"] <= 1.1 * found[2] for said, found in known)
+        print(f"  level by level in {len(known)}: moments at most one more in {near}, waiting at most 1.1 times in {wait}")
+        for said, found in known:
+            print(f"    moments {said['moments']} and {found[0]}{'' if found[1] else ' (not proven)'}, waiting {said['waiting']} and {found[2]}")
     return tally.end()
 
 
 def compare(tally, where, plan):
-    """Holds a plan against the rival; whether both proved their best."""
+    """Holds a verdict and its bounds against the rival; whether both decide."""
     verdict, waiting, last = rival(plan)
-    if verdict and plan["verdict"] != "unknown":
-        tally.check(verdict == plan["verdict"], f"{where}: {plan['verdict']}, the rival says {verdict}")
-    said = {one["name"]: one for one in plan["objective"]}
-    if waiting is None or plan["verdict"] != "fits":
-        return False
-    own = said["waiting"]
-    tally.check(own["bound"] <= waiting <= own["minutes"], f"{where}: waiting {own}, the rival has {waiting}")
-    if not plan["best"] or last is None:
-        return False
-    tally.check(own["minutes"] == waiting, f"{where}: waiting {own}, the rival has {waiting}")
-    tally.check(said["end"]["minutes"] == last, f"{where}: end {said['end']}, the rival has {last}")
-    return True
+    if verdict == "fits":
+        tally.check(plan["verdict"] == "fits", f"{where}: {plan['verdict']}, the rival has a plan")
+    elif verdict == "never":
+        tally.check(plan["verdict"] != "fits", f"{where}: fits, the rival proves that none does")
+    if plan["verdict"] == "fits":
+        said = {one["name"]: one for one in plan["objective"]}
+        if waiting is not None:
+            tally.check(said["waiting"]["bound"] <= waiting, f"{where}: bound of {said['waiting']}, the rival has {waiting}")
+        if last is not None:
+            tally.check(said["end"]["bound"] <= last, f"{where}: bound of {said['end']}, the rival ends at {last}")
+    return verdict is not None and plan["verdict"] != "unknown"
+
+
+def levels(plan, limit=30):
+    """On the plan's own grid, level by level: least short, fewest moments, least waiting; with
+    whether each is proven. Rests are as usual where the plan has them so."""
+    from ortools.sat.python import cp_model
+
+    model = cp_model.CpModel()
+    start, end, late = question(model, plan, cp_model)
+    acts = plan["activities"]
+    grid = max(plan["grid_min"], 1)
+    loose = tied(plan, True)
+    horizon = max(span["to_min"] for span in plan["sessions"])
+    for act in acts:
+        if act["minutes"] and act["id"] not in loose:
+            model.add_modulo_equality(0, start[act["id"]], grid)
+    for link in plan["links"]:
+        if link["usual_min"] is not None:
+            usual = link["usual_min"] if link["most_min"] is None else min(link["usual_min"], link["most_min"])
+            model.add(start[link["to"]] >= end[link["from"]] + usual)
+    used = {}
+    for act in acts:
+        if not act["minutes"]:
+            continue
+        at = act["id"]
+        values = [m for a, b in act["windows"] for m in range(a, b + 1)
+                  if at in loose or m % grid == 0]
+        picks = {m: model.new_bool_var("") for m in values}
+        model.add_exactly_one(picks.values())
+        model.add(start[at] == sum(m * pick for m, pick in picks.items()))
+        for m, pick in picks.items():
+            used.setdefault(m, model.new_bool_var(""))
+            model.add_implication(pick, used[m])
+    for at, own in enumerate(plan["activities"]):
+        model.add_hint(start[at], own["start_min"])
+    solver = cp_model.CpSolver()
+    solver.parameters.num_workers = 1
+    solver.parameters.max_time_in_seconds = limit
+    moments = sum(used.values())
+    model.minimize(moments)
+    status = solver.status_name(solver.solve(model))
+    if status not in ("OPTIMAL", "FEASIBLE"):
+        return None
+    fewest, proven = round(solver.objective_value), status == "OPTIMAL"
+    model.add(moments <= max(fewest, next(o["value"] for o in plan["objective"] if o["name"] == "moments")))
+    model.minimize(sum(late))
+    status = solver.status_name(solver.solve(model))
+    least = round(solver.objective_value) if status in ("OPTIMAL", "FEASIBLE") else None
+    return fewest, proven, least
+
+
+def applied(text, remedy):
+    """The class file with a remedy followed; nothing where it is about a recipe."""
+    import re
+    for part in re.split(r",? and |(?<=[a-z]), (?=with)", remedy.split(" it fits")[0]):
+        part = part.strip().rstrip(",")
+        if found := re.fullmatch(r"with (\d+) more (?:of this kit, )?([a-z ]+)", part):
+            count, kit = int(found[1]), found[2]
+            text, n = re.subn(rf"\b{kit}: (\d+)", lambda m: f"{kit}: {int(m[1]) + count}", text, count=1)
+            assert n == 1, part
+        elif found := re.fullmatch(r"with session (\d+) (\d+) min longer", part):
+            lines = text.split("\n")
+            at = lines.index("sessions:") + int(found[1])
+            head, to = lines[at].rsplit(" to ", 1)
+            hour, minute = map(int, to.split(":"))
+            total = hour * 60 + minute + int(found[2])
+            lines[at] = f"{head} to {total // 60 % 24:02}:{total % 60:02}"
+            text = "\n".join(lines)
+        elif part == "without the instructor's own batch":
+            text = re.sub(r"  - recipe: \w+\n    each: demonstration\n    pieces: \d+\n", "", text)
+        elif found := re.fullmatch(r"working in (\w+)", part):
+            word = {"pairs": "pair", "threes": "three", "fours": "four", "fives": "five"}[found[1]]
+            text = text.replace("work in: pairs", f"work in: {found[1]}").replace("each: pair", f"each: {word}")
+        elif found := re.fullmatch(r"with no more than (\d+) bakers", part):
+            text = re.sub(r"bakers: \d+", f"bakers: {found[1]}", text)
+        elif found := re.fullmatch(r"without (\w+)", part):
+            text = re.sub(rf"  - recipe: {found[1]}\n    each: \w+\n    pieces: \d+\n", "", text)
+        elif found := re.fullmatch(r"with one more session, (\S+ \S+) to (\S+)", part):
+            text = text.replace("bakers:", f"  - {found[1]} to {found[2]}\nbakers:", 1)
+        else:
+            return None
+    return text
+
+
+def explained(tally, tourier, folder, name, plan, where):
+    """Every hopeless class gets a remedy; each remedy works; each reason goes with its cause."""
+    import re
+    text = Path(folder, "classes", f"{name}.yaml").read_text(encoding="utf-8")
+    tally.check(bool(plan["remedies"]), f"{where}: {plan['verdict']}, and nothing would help")
+    trials = [(remedy, applied(text, remedy), True) for remedy in plan["remedies"]]
+    tally.check(plan["verdict"] == "never" or not plan["reasons"], f"{where}: reasons for what is not decided")
+    for reason in plan["reasons"]:
+        found = re.search(r": ([a-z ]+), of which there are (\d+); it fits with (\d+),", reason)
+        if found:
+            kit, need = found[1], int(found[3])
+            for count, fits in ((need, True), (need - 1, False)):
+                trials.append((f"{reason} ({count})", re.sub(rf"\b{kit}: \d+", f"{kit}: {count}", text), fits))
+    for number, (what, changed, fits) in enumerate(trials):
+        if changed is None:
+            continue
+        trial = f"{name}x{number}"
+        Path(folder, "classes", f"{trial}.yaml").write_text(changed, encoding="utf-8")
+        answer = ask(tourier, folder, trial)
+        Path(folder, "classes", f"{trial}.yaml").unlink()
+        verdict = answer if isinstance(answer, str) else answer["verdict"]
+        good = verdict == "fits" if fits else verdict != "fits"
+        tally.check(good, f"{where}: {what}: {verdict[:200]}")
+
+
+def more(tally, tourier, folder, name, where, rng):
+    """More kit or more time keeps a plan possible."""
+    import re
+    text = Path(folder, "classes", f"{name}.yaml").read_text(encoding="utf-8")
+    kit = rng.choice(["mixer", "oven", "tray per oven", "fridge tray", "proofer tray"])
+    changed = [re.sub(rf"(?<=[ ,{{]){kit}: (\d+)", lambda m: f"{kit}: {int(m[1]) + rng.randint(1, 3)}", text, count=1),
+               applied(text, f"with session 1 {rng.choice([5, 10, 25])} min longer it fits")]
+    for number, one in enumerate(changed):
+        trial = f"{name}m{number}"
+        Path(folder, "classes", f"{trial}.yaml").write_text(one, encoding="utf-8")
+        answer = ask(tourier, folder, trial)
+        Path(folder, "classes", f"{trial}.yaml").unlink()
+        verdict = answer if isinstance(answer, str) else answer["verdict"]
+        tally.check(verdict == "fits", f"{where}: with more ({kit if number == 0 else 'time'}) {verdict[:200]}")
 
 
 if __name__ == "__main__":
