@@ -130,3 +130,212 @@ fn a_search_can_be_stopped() {
     assert!(plan.contains("the search was stopped"), "{plan}");
     assert!(stopped.elapsed().as_secs() < 10, "it went on for {:?}", stopped.elapsed());
 }
+
+/// The course of `tests/faults`, with another class file.
+fn classroom(name: &str) -> PathBuf {
+    fn copy(from: &Path, to: &Path) {
+        fs::create_dir_all(to).expect("a folder");
+        for entry in fs::read_dir(from).expect("a folder").flatten() {
+            let target = to.join(entry.file_name());
+            if entry.path().is_dir() {
+                copy(&entry.path(), &target);
+            } else {
+                fs::copy(entry.path(), target).expect("a file");
+            }
+        }
+    }
+    let content = folder(name);
+    copy(Path::new("tests/faults"), &content);
+    content
+}
+
+const CLASS: &str = "title: Evening\nsessions:\n  - 2027-03-02 10:00 to 16:00\n  - 2027-03-03 10:00 to 16:00\n\
+    bakers: 4\nwork in: pairs\nmakes:\n  - recipe: loaf\n    each: pair\n    pieces: 12\n\
+    kit: { mixer: 2, oven: 1, tray per oven: 2, instructor: 1 }\ndemonstrate: [mix]\n";
+
+/// What somebody may write into a class file: old, new. Each is answered in words by `proof`
+/// and by `timetable`, soon, and with a plan or without one, never with a panic or silence.
+const NONSENSE: &[(&str, &str)] = &[
+    ("makes:\n  - recipe: loaf\n    each: pair\n    pieces: 12\n", "makes: []\n"),
+    ("makes:\n  - recipe: loaf\n    each: pair\n    pieces: 12\n", "makes: loaf\n"),
+    ("makes:\n  - recipe: loaf\n    each: pair\n    pieces: 12\n", ""),
+    ("recipe: loaf", "recipe: loav"),
+    ("recipe: loaf", "recipe:"),
+    ("recipe: loaf", "recipe: [loaf]"),
+    ("each: pair", "each: class"),
+    ("each: pair", "each: three"),
+    ("each: pair", "each: dog"),
+    ("each: pair", "each: 2"),
+    ("each: pair", "every: pair"),
+    ("pieces: 12", "pieces: 0"),
+    ("pieces: 12", "pieces: -3"),
+    ("pieces: 12", "pieces: 1.5"),
+    ("pieces: 12", "pieces: many"),
+    ("pieces: 12", "pieces: 99999999999999999999"),
+    ("pieces: 12", "pieces: 12\n    batches: 1"),
+    ("pieces: 12", "batches: 0"),
+    ("pieces: 12", "batches: some"),
+    ("pieces: 12", "piece: 12"),
+    ("bakers: 4", "bakers: 0"),
+    ("bakers: 4", "bakers: -4"),
+    ("bakers: 4", "bakers: 2.5"),
+    ("bakers: 4", "bakers: four"),
+    ("bakers: 4", "bakers: 201"),
+    ("bakers: 4", "bakers: 4000000000"),
+    ("bakers: 4", "bakers:"),
+    ("bakers: 4\n", ""),
+    ("bakers: 4", "bakers: [1, 2]"),
+    ("work in: pairs", "work in: pair"),
+    ("work in: pairs", "work in: sixes"),
+    ("work in: pairs", "work in: 2"),
+    ("mixer: 2", "mixers: 2, mixer: 1"),
+    ("mixer: 2", "mixxer: 2"),
+    ("mixer: 2", "mixer: 0"),
+    ("mixer: 2", "mixer: -1"),
+    ("mixer: 2", "mixer: 1.5"),
+    ("mixer: 2", "mixer: two"),
+    ("mixer: 2", "mixer:"),
+    ("mixer: 2", "mixer: 99999999999"),
+    ("mixer: 2, ", ""),
+    ("oven: 1, ", ""),
+    ("oven: 1", "oven: 0"),
+    ("oven: 1", "ovven: 1"),
+    ("tray per oven: 2", "tray per oven: 0"),
+    ("tray per oven: 2", "trays in oven: 2"),
+    ("tray per oven: 2", "oven tray: 2"),
+    ("instructor: 1", "instructor: 0"),
+    ("instructor: 1", "teacher: 2"),
+    ("instructor: 1", "tutors: 2"),
+    ("instructor: 1", "instructor: 1, sieve: 3"),
+    ("kit: { mixer: 2, oven: 1, tray per oven: 2, instructor: 1 }", "kit: 4 mixers"),
+    ("kit: { mixer: 2, oven: 1, tray per oven: 2, instructor: 1 }", "kit: [mixer, oven]"),
+    ("kit: { mixer: 2, oven: 1, tray per oven: 2, instructor: 1 }\n", ""),
+    ("02 10:00 to 16:00", "02 21:00 to 18:00"),
+    ("02 10:00 to 16:00", "02 10:00 to 10:00"),
+    ("02 10:00 to 16:00", "02 25:00 to 26:00"),
+    ("02 10:00 to 16:00", "02 10:00"),
+    ("02 10:00 to 16:00", "32 10:00 to 16:00"),
+    ("02 10:00 to 16:00", "02 10:00 until 16:00"),
+    ("2027-03-02", "2027-02-30"),
+    ("2027-03-02", "02.03.2027"),
+    ("2027-03-02", "tomorrow"),
+    ("03-03 10:00", "03-02 15:00"),
+    ("03-03 10:00 to 16:00", "03-02 10:00 to 16:00"),
+    (
+        "sessions:\n  - 2027-03-02 10:00 to 16:00\n  - 2027-03-03 10:00 to 16:00\n",
+        "sessions: []\n",
+    ),
+    ("sessions:\n  - 2027-03-02 10:00 to 16:00\n  - 2027-03-03 10:00 to 16:00\n", ""),
+    (
+        "sessions:\n  - 2027-03-02 10:00 to 16:00\n  - 2027-03-03 10:00 to 16:00\n",
+        "sessions: { a: b }\n",
+    ),
+    ("demonstrate: [mix]", "demonstrate: [mixx]"),
+    ("demonstrate: [mix]", "demonstrate: [rest]"),
+    ("demonstrate: [mix]", "demonstrate: { mix: yes }"),
+    ("demonstrate: [mix]", "changeover: soon"),
+    ("demonstrate: [mix]", "changeover: -5 min"),
+    ("demonstrate: [mix]", "changeover: 400 h"),
+    ("demonstrate: [mix]", "starts every: 7 min"),
+    ("demonstrate: [mix]", "starts every: 0 min"),
+    ("demonstrate: [mix]", "starts every: often"),
+    ("demonstrate: [mix]", "spare: 500 %"),
+    ("demonstrate: [mix]", "spare: 5"),
+    ("demonstrate: [mix]", "on the shelf: { butr: 2 kg }"),
+    ("demonstrate: [mix]", "on the shelf: { butter: lots }"),
+    ("demonstrate: [mix]", "on the shelf: butter"),
+    ("title: Evening", "title:"),
+    ("title: Evening", "titel: Evening"),
+    ("bakers: 4", "bakers: 200"),
+];
+
+#[test]
+fn nonsense_in_a_class_file_is_answered_in_words() {
+    assert!(NONSENSE.len() >= 80, "{}", NONSENSE.len());
+    let content = classroom("nonsense");
+    let file = content.join("classes/evening.yaml");
+    for (from, to) in NONSENSE {
+        assert!(CLASS.contains(from), "{from}");
+        fs::write(&file, CLASS.replacen(from, to, 1)).expect("a class");
+        let since = std::time::Instant::now();
+        let proof = tourier(&content, &["proof"]);
+        let plan = tourier(&content, &["timetable", "evening"]);
+        let took = since.elapsed();
+        let said = format!("{to}\n{}{}\n{}{}", proof.out, proof.err, plan.out, plan.err);
+        assert!(!said.contains("panicked") && plan.code <= 2, "{said}");
+        let answered = [&proof, &plan].map(|answer| {
+            let all = format!("{}{}", answer.out, answer.err);
+            let word = ["classes/evening", "note:", "why:", "not decided"];
+            word.iter().any(|word| all.contains(word))
+        });
+        assert!(answered[1], "the plan says nothing of it: {said}");
+        // 200 bakers are a matter of the plan alone.
+        assert!(answered[0] || *to == "bakers: 200", "proof says nothing of it: {said}");
+        // A second on a quiet machine.
+        assert!(took.as_secs() < 30, "{to}: {took:?}");
+    }
+}
+
+/// A pair has as many hands as bakers: both knead at once where there are two mixers.
+#[test]
+fn both_bakers_of_a_pair_work_at_once() {
+    let content = classroom("both-bakers");
+    let class =
+        CLASS.replace("each: pair", "each: baker").replace("demonstrate: [mix]\n", "");
+    fs::write(
+        content.join("classes/evening.yaml"),
+        class.replace("mixer: 2", "mixer: 4"),
+    )
+    .expect("a class");
+    let plan = tourier(&content, &["timetable", "evening", "--as", "json"]);
+    let plan: serde_json::Value = serde_json::from_str(&plan.out).expect("a plan");
+    let mixed: Vec<i64> = plan["activities"]
+        .as_array()
+        .into_iter()
+        .flatten()
+        .filter(|act| act["step"] == "mix" && act["kind"] == "hands")
+        .filter_map(|act| act["start_min"].as_i64())
+        .collect();
+    assert_eq!(mixed.len(), 4);
+    assert!(mixed.iter().all(|start| *start == mixed[0]), "{mixed:?}");
+}
+
+/// A teacher named on a ticket is the class's own, and no second one.
+#[test]
+fn a_teacher_on_a_ticket_is_the_one_who_teaches() {
+    let content = classroom("one-teacher");
+    let loaf = content.join("recipes/loaf.md");
+    let text = fs::read_to_string(&loaf).expect("a recipe");
+    fs::write(&loaf, text.replace("kit: 1 mixer", "kit: 1 mixer, 1 instructor"))
+        .expect("a recipe");
+    fs::write(
+        content.join("classes/evening.yaml"),
+        CLASS.replace("mixer: 2", "mixer: 9"),
+    )
+    .expect("a class");
+    let plan = tourier(&content, &["timetable", "evening", "--as", "json"]);
+    let plan: serde_json::Value = serde_json::from_str(&plan.out)
+        .unwrap_or_else(|_| panic!("{}{}", plan.out, plan.err));
+    let mut busy: Vec<(i64, i64)> = plan["activities"]
+        .as_array()
+        .into_iter()
+        .flatten()
+        .filter(|act| act["uses"]["instructor"] == 1)
+        .filter_map(|act| Some((act["start_min"].as_i64()?, act["end_min"].as_i64()?)))
+        .collect();
+    busy.sort_unstable();
+    assert_eq!(busy.len(), 3, "shown once, and with each pair");
+    assert!(busy.windows(2).all(|two| two[0].1 <= two[1].0), "{busy:?}");
+}
+
+/// A time that a night leaves out is said to be none.
+#[test]
+fn clocks_that_go_forward_are_said() {
+    let content = plain_loaf("forward", &[]);
+    let course =
+        "title: Bread\nsummary: Loaves.\nlanguage: en\ntime zone: Europe/Dublin\n";
+    fs::write(content.join("course.yaml"), course).expect("a course");
+    let answer = plan(&content, "2027-03-28 01:30", "text");
+    assert_ne!(answer.code, 0);
+    assert!(answer.err.contains("clocks go forward"), "{}", answer.err);
+}

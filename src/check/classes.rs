@@ -154,7 +154,7 @@ fn demonstrations(class: &Class, content: &Content) -> Vec<Fault> {
         if own.peek().is_some() {
             if own.all(|step| step.hands.is_none()) {
                 let message = format!("nothing is done by hand in `{}`", name.value);
-                let fault = Fault::caution("unknown-step", &name.place, message);
+                let fault = Fault::error("unknown-step", &name.place, message);
                 faults.push(fault.help("Give it `hands: 5 min`, or show another step."));
             }
             continue;

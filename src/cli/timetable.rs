@@ -89,7 +89,7 @@ fn today(
         let example = "write --done \"pairs 1-3: second turn; pair 4 late 10\"";
         Stop::Use(format!("`{part}` in --done does not read; {example}"))
     })?;
-    let planned = draft.settle(&planned.layout);
+    let planned = draft.settle(&draft.renumber(&planned.layout));
     let notes = plan::adjust(draft, &planned, minute, &said)
         .map_err(|unheard| Stop::Use(said_so(&unheard)))?;
     let answer = plan::solve(&draft.problem, effort);

@@ -177,6 +177,46 @@ impl ClassDraft {
     }
 }
 
+impl ClassDraft {
+    /// Numbers groups that are alike by when they begin: the first to begin is the first.
+    /// Only names change places.
+    pub fn renumber(&self, layout: &Layout) -> Layout {
+        let alike = self.problem.alike.first().map_or(0, Vec::len);
+        let tasks: Vec<Vec<usize>> = (0..u32::try_from(alike).unwrap_or(0))
+            .map(|group| {
+                let own = self.units.iter().filter(|unit| unit.who.is_in(group));
+                own.flat_map(|unit| unit.strand.tasks.clone()).collect()
+            })
+            .collect();
+        if tasks.iter().any(|own| own.len() != tasks[0].len()) {
+            return layout.clone();
+        }
+        let starts = |own: &Vec<usize>| -> Vec<i32> {
+            own.iter().map(|task| layout.starts[*task]).collect()
+        };
+        let mut order: Vec<&Vec<usize>> = tasks.iter().collect();
+        order.sort_by_key(|own| starts(own));
+        let mut bakes = BTreeMap::new();
+        for (at, bake) in self.problem.ovens.bakes.iter().enumerate() {
+            bakes.insert(bake.task, at);
+        }
+        let mut renumbered = layout.clone();
+        for (to, from) in tasks.iter().zip(order) {
+            for (to, from) in to.iter().zip(from) {
+                renumbered.starts[*to] = layout.starts[*from];
+                if let (Some(to), Some(from)) = (bakes.get(to), bakes.get(from)) {
+                    renumbered.ovens[*to] = layout.ovens[*from];
+                }
+            }
+        }
+        if self.problem.broken(&renumbered).is_empty() {
+            renumbered
+        } else {
+            layout.clone()
+        }
+    }
+}
+
 /// The sessions in minutes; two that touch are one.
 fn sessions(class: &Class, clock: &Clock) -> Result<Vec<(i32, i32)>, Unclear> {
     let mut sessions: Vec<(i32, i32)> = Vec::new();

@@ -31,8 +31,14 @@ impl Clock {
         self.zone.as_deref()
     }
 
-    /// The minute of a local time.
+    /// The minute of a local time; `None` for a time that clocks which go forward leave out.
     pub fn minute(&self, at: DateTime) -> Option<i32> {
+        self.minute_after(at).filter(|minute| self.local(*minute) == at)
+    }
+
+    /// The minute of a local time; of one that clocks leave out, as much later as they go
+    /// forward.
+    pub fn minute_after(&self, at: DateTime) -> Option<i32> {
         let at = at.to_zoned_datetime(self.start.time_zone().clone()).ok()?;
         i32::try_from(at.timestamp().duration_since(self.start.timestamp()).as_mins())
             .ok()
@@ -68,6 +74,10 @@ mod tests {
         let morning = jiff::civil::date(2027, 3, 28).at(8, 0, 0, 0);
         assert_eq!(clock.minute(morning), Some(11 * 60));
         assert_eq!(clock.local(11 * 60), morning);
+        // 01:30 is never that night.
+        let never = jiff::civil::date(2027, 3, 28).at(1, 30, 0, 0);
+        assert_eq!(clock.minute(never), None);
+        assert_eq!(clock.minute_after(never).map(|at| clock.local(at).hour()), Some(2));
         let plain = Clock::new(start, None).expect("a clock");
         assert_eq!(plain.minute(morning), Some(12 * 60));
     }

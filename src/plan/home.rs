@@ -223,7 +223,8 @@ fn shortened(wait: &Wait) -> Option<Note> {
     (lasts < usual).then_some(Note::Shortened { title, lasts, usual })
 }
 
-const NO_TIME: &str = "that is no time on a clock";
+const NO_TIME: &str =
+    "that is no time on a clock: it does not read, or clocks go forward past it";
 
 /// The hours of each day in which work is done, the last one until it is ready.
 fn days(
@@ -237,23 +238,17 @@ fn days(
         let day = ready.date().checked_sub(back.days()).ok()?;
         let at = |minute: i32| {
             let midnight = day.at(0, 0, 0, 0);
-            clock.minute(midnight.checked_add(minute.minutes()).ok()?)
+            clock.minute_after(midnight.checked_add(minute.minutes()).ok()?)
         };
         let (from, to) = (at(awake.0)?, at(awake.1)?.min(end));
         if from < to {
             days.push((from, to));
         }
     }
-    // Ready before the day begins or after it ends: that moment counts as the day's.
-    match days.last_mut() {
-        Some(last) if last.1 < end => {
-            if clock.local(last.0).date() == ready.date() {
-                last.1 = end;
-            } else {
-                days.push((end, end));
-            }
-        }
-        _ => {}
+    // Ready before the day begins or after it ends: nothing is done then, but that moment
+    // counts.
+    if days.last().is_none_or(|last| last.1 < end) {
+        days.push((end, end));
     }
     Some(days)
 }

@@ -9,12 +9,15 @@ use super::timetable::{
     Deed, Kind, Naming, Note, StepName, TaskName, Timetable, WaitName, timetable,
 };
 
+/// Kit that a class has whether or not its steps name it.
+const KNOWN: [&str; 4] = ["instructor", "oven", "tray per oven", "bench place"];
+
 impl ClassDraft {
     /// The class's timetable for an answer.
     pub fn timetable(&self, class: &Class, answer: &Answer) -> Timetable {
         let mut answer = answer.clone();
         if let Answer::Fits(plan) = &mut answer {
-            plan.layout = self.settle(&plan.layout);
+            plan.layout = self.settle(&self.renumber(&plan.layout));
             plan.moments = self.problem.moments(&plan.layout.starts);
         }
         let mut tasks = TaskName::unnamed(Who::Instructor, self.problem.tasks.len());
@@ -49,7 +52,17 @@ impl ClassDraft {
         };
         let mut plan = timetable(&self.problem, &answer, naming);
         plan.notes = self.uncounted.iter().cloned().map(Note::Uncounted).collect();
+        plan.notes.extend(self.unused(class).map(|kit| Note::Unused(kit.to_owned())));
         plan
+    }
+
+    /// Kit that the class counts and no step needs; shelves may stand empty.
+    fn unused<'a>(&'a self, class: &'a Class) -> impl Iterator<Item = &'a str> {
+        let names = class.kit.iter().map(|(name, _)| name.value.as_str());
+        names.filter(|kit| {
+            let pool = PoolName::Kit((*kit).to_owned());
+            !KNOWN.contains(kit) && !kit.ends_with(" tray") && !self.pools.contains(&pool)
+        })
     }
 
     /// Groups whose hands a task of the instructor takes watch it.

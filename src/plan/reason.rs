@@ -200,10 +200,8 @@ impl Trial<'_> {
     fn remedies(&self) -> Vec<Remedy> {
         let mut found: Vec<Remedy> = self.small();
         if found.is_empty() {
-            found.extend(self.large());
-        }
-        if found.is_empty() {
             found.extend(self.left_out());
+            found.extend(self.large());
         }
         found
     }
@@ -259,17 +257,37 @@ impl Trial<'_> {
         })
     }
 
-    /// Several changes at once: all that a school can do, less what is not needed.
+    /// Several changes at once: all that a school can do, then with fewer bakers, with a
+    /// recipe less, with long days; less what is not needed.
     fn large(&self) -> Option<Remedy> {
         let kit = self.class.kit.iter().filter_map(|(kit, _)| match kit.value.as_str() {
             "tray per oven" => None,
             "oven" | "instructor" => Some(Change::More(kit.value.clone(), 1)),
             other => Some(Change::More(other.to_owned(), FEW)),
         });
-        let sessions = 0..self.class.sessions.len();
-        let hours =
-            sessions.map(|at| Change::Longer(Short { session: at, minutes: AN_HOUR }));
-        let mut all: Vec<Change> = kit.chain(hours).collect();
+        let kit: Vec<Change> = kit.collect();
+        let sessions = self.class.sessions.len();
+        let days = |minutes: i32| {
+            (0..sessions).map(move |session| Change::Longer(Short { session, minutes }))
+        };
+        let with = |more: &[Change], minutes: i32| -> Vec<Change> {
+            more.iter().chain(&kit).cloned().chain(days(minutes)).collect()
+        };
+        let one = Change::Bakers(self.class.together.max(1));
+        let less: Vec<Change> = without(self.class)
+            .into_iter()
+            .map(|(recipe, _)| Change::Without(recipe))
+            .collect();
+        let mut all = vec![with(&[], AN_HOUR)];
+        all.extend(less.iter().map(|less| with(std::slice::from_ref(less), AN_HOUR)));
+        all.push(with(std::slice::from_ref(&one), AN_HOUR));
+        all.push(with(std::slice::from_ref(&one), LONGEST));
+        all.extend(less.iter().map(|less| with(&[one.clone(), less.clone()], LONGEST)));
+        all.into_iter().find_map(|all| self.pared(all))
+    }
+
+    /// Changes with which it fits, less those without which it does too.
+    fn pared(&self, mut all: Vec<Change>) -> Option<Remedy> {
         let end = |all: &[Change]| self.end(&self.with(all), self.book);
         end(&all)?;
         for at in (0..all.len()).rev() {
@@ -303,6 +321,11 @@ impl Trial<'_> {
                 let one = |minutes| Change::Longer(Short { session: *session, minutes });
                 least(*most, &|minutes| fits(&one(minutes))).map(one)
             }
+            Change::Bakers(fewest) => {
+                let group = self.class.together.max(1);
+                let more = (fewest / group..self.class.groups()).rev();
+                more.map(|groups| Change::Bakers(groups * group)).find(fits)
+            }
             _ => None,
         }
         .unwrap_or_else(|| all[at].clone())
@@ -317,6 +340,11 @@ impl Trial<'_> {
             }
             Change::Longer(Short { session, minutes }) => {
                 longer(&class, *session, *minutes)
+            }
+            Change::Bakers(count) => with_bakers(&class, *count),
+            Change::Without(recipe) => {
+                let known = without(&class).into_iter().find(|(name, _)| name == recipe);
+                known.map_or(class, |(_, class)| class)
             }
             _ => class,
         })
@@ -345,13 +373,6 @@ impl Trial<'_> {
             found.extend(
                 self.tried(Change::Longer(Short { session: at, minutes }), &change),
             );
-        }
-        if found.is_empty()
-            && let Some((change, session)) = next_day(self.class)
-        {
-            let one = with_bakers(&change, group);
-            let both = vec![Change::Session(session), Change::Bakers(group)];
-            found.extend(self.tried(Change::All(both), &one));
         }
         found
     }

@@ -229,6 +229,8 @@ pub enum Note {
     },
     /// The class does not count this kit: the plan takes it that there is enough.
     Uncounted(String),
+    /// The class counts this kit, and no step needs it.
+    Unused(String),
     /// The search was stopped before its time.
     Stopped,
 }

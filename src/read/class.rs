@@ -64,7 +64,7 @@ pub(super) fn read(
             .parsed("starts every", "5 min", grid)
             .unwrap_or_else(|| Placed::new(GRID, whole.part(0, 0))),
         changeover: fields
-            .parsed("changeover", "5 min", quantity::duration)
+            .parsed("changeover", "5 min", changeover)
             .map_or_else(Duration::zero, |found| found.value),
         spare: fields
             .parsed("spare", "5 %", percent)
@@ -80,6 +80,11 @@ pub(super) fn read(
 
 fn together(text: &str) -> Option<u32> {
     TOGETHER.iter().find(|(word, _)| *word == text).map(|(_, number)| *number)
+}
+
+/// Whatever is changed over is free again the same evening.
+fn changeover(text: &str) -> Option<Duration> {
+    quantity::duration(text).filter(|time| time.whole_minutes() <= 240)
 }
 
 /// `5 min`: minutes that divide an hour.

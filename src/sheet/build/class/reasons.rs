@@ -142,6 +142,7 @@ pub(super) fn note(note: &Note, names: &Names, words: &Words) -> String {
             words.fill("plan-note-too-long", &[("who", &who), ("title", title)])
         }
         Note::Uncounted(kit) => words.fill("plan-note-uncounted", &[("kit", kit)]),
+        Note::Unused(kit) => words.fill("plan-note-unused", &[("kit", kit)]),
         Note::Stopped => words.get("plan-note-stopped").to_owned(),
     }
 }
