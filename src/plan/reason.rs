@@ -2,6 +2,8 @@
 //! tried and works, the smallest of each kind that is within what a school can do; else what
 //! to leave out.
 
+use std::cell::Cell;
+
 use crate::formula::Book;
 use crate::model::{Class, Each, Session};
 
@@ -23,6 +25,9 @@ const FEW: u32 = 4;
 const PLENTY: u32 = 400;
 /// Holds over night that are proposed at most.
 const MOST_HOLDS: usize = 2;
+
+/// Tasks of all trials for the reasons, and as many for the remedies.
+const TRIALS: u64 = 40_000;
 
 /// Reasons and remedies.
 #[derive(Clone, Debug, Default)]
@@ -119,20 +124,26 @@ pub enum Change {
 
 /// Explains why `class` does not fit, or was not found to (`answer`).
 pub fn explain(class: &Class, answer: &Answer, book: Book) -> Explanation {
-    let trial = Trial { class, book };
+    let trial = Trial { class, book, left: Cell::new(TRIALS) };
     let reasons = if *answer == Answer::Never { trial.reasons() } else { Vec::new() };
+    trial.left.set(TRIALS);
     Explanation { reasons, remedies: trial.remedies() }
 }
 
 struct Trial<'a> {
     class: &'a Class,
     book: Book<'a>,
+    /// Tasks of the trials that may still be made.
+    left: Cell<u64>,
 }
 
 impl Trial<'_> {
     /// When a changed class ends, if a plan is found soon.
     fn end(&self, class: &Class, book: Book) -> Option<jiff::civil::DateTime> {
         let draft = draft(class, book).ok()?;
+        // Counted in tasks, not in seconds: the same class always has the same answer.
+        let cost = u64::try_from(draft.problem.tasks.len()).unwrap_or(u64::MAX);
+        self.left.set(self.left.get().checked_sub(cost)?);
         let answer = fits_soon(&draft.problem);
         answer.plan().map(|plan| draft.clock.local(plan.second))
     }

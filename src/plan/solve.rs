@@ -7,6 +7,9 @@ use super::problem::{Goal, Layout, Problem};
 use super::waves::{self, Strictness};
 use super::{bounds, first, latest, ovens};
 
+/// A question with more tasks is not planned batch by batch, nor polished task by task.
+const LARGE: usize = 400;
+
 /// How much work may be spent on each of the two aims.
 #[derive(Clone, Copy)]
 pub struct Effort<'a> {
@@ -151,7 +154,7 @@ fn soon(problem: &Problem) -> Option<Layout> {
     waves
         .filter(|strict| !strict.usual)
         .find_map(|strict| waves::any(problem, *strict))
-        .or_else(|| first::first(problem))
+        .or_else(|| is_small(problem).then(|| first::first(problem))?)
 }
 
 /// The question with its ranges narrowed; `None` where it is plain that no plan exists.
@@ -176,8 +179,7 @@ fn repaired(problem: &Problem) -> Option<Layout> {
         let layout = later.or_else(|| first::lay(&asked, &[order], true))?;
         waves::sound(problem, layout)
     })?;
-    let weights = vec![1; problem.tasks.len()];
-    Some(Polish::new(problem, &weights).polish(found))
+    Some(polished(problem, found))
 }
 
 /// A class that is not planned in goes: each batch for itself.
@@ -189,8 +191,7 @@ fn singly(problem: &Problem, effort: Effort) -> Answer {
             Err(answer) => return answer,
         },
     };
-    let weights = vec![1; problem.tasks.len()];
-    let layout = Polish::new(problem, &weights).polish(layout);
+    let layout = polished(problem, layout);
     let strict = Strictness { usual: false, grid: false };
     let layout = shortened(problem, layout, strict, effort);
     Answer::Fits(Box::new(Plan { off_grid: true, ..plan(problem, layout) }))
@@ -215,8 +216,16 @@ fn shortened(
     if problem.short(&found.starts) >= short || !problem.broken(&found).is_empty() {
         return layout;
     }
+    polished(problem, found)
+}
+
+/// A plan of the whole question after small moves, where it is not too large for them.
+fn polished(problem: &Problem, layout: Layout) -> Layout {
+    if !is_small(problem) {
+        return layout;
+    }
     let weights = vec![1; problem.tasks.len()];
-    Polish::new(problem, &weights).polish(found)
+    Polish::new(problem, &weights).polish(layout)
 }
 
 /// A plan with what is known of how good it can be.
@@ -238,6 +247,11 @@ fn plan(problem: &Problem, layout: Layout) -> Plan {
         second_bound: end.min(second),
         layout,
     }
+}
+
+/// Whether small moves, and plans batch by batch, are worth their time.
+fn is_small(problem: &Problem) -> bool {
+    problem.tasks.len() <= LARGE
 }
 
 /// A plan of any kind.

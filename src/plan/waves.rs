@@ -14,6 +14,8 @@ use super::solve::{Effort, stopped};
 
 /// So many ways of dividing a class into goes are looked at.
 const MOST_WAYS: usize = 160;
+/// Of a class with so many batches more, each plan is a look at fewer ways.
+const FEW: usize = 8;
 /// Orders of a first plan that are drawn by lot.
 const DRAWN: u32 = 4;
 /// The best so many are polished.
@@ -48,7 +50,9 @@ struct Tried {
 /// The first sound plan of a class in goes.
 pub(super) fn any(problem: &Problem, strict: Strictness) -> Option<Layout> {
     let asked = asked(problem, strict);
-    let found = ways(problem).into_iter().find_map(|goes| {
+    let batches: usize = problem.families.iter().map(Vec::len).sum();
+    let most = (MOST_WAYS / (1 + batches / FEW)).max(FEW);
+    let found = ways(problem).into_iter().take(most).find_map(|goes| {
         let merged = question(&asked, &goes, strict)?;
         Some((first_of(&merged.problem, true)?, merged))
     });

@@ -87,7 +87,7 @@ fn change(of: &Change, words: &Words) -> String {
         Change::More(kit, more) => {
             let count = more.to_string();
             let values = [("kit", &**kit), ("count", &*count)];
-            words.count("remedy-more", u64::from(*more), &values)
+            words.fill("remedy-more", &values)
         }
         Change::Session(Session { from, to }) => {
             let day = from.date().to_string();
