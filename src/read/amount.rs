@@ -110,7 +110,11 @@ impl<'a> Reader<'a> {
     /// `butter, 1 tbsp`, `fine salt, to taste`, `water to mix`.
     fn turned(self, body: &'a str, note: Option<&'a str>) -> Result<AmountLine, Fault> {
         if let Some(line) = self.part_of(body, note) {
-            return Ok(line);
+            return if names_two(body, self.comma) {
+                Err(bad_amount(&self.text.place))
+            } else {
+                Ok(line)
+            };
         }
         let behind = note.and_then(|note| Some((note, measured(note, self.comma).ok()?)));
         if let Some((note, found)) = behind.filter(|(_, found)| is_measure(found)) {
@@ -217,6 +221,15 @@ impl<'a> Reader<'a> {
         let place = self.text.place.part(start, start + inner.len());
         whole.map(|found| Placed::new(found.quantity, place))
     }
+}
+
+/// `The yolks of three eggs and one whole egg`: a second amount behind a word that adds.
+fn names_two(body: &str, comma: bool) -> bool {
+    let mut sums = Lexicon::english().sum.iter();
+    sums.any(|word| {
+        let second = body.split_once(&format!(" {word} "));
+        second.is_some_and(|(_, second)| measured(second, comma).is_ok())
+    })
 }
 
 /// Whether an amount is in units, rather than a number of pieces.
