@@ -165,7 +165,7 @@ fn what_is_damaged_is_made_again_and_said() {
     fs::remove_file(site.join(there[2])).expect("it is there");
     let answer = publish(&content, &site, &[]);
     assert_eq!(answer.code, 0, "{}", answer.err);
-    assert!(answer.out.contains("made 3 pages, 1 handouts"), "{}", answer.out);
+    assert!(answer.out.contains("made 3 pages, 1 handout;"), "{}", answer.out);
     assert!(answer.err.contains("made again"), "{}", answer.err);
     for (file, bytes) in there.iter().zip(&whole) {
         assert!(fs::read(site.join(file)).is_ok_and(|now| now == *bytes), "{file}");

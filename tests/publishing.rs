@@ -214,7 +214,7 @@ fn an_edition_that_stands_is_known_by_its_files() {
     let whole = bytes(&site);
     says("nothing made");
     fs::remove_file(site.join("index.html")).expect("the page is there");
-    says("made 1 pages; ");
+    says("made 1 page; ");
     assert!(bytes(&site) == whole);
     let file = content.join("recipes/small-crescents.md");
     let before = fs::read(&file).expect("the recipe is there");

@@ -346,7 +346,9 @@ fn written(course: &Course, fault: &Fault, offer: &str) -> Option<Course> {
             let at = ticket.or_else(|| text[..from].rfind("~~~ticket\n"))?;
             text.insert_str(at + "~~~ticket\n".len(), &format!("{offer}\n"));
         }
-    } else if let Some(word) = wrong.iter().find(|word| at_fault.contains(**word)) {
+    } else if let Some(word) =
+        wrong.iter().find(|word| at_fault.contains(**word) && !offer.contains(**word))
+    {
         text.replace_range(start..end, &at_fault.replacen(word, offer, 1));
     } else {
         text.replace_range(start..end, offer);

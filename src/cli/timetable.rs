@@ -89,6 +89,15 @@ fn today(
         let example = "write --done \"pairs 1-3: second turn; pair 4 late 10\"";
         Stop::Use(format!("`{part}` in --done does not read; {example}"))
     })?;
+    let groups = class.groups();
+    let highest = said.iter().filter_map(plan::Said::highest).max();
+    if let Some(beyond) = highest.filter(|group| *group >= groups) {
+        let number = beyond + 1;
+        let name = &class.name;
+        let message =
+            format!("--done names group {number}, and `{name}` has {groups} groups");
+        return Err(Stop::Use(message));
+    }
     let planned = draft.settle(&draft.renumber(&planned.layout));
     let notes = plan::adjust(draft, &planned, minute, &said)
         .map_err(|unheard| Stop::Use(said_so(&unheard)))?;

@@ -129,6 +129,14 @@ fn of(text: &str) -> Option<Of> {
 }
 
 impl Said {
+    /// The highest group that is named, from 0.
+    pub fn highest(&self) -> Option<u32> {
+        match &self.of {
+            Of::Groups(groups) => groups.iter().copied().max(),
+            Of::All | Of::Instructor | Of::Kit(..) => None,
+        }
+    }
+
     /// Whether it is said of the maker of this batch.
     pub(super) fn is_of(&self, unit: &Unit) -> bool {
         match (&self.of, unit.who) {

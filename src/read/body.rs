@@ -178,8 +178,9 @@ impl Splitter<'_> {
     }
 
     fn heading_slip(&mut self, range: &Range<usize>) {
-        let place = self.place.part(range.start, range.end);
-        let place = trim(self.body, range, place);
+        // The signs too: they are what is wrong.
+        let line = self.body[range.clone()].trim_end().len();
+        let place = self.place.part(range.start, range.start + line);
         let message = "a step's heading begins with `##` and a space";
         let words = self.body[range.clone()].trim_matches(['#', ' ', '\n', '\r']);
         self.faults.push(
