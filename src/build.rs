@@ -1,4 +1,4 @@
-//! Runs before the program is built: hashes its sources, so that a changed program makes
+//! Runs before the program is built: hashes its sources and its own theme, so that a changed program makes
 //! its files anew and an unchanged one does not.
 #![allow(clippy::disallowed_methods, reason = "a build script reads the sources")]
 #![allow(clippy::print_stdout, reason = "so a build script answers")]
@@ -29,8 +29,10 @@ fn walk(folder: &Path, sum: &mut u64) {
 fn main() {
     let mut sum = 0xcbf2_9ce4_8422_2325;
     walk(Path::new("src"), &mut sum);
+    walk(Path::new("themes"), &mut sum);
     sum = hash(&fs::read("Cargo.lock").unwrap_or_default(), sum);
     println!("cargo:rerun-if-changed=src");
+    println!("cargo:rerun-if-changed=themes");
     println!("cargo:rerun-if-changed=Cargo.lock");
     println!("cargo:rustc-env=TOURIER_BUILD={sum:016x}");
 }

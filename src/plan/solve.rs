@@ -122,8 +122,10 @@ pub fn solve(problem: &Problem, effort: Effort) -> Answer {
     match found {
         Some((layout, strict)) => {
             let layout = shortened(&narrowed, layout, strict, effort);
+            // Rests come before the grid: what lengthens them may leave it.
+            let off_grid = !strict.grid || waves::leaves_grid(&narrowed, &layout);
             let plan = plan(&narrowed, ovens::tidy(&narrowed, layout));
-            Answer::Fits(Box::new(Plan { off_grid: !strict.grid, ..plan }))
+            Answer::Fits(Box::new(Plan { off_grid, ..plan }))
         }
         None => singly(&narrowed, effort),
     }

@@ -198,6 +198,19 @@ fn on_grid(problem: &mut Problem) {
     }
 }
 
+/// Whether something that has room, when every rest is as usual, begins off the grid.
+pub(super) fn leaves_grid(problem: &Problem, layout: &Layout) -> bool {
+    let grid = problem.grid.max(1);
+    let mut usual = problem.clone();
+    for link in &mut usual.links {
+        let most = link.most.unwrap_or(i32::MAX);
+        link.least = link.least.max(link.usual.unwrap_or(link.least).min(most));
+    }
+    on_grid(&mut usual);
+    let mut placed = usual.tasks.iter().zip(&layout.starts);
+    placed.any(|(task, start)| task.grid == grid && start.rem_euclid(grid) != 0)
+}
+
 /// A first plan: tasks in several orders, with the usual waits and with the shortest. Whether
 /// the first sound one will do.
 fn first_of(problem: &Problem, any: bool) -> Option<Layout> {

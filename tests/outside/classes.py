@@ -510,7 +510,7 @@ def explained(tally, tourier, folder, name, plan, where):
         if found:
             kit, need = found[1], int(found[3])
             for count, fits in ((need, True), (need - 1, False)):
-                trials.append((f"{reason} ({count})", re.sub(rf"\b{kit}: \d+", f"{kit}: {count}", text), fits))
+                trials.append((f"{reason} ({count})", re.sub(rf"(?<=[ ,{{]){kit}: \d+", f"{kit}: {count}", text, count=1), fits))
     for number, (what, changed, fits) in enumerate(trials):
         if changed is None:
             continue

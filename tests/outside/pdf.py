@@ -115,7 +115,7 @@ def check_margins(where, file, kind, tally):
     """Every word's box, as its glyphs make it, lies between the margins."""
     boxes = told("pdftotext", "-bbox", file, "-")[0]
     size, least = None, 72 / 25.4
-    side = SIDES[kind] * least - 0.5
+    side = SIDES[kind] * least - 1
     for line in boxes.splitlines():
         found = re.search(r'<page width="([\d.]+)" height="([\d.]+)"', line)
         size = tuple(map(float, found.groups())) if found else size
