@@ -19,12 +19,16 @@ const SHEETS = 5;
 
 (async () => {
   const [folder, said] = process.argv.slice(2);
-  const server = await serve(folder);
+  const server = await serve(folder, { 'cache-control': 'max-age=600' });
   const browser = await launch();
   const tally = new Tally();
   const names = files(folder, '.html').filter((name) => name.startsWith('recipes/'));
   for (const file of names) {
     const page = await browser.newPage({ viewport: PHONE });
+    await page.goto(`${server.url}/${file}`);
+    // The first page a reader opens may keep the device's own typefaces; from the second on
+    // ours are there.
+    await page.evaluate(() => document.fonts.ready);
     await page.goto(`${server.url}/${file}`);
     await page.evaluate(() => document.fonts.ready);
     // What is laid out only when it comes near has its true height then.
