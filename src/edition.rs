@@ -7,7 +7,7 @@ use rayon::prelude::*;
 
 use crate::check::{self, Case};
 use crate::fault::{self, Fault, Severity, Texts};
-use crate::formula::{Book, Scaling, cycles};
+use crate::formula::{self, Book, Scaling, cycles};
 use crate::measure::exact;
 use crate::media::Medium;
 use crate::model::{Class, Content, Included, Recipe};
@@ -156,7 +156,8 @@ impl Edition {
         scaling: &Scaling,
         words: &Words,
     ) -> Vec<Sheet> {
-        if recipe.included == Included::ByName {
+        let alone = formula::included(recipe).next().is_none();
+        if alone || recipe.included == Included::ByName {
             return Vec::new();
         }
         let Ok(work) = work(recipe, scaling, self.book()) else { return Vec::new() };

@@ -135,7 +135,7 @@ impl<'a> Made<'a> {
             seen.push(&portion.recipe);
             let print = Print { batch: batch(plate.sheet.scale.factor), ..*print };
             let at = jobs.len();
-            jobs.push(job(plate, shop.course, shop.words, &print));
+            jobs.push(job(plate, shop, &print));
             let kind =
                 shop.words.get(&format!("handout-{}", print.kind.word())).to_owned();
             let title = format!("{kind}: {}", plate.sheet.title);
@@ -159,7 +159,7 @@ impl<'a> Made<'a> {
                 let print = Print { batch: batch(plate.sheet.scale.factor), ..*print };
                 let whose = Some(*who);
                 let makers = portion.each;
-                let card = job(plate, shop.course, shop.words, &print);
+                let card = job(plate, shop, &print);
                 jobs.push(Job { whose, makers, ..card });
             }
             let words = [("who", *who)];

@@ -5,7 +5,6 @@ use crate::draw::{Figure, figures};
 use crate::edition::Edition;
 use crate::formula::Scaling;
 use crate::measure::{Size, exact};
-use crate::media::Medium;
 use crate::model::{Class, Recipe};
 use crate::paper::{Grid, Inner, Job, PaperFault, Press};
 use crate::read::size_of;
@@ -25,7 +24,6 @@ pub(super) struct Plate {
     pub(super) sheet: Sheet,
     figures: Vec<Figure>,
     included: Vec<Inner>,
-    media: Vec<Medium>,
 }
 
 /// How it is to be printed.
@@ -43,13 +41,10 @@ pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
     let (edition, theme) = open(args)?;
     let words = words(&theme, &edition)?;
     let Some(course) = edition.course() else { return Err(Stop::Faults) };
+    let press = Press::new(&theme).showing(&edition.content.media);
+    let shop = Shop { edition: &edition, course: &course, words: &words, press: &press };
     if let Some(class) = class(&edition, &options.recipe) {
-        let press = Press::new(&theme).showing(&edition.content.media);
-        return class_set::run(
-            &Shop { edition: &edition, course: &course, words: &words, press: &press },
-            class,
-            options,
-        );
+        return class_set::run(&shop, class, options);
     }
     let recipes = chosen(&edition, &options.recipe)?;
     let scaling = options.scaling.scaling()?;
@@ -62,10 +57,8 @@ pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
         plate.included = Inner::all(edition.included(recipe, &scaling, &words), &words);
     }
     let print = print(options, &course, batch(&scaling));
-    let jobs: Vec<Job> =
-        plates.iter().map(|plate| job(plate, &course, &words, &print)).collect();
+    let jobs: Vec<Job> = plates.iter().map(|plate| job(plate, &shop, &print)).collect();
     let name = if let [one] = recipes.as_slice() { &one.name } else { ALL };
-    let press = Press::new(&theme).showing(&edition.content.media);
     let (what, pdf) = typeset(&press, &jobs, options)?;
     put((name, &what), &print, (options, pdf))
 }
@@ -142,12 +135,7 @@ pub(super) fn plate(
         sheet.since = changes::since(edition, recipe, words);
     }
     let figures = figures(&sheet, words);
-    Ok(Plate {
-        sheet,
-        figures,
-        included: Vec::new(),
-        media: edition.content.media.clone(),
-    })
+    Ok(Plate { sheet, figures, included: Vec::new() })
 }
 
 /// What was asked for, and the course's own way where nothing was.
@@ -178,20 +166,15 @@ fn batch(scaling: &Scaling) -> &'static str {
     known.iter().find(|(_, size)| size == batches).map_or("", |(key, _)| key)
 }
 
-pub(super) fn job<'a>(
-    plate: &'a Plate,
-    course: &'a CourseSheet,
-    words: &'a Words,
-    print: &Print,
-) -> Job<'a> {
+pub(super) fn job<'a>(plate: &'a Plate, shop: &Shop<'a>, print: &Print) -> Job<'a> {
     let Print { kind, units, paper, batch: batch_key } = *print;
     Job {
         sheet: &plate.sheet,
-        course,
+        course: shop.course,
         figures: &plate.figures,
         included: &plate.included,
-        media: &plate.media,
-        words,
+        media: &shop.edition.content.media,
+        words: shop.words,
         kind,
         units,
         paper,

@@ -5,7 +5,7 @@
 //! typesetter then finds that most of its templates, and much of what they make, was read
 //! and set for the handout before.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
 use typst::diag::FileResult;
@@ -66,10 +66,8 @@ impl Files {
         families: &[String],
         find: &dyn Fn(&str) -> Result<Bytes, String>,
     ) -> Result<Self, (String, String)> {
-        let mut shown = Vec::new();
-        photographs(&data, &mut shown);
-        let mut drawings = Vec::new();
-        take_drawings("data", &mut data, &mut drawings);
+        let mut found = Pictures::default();
+        found.take("data", &mut data);
         let mut house = json!({
             "families": families,
             "alone": data["kind"] != "set",
@@ -79,13 +77,13 @@ impl Files {
             let field = data.as_object_mut().and_then(|fields| fields.remove(name));
             house[name] = field.unwrap_or_default();
         }
-        let drawings = drawings.into_iter().enumerate();
+        let drawings = found.drawings.into_iter().enumerate();
         let mut by_name: BTreeMap<String, Bytes> = drawings
             .map(|(at, text)| (file_name(at), Bytes::from_string(text)))
             .collect();
         by_name.insert("data.json".to_owned(), Bytes::from_string(data.to_string()));
         let mut files = Self { by_name, house, columns };
-        for name in shown {
+        for name in found.photographs {
             let bytes = find(&name).map_err(|reason| (name.clone(), reason))?;
             files.by_name.insert(name, bytes);
         }
@@ -111,39 +109,39 @@ impl Files {
     }
 }
 
-/// The names of the pictures in the data, each once.
-fn photographs(value: &Value, names: &mut Vec<String>) {
-    match value {
-        Value::Array(items) => items.iter().for_each(|item| photographs(item, names)),
-        Value::Object(fields) => {
-            let shown = fields.get(SHOWN).and_then(Value::as_str);
-            let new =
-                |name: &&str| !name.is_empty() && !names.iter().any(|it| it == name);
-            names.extend(shown.filter(new).map(str::to_owned));
-            fields.values().for_each(|field| photographs(field, names));
-        }
-        Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) => {}
-    }
+/// What is found in the data of a handout.
+#[derive(Default)]
+struct Pictures {
+    /// Drawings and scan codes, in the order of their files.
+    drawings: Vec<String>,
+    /// The names of the files of the instructor's pictures.
+    photographs: BTreeSet<String>,
 }
 
-/// Takes the drawings out of the data, draws the scan codes, and leaves the names of their
-/// files.
-fn take_drawings(name: &str, value: &mut Value, drawings: &mut Vec<String>) {
-    match value {
-        Value::String(text) if DRAWN.contains(&name) => {
-            drawings.push(std::mem::replace(text, file_name(drawings.len())));
+impl Pictures {
+    /// Takes the drawings out of the data, draws the scan codes, and leaves the names of
+    /// their files; notes the pictures.
+    fn take(&mut self, name: &str, value: &mut Value) {
+        match value {
+            Value::String(text) if DRAWN.contains(&name) => {
+                let file = file_name(self.drawings.len());
+                self.drawings.push(std::mem::replace(text, file));
+            }
+            Value::String(text) if name == SCANNED => {
+                self.drawings.push(code::drawn(text));
+                *text = file_name(self.drawings.len() - 1);
+            }
+            Value::String(text) if name == SHOWN && !text.is_empty() => {
+                self.photographs.insert(text.clone());
+            }
+            Value::Array(items) => {
+                items.iter_mut().for_each(|item| self.take(name, item));
+            }
+            Value::Object(fields) => {
+                fields.iter_mut().for_each(|(name, it)| self.take(name, it));
+            }
+            Value::String(_) | Value::Null | Value::Bool(_) | Value::Number(_) => {}
         }
-        Value::String(text) if name == SCANNED => {
-            drawings.push(code::drawn(text));
-            *text = file_name(drawings.len() - 1);
-        }
-        Value::Array(items) => {
-            items.iter_mut().for_each(|item| take_drawings(name, item, drawings));
-        }
-        Value::Object(fields) => {
-            fields.iter_mut().for_each(|(name, it)| take_drawings(name, it, drawings));
-        }
-        _ => {}
     }
 }
 

@@ -1,10 +1,9 @@
 //! What each station of a class makes: every recipe with the recipes it is made from, at
 //! the size of that station.
 
-use crate::formula::{Book, Scaling, Source};
-use crate::measure::Mass;
-use crate::model::{Class, Each, Making, Much, Recipe};
-use crate::work::Work;
+use crate::formula::{Book, Scaling};
+use crate::model::{Class, Each, Making, Much};
+use crate::work::{Work, taken};
 
 use super::class::Who;
 
@@ -96,7 +95,7 @@ fn scaling(making: &Making) -> Scaling {
 /// Adds a recipe at its size, what it includes before it.
 fn add(work: &Work, scaling: Scaling, walk: Walk, portions: &mut Vec<Portion>) {
     let deeper = Walk { depth: walk.depth + 1, ..walk };
-    for (inner, mass) in included(work).into_iter().filter(|_| walk.depth < DEEPEST) {
+    for (inner, mass) in taken(work).into_iter().filter(|_| walk.depth < DEEPEST) {
         let scaling = Scaling::Total(mass);
         if let Ok(inner) = crate::work::work(inner, &scaling, walk.book) {
             add(&inner, scaling, deeper, portions);
@@ -107,18 +106,4 @@ fn add(work: &Work, scaling: Scaling, walk: Walk, portions: &mut Vec<Portion>) {
     if !portions.contains(&portion) {
         portions.push(portion);
     }
-}
-
-/// The recipes that a recipe includes, each once, with what it takes of them.
-fn included<'a>(work: &Work<'a>) -> Vec<(&'a Recipe, Mass)> {
-    let mut found: Vec<(&Recipe, Mass)> = Vec::new();
-    for line in &work.formula.lines {
-        let Source::Recipe(inner) = line.source else { continue };
-        let mass = &line.mass() * &work.factor;
-        match found.iter_mut().find(|(known, _)| known.name == inner.name) {
-            Some((_, sum)) => *sum = sum.clone() + mass,
-            None => found.push((inner, mass)),
-        }
-    }
-    found
 }

@@ -3,11 +3,12 @@
 use std::sync::OnceLock;
 
 use crate::fault::{Fault, Place};
-use crate::model::Recipe;
+use crate::formula::included;
+use crate::model::{Included, Recipe};
 use crate::paper::Press;
 use crate::sheet::{HandoutKind, Paper, Part, Sheet, Units};
 
-use super::{Stock, Worked, as_written};
+use super::{Stock, Worked};
 
 /// Lines of a card below which nobody need set it in type: two columns of a side take about
 /// a hundred at the smallest size.
@@ -77,10 +78,18 @@ fn most_sides(worked: &Worked) -> usize {
 
 /// How much is written of a recipe and of all that its sheet brings along, in bytes.
 fn bytes(recipe: &Recipe, stock: &Stock) -> usize {
-    let inner = stock.edition.included(recipe, &as_written(), stock.words);
-    let named =
-        inner.iter().filter_map(|sheet| stock.edition.content.recipe(&sheet.recipe));
-    named.chain([recipe]).map(|recipe| recipe.place.end).sum()
+    let mut all = vec![recipe];
+    let mut at = 0;
+    while let Some(here) =
+        all.get(at).filter(|it| it.included == Included::Whole || at > 0)
+    {
+        for (name, _) in included(here) {
+            let inner = stock.edition.content.recipe(name);
+            all.extend(inner.filter(|inner| all.iter().all(|it| it.name != inner.name)));
+        }
+        at += 1;
+    }
+    all.iter().map(|recipe| recipe.place.end).sum()
 }
 
 fn may_be_long(recipe: &Recipe) -> bool {

@@ -29,15 +29,28 @@ fn follow<'a>(
     if depth == DEEPEST {
         return;
     }
-    for line in &of.formula.lines {
-        let Source::Recipe(inner) = line.source else { continue };
-        let mass = &line.mass() * &of.factor;
+    for (inner, mass) in taken(of) {
         if let Ok(inner) = work(inner, &Scaling::Total(mass.clone()), book) {
             follow(&inner, book, depth + 1, found);
         }
-        match found.iter_mut().find(|(known, _)| known.name == inner.name) {
-            Some((_, sum)) => *sum = sum.clone() + mass,
-            None => found.push((inner, mass)),
+        add(found, inner, mass);
+    }
+}
+
+/// The recipes that a recipe itself takes in, each once, with what it takes of them.
+pub fn taken<'a>(work: &Work<'a>) -> Vec<(&'a Recipe, Mass)> {
+    let mut found = Vec::new();
+    for line in &work.formula.lines {
+        if let Source::Recipe(inner) = line.source {
+            add(&mut found, inner, &line.mass() * &work.factor);
         }
+    }
+    found
+}
+
+fn add<'a>(found: &mut Vec<(&'a Recipe, Mass)>, recipe: &'a Recipe, mass: Mass) {
+    match found.iter_mut().find(|(known, _)| known.name == recipe.name) {
+        Some((_, sum)) => *sum = sum.clone() + mass,
+        None => found.push((recipe, mass)),
     }
 }

@@ -13,7 +13,7 @@ mod water;
 use rows::Sheets;
 
 pub use cuts::CutWork;
-pub use included::included;
+pub use included::{included, taken};
 pub use layering::{Growth, Layering, inherited};
 pub use piece::{is_leavened, own_shape, piece_in_hand, set_down, shaped_at};
 pub use pieces::Lot;

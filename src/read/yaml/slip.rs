@@ -91,16 +91,17 @@ fn quote(line: &str, at: usize) -> Option<Mend> {
     if inner.contains(mark) {
         return None;
     }
-    let end = at + line.len();
-    Some(Mend {
-        replaced: end..end,
-        by: mark.to_string(),
-        slip: Slip {
-            at: at + from..end,
-            message: "this quote is not closed",
-            help: format!("Write `{mark}` behind its last word."),
-        },
-    })
+    let help = format!("Write `{mark}` behind its last word.");
+    Some(unclosed(at + from..at + line.len(), mark, "this quote is not closed", help))
+}
+
+/// What is opened at the start of `at` and wants `close` at its end.
+fn unclosed(at: Range<usize>, close: char, message: &'static str, help: String) -> Mend {
+    Mend {
+        replaced: at.end..at.end,
+        by: close.to_string(),
+        slip: Slip { at, message, help },
+    }
 }
 
 /// A bracket that nothing closes in its line.
@@ -111,16 +112,8 @@ fn bracket(line: &str, at: usize) -> Option<Mend> {
     if value.matches(open).count() <= value.matches(close).count() {
         return None;
     }
-    let end = at + line.len();
-    Some(Mend {
-        replaced: end..end,
-        by: close.to_string(),
-        slip: Slip {
-            at: at + from..end,
-            message: "this bracket is not closed",
-            help: format!("Write `{close}` behind the last word in it."),
-        },
-    })
+    let help = format!("Write `{close}` behind the last word in it.");
+    Some(unclosed(at + from..at + line.len(), close, "this bracket is not closed", help))
 }
 
 /// `-500 g flour`.
