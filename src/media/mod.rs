@@ -4,6 +4,7 @@
 //! Only what cameras and phones write is read. A picture is decoded within a bound on its
 //! size, and what the camera noted about place and time is left behind.
 
+mod entropy;
 mod resize;
 mod whole;
 

@@ -1,14 +1,15 @@
 //! Whether a picture's file is whole: it has all its parts up to the one that ends it.
-//! Nothing is decoded, so that a folder of photographs is looked through in a moment.
+//! No picture is made, so that a folder of photographs is looked through in a moment.
 //!
-//! Damage in the middle of a JPEG is not told: it has no sums over its lines, and most bytes
-//! put in the place of others are codes as well. A strict decoder saw 96 of 1,097 pictures of
-//! which 32 bytes in a row had been changed, so none is asked.
+//! Damage in the middle of a PNG shows in its sums; that of a JPEG in its coded lines, which
+//! are followed to their end ([`Lines`]).
 //!
 //! Sources: PNG (W3C, third edition), 5.3, chunk layout, and Annex D, CRC; JPEG (ITU-T
 //! T.81), B.1.1, markers, and B.2, the order of segments.
 
 use image::ImageFormat;
+
+use super::entropy::Lines;
 
 /// The eight bytes that a PNG begins with.
 const SIGNATURE: usize = 8;
@@ -43,6 +44,7 @@ fn chunk(bytes: &[u8]) -> Option<(&[u8], &[u8])> {
 fn jpeg(bytes: &[u8]) -> Option<()> {
     let mut rest = bytes.strip_prefix(b"\xff\xd8")?;
     let mut scanned = false;
+    let mut lines = Lines::default();
     loop {
         let (marker, after) = marker(rest)?;
         match marker {
@@ -52,10 +54,15 @@ fn jpeg(bytes: &[u8]) -> Option<()> {
             0x00 | 0xd8 => return None,
             _ => {
                 let length = usize::from(u16::from_be_bytes(*after.first_chunk::<2>()?));
-                rest = after.get(length.max(2)..)?;
+                let (segment, next) = after.split_at_checked(length.max(2))?;
+                rest = next;
                 if marker == 0xda {
                     scanned = true;
-                    rest = scan(rest)?;
+                    rest = scan(next)?;
+                    let coded = &next[..next.len() - rest.len()];
+                    lines.come_out(&segment[2..], coded).then_some(())?;
+                } else {
+                    lines.take(marker, &segment[2..])?;
                 }
             }
         }
@@ -97,7 +104,7 @@ mod tests {
             assert!(is_whole(&bytes, format));
             // Phones put more behind the end.
             assert!(is_whole(&[&bytes[..], b"and more"].concat(), format));
-            for length in 0..bytes.len() {
+            for length in (0..bytes.len()).step_by(bytes.len() / 300) {
                 assert!(
                     !is_whole(&bytes[..length], format),
                     "{format:?} cut to {length}"
@@ -124,5 +131,26 @@ mod tests {
         let whole = [&head[..], &bytes[2..]].concat();
         assert!(is_whole(&whole, ImageFormat::Jpeg));
         assert!(!is_whole(&whole[..head.len() + 400], ImageFormat::Jpeg));
+    }
+
+    /// How often it is seen that a disk lost 512 bytes in the middle: nothing in their place,
+    /// and zeros.
+    fn seen(bytes: &[u8]) -> [usize; 2] {
+        let from = bytes.len() / 5;
+        let places: Vec<_> =
+            (0..97).map(|place| from + place * (bytes.len() - from - 520) / 97).collect();
+        [&[][..], &[0; 512][..]].map(|filling| {
+            let lost = |at: &&usize| {
+                let damaged = [&bytes[..**at], filling, &bytes[**at + 512..]].concat();
+                !is_whole(&damaged, ImageFormat::Jpeg)
+            };
+            places.iter().filter(lost).count()
+        })
+    }
+
+    #[test]
+    fn a_photograph_damaged_in_its_middle_is_not_whole() {
+        let found = seen(&picture(ImageFormat::Jpeg));
+        assert_eq!(found, [97, 97]);
     }
 }
