@@ -1,7 +1,7 @@
 //! Every ingredient is used by a step, and every step uses what there is.
 
 use crate::fault::{Fault, Place, instead, nearest};
-use crate::formula::{Weighed, lines_of};
+use crate::formula::{Weighed, brings_allergens, lines_of};
 use crate::measure::{Exact, exact};
 
 use super::Case;
@@ -23,23 +23,48 @@ pub(super) fn unused(case: Case) -> Vec<Fault> {
     let mut faults = Vec::new();
     for section in &work.recipe.formula {
         let name = section.name.value.as_str();
-        let own: Vec<&&Weighed> = idle.iter().filter(|it| it.section == name).collect();
-        let help = format!(
-            "Add `uses: {name}` to the ticket of the step where it goes in, or take the line out."
-        );
+        let own: Vec<&Weighed> =
+            idle.iter().filter(|it| it.section == name).copied().collect();
         let none = own.len() > 1 && own.len() == section.lines.len();
         if none && section.name.place.start < section.name.place.end {
             let message = format!("no step uses anything of the section `{name}`");
             let place = &section.name.place;
+            let help = use_it(name, &own, case);
             faults.push(Fault::error("unused-ingredient", place, message).help(help));
             continue;
         }
         faults.extend(own.iter().map(|line| {
             let message = format!("no step uses this {}", line.title());
-            Fault::error("unused-ingredient", &line.line.place, message).help(&help)
+            let name = use_name(line, &idle, case);
+            let help = use_it(name, &[line], case);
+            Fault::error("unused-ingredient", &line.line.place, message).help(help)
         }));
     }
     faults
+}
+
+/// The name by which a step uses a line and as little as can be that is used elsewhere: its
+/// own, or its section's.
+fn use_name<'a>(line: &'a Weighed, idle: &[&Weighed], case: Case) -> &'a str {
+    let lines = &case.work.formula.lines;
+    let alone = |name: &str| {
+        let meant = lines_of(name, &case.work.formula);
+        meant
+            .iter()
+            .all(|at| idle.iter().any(|it| it.line.place == lines[*at].line.place))
+    };
+    let section = line.section;
+    if alone(section) || !alone(line.title()) { section } else { line.title() }
+}
+
+/// Says how lines are used. What brings an allergen, or may, is never said to be taken out:
+/// it may lie in the bowl although no step names it.
+fn use_it(name: &str, lines: &[&Weighed], case: Case) -> String {
+    let help = format!("Add `uses: {name}` to the ticket of the step where it goes in");
+    if brings_allergens(lines, case.book) {
+        return help + ".";
+    }
+    help + ". Where it goes into nothing, take the line out."
 }
 
 /// What misspelt names in `uses` were meant to name: that is used, whatever they say. `None`
@@ -128,6 +153,43 @@ mod tests {
         assert_fault(HEAD, body, "unused-ingredient", "300 g water");
         let body = "## Mix\n~~~ticket\nuses: bread flour, half of the water\nhands: 5 min\n~~~\n";
         assert!(faults(HEAD, body).is_empty());
+    }
+
+    /// The help of each fault, where a step uses only the flour of the dough.
+    fn helps(lines: &str) -> Vec<String> {
+        let head = format!("{HEAD}{lines}");
+        let body = "## Mix\n~~~ticket\nuses: bread flour, water\nhands: 5 min\n~~~\n";
+        let found = super::super::testing::helps(&head, body);
+        found.into_iter().filter(|help| help.starts_with("Add `uses")).collect()
+    }
+
+    #[test]
+    fn what_may_be_in_the_bowl_is_not_taken_out() {
+        let removes = |lines: &str| helps(lines)[0].contains("take the line out");
+        assert!(removes("    - 10 g fine salt\n"));
+        for lines in [
+            "    - 100 g butter\n",
+            "    - 10 g baking powder\n",
+            "    - 100 g [base](base.md)\n",
+            "    - 10 g fine salt, with chopped walnuts\n",
+            "    - 10 g honey or butter\n",
+            "  wash:\n    - 1 egg\n    - 5 g fine salt\n",
+        ] {
+            assert!(!removes(lines), "{lines}");
+        }
+    }
+
+    #[test]
+    fn it_is_used_by_the_name_that_means_it_alone() {
+        let named = |lines: &str, name: &str| {
+            assert!(
+                helps(lines)[0].starts_with(&format!("Add `uses: {name}`")),
+                "{name}"
+            );
+        };
+        named("    - 10 g fine salt\n", "fine salt");
+        named("  wash:\n    - 1 egg\n", "wash");
+        named("  wash:\n    - 10 g water\n    - 1 egg\n", "egg");
     }
 
     #[test]

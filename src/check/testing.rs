@@ -19,6 +19,11 @@ pub(super) fn faults(head: &str, body: &str) -> Vec<(&'static str, String)> {
         .collect()
 }
 
+/// What is said to be done about each fault.
+pub(super) fn helps(head: &str, body: &str) -> Vec<String> {
+    check(head, body).0.into_iter().filter_map(|fault| fault.help).collect()
+}
+
 /// Whether exactly the fault `name` is found, at these words.
 pub(super) fn assert_fault(head: &str, body: &str, name: &str, words: &str) {
     let found = faults(head, body);

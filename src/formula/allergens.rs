@@ -5,7 +5,9 @@ use std::collections::BTreeSet;
 
 use crate::pantry::{Allergen, Item};
 
-use super::expand::Contents;
+use super::Book;
+use super::expand::{Contents, expand_lines};
+use super::weigh::{Source, Weighed};
 
 /// The US nine: 21 USC 321(qq) as amended by the FASTER Act of 2021.
 const US: [&str; 9] = [
@@ -88,6 +90,14 @@ pub fn allergens(contents: &Contents) -> AllergenSum {
         unknown: unknown.map(|item| item.name.clone()).collect(),
         read_on_pack: read.map(|item| item.name.clone()).collect(),
     }
+}
+
+/// Whether any of some lines brings an allergen of one law or the other, or may: it includes
+/// a recipe, or its allergens are not known.
+pub fn brings_allergens(lines: &[&Weighed], book: Book) -> bool {
+    let includes = lines.iter().any(|line| matches!(line.source, Source::Recipe(_)));
+    let contents = expand_lines(lines.iter().copied(), book);
+    includes || !contents.values().all(|(item, _)| item.is_free_of_allergens())
 }
 
 fn found(

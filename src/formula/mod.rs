@@ -21,7 +21,7 @@ mod water;
 mod weigh;
 mod yeast;
 
-pub use allergens::{AllergenSum, Found, allergens};
+pub use allergens::{AllergenSum, Found, allergens, brings_allergens};
 pub use altitude::boiling;
 pub use body::Body;
 pub use cost::cost;

@@ -17,6 +17,8 @@ pub enum Unit {
     Pound,
     /// The unit that volumes are kept in.
     Millilitre,
+    /// 10 ml.
+    Centilitre,
     /// 100 ml.
     Decilitre,
     /// 1000 ml.
@@ -62,13 +64,14 @@ pub enum CupSet {
 }
 
 /// Every way of writing a unit; the first of each unit is how it is shown.
-const SPELLINGS: [(Unit, &[&str]); 18] = [
+const SPELLINGS: [(Unit, &[&str]); 19] = [
     (Unit::Milligram, &["mg", "milligram", "milligrams"]),
     (Unit::Gram, &["g", "gram", "grams", "gr"]),
     (Unit::Kilogram, &["kg", "kilo", "kilos", "kilogram", "kilograms"]),
     (Unit::Ounce, &["oz", "ounce", "ounces", "ozs"]),
     (Unit::Pound, &["lb", "lbs", "pound", "pounds"]),
     (Unit::Millilitre, &["ml", "millilitre", "millilitres", "milliliter", "milliliters"]),
+    (Unit::Centilitre, &["cl", "centilitre", "centilitres", "centiliter", "centiliters"]),
     (Unit::Decilitre, &["dl", "decilitre", "decilitres", "deciliter", "deciliters"]),
     (Unit::Litre, &["l", "litre", "litres", "liter", "liters"]),
     (
@@ -165,6 +168,7 @@ impl Unit {
             (Self::Gill, _) => us(32),
             (Self::Dessertspoon, set) => Self::Teaspoon.millilitres(set)? * exact(2, 1),
             (Self::Millilitre, _) => exact(1, 1),
+            (Self::Centilitre, _) => exact(10, 1),
             (Self::Decilitre, _) => exact(100, 1),
             (Self::Litre, _) => exact(1000, 1),
             (Self::Gallon, _) => us(1),
@@ -228,6 +232,7 @@ mod tests {
             assert_eq!(millilitres(unit) * exact(parts, 1), gallon, "{unit:?}");
         }
         assert_eq!(millilitres(Unit::Millilitre), exact(1, 1));
+        assert_eq!(millilitres(Unit::Centilitre), exact(10, 1));
         assert_eq!(millilitres(Unit::Decilitre), exact(100, 1));
         assert_eq!(millilitres(Unit::Litre), exact(1000, 1));
     }

@@ -22,7 +22,7 @@ from tally import Tally, facts
 UNITS = pint.UnitRegistry()
 WEIGHTS = {"mg": "mg", "g": "g", "kg": "kg", "oz": "oz", "lb": "lb"}
 VOLUMES = {
-    "ml": "ml", "dl": "dl", "l": "l", "tsp": "teaspoon", "tbsp": "tablespoon",
+    "ml": "ml", "cl": "cl", "dl": "dl", "l": "l", "tsp": "teaspoon", "tbsp": "tablespoon",
     "fl oz": "fluid_ounce", "cup": "cup", "pint": "pint", "quart": "quart",
     "gallon": "gallon",
 }  # fmt: skip

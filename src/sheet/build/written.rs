@@ -41,6 +41,7 @@ fn put(amounts: &mut Amounts, quantity: &Quantity, weighed: &Weighed, context: C
         // Kilograms and litres are shown as grams, shares by their weight.
         Unit::Kilogram
         | Unit::Millilitre
+        | Unit::Centilitre
         | Unit::Decilitre
         | Unit::Litre
         | Unit::Percent => {}
