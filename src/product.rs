@@ -1,11 +1,13 @@
 //! What is published: every page, drawing and handout as a file with the key of what it
 //! is made from. Nothing is made here before it is asked for but the pages.
 
+mod bundle;
 mod class;
 mod lengths;
 mod memory;
 
-pub use crate::site::{Card, Shelf};
+pub use crate::site::{Card, INSTRUCTOR, Shelf};
+pub use bundle::{Bundle, Plate, Supplies};
 pub use lengths::long_handouts;
 pub use memory::Memory;
 
@@ -57,7 +59,8 @@ fn as_written() -> Scaling {
 
 /// One file to publish.
 pub struct Product<'a> {
-    /// Its path below the output folder, with forward slashes.
+    /// Its path below the output folder, with forward slashes; below [`INSTRUCTOR`] where it
+    /// is the instructor's alone and stands in a folder beside the site.
     pub path: String,
     /// Stands for everything it is made from: the same key means the same bytes.
     pub key: String,
@@ -313,6 +316,7 @@ impl<'s> Workshop<'s> {
     pub fn apart(&self) -> Result<Vec<Product<'_>>, TemplateFault> {
         let mut all: Vec<Product> =
             self.site.apart()?.into_iter().map(Product::page).collect();
+        all.extend(self.site.instructor_room()?.into_iter().map(Product::page));
         let drawn = self.stock.figures.iter();
         all.extend(drawn.flat_map(|(name, figures)| self.drawings(name, figures)));
         all.extend(self.stock.edition.content.media.iter().flat_map(photographs));
@@ -428,6 +432,9 @@ impl<'s> Workshop<'s> {
 
 /// Whether a file is one of the site's pages or of what all pages need.
 fn is_of_site(path: &str) -> bool {
+    if path.starts_with(INSTRUCTOR) {
+        return false;
+    }
     let pages = path.ends_with(".html") && !path.starts_with("classes/");
     let assets = path.starts_with("assets/") && !path.ends_with(".png");
     pages || assets || path.ends_with(".xml")

@@ -68,10 +68,16 @@ fn pages() {
         let answer = tourier(&content, &["publish", "--to", &to]);
         assert_eq!(answer.code, 0, "{}", answer.err);
         for class in ["two-evenings", "short"] {
-            let page = site.join(format!("classes/{class}/index.html"));
-            let page = fs::read_to_string(page).expect("a page");
-            let lined = page.replace("><", ">\n<") + "\n";
-            golden(&format!("golden/classes/{class}-{units}.html"), &lined);
+            for (folder, whose) in
+                [("taught-site-instructor", ""), ("taught-site", "-open")]
+            {
+                let page = site
+                    .with_file_name(folder)
+                    .join(format!("classes/{class}/index.html"));
+                let page = fs::read_to_string(page).expect("a page");
+                let lined = page.replace("><", ">\n<") + "\n";
+                golden(&format!("golden/classes/{class}{whose}-{units}.html"), &lined);
+            }
         }
     }
 }

@@ -208,16 +208,24 @@ impl State {
 
     /// The first file in which two editions differ.
     fn difference(&self) -> Option<String> {
-        let one = edition(&self.folder.join("site"));
-        let other = edition(&self.folder.join("clean"));
+        let both = |name: &str| {
+            let mut files = edition(&self.folder.join(name));
+            let beside = edition(&self.folder.join(format!("{name}-instructor")));
+            files.extend(
+                beside.into_iter().map(|(path, it)| (format!("beside/{path}"), it)),
+            );
+            files
+        };
+        let (one, other) = (both("site"), both("clean"));
         let names = one.keys().chain(other.keys());
         names.into_iter().find(|name| one.get(*name) != other.get(*name)).cloned()
     }
 
     /// Compares with a clean publish; false where a fault stops it.
     fn compare(&self) -> bool {
-        let clean = self.folder.join("clean");
-        let _ = fs::remove_dir_all(clean);
+        for clean in ["clean", "clean-instructor"] {
+            let _ = fs::remove_dir_all(self.folder.join(clean));
+        }
         if !self.publish("site") {
             return false;
         }

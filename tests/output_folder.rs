@@ -278,3 +278,119 @@ fn a_stop_by_signal_leaves_nothing_and_says_what_stands() {
     }
     assert!(stopped > 0);
 }
+
+/// The tiny course with a class, published.
+fn taught(name: &str) -> (PathBuf, PathBuf) {
+    let content = course(&format!("output-{name}-content"));
+    let class = "title: One evening\nsessions: [2027-03-02 18:00 to 22:00]\nbakers: 4\n\
+                 makes:\n  - recipe: small-crescents\n    each: pair\n    pieces: 10\n";
+    fs::create_dir_all(content.join("classes")).expect("made");
+    fs::write(content.join("classes/evening.yaml"), class).expect("written");
+    let site = folder(&format!("output-{name}")).join("site");
+    let answer = publish(&content, &site, &[]);
+    assert_eq!(answer.code, 0, "{}", answer.err);
+    assert!(answer.out.contains("site-instructor/"), "{}", answer.out);
+    (content, site)
+}
+
+fn edited(content: &Path) {
+    let file = content.join("recipes/small-crescents.md");
+    let text = fs::read_to_string(&file).expect("the file is there");
+    let edited = text.replacen("\nsummary: ", "\nsummary: Quite new. ", 1);
+    fs::write(&file, edited).expect("written");
+}
+
+/// Every file below a folder, with its bytes.
+fn files(folder: &Path) -> Vec<(PathBuf, Vec<u8>)> {
+    let walk = walkdir::WalkDir::new(folder).sort_by_file_name();
+    let files = walk.into_iter().flatten().filter(|entry| entry.file_type().is_file());
+    files.map(|it| (it.path().to_owned(), fs::read(it.path()).expect("read"))).collect()
+}
+
+/// What is the instructor's alone is nowhere on the site, but where the course wants it there.
+#[test]
+fn what_is_the_instructors_stands_beside_the_site() {
+    let (content, site) = taught("apart");
+    let own = site.with_file_name("site-instructor");
+    let papers =
+        ["run-a4.pdf", "lists-letter.pdf", "order.csv", "plan.ics", "bundle.pdf"];
+    for paper in papers {
+        assert!(own.join("classes/evening").join(paper).is_file(), "{paper}");
+        assert!(!site.join("classes/evening").join(paper).exists(), "{paper}");
+    }
+    for (file, bytes) in files(&site) {
+        let text = String::from_utf8_lossy(&bytes);
+        let manifest = file.ends_with(".tourier.json");
+        assert!(manifest || !text.contains("run-a4.pdf"), "{}", file.display());
+    }
+    let course = content.join("course.yaml");
+    let text = fs::read_to_string(&course).expect("read");
+    fs::write(&course, format!("{text}\nclass papers: on the site\n")).expect("written");
+    let answer = publish(&content, &site, &[]);
+    assert_eq!(answer.code, 0, "{}", answer.err);
+    for paper in papers {
+        assert!(site.join("classes/evening").join(paper).is_file(), "{paper}");
+    }
+    let left: Vec<PathBuf> = files(&own).into_iter().map(|(path, _)| path).collect();
+    assert_eq!(left, [own.join(".tourier.json")]);
+}
+
+/// A cut between the two exchanges: the site is new, the folder beside it old, its new
+/// edition still where it was put together.
+#[test]
+fn a_cut_between_the_two_is_finished_by_the_next_publish() {
+    for aside in ["next", "old"] {
+        let (content, site) = taught(&format!("cut-{aside}"));
+        let (own, kept) =
+            (site.with_file_name("site-instructor"), site.with_file_name("kept"));
+        let copied = Command::new("cp").arg("-a").args([&own, &kept]).status();
+        assert!(copied.is_ok_and(|status| status.success()));
+        edited(&content);
+        assert_eq!(publish(&content, &site, &[]).code, 0);
+        let (new_site, new) = (files(&site), files(&own));
+        let beside = site.with_file_name(format!(".site-instructor.tourier-{aside}"));
+        fs::rename(&own, &beside).expect("moved");
+        fs::rename(&kept, &own).expect("moved");
+        assert_ne!(files(&own), new);
+        fs::write(own.join("classes/evening/mine.txt"), "mine").expect("written");
+        let answer = publish(&content, &site, &[]);
+        assert_eq!(answer.code, 0, "{}", answer.err);
+        assert!(answer.out.contains("nothing made"), "{}{}", answer.out, answer.err);
+        let mine = own.join("classes/evening/mine.txt");
+        assert!(fs::read(&mine).is_ok_and(|text| text == b"mine"));
+        fs::remove_file(mine).expect("it is there");
+        assert_eq!((files(&site), files(&own)), (new_site, new));
+        let beside = fs::read_dir(site.parent().expect("a folder")).expect("it opens");
+        assert_eq!(beside.count(), 2, "something is left");
+    }
+}
+
+/// A folder of such a name holds what is not to be seen: no site is published to it, and
+/// one that others filled is left alone.
+#[test]
+fn no_site_takes_the_instructors_place() {
+    let (content, site) = taught("place");
+    let own = site.with_file_name("site-instructor");
+    is_refused(&publish(&content, &own, &["--among-others"]), "the instructor's alone");
+    let other = site.with_file_name("other");
+    let mine = site.with_file_name("other-instructor");
+    fs::create_dir(&mine).expect("made");
+    fs::write(mine.join("mine.txt"), "mine").expect("written");
+    is_refused(&publish(&content, &other, &[]), "other-instructor");
+    let answer = publish(&content, &other, &["--among-others"]);
+    assert_eq!(answer.code, 0, "{}", answer.err);
+    assert!(fs::read(mine.join("mine.txt")).is_ok_and(|text| text == b"mine"));
+    assert!(mine.join("classes/evening/run-a4.pdf").is_file());
+}
+
+/// A paper that is gone is made again, and said, as a page is.
+#[test]
+fn a_paper_that_is_gone_is_made_again() {
+    let (content, site) = taught("gone");
+    let own = site.with_file_name("site-instructor");
+    let before = files(&own);
+    fs::remove_dir_all(&own).expect("it is there");
+    let answer = publish(&content, &site, &[]);
+    assert!(answer.err.contains("made again"), "{}{}", answer.out, answer.err);
+    assert_eq!(files(&own), before);
+}

@@ -27,11 +27,13 @@ fn the_course_to_begin_from_publishes_without_a_fault() {
         "recipes/soft-rolls/index.html",
         "recipes/corner-pockets/corner-pockets-student-metric-a4.pdf",
         "techniques/letter-turn/index.html",
-        "classes/first-evening/plan.ics",
+        "classes/first-evening/index.html",
+        "classes/first-evening/sessions.ics",
     ] {
         assert!(site.join(file).is_file(), "{file}");
     }
-    let plan = fs::read_to_string(site.join("classes/first-evening/plan.ics"));
+    let plan =
+        fs::read_to_string(here.join("site-instructor/classes/first-evening/plan.ics"));
     assert!(plan.is_ok_and(|plan| plan.contains("BEGIN:VEVENT")), "the class fits");
 }
 

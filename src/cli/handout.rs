@@ -1,30 +1,21 @@
 //! `tourier handout`: one PDF at any scale; a whole course, a booklet, labels.
 
-use crate::changes;
-use crate::draw::{Figure, figures};
 use crate::edition::Edition;
 use crate::formula::Scaling;
 use crate::measure::{Size, exact};
 use crate::model::{Class, Recipe};
 use crate::paper::{Grid, Inner, Job, PaperFault, Press};
+use crate::product::{Plate, Supplies};
 use crate::read::size_of;
-use crate::sheet::{CourseSheet, HandoutKind, Paper, Sheet, Units};
+use crate::sheet::{CourseSheet, HandoutKind, Paper, Units};
 use crate::store;
-use crate::words::Words;
 
 use super::args::{Args, HandoutArgs};
 use super::class_set;
-use super::{Done, Stop, nowhere, open, recipe, say, scaled, stem, stop_clean, words};
+use super::{Done, Stop, nowhere, open, recipe, say, stem, stop_clean, words};
 
 /// Stands for every recipe of the course.
 const ALL: &str = "all";
-
-/// What one handout is made from.
-pub(super) struct Plate {
-    pub(super) sheet: Sheet,
-    figures: Vec<Figure>,
-    included: Vec<Inner>,
-}
 
 /// How it is to be printed.
 #[derive(Clone, Copy)]
@@ -42,7 +33,8 @@ pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
     let words = words(&theme, &edition)?;
     let Some(course) = edition.course() else { return Err(Stop::Faults) };
     let press = Press::new(&theme).showing(&edition.content.media);
-    let shop = Shop { edition: &edition, course: &course, words: &words, press: &press };
+    let supplies = Supplies { edition: &edition, course: &course, words: &words };
+    let shop = Shop { supplies, press: &press };
     if let Some(class) = class(&edition, &options.recipe) {
         return class_set::run(&shop, class, options);
     }
@@ -50,14 +42,16 @@ pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
     let scaling = options.scaling.scaling()?;
     let mut plates = recipes
         .iter()
-        .map(|recipe| plate(&edition, recipe, &scaling, &words))
+        .map(|recipe| plate(supplies, recipe, &scaling))
         .collect::<Result<Vec<_>, _>>()?;
     // Where all recipes are printed, what goes into others has a sheet of its own.
     if let ([recipe], [plate]) = (recipes.as_slice(), plates.as_mut_slice()) {
         plate.included = Inner::all(edition.included(recipe, &scaling, &words), &words);
     }
     let print = print(options, &course, batch(&scaling));
-    let jobs: Vec<Job> = plates.iter().map(|plate| job(plate, &shop, &print)).collect();
+    let how = (print.kind, print.units, print.paper);
+    let job = |plate| supplies.job(plate, how, print.batch);
+    let jobs: Vec<Job> = plates.iter().map(job).collect();
     let name = if let [one] = recipes.as_slice() { &one.name } else { ALL };
     let (what, pdf) = typeset(&press, &jobs, options)?;
     put((name, &what), &print, (options, pdf))
@@ -83,9 +77,7 @@ pub(super) fn put(
 
 /// What everything is printed with.
 pub(super) struct Shop<'a> {
-    pub(super) edition: &'a Edition,
-    pub(super) course: &'a CourseSheet,
-    pub(super) words: &'a Words,
+    pub(super) supplies: Supplies<'a>,
     pub(super) press: &'a Press,
 }
 
@@ -123,19 +115,12 @@ fn chosen<'a>(edition: &'a Edition, name: &str) -> Result<Vec<&'a Recipe>, Stop>
     Ok(order)
 }
 
-pub(super) fn plate(
-    edition: &Edition,
-    recipe: &Recipe,
-    scaling: &Scaling,
-    words: &Words,
-) -> Result<Plate, Stop> {
-    let mut sheet = scaled(edition, recipe, scaling, words)?;
-    // The differences are said for one batch.
-    if *scaling == Scaling::Batches(exact(1, 1)) {
-        sheet.since = changes::since(edition, recipe, words);
-    }
-    let figures = figures(&sheet, words);
-    Ok(Plate { sheet, figures, included: Vec::new() })
+/// A recipe worked out at a size.
+fn plate(supplies: Supplies, recipe: &Recipe, scaling: &Scaling) -> Result<Plate, Stop> {
+    let plate = Plate::new(supplies.edition, recipe, scaling, supplies.words);
+    plate.map_err(|reason| {
+        Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
+    })
 }
 
 /// What was asked for, and the course's own way where nothing was.
@@ -164,24 +149,6 @@ fn batch(scaling: &Scaling) -> &'static str {
         ("x3", exact(3, 1)),
     ];
     known.iter().find(|(_, size)| size == batches).map_or("", |(key, _)| key)
-}
-
-pub(super) fn job<'a>(plate: &'a Plate, shop: &Shop<'a>, print: &Print) -> Job<'a> {
-    let Print { kind, units, paper, batch: batch_key } = *print;
-    Job {
-        sheet: &plate.sheet,
-        course: shop.course,
-        figures: &plate.figures,
-        included: &plate.included,
-        media: &shop.edition.content.media,
-        words: shop.words,
-        kind,
-        units,
-        paper,
-        batch_key,
-        whose: None,
-        makers: 1,
-    }
 }
 
 /// The word for what is printed, for its name, and its PDF.

@@ -67,6 +67,13 @@ fn said(args: &Args, outcome: &Outcome, options: &PublishArgs) -> Done {
     if !args.quiet {
         say(report(outcome, &options.folder().display().to_string()).as_bytes())?;
     }
+    if let Some(apart) = outcome.apart.as_ref().filter(|_| !args.quiet) {
+        let name = apart.file_name().unwrap_or_default();
+        let folder = options.folder().with_file_name(name);
+        let folder = folder.display();
+        say(format!("what is yours alone is in {folder}/: keep it off the web\n")
+            .as_bytes())?;
+    }
     Ok(())
 }
 

@@ -414,5 +414,6 @@ pub(super) fn course() -> CourseSheet {
         news: Vec::new(),
         glossary: Vec::new(),
         offline: false,
+        papers_on_site: false,
     }
 }

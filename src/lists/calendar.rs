@@ -27,16 +27,24 @@ struct Event<'a> {
 /// The calendar of a plan; without a plan, of its sessions.
 pub fn calendar(plan: &PlanSheet, words: &Words) -> Option<String> {
     let rows = plan.rows.iter().filter(|row| row.kind != Kind::Finish);
-    let mut events: Vec<Event> = rows.map(|row| row_event(row, plan, words)).collect();
-    if events.is_empty() {
-        let session = |span: &crate::sheet::Span| Event {
-            span: (span.from_min, span.to_min),
-            summary: plan.title.clone(),
-            about: plan.title.clone(),
-            alarm: Some(&plan.title),
-        };
-        events = plan.sessions.iter().map(session).collect();
-    }
+    let events: Vec<Event> = rows.map(|row| row_event(row, plan, words)).collect();
+    if events.is_empty() { sessions(plan) } else { told(plan, &plan.name, &events) }
+}
+
+/// The calendar of a class's sessions, with nothing of what is done in them.
+pub fn sessions(plan: &PlanSheet) -> Option<String> {
+    let session = |span: &crate::sheet::Span| Event {
+        span: (span.from_min, span.to_min),
+        summary: plan.title.clone(),
+        about: plan.title.clone(),
+        alarm: Some(&plan.title),
+    };
+    let events: Vec<Event> = plan.sessions.iter().map(session).collect();
+    told(plan, &format!("{}-session", plan.name), &events)
+}
+
+/// Events as a calendar; `name` begins what they are known by.
+fn told(plan: &PlanSheet, name: &str, events: &[Event]) -> Option<String> {
     let first = events.first()?.span.0;
     let last = events.iter().map(|event| event.span.1).max()?;
     let clock = &plan.clock;
@@ -50,7 +58,7 @@ pub fn calendar(plan: &PlanSheet, words: &Words) -> Option<String> {
         zone(&mut lines, &clock.moment(first), &clock.moment(last));
     }
     for (at, one) in events.iter().enumerate() {
-        event(&mut lines, (at, one), &plan.name, clock);
+        event(&mut lines, (at, one), name, clock);
     }
     lines.put("END:VCALENDAR");
     Some(lines.text)

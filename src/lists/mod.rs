@@ -5,6 +5,6 @@ mod calendar;
 mod table;
 mod text;
 
-pub use calendar::calendar;
+pub use calendar::{calendar, sessions};
 pub use table::order_csv;
 pub use text::{order_text, timetable_text};

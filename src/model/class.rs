@@ -30,6 +30,8 @@ pub struct Class {
     pub grid: Placed<u32>,
     /// What is bought and weighed more than needed: 0.05 for 5 %.
     pub spare: Exact,
+    /// What each baker brings along.
+    pub bring: Vec<String>,
     /// What need not be bought.
     pub shelf: Vec<(Placed<String>, Mass)>,
     /// Whether a line of it could not be read: a fault says so, and nothing that would only

@@ -70,6 +70,8 @@ pub struct Course {
     pub news: Vec<News>,
     /// Whether the site can be kept on a phone and read with no connection.
     pub offline: bool,
+    /// Whether run sheets, orders and prices of classes stand on the site.
+    pub papers_on_site: bool,
     /// The file.
     pub place: Place,
 }

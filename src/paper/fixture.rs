@@ -74,6 +74,7 @@ fn course() -> CourseSheet {
         news: Vec::new(),
         glossary: Vec::new(),
         offline: false,
+        papers_on_site: false,
     }
 }
 

@@ -34,7 +34,7 @@ pub use problem::{Bake, Goal, Layout, Link, Ovens, Pool, Problem, Store, Task, U
 pub use reason::{Change, Explanation, Reason, Remedy, Short, explain};
 pub use rows::{Left, Row};
 pub use solve::{Answer, Effort, Plan, Watch, fits, fits_soon, solve};
-pub use stations::{Portion, Station, scaled, stations};
+pub use stations::{Portion, Station, scaled, scaling, stations};
 pub use strand::{Holds, Lag, Moves, Room, StepPlan, Strand, elsewhere, strand};
 pub use timetable::{
     Activity, Counted, Deed, Kind, Note, Objective, Standing, StepName, Timetable,

@@ -85,7 +85,7 @@ pub fn scaled<'a>(making: &Making, book: Book<'a>) -> Result<Work<'a>, &'static 
 }
 
 /// How much of its recipe each maker makes.
-fn scaling(making: &Making) -> Scaling {
+pub fn scaling(making: &Making) -> Scaling {
     match &making.much {
         Much::Pieces(pieces) => Scaling::Pieces(*pieces),
         Much::Batches(batches) => Scaling::Batches(batches.clone()),

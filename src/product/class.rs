@@ -3,17 +3,21 @@
 
 use std::sync::{Arc, OnceLock};
 
-use crate::lists::{calendar, order_csv};
+use crate::lists::{calendar, order_csv, sessions};
 use crate::measure::{Label, show};
 use crate::model::Class;
 use crate::paper::ClassPaper;
 use crate::plan::{self, Effort};
-use crate::sheet::{ClassSheet, Paper, build};
+use crate::sheet::{ClassSheet, HandoutKind, Paper, Units, build};
+use crate::site::INSTRUCTOR;
 
-use super::{Make, Product, Shelf, Workshop, files_key};
+use super::{Bundle, Make, Product, Shelf, Supplies, Workshop, files_key, key};
 
 /// A class's sheet, worked out when it is first asked for.
 type Once = Arc<OnceLock<Result<ClassSheet, String>>>;
+
+/// Makes a file from a class's sheet.
+type FromSheet = fn(&ClassSheet, &Workshop) -> Result<Vec<u8>, String>;
 
 /// Every file of every class.
 pub(super) fn class_products<'w>(workshop: &'w Workshop<'_>) -> Vec<Product<'w>> {
@@ -21,48 +25,85 @@ pub(super) fn class_products<'w>(workshop: &'w Workshop<'_>) -> Vec<Product<'w>>
     classes.iter().flat_map(|class| files(class, workshop)).collect()
 }
 
+/// What everybody may see of a class stands on the site. What is the instructor's alone stands
+/// beside it, but where the course wants it on the site too.
 fn files<'w>(class: &'w Class, workshop: &'w Workshop<'_>) -> Vec<Product<'w>> {
     let once: Once = Arc::default();
     let inputs = inputs(class, workshop);
-    let file =
-        |name: &str, make: fn(&ClassSheet, &Workshop) -> Result<Vec<u8>, String>| {
-            let once = once.clone();
-            let make: Make<'w> = Box::new(move |_: &dyn Shelf| {
-                let sheet = once.get_or_init(|| {
-                    let stock = workshop.stock;
-                    let sheet = stock.edition.class(class, Effort::USUAL, stock.words);
-                    sheet.map_err(str::to_owned)
-                });
-                make(sheet.as_ref().map_err(Clone::clone)?, workshop)
+    let file = |folder: &str, name: &str, make: FromSheet| {
+        let once = once.clone();
+        let make: Make<'w> = Box::new(move |_: &dyn Shelf| {
+            let sheet = once.get_or_init(|| {
+                let stock = workshop.stock;
+                let sheet = stock.edition.class(class, Effort::USUAL, stock.words);
+                sheet.map_err(str::to_owned)
             });
-            let path = format!("classes/{}/{name}", class.name);
-            Product::new(path, &[inputs.as_bytes()], make)
-        };
-    vec![
-        file("index.html", page),
-        file("plan.ics", |sheet, workshop| {
-            Ok(calendar(&sheet.plan, workshop.stock.words)
-                .unwrap_or_default()
-                .into_bytes())
-        }),
-        file("order.csv", |sheet, workshop| {
-            let bought = sheet.bought.as_ref();
-            let table = bought.map(|order| order_csv(order, workshop.stock.words));
-            Ok(table.unwrap_or_default().into_bytes())
-        }),
-        file("run-a4.pdf", |sheet, workshop| {
-            paper(sheet, workshop, (ClassPaper::Run, Paper::A4))
-        }),
-        file("run-letter.pdf", |sheet, workshop| {
-            paper(sheet, workshop, (ClassPaper::Run, Paper::Letter))
-        }),
-        file("lists-a4.pdf", |sheet, workshop| {
-            paper(sheet, workshop, (ClassPaper::Lists, Paper::A4))
-        }),
-        file("lists-letter.pdf", |sheet, workshop| {
-            paper(sheet, workshop, (ClassPaper::Lists, Paper::Letter))
-        }),
-    ]
+            make(sheet.as_ref().map_err(Clone::clone)?, workshop)
+        });
+        let path = format!("{folder}classes/{}/{name}", class.name);
+        Product::new(path, &[inputs.as_bytes()], make)
+    };
+    let open = workshop.stock.course.papers_on_site;
+    let own = if open { "" } else { INSTRUCTOR };
+    let mut files: Vec<Product> =
+        PAPERS.iter().map(|(name, make)| file(own, name, *make)).collect();
+    files.push(file("", "sessions.ics", |sheet, _| {
+        Ok(sessions(&sheet.plan).unwrap_or_default().into_bytes())
+    }));
+    files.push(file(own, "index.html", whole_page));
+    if !open {
+        files.push(file("", "index.html", page));
+    }
+    files.push(bundle(class, workshop, own));
+    files
+}
+
+/// What is made of a class for its instructor, but its page and its bundle.
+const PAPERS: [(&str, FromSheet); 6] = [
+    ("plan.ics", |sheet, workshop| {
+        let plan = calendar(&sheet.plan, workshop.stock.words);
+        Ok(plan.unwrap_or_default().into_bytes())
+    }),
+    ("order.csv", |sheet, workshop| {
+        let bought = sheet.bought.as_ref();
+        let table = bought.map(|order| order_csv(order, workshop.stock.words));
+        Ok(table.unwrap_or_default().into_bytes())
+    }),
+    ("run-a4.pdf", |sheet, workshop| {
+        paper(sheet, workshop, (ClassPaper::Run, Paper::A4))
+    }),
+    ("run-letter.pdf", |sheet, workshop| {
+        paper(sheet, workshop, (ClassPaper::Run, Paper::Letter))
+    }),
+    ("lists-a4.pdf", |sheet, workshop| {
+        paper(sheet, workshop, (ClassPaper::Lists, Paper::A4))
+    }),
+    ("lists-letter.pdf", |sheet, workshop| {
+        paper(sheet, workshop, (ClassPaper::Lists, Paper::Letter))
+    }),
+];
+
+/// Everything that is handed out on the evening, in the course's own units and on its paper.
+fn bundle<'w>(class: &'w Class, workshop: &'w Workshop<'_>, folder: &str) -> Product<'w> {
+    let stock = workshop.stock;
+    let mut inputs: Vec<&[u8]> = vec![workshop.look.as_bytes(), class.name.as_bytes()];
+    let recipes = class.makes.iter();
+    let recipes = recipes.flat_map(|made| workshop.keys.named(&made.recipe.value));
+    inputs.extend(recipes.map(|recipe| workshop.key(recipe).as_bytes()));
+    let make = move |_: &dyn Shelf| {
+        let (edition, course, words) = (stock.edition, &stock.course, stock.words);
+        let units = if course.metric_first { Units::Metric } else { Units::Us };
+        let paper = if course.a4_first { Paper::A4 } else { Paper::Letter };
+        let bundle = Bundle::new(class, Supplies { edition, course, words })?;
+        let kinds = [HandoutKind::Student, HandoutKind::Bench];
+        let (jobs, cover) = bundle.jobs(&kinds, units, paper);
+        let press = workshop.press();
+        press
+            .print(&press.covered(&jobs, &cover, false))
+            .map_err(|fault| fault.to_string())
+    };
+    let path = format!("{folder}classes/{}/bundle.pdf", class.name);
+    Product { path, key: key(&inputs), make: Box::new(make) }
 }
 
 /// Stands for everything that a class's files are made from: the question and the order
@@ -97,6 +138,11 @@ fn said<'w>(
 
 fn page(sheet: &ClassSheet, workshop: &Workshop) -> Result<Vec<u8>, String> {
     let page = workshop.site.class(sheet).map_err(|fault| fault.to_string())?;
+    Ok(page.bytes)
+}
+
+fn whole_page(sheet: &ClassSheet, workshop: &Workshop) -> Result<Vec<u8>, String> {
+    let page = workshop.site.whole_class(sheet).map_err(|fault| fault.to_string())?;
     Ok(page.bytes)
 }
 

@@ -23,7 +23,7 @@ const GRID: u32 = 5;
 const MOST_BAKERS: u32 = 200;
 
 /// What a class may say.
-const KEYS: [&str; 11] = [
+const KEYS: [&str; 12] = [
     "title",
     "sessions",
     "bakers",
@@ -35,6 +35,7 @@ const KEYS: [&str; 11] = [
     "changeover",
     "spare",
     "on the shelf",
+    "bring",
 ];
 
 /// Reads a class from the text of `file`.
@@ -69,6 +70,7 @@ pub(super) fn read(
         spare: fields
             .parsed("spare", "5 %", percent)
             .map_or_else(|| exact(0, 1), |found| found.value),
+        bring: fields.list_of_texts("bring"),
         shelf: shelf(&mut fields),
         unread: false,
         place: whole,

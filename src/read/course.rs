@@ -20,7 +20,7 @@ const COMMA_LANGUAGES: [&str; 12] =
 const AWAKE: (i32, i32) = (7 * 60, 22 * 60 + 30);
 
 /// What `course.yaml` may say.
-const KEYS: [&str; 29] = [
+const KEYS: [&str; 30] = [
     "language",
     "title",
     "school",
@@ -50,6 +50,7 @@ const KEYS: [&str; 29] = [
     "theme",
     "news",
     "offline",
+    "class papers",
 ];
 
 /// Reads the course from the text of `file`.
@@ -109,6 +110,8 @@ pub(super) fn read(
         look: look(&mut fields),
         news: news(&mut fields),
         offline: choice(&mut fields, "offline", &["no", "yes"]) == 1,
+        papers_on_site: choice(&mut fields, "class papers", &["apart", "on the site"])
+            == 1,
         language,
         language_place,
         place: Place::new(file, 0, text.len()),

@@ -50,6 +50,8 @@ pub struct CourseSheet {
     pub glossary: Vec<TradeWord>,
     /// Whether the site can be read with no connection.
     pub offline: bool,
+    /// Whether run sheets, orders and prices of classes stand on the site.
+    pub papers_on_site: bool,
 }
 
 /// The course's own look, laid over its theme.

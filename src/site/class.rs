@@ -1,5 +1,5 @@
-//! A class's page: the plan as chart and by the clock, a card for each group, the order
-//! and the weigh-out.
+//! A class's page: days, what is made and what to bring; for its instructor the plan as chart
+//! and by the clock, a card for each group and the order too.
 
 use serde::Serialize;
 
@@ -8,9 +8,13 @@ use crate::sheet::ClassSheet;
 
 use super::engine::{Engine, TemplateFault};
 use super::html::Html;
+use super::instructor::INSTRUCTOR;
 use super::overlay::{Sheet, overlaid};
 use super::shell::{Head, context};
 use super::{Input, Page};
+
+/// A file beside a page: its name, what it is, and the paper of those to print.
+pub(super) type File = [&'static str; 3];
 
 /// A class as the template sees it.
 #[derive(Serialize)]
@@ -18,39 +22,67 @@ struct View<'a> {
     #[serde(flatten)]
     sheet: &'a ClassSheet,
     drawing: Option<Html>,
-    /// Its files beside the page: name and what they are.
-    files: [[&'static str; 3]; 6],
+    /// Its files beside the page.
+    files: &'a [File],
+    /// Whether the plan, the order and the papers are on it.
+    whole: bool,
 }
 
-/// The page of one class.
+/// The page of one class, with what everybody may see.
 pub(super) fn page(
     input: &Input,
     sheet: &ClassSheet,
     engine: &Engine,
 ) -> Result<Page, TemplateFault> {
     let path = format!("classes/{}/index.html", sheet.class);
-    let days: Vec<&str> =
-        sheet.sessions.iter().map(|session| session.day.as_str()).collect();
+    let view = View { sheet, drawing: None, files: &[SESSIONS], whole: false };
+    filled((input, engine), path, &view)
+}
+
+/// The page of one class with all that its instructor needs.
+pub(super) fn whole_page(
+    input: &Input,
+    sheet: &ClassSheet,
+    engine: &Engine,
+) -> Result<Page, TemplateFault> {
+    let folder = if input.course.papers_on_site { "" } else { INSTRUCTOR };
+    let path = format!("{folder}classes/{}/index.html", sheet.class);
+    let drawing = sheet.plan.chart.as_ref().map(|chart| {
+        let drawing = &plan_chart(chart);
+        let sheets = ["m", "u"].map(|unit| Sheet { unit, key: "", drawing });
+        Html(overlaid(&sheet.title, &sheets, &[""]))
+    });
+    let open = [SESSIONS].into_iter().filter(|_| folder.is_empty());
+    let files: Vec<File> = PAPERS.into_iter().chain(open).collect();
+    filled((input, engine), path, &View { sheet, drawing, files: &files, whole: true })
+}
+
+fn filled(
+    (input, engine): (&Input, &Engine),
+    path: String,
+    view: &View,
+) -> Result<Page, TemplateFault> {
+    let sessions = view.sheet.sessions.iter();
+    let days: Vec<&str> = sessions.map(|session| session.day.as_str()).collect();
     let head = Head {
         path: &path,
-        title: &sheet.title,
+        title: &view.sheet.title,
         summary: &days.join(", "),
         linked: None,
         picture: None,
         trail: Vec::new(),
     };
     let mut context = context(input, head);
-    let drawing = sheet.plan.chart.as_ref().map(|chart| {
-        let drawing = &plan_chart(chart);
-        let sheets = ["m", "u"].map(|unit| Sheet { unit, key: "", drawing });
-        Html(overlaid(&sheet.title, &sheets, &[""]))
-    });
-    context.insert("class", &View { sheet, drawing, files: FILES });
-    Ok(Page::text(path, engine.fill("class.html", &context)?))
+    context.insert("class", view);
+    Ok(Page::text(path.clone(), engine.fill("class.html", &context)?))
 }
 
-/// The files that stand beside the page: what they are, and the paper of those to print.
-const FILES: [[&str; 3]; 6] = [
+/// When the class is held, for a calendar.
+const SESSIONS: File = ["sessions.ics", "sessions", ""];
+
+/// The instructor's files.
+pub(super) const PAPERS: [File; 7] = [
+    ["bundle.pdf", "bundle", ""],
     ["run-a4.pdf", "run", "a4"],
     ["run-letter.pdf", "run", "letter"],
     ["lists-a4.pdf", "lists", "a4"],

@@ -13,6 +13,7 @@ mod feed;
 mod figure;
 mod find;
 mod html;
+mod instructor;
 mod linked;
 mod offline;
 mod overlay;
@@ -33,6 +34,7 @@ pub use card::Card;
 pub use cartridge::{Cartridge, PACKAGE};
 pub use engine::TemplateFault;
 pub use figure::FigureMap;
+pub use instructor::INSTRUCTOR;
 pub use offline::{ICONS, WORKER};
 
 use std::collections::BTreeMap;
@@ -133,12 +135,29 @@ impl<'a> Site<'a> {
         recipe::page(&self.input, sheets, figures, &self.engine)
     }
 
-    /// The page of one class.
+    /// What everybody may see of one class.
     ///
     /// # Errors
     /// The template that cannot be filled in, with its line.
     pub fn class(&self, sheet: &ClassSheet) -> Result<Page, TemplateFault> {
         class::page(&self.input, sheet, &self.engine)
+    }
+
+    /// The page of one class with all that its instructor needs.
+    ///
+    /// # Errors
+    /// The template that cannot be filled in, with its line.
+    pub fn whole_class(&self, sheet: &ClassSheet) -> Result<Page, TemplateFault> {
+        class::whole_page(&self.input, sheet, &self.engine)
+    }
+
+    /// The pages and assets that stand beside the site: the instructor's own print room; none
+    /// where all stands on the site, or there is no class.
+    ///
+    /// # Errors
+    /// The template that cannot be filled in, with its line.
+    pub fn instructor_room(&self) -> Result<Vec<Page>, TemplateFault> {
+        instructor::room(&self.input, &self.engine)
     }
 
     /// Every page and file that says nothing of the recipes.

@@ -1,6 +1,7 @@
-//! The print room: every handout in one table.
+//! The print room: every handout in one table, lesson by lesson; and the papers of classes,
+//! where they stand on the site.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use serde::Serialize;
 
@@ -8,6 +9,7 @@ use crate::sheet::{HandoutKind, HandoutLink, Paper, Sheet, Units};
 
 use super::cartridge::PACKAGE;
 use super::engine::{Engine, TemplateFault};
+use super::instructor::evenings;
 use super::shell::{Head, context};
 use super::{Card, Input, Page};
 
@@ -31,6 +33,14 @@ pub(super) struct Row {
     first: bool,
     /// The handouts, one a column.
     links: Vec<Link>,
+}
+
+/// What is printed for one lesson.
+#[derive(Serialize)]
+struct Lesson<'a> {
+    /// Its title; empty for what stands in no lesson.
+    title: &'a str,
+    rows: Vec<Row>,
 }
 
 /// One handout, or the lack of it.
@@ -66,13 +76,30 @@ pub(super) fn page(
         .map(|(units, paper)| Column { units: units.word(), paper: paper.word() })
         .collect();
     let all = cards.iter().filter_map(|card| Some((card, own(card)?)));
-    let rows: Vec<Row> = all
-        .flat_map(|(card, own)| rows((&card.recipe, &card.title), own, &kinds))
-        .collect();
+    let rows = all.map(|(card, own)| {
+        let rows = rows((&card.recipe, &card.title), own, &kinds);
+        (card.recipe.as_str(), rows)
+    });
     context.insert("columns", &columns);
-    context.insert("rows", &rows);
+    context.insert("lessons", &by_lesson(input, rows.collect()));
+    if input.course.papers_on_site {
+        context.insert("evenings", &evenings(input));
+    }
     context.insert("cartridge", PACKAGE);
     Ok(Page::text("print/index.html", engine.fill("print.html", &context)?))
+}
+
+/// The rows of each recipe, in the first lesson that teaches it.
+fn by_lesson<'a>(
+    input: &Input<'a>,
+    mut rows: BTreeMap<&str, Vec<Row>>,
+) -> Vec<Lesson<'a>> {
+    let lessons = input.course.lessons.iter().map(|lesson| {
+        let own = lesson.recipes.iter();
+        let own = own.filter_map(|recipe| rows.remove(recipe.as_str())).flatten();
+        Lesson { title: &lesson.title, rows: own.collect() }
+    });
+    lessons.filter(|lesson| !lesson.rows.is_empty()).collect()
 }
 
 /// The rows of one recipe: one a kind of handout that it has.

@@ -6,6 +6,7 @@ use tera::Context;
 use crate::sheet::CourseSheet;
 
 use super::html::Html;
+use super::instructor::INSTRUCTOR;
 use super::{Input, linked};
 
 /// The page for an address that is none.
@@ -53,6 +54,8 @@ struct Shell<'a> {
     trail: Vec<Stop>,
     /// Which of the site's own pages it is: `index.html`.
     path: &'a str,
+    /// Whether it stands beside the site and is the instructor's alone.
+    apart: bool,
     course: &'a CourseSheet,
 }
 
@@ -71,17 +74,22 @@ pub(super) struct Size<'a> {
 pub(super) fn context(input: &Input, head: Head) -> Context {
     let place =
         |path: &str| input.course.address.as_ref().map(|site| format!("{site}{path}"));
-    let hidden = head.path == MISSING;
+    let (own, apart) = match head.path.strip_prefix(INSTRUCTOR) {
+        Some(own) => (own, true),
+        None => (head.path, false),
+    };
+    let hidden = head.path == MISSING || apart;
     let shell = Shell {
         title: head.title,
         summary: head.summary,
-        root: root(head.path),
+        root: root(own),
         canonical: place(&page_address(head.path)).filter(|_| !hidden),
         hidden,
         picture: head.picture.as_deref().and_then(place),
         linked: head.linked.map(|data| linked::script(&data)),
         trail: head.trail,
-        path: head.path,
+        path: own,
+        apart,
         course: input.course,
     };
     let mut context = Context::new();

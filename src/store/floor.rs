@@ -12,7 +12,7 @@ use crate::product::{Card, Product, Shelf, Workshop};
 use super::halt;
 use super::manifest::{Known, Made, Manifest};
 use super::publish::PublishError;
-use super::stage::Stage;
+use super::stage::Stages;
 use super::survey::Survey;
 
 /// Why a file is not made in the place of another.
@@ -58,7 +58,7 @@ pub(super) struct Floor<'w> {
     workshop: &'w Workshop<'w>,
     survey: &'w Survey,
     /// Where files are put; without it nothing is made.
-    stage: Option<&'w Stage>,
+    stage: Option<&'w Stages>,
     step: &'w (dyn Fn(usize, usize) + Sync),
     queue: Mutex<Queue<'w>>,
     wake: Condvar,
@@ -69,7 +69,7 @@ impl<'w> Floor<'w> {
     pub(super) fn new(
         workshop: &'w Workshop<'w>,
         survey: &'w Survey,
-        stage: Option<&'w Stage>,
+        stage: Option<&'w Stages>,
         step: &'w (dyn Fn(usize, usize) + Sync),
     ) -> Self {
         let (queue, done) = (Mutex::default(), Mutex::default());

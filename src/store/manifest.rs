@@ -17,6 +17,8 @@ use sha2::{Digest, Sha256};
 
 use crate::product::Card;
 
+use super::folders::{Folders, Side};
+
 /// The manifest's name in the output folder.
 pub(super) const NAME: &str = ".tourier.json";
 
@@ -89,22 +91,52 @@ impl Manifest {
         read().unwrap_or((Self::default(), SystemTime::UNIX_EPOCH))
     }
 
+    /// What stands of an edition in its two folders, and until when files may have been
+    /// changed without being looked at. The site's manifest tells of both; where the site is
+    /// gone, the one beside it tells of what is left.
+    pub(super) fn standing(folders: &Folders) -> (Self, SystemTime) {
+        let (mut whole, sealed) = Self::read(folders.get(Side::Site));
+        let (apart, other) = Self::read(folders.get(Side::Instructor));
+        if whole == Self::default() {
+            whole.arithmetic = apart.arithmetic;
+            let left = apart.made.into_iter();
+            whole.made =
+                left.filter(|(path, _)| Side::of(path).0 == Side::Instructor).collect();
+        }
+        let sealed = if whole.has(Side::Instructor) { sealed.min(other) } else { sealed };
+        (whole, sealed)
+    }
+
+    /// What the program made on one side, by its path in that folder.
+    pub(super) fn part(&self, side: Side) -> BTreeMap<String, Made> {
+        let made = self.made.iter().map(|(path, made)| (Side::of(path), made));
+        let own = made.filter(|((own, _), _)| *own == side);
+        own.map(|((_, path), made)| (path.to_owned(), made.clone())).collect()
+    }
+
+    /// Whether anything was made on one side.
+    pub(super) fn has(&self, side: Side) -> bool {
+        self.made.keys().any(|path| Side::of(path).0 == side)
+    }
+
     /// The manifest as text.
     pub(super) fn text(&self) -> String {
         serde_json::to_string_pretty(self).unwrap_or_default()
     }
 }
 
-/// Notes that every file of an output folder is as it was made. Where the time cannot be
-/// noted, the files are only read through next time.
-pub(super) fn seal(output: &Path, until: SystemTime) {
-    let manifest = File::open(output.join(NAME));
-    let _ = manifest.and_then(|manifest| manifest.set_modified(until));
+/// Notes that every file of an edition is as it was made. Where the time cannot be noted,
+/// the files are only read through next time.
+pub(super) fn seal(folders: &Folders, until: SystemTime) {
+    for side in Side::BOTH {
+        let manifest = File::open(folders.get(side).join(NAME));
+        let _ = manifest.and_then(|manifest| manifest.set_modified(until));
+    }
 }
 
 /// Seals what was made up to now; what is changed from here on is later than the seal.
-pub(super) fn seal_now(output: &Path) {
-    seal(output, SystemTime::now());
+pub(super) fn seal_now(folders: &Folders) {
+    seal(folders, SystemTime::now());
     std::thread::sleep(TICK);
 }
 

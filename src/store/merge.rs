@@ -15,6 +15,7 @@ use std::time::SystemTime;
 
 use rayon::prelude::*;
 
+use super::folders::Side;
 use super::manifest::{Made, Manifest, NAME};
 use super::rename::{Inode, exchange, inode, rename_new};
 use super::tree::{any_below, plain};
@@ -53,10 +54,10 @@ pub(super) struct Found {
 }
 
 impl Clearing {
-    /// The clearing of an edition of which nothing is known but what lies in it.
-    pub(super) fn of(old: PathBuf, new: PathBuf, kept: PathBuf) -> Self {
+    /// The clearing of one side of an edition of which nothing is known but what lies in it.
+    pub(super) fn of([old, new, kept]: [PathBuf; 3], side: Side) -> Self {
         let (made, sealed) = Manifest::read(&old);
-        let (made, standing) = (made.made, Manifest::read(&new).0.made);
+        let (made, standing) = (made.part(side), Manifest::read(&new).0.part(side));
         let (damaged, linked) = (BTreeSet::new(), BTreeMap::new());
         let found = Mutex::default();
         Self { old, new, kept, made, standing, sealed, damaged, linked, found }
@@ -330,7 +331,8 @@ mod tests {
         let was = inode(&new.join("note.txt")).expect("a file");
         fs::write(old.join("part"), "after").expect("written");
         fs::rename(old.join("part"), old.join("note.txt")).expect("renamed");
-        let mut clearing = Clearing::of(old, new.clone(), folder.join("kept"));
+        let folders = [old, new.clone(), folder.join("kept")];
+        let mut clearing = Clearing::of(folders, Side::Site);
         clearing.linked.insert("note.txt".into(), was);
         then(&new, &clearing);
         clearing.run().expect("cleared");

@@ -3,6 +3,7 @@
 mod faces;
 mod fingerprint;
 mod floor;
+mod folders;
 mod halt;
 mod load;
 mod lock;

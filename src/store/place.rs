@@ -4,6 +4,7 @@
 use std::fs;
 use std::path::{Component, Path, PathBuf};
 
+use super::folders::{Folders, Side, site_of};
 use super::manifest::NAME;
 use super::{StoreError, doing};
 
@@ -17,10 +18,30 @@ pub struct Place<'a> {
     pub among_others: bool,
 }
 
-/// The output folder's own place, links followed. Nothing is made.
-pub(super) fn place(asked: &Place) -> Result<PathBuf, StoreError> {
-    let whole = resolved(asked.output)?;
-    let refuse = |why| Err(StoreError::refused(asked.output, "publish to", why));
+/// The folders of an edition, links followed. Nothing is made.
+pub(super) fn place(asked: &Place) -> Result<Folders, StoreError> {
+    let site = resolved(asked.output)?;
+    if site_of(&site) != site {
+        let why = "a folder of such a name holds what is the instructor's alone, beside a site; \
+                   take another name";
+        return Err(StoreError::refused(asked.output, "publish to", why));
+    }
+    may_be(&site, asked.output, asked)?;
+    let folders = Folders::new(site);
+    let beside = folders.get(Side::Instructor);
+    may_be(beside, beside, asked)?;
+    allowed(folders.get(Side::Site))?;
+    Ok(folders)
+}
+
+/// Whether one folder of an edition may be where it is to be; `named` is how it is spoken of.
+fn may_be(whole: &Path, named: &Path, asked: &Place) -> Result<(), StoreError> {
+    let refuse = |why| Err(StoreError::refused(named, "publish to", why));
+    if whole.is_symlink() {
+        return refuse(
+            "it is a link; what stands beside a site must be a folder of its own",
+        );
+    }
     let there = whole.ancestors().find_map(|path| fs::metadata(path).ok());
     if there.is_some_and(|known| !known.is_dir()) {
         return refuse("a file stands in its place");
@@ -30,31 +51,30 @@ pub(super) fn place(asked: &Place) -> Result<PathBuf, StoreError> {
     }
     for other in asked.inputs {
         let Ok(other) = other.canonicalize() else { continue };
-        if whole.starts_with(&other) || other.starts_with(&whole) {
+        if whole.starts_with(&other) || other.starts_with(whole) {
             return refuse(
                 "the content and the theme lie in it, or it in them; take another",
             );
         }
     }
-    if home().is_some_and(|home| home.starts_with(&whole)) {
+    if home().is_some_and(|home| home.starts_with(whole)) {
         return refuse(
             "it is your home folder, or one that holds it; name a folder of its own",
         );
     }
-    if is_mount(&whole) {
+    if is_mount(whole) {
         return refuse(
             "a disk or a folder from elsewhere is mounted there, and cannot be \
                        swapped for a new edition; name a folder inside it",
         );
     }
-    if !asked.among_others && !whole.join(NAME).exists() && holds_files(&whole)? {
+    if !asked.among_others && !whole.join(NAME).exists() && holds_files(whole)? {
         return refuse(
             "it holds files that were not published; take another, or say \
                        --among-others to publish beside them",
         );
     }
-    allowed(&whole)?;
-    Ok(whole)
+    Ok(())
 }
 
 /// The place with links followed, as far as it is there.

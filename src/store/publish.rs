@@ -1,9 +1,9 @@
 //! Publishing: makes what is out of date, keeps the rest, and swaps the edition in whole.
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::sync::Mutex;
 
 use crate::formula::EDITION;
@@ -11,11 +11,12 @@ use crate::product::Workshop;
 use crate::site::TemplateFault;
 
 use super::floor::{Floor, NOT_OURS};
+use super::folders::{Folders, Side};
 use super::lock::{Lock, While};
-use super::manifest::{self, Manifest, seal_now};
+use super::manifest::{self, Made, Manifest, seal_now};
 use super::merge::Clearing;
 use super::place::{Place, place};
-use super::stage::{Stage, beside, recover, swap_back, writable};
+use super::stage::{Stage, Stages, beside, recover, swap_back, writable};
 use super::survey::{Look, Survey};
 use super::tree::{Guests, any_below, plain};
 use super::write::put;
@@ -36,6 +37,9 @@ pub struct Outcome {
     pub moved: Vec<PathBuf>,
     /// Whether the program counts otherwise than the one that published last.
     pub recounted: bool,
+    /// The folder beside the site, where the edition has something that is the instructor's
+    /// alone.
+    pub apart: Option<PathBuf>,
 }
 
 /// Why publishing stopped.
@@ -67,7 +71,7 @@ impl From<StoreError> for PublishError {
 
 /// An output folder that may be published to, and the edition that stands in it.
 pub struct Target {
-    output: PathBuf,
+    folders: Folders,
     look: Look,
     survey: Survey,
 }
@@ -78,9 +82,9 @@ impl Target {
     /// # Errors
     /// Where it is no place to publish to, or the machine does not say.
     pub fn open(place_of: &Place, look: Look) -> Result<Self, StoreError> {
-        let output = place(place_of)?;
-        let survey = Survey::new(&output, look);
-        Ok(Self { output, look, survey })
+        let folders = place(place_of)?;
+        let survey = Survey::new(&folders, look);
+        Ok(Self { folders, look, survey })
     }
 
     /// How many files there are of the edition that stands, where it is whole and was made
@@ -89,7 +93,7 @@ impl Target {
         let survey = &self.survey;
         let old = &survey.old;
         let same = old.arithmetic == EDITION && old.from == from && !from.is_empty();
-        let whole = same && survey.damaged.is_empty() && is_settled(&self.output);
+        let whole = same && survey.damaged.is_empty() && is_settled(&self.folders);
         whole.then(|| {
             survey.confirm();
             old.made.len()
@@ -108,9 +112,9 @@ impl Target {
         (workshop, from): (&Workshop, &str),
         step: &(dyn Fn(usize, usize) + Sync),
     ) -> Result<Outcome, PublishError> {
-        let Self { output, look, survey } = self;
+        let Self { folders, look, survey } = self;
         let idle = survey.old.from == from && survey.damaged.is_empty();
-        if idle && is_settled(&output) {
+        if idle && is_settled(&folders) {
             let floor = Floor::new(workshop, &survey, None, step);
             if floor.make()? && floor.end(from).0 == survey.old {
                 survey.confirm();
@@ -118,14 +122,15 @@ impl Target {
                 return Ok(Outcome { kept, ..Outcome::default() });
             }
         }
-        let above = output.parent().unwrap_or(&output);
+        let site = folders.get(Side::Site);
+        let above = site.parent().unwrap_or(site);
         doing(fs::create_dir_all(above), "make", above)?;
-        let _lock = Lock::take(&output, While::Refuse)?;
-        let recovered = recover(&output)?;
+        let _lock = Lock::take(site, While::Refuse)?;
+        let recovered = recover(&folders)?;
         // Another publish may have ended in between.
-        let same = !recovered.any && Manifest::read(&output).0 == survey.old;
-        let survey = if same { survey } else { Survey::new(&output, look) };
-        let mut outcome = anew(&output, &survey, (workshop, from), step)?;
+        let same = !recovered.any && Manifest::standing(&folders).0 == survey.old;
+        let survey = if same { survey } else { Survey::new(&folders, look) };
+        let mut outcome = anew(&folders, &survey, (workshop, from), step)?;
         outcome.moved.extend(recovered.kept);
         Ok(outcome)
     }
@@ -133,13 +138,13 @@ impl Target {
 
 /// Makes what is out of date and swaps the new edition in.
 fn anew(
-    output: &Path,
+    folders: &Folders,
     survey: &Survey,
     (workshop, from): (&Workshop, &str),
     step: &(dyn Fn(usize, usize) + Sync),
 ) -> Result<Outcome, PublishError> {
-    let stage = Stage::open(output)?;
-    let floor = Floor::new(workshop, survey, Some(&stage), step);
+    let stages = Stages::open(folders)?;
+    let floor = Floor::new(workshop, survey, Some(&stages), step);
     floor.make()?;
     let (new, mut made) = floor.end(from);
     made.sort_unstable();
@@ -151,90 +156,155 @@ fn anew(
         kept: new.made.len() - made.len(),
         mended: again.cloned().collect(),
         recounted: !survey.old.made.is_empty() && survey.old.arithmetic != new.arithmetic,
+        apart: new
+            .has(Side::Instructor)
+            .then(|| folders.get(Side::Instructor).to_owned()),
         made,
         removed,
         ..Outcome::default()
     };
     if !outcome.made.is_empty() || !outcome.removed.is_empty() {
         outcome.moved =
-            Swap { output, survey, new: &new, made: &outcome.made }.run(stage)?;
-        seal_now(output);
+            Swap { folders, survey, new: &new, made: &outcome.made }.run(stages)?;
+        seal_now(folders);
     } else if survey.old != new {
-        drop(stage);
-        put(&output.join(manifest::NAME), new.text().as_bytes())?;
-        seal_now(output);
+        drop(stages);
+        for side in Side::BOTH.into_iter().filter(|side| new.has(*side)) {
+            put(&folders.get(side).join(manifest::NAME), new.text().as_bytes())?;
+        }
+        seal_now(folders);
     }
     Ok(outcome)
 }
 
-/// Whether nothing of ours lies beside the output folder: no publish is under way, and none
-/// was cut short.
-fn is_settled(output: &Path) -> bool {
-    ["next", "old", "lock"].iter().all(|what| !beside(output, what).exists())
+/// Whether nothing of ours lies beside the folders: no publish is under way, and none was
+/// cut short.
+fn is_settled(folders: &Folders) -> bool {
+    Side::BOTH.into_iter().all(|side| {
+        let left = |what: &&str| beside(folders.get(side), what).exists();
+        !["next", "old", "lock"].iter().any(|what| left(&what))
+    })
 }
 
 /// A new edition that takes the place of the old one.
 struct Swap<'a> {
-    output: &'a Path,
+    folders: &'a Folders,
     survey: &'a Survey,
     new: &'a Manifest,
     made: &'a [String],
 }
 
 impl Swap<'_> {
-    /// Takes over what stays, and swaps the new edition in: what lies in the folder that is
-    /// not ours is looked for at the last moment, and again when the old edition is cleared
-    /// away. Where files of others were put that could not stay where they were.
-    fn run(&self, stage: Stage) -> Result<Vec<PathBuf>, PublishError> {
-        let (old, new) = (&self.survey.old, self.new);
-        let guests = if self.output.exists() {
-            Guests::of(self.output, &[&old.made, &new.made])?
-        } else {
-            Guests::default()
-        };
-        self.make_way(&guests, &stage)?;
-        let made: BTreeSet<&String> = self.made.iter().collect();
-        let kept = new.made.keys().filter(|path| !made.contains(path));
-        stage.keep(&kept.map(String::as_str).collect::<Vec<_>>())?;
-        stage.write(manifest::NAME, new.text().as_bytes())?;
-        stage.entitle(&guests.shared)?;
-        stage.settle()?;
+    /// Takes over what stays, and swaps the new edition in, the site first: what lies in its
+    /// folders that is not ours is looked for at the last moment, and again when the old
+    /// edition is cleared away. Where files of others were put that could not stay where
+    /// they were.
+    fn run(&self, stages: Stages) -> Result<Vec<PathBuf>, PublishError> {
+        let mut shifts = vec![self.shift(Side::Site, stages.site)?];
+        if [&self.survey.old, self.new].iter().any(|it| it.has(Side::Instructor)) {
+            shifts.push(self.shift(Side::Instructor, stages.instructor)?);
+        }
+        for shift in &shifts {
+            shift.stage.settle()?;
+        }
         if halt::is_asked() {
             return Err(PublishError::Stopped);
         }
-        // As late as can be: a file that is replaced from here on stands for a moment as it
-        // was before.
-        let linked = stage.share(&guests.files);
-        let Some(aside) = stage.swap()? else { return Ok(Vec::new()) };
-        let clearing = Clearing {
-            old: aside.clone(),
-            new: self.output.to_owned(),
-            kept: beside(self.output, "kept"),
-            made: old.made.clone(),
-            standing: new.made.clone(),
-            sealed: self.survey.sealed,
-            damaged: self.survey.damaged.clone(),
-            linked,
-            found: Mutex::default(),
-        };
-        if let Err(error) = clearing.hurry(&guests.folders) {
-            swap_back(self.output)?;
-            return Err(error.into());
+        let clearings = swapped(shifts).or_else(|error| {
+            swap_back(self.folders)?;
+            Err(error)
+        })?;
+        let mut kept = Vec::new();
+        for clearing in clearings {
+            let aside = clearing.old.clone();
+            let cleared = doing(clearing.run(), "clear", &aside);
+            kept.extend(cleared.map_err(PublishError::Uncleared)?);
         }
-        doing(clearing.run(), "clear", &aside).map_err(PublishError::Uncleared)
+        Ok(kept)
     }
 
+    /// One side made ready to be swapped in.
+    fn shift(&self, side: Side, stage: Stage) -> Result<Shift, PublishError> {
+        let output = self.folders.get(side);
+        let (old, new) = (self.survey.old.part(side), self.new.part(side));
+        let guests = if output.exists() {
+            Guests::of(output, &[&old, &new])?
+        } else {
+            Guests::default()
+        };
+        let shift = Shift {
+            output: output.to_owned(),
+            stage,
+            guests,
+            clearing: Clearing {
+                old: beside(output, "old"),
+                new: output.to_owned(),
+                kept: beside(output, "kept"),
+                made: old,
+                standing: new,
+                sealed: self.survey.sealed,
+                damaged: of_side(side, &self.survey.damaged),
+                linked: BTreeMap::new(),
+                found: Mutex::default(),
+            },
+        };
+        shift.make_way()?;
+        let made = of_side(side, self.made);
+        let kept = shift.clearing.standing.keys().filter(|path| !made.contains(*path));
+        shift.stage.keep(&kept.map(String::as_str).collect::<Vec<_>>())?;
+        shift.stage.write(manifest::NAME, self.new.text().as_bytes())?;
+        shift.stage.entitle(&shift.guests.shared)?;
+        Ok(shift)
+    }
+}
+
+/// Of these files of an edition, those of one side, by their paths in its folder.
+fn of_side<'p>(
+    side: Side,
+    paths: impl IntoIterator<Item = &'p String>,
+) -> BTreeSet<String> {
+    let paths = paths.into_iter().map(|path| Side::of(path));
+    paths.filter(|(own, _)| *own == side).map(|(_, path)| path.to_owned()).collect()
+}
+
+/// Swaps the sides in, one after the other; what is to be cleared then.
+fn swapped(shifts: Vec<Shift>) -> Result<Vec<Clearing>, PublishError> {
+    let (mut clearings, mut folders) = (Vec::new(), Vec::new());
+    for shift in shifts {
+        // As late as can be: a file that is replaced from here on stands for a moment as it
+        // was before.
+        let linked = shift.stage.share(&shift.guests.files);
+        if shift.stage.swap()?.is_some() {
+            clearings.push(Clearing { linked, ..shift.clearing });
+            folders.push(shift.guests.folders);
+        }
+    }
+    for (clearing, folders) in clearings.iter().zip(&folders) {
+        clearing.hurry(folders)?;
+    }
+    Ok(clearings)
+}
+
+/// One side of a new edition, ready to be swapped in.
+struct Shift {
+    output: PathBuf,
+    stage: Stage,
+    guests: Guests,
+    clearing: Clearing,
+}
+
+impl Shift {
     /// Makes sure that nothing of others stands where the new edition has something, and
     /// that folders may be written to.
-    fn make_way(&self, guests: &Guests, stage: &Stage) -> Result<(), PublishError> {
-        for (path, known) in &guests.shared {
+    fn make_way(&self) -> Result<(), PublishError> {
+        for (path, known) in &self.guests.shared {
             writable(&self.output.join(path), known)?;
         }
-        let new = self.new.made.keys();
-        let fresh = new.filter(|path| !self.survey.old.made.contains_key(*path));
-        let taken = fresh.filter(|path| self.is_taken(path, stage));
-        let files = guests.files.iter().map(|path| plain(path));
-        let blocked = files.filter(|path| any_below(&self.new.made, path));
+        let (old, new) = (&self.clearing.made, &self.clearing.standing);
+        let fresh = new.keys().filter(|path| !old.contains_key(*path));
+        let taken = fresh.filter(|path| self.is_taken(path, old));
+        let files = self.guests.files.iter().map(|path| plain(path));
+        let blocked = files.filter(|path| any_below(new, path));
         match taken.cloned().chain(blocked).next() {
             Some(path) => Err(PublishError::Make(path, NOT_OURS.to_owned())),
             None => Ok(()),
@@ -242,11 +312,11 @@ impl Swap<'_> {
     }
 
     /// Whether something else than the file that was made stands in its place.
-    fn is_taken(&self, path: &str, stage: &Stage) -> bool {
+    fn is_taken(&self, path: &str, old: &BTreeMap<String, Made>) -> bool {
         let there = fs::symlink_metadata(self.output.join(path));
         there.is_ok_and(|there| {
-            let ours = there.is_dir() && any_below(&self.survey.old.made, path);
-            let same = there.is_file() && stage.old(path) == stage.staged(path);
+            let ours = there.is_dir() && any_below(old, path);
+            let same = there.is_file() && self.stage.old(path) == self.stage.staged(path);
             !ours && !same
         })
     }

@@ -1,4 +1,4 @@
-//! The folder in which the new edition is put together beside the old one, and the swap.
+//! The folders in which a new edition is put together beside the old one, and the swap.
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -8,16 +8,25 @@ use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
 
+use super::folders::{Folders, Side};
+use super::manifest::NAME;
 use super::merge::Clearing;
 use super::rename::{Inode, exchange, inode, rename_new};
 use super::{StoreError, doing};
 
-/// A new edition beside the old one; taken away again where it is not swapped in.
+/// One side of a new edition beside the old one; taken away again where it is not swapped
+/// in.
 pub(super) struct Stage {
-    /// The output folder.
+    /// The folder of the edition that stands.
     output: PathBuf,
     /// The folder beside it.
     folder: PathBuf,
+}
+
+/// A new edition: the site, and what is the instructor's alone.
+pub(super) struct Stages {
+    pub(super) site: Stage,
+    pub(super) instructor: Stage,
 }
 
 /// A hidden place of ours beside the output folder.
@@ -27,20 +36,32 @@ pub(super) fn beside(output: &Path, what: &str) -> PathBuf {
 }
 
 /// Puts things right after a publish that was cut short: where the old edition had been
-/// moved aside, it stands in its place again, and what others put into an edition that is
-/// not the one that stands moves into that. What was found.
+/// moved aside, it stands in its place again; where only the site had its new edition, the
+/// instructor's comes to stand too; and what others put into an edition that is not the one
+/// that stands moves into that. What was found.
 ///
 /// # Errors
 /// Where the machine refuses.
-pub(super) fn recover(output: &Path) -> Result<Recovered, StoreError> {
+pub(super) fn recover(folders: &Folders) -> Result<Recovered, StoreError> {
+    let mut recovered = put_right(folders, Side::Site)?;
+    finish(folders)?;
+    let more = put_right(folders, Side::Instructor)?;
+    recovered.any |= more.any;
+    recovered.kept.extend(more.kept);
+    Ok(recovered)
+}
+
+/// Puts one side right.
+fn put_right(folders: &Folders, side: Side) -> Result<Recovered, StoreError> {
+    let output = folders.get(side);
     let (next, old) = (beside(output, "next"), beside(output, "old"));
     let mut recovered = Recovered::default();
     if old.exists() && !output.exists() {
         doing(fs::rename(&old, output), "move", &old)?;
     }
     if old.exists() {
-        let kept = beside(output, "kept");
-        let clearing = Clearing::of(old.clone(), output.to_owned(), kept);
+        let places = [old.clone(), output.to_owned(), beside(output, "kept")];
+        let clearing = Clearing::of(places, side);
         recovered = Recovered { any: true, kept: doing(clearing.run(), "clear", &old)? };
     }
     if next.exists() {
@@ -48,6 +69,36 @@ pub(super) fn recover(output: &Path) -> Result<Recovered, StoreError> {
         recovered.any = true;
     }
     Ok(recovered)
+}
+
+/// Brings the instructor's new edition to stand where a publish was cut short between the
+/// two exchanges: it is the one that has the manifest of the site that stands.
+fn finish(folders: &Folders) -> Result<(), StoreError> {
+    let manifest = |folder: &Path| fs::read(folder.join(NAME)).ok();
+    let output = folders.get(Side::Instructor);
+    let Some(standing) = manifest(folders.get(Side::Site)) else { return Ok(()) };
+    let is_new = |folder: &Path| manifest(folder).as_ref() == Some(&standing);
+    let (next, old) = (beside(output, "next"), beside(output, "old"));
+    if is_new(output) {
+        Ok(())
+    } else if is_new(&old) {
+        trade(output)
+    } else if is_new(&next) {
+        Stage::new(output).swap().map(|_| ())
+    } else {
+        Ok(())
+    }
+}
+
+/// Exchanges a folder with what lies aside of it, where both are there.
+fn trade(output: &Path) -> Result<(), StoreError> {
+    let (next, old) = (beside(output, "next"), beside(output, "old"));
+    if !old.exists() || !output.exists() || exchange(&old, output).is_ok() {
+        return Ok(());
+    }
+    doing(fs::rename(output, &next), "move", output)?;
+    doing(fs::rename(&old, output), "move", &old)?;
+    doing(fs::rename(&next, &old), "move", &next)
 }
 
 /// What was put right.
@@ -59,12 +110,47 @@ pub(super) struct Recovered {
     pub(super) kept: Vec<PathBuf>,
 }
 
+impl Stages {
+    /// Empty stages beside the folders of an edition, where nothing lies of an earlier one.
+    /// What is the instructor's has none before something is put on it.
+    pub(super) fn open(folders: &Folders) -> Result<Self, StoreError> {
+        let [site, instructor] = Side::BOTH.map(|side| Stage::new(folders.get(side)));
+        doing(fs::create_dir_all(&site.folder), "make", &site.folder)?;
+        Ok(Self { site, instructor })
+    }
+
+    /// Writes one file of the edition.
+    pub(super) fn write(&self, path: &str, bytes: &[u8]) -> Result<(), StoreError> {
+        let (stage, path) = self.at(path);
+        stage.write(path, bytes)
+    }
+
+    /// The bytes of a file of the new edition, where it is there.
+    pub(super) fn staged(&self, path: &str) -> Option<Vec<u8>> {
+        let (stage, path) = self.at(path);
+        stage.staged(path)
+    }
+
+    /// The bytes of a file of the old edition, where it is there.
+    pub(super) fn old(&self, path: &str) -> Option<Vec<u8>> {
+        let (stage, path) = self.at(path);
+        stage.old(path)
+    }
+
+    fn at<'p>(&self, path: &'p str) -> (&Stage, &'p str) {
+        let (side, path) = Side::of(path);
+        let stage = match side {
+            Side::Site => &self.site,
+            Side::Instructor => &self.instructor,
+        };
+        (stage, path)
+    }
+}
+
 impl Stage {
-    /// An empty stage beside `output`, where nothing lies of an earlier one.
-    pub(super) fn open(output: &Path) -> Result<Self, StoreError> {
-        let folder = beside(output, "next");
-        doing(fs::create_dir_all(&folder), "make", &folder)?;
-        Ok(Self { output: output.to_owned(), folder })
+    /// A stage beside a folder.
+    fn new(output: &Path) -> Self {
+        Self { output: output.to_owned(), folder: beside(output, "next") }
     }
 
     /// Writes one file.
@@ -183,14 +269,11 @@ pub(super) fn writable(folder: &Path, known: &Metadata) -> Result<(), StoreError
 ///
 /// # Errors
 /// Where the machine refuses.
-pub(super) fn swap_back(output: &Path) -> Result<(), StoreError> {
-    let (next, old) = (beside(output, "next"), beside(output, "old"));
-    if exchange(&old, output).is_err() {
-        doing(fs::rename(output, &next), "move", output)?;
-        doing(fs::rename(&old, output), "move", &old)?;
-        doing(fs::rename(&next, &old), "move", &next)?;
+pub(super) fn swap_back(folders: &Folders) -> Result<(), StoreError> {
+    for side in Side::BOTH {
+        trade(folders.get(side))?;
     }
-    recover(output).map(|_| ())
+    recover(folders).map(|_| ())
 }
 
 /// Waits until everything written lies on the disk: a power cut after the swap must not

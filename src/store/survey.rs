@@ -3,11 +3,11 @@
 
 use std::collections::BTreeSet;
 use std::fs;
-use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
 
 use rayon::prelude::*;
 
+use super::folders::Folders;
 use super::manifest::{Known, Made, Manifest, changed, seal};
 
 /// How closely the files that stand are looked at.
@@ -19,9 +19,9 @@ pub enum Look {
     Thorough,
 }
 
-/// What there is in the output folder.
+/// What there is in the folders of an edition.
 pub(super) struct Survey {
-    output: PathBuf,
+    folders: Folders,
     /// What the program made last time.
     pub(super) old: Manifest,
     /// Until when a file may have been changed without being looked at.
@@ -44,10 +44,10 @@ enum State {
 
 impl Survey {
     /// Looks at every file of the edition that was made last.
-    pub(super) fn new(output: &Path, look: Look) -> Self {
-        let (old, sealed) = Manifest::read(output);
+    pub(super) fn new(folders: &Folders, look: Look) -> Self {
+        let (old, sealed) = Manifest::standing(folders);
         let mut survey = Self {
-            output: output.to_owned(),
+            folders: folders.clone(),
             old,
             sealed,
             damaged: BTreeSet::new(),
@@ -72,7 +72,7 @@ impl Survey {
     }
 
     fn state(&self, path: &str, made: &Made, look: Look) -> State {
-        let path = self.output.join(path);
+        let path = self.folders.file(path);
         let Ok(known) = fs::symlink_metadata(&path) else { return State::Damaged };
         let time = changed(&known);
         if !made.has_size(&known) {
@@ -90,7 +90,7 @@ impl Survey {
     pub(super) fn confirm(&self) {
         let later = |time: &SystemTime| *time >= self.sealed && self.damaged.is_empty();
         if let Some(time) = self.latest.filter(later) {
-            seal(&self.output, time + Duration::from_nanos(1));
+            seal(&self.folders, time + Duration::from_nanos(1));
         }
     }
 

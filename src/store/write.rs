@@ -5,6 +5,7 @@ use std::fs::{self, File};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
+use super::folders::site_of;
 use super::halt::Busy;
 use super::lock::{Lock, While};
 use super::manifest::NAME;
@@ -27,15 +28,15 @@ pub fn save(path: &Path, bytes: &[u8], waiting: &dyn Fn()) -> Result<(), StoreEr
     put(path, bytes)
 }
 
-/// The output folder that a file lies in.
+/// The output folder that a file lies in, or beside whose site it does: one lock is for both.
 fn published(path: &Path) -> Option<PathBuf> {
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty());
     let folder = folder.unwrap_or(Path::new(".")).canonicalize().ok()?;
     let is_one = |folder: &&Path| {
         folder.file_name().is_some()
-            && (folder.join(NAME).exists() || beside(folder, "lock").exists())
+            && (folder.join(NAME).exists() || beside(&site_of(folder), "lock").exists())
     };
-    folder.ancestors().find(is_one).map(Path::to_owned)
+    folder.ancestors().find(is_one).map(site_of)
 }
 
 /// Writes a file beside its place and moves it there.

@@ -78,7 +78,7 @@ def check_zone(where, calendar, events, name, tally):
 
 def main(tourier, site):
     tally = Tally()
-    for file in sorted(Path(site).glob("classes/*/plan.ics")):
+    for file in sorted(Path(f"{site}-instructor").glob("classes/*/plan.ics")):
         plan = json.loads(told(tourier, file.parent.name, "--as", "json"))
         check_calendar(file.parent.name, file.read_bytes().decode(), plan, tally)
     for recipe in RECIPES:

@@ -46,7 +46,9 @@ def along(recipe, sheets):
 
 def main(site, work, address):
     tally, sheets = Tally(), facts(work)
-    files = sorted(Path(site).rglob("*.pdf"))
+    # A bundle has the codes of all its sheets; they are looked at there.
+    papers = [file for file in Path(f"{site}-instructor").rglob("*.pdf") if file.stem != "bundle"]
+    files = sorted([*Path(site).rglob("*.pdf"), *papers])
     with ThreadPoolExecutor(os.cpu_count()) as pool:
         codes = list(pool.map(decoded, files))
     for file, found in zip(files, codes):

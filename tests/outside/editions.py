@@ -8,6 +8,17 @@ from pathlib import Path
 
 COURSE = Path(__file__).resolve().parents[1] / "golden/course"
 RECIPE = "recipes/small-crescents.md"
+# A class, so that there is something in the folder beside the site too.
+CLASS = """title: One evening
+sessions: [2027-03-02 18:00 to 22:00]
+bakers: 4
+work in: pairs
+makes:
+  - recipe: small-crescents
+    each: pair
+    pieces: 10
+kit: { oven: 2, tray per oven: 2, instructor: 1 }
+"""
 STATES = ("\nsummary: ", "\nsummary: Quite new. ")
 
 
@@ -17,6 +28,8 @@ class Course:
     def __init__(self, tourier, folder):
         self.tourier, self.folder = str(Path(tourier).resolve()), Path(folder)
         shutil.copytree(COURSE, self.folder)
+        (self.folder / "classes").mkdir()
+        (self.folder / "classes/evening.yaml").write_text(CLASS, encoding="utf-8")
 
     def turn(self, state):
         path = self.folder / RECIPE
@@ -49,6 +62,12 @@ def edition(site):
     return found
 
 
+def instructor(site):
+    """The folder beside the site with what is the instructor's alone."""
+    return Path(site).with_name(f"{Path(site).name}-instructor")
+
+
 def beside(site):
-    """What lies beside the site."""
-    return sorted(name for name in os.listdir(Path(site).parent) if name != Path(site).name)
+    """What lies beside the two folders of an edition."""
+    own = {Path(site).name, instructor(site).name}
+    return sorted(name for name in os.listdir(Path(site).parent) if name not in own)

@@ -2,9 +2,9 @@
 
     python3 guests.py TOURIER [TIMES] [SEED]
 
-While the tiny course is published, one writer makes files, replaces, renames and takes
-away, in folders of its own and in those of the site, and another commits to git
-repositories in the output folder, which come and go. Each round is one of three:
+While the tiny course is published, writers make files, replace, rename and take away, in
+folders of their own and in those of the site and of the instructor's folder beside it, and
+others commit to git repositories in both, which come and go. Each round is one of three:
 
   kill       the publish is killed at a random moment, and another one puts things right
   storm      several publishes at once, with handouts printed into the folder
@@ -26,10 +26,10 @@ import threading
 import time
 from pathlib import Path
 
-from editions import Course, beside, edition
+from editions import Course, beside, edition, instructor
 from tally import Tally
 
-PLACES = ["", "recipes", "recipes/small-crescents", "drawings", "mine", "mine/deep", "x/y/z"]
+PLACES = ["", "recipes", "recipes/small-crescents", "classes", "classes/evening", "mine", "mine/deep", "x/y/z"]
 NAMES = {"HOME": "/nonexistent", "GIT_CONFIG_NOSYSTEM": "1", "GIT_CEILING_DIRECTORIES": "/"}
 WHO = ["-c", "user.name=Guest", "-c", "user.email=guest@saltmarsh.example", "-c", "gc.auto=0"]
 
@@ -105,15 +105,20 @@ class Writer(Guest):
             os.remove(path)
             del self.told[path]
 
-    def lost(self, kept):
+    def lost(self):
         """What is nowhere."""
-        found = []
+        found, kept = [], kept_beside(self.site)
         for path, text in self.told.items():
             inside = path.relative_to(self.site)
             others = [kept / inside, *(kept / inside.parent).glob(f"{inside.name}.*")]
             if not any(read(it) == text for it in [path, *others]):
                 found.append(f"{inside}: {read(path)!r} instead of {text!r}")
         return found
+
+
+def kept_beside(folder):
+    """Where that goes which could not stay in a folder."""
+    return folder.parent / f".{folder.name}.tourier-kept"
 
 
 def read(path):
@@ -204,9 +209,10 @@ def storm(course, site, chance, tally):
 
 def placement(course, site, work, number):
     """A folder that others fill before anything was published to it."""
-    if site.exists():
-        site.rename(Path(work, f"away-{number}"))
-    site.mkdir(parents=True)
+    for folder in (site, instructor(site)):
+        if folder.exists():
+            folder.rename(Path(work, f"away-{number}-{folder.name}"))
+        folder.mkdir(parents=True)
 
 
 def settle(course, site):
@@ -217,12 +223,12 @@ def settle(course, site):
 
 def once(course, site, work, chance, number, whole, tally):
     """One round; how much was written, and what was lost."""
-    kept, state = site.parent / f".{site.name}.tourier-kept", number % 2
+    apart, state = instructor(site), number % 2
     way = chance.choice(["kill", "kill", "storm", "placement"])
     if way == "placement":
         placement(course, site, work, number)
     course.turn(state)
-    guests = [Writer(site, number), Writer(site, -number), Committer(site, number)]
+    guests = [Writer(site, number), Writer(site, -number), Committer(site, number), Writer(apart, number + 1000), Committer(apart, -number)]
     for guest in guests:
         guest.start()
     time.sleep(chance.uniform(0, 0.1))
@@ -237,13 +243,14 @@ def once(course, site, work, chance, number, whole, tally):
         guest.leave()
     answer = settle(course, site)
     tally.check(answer.returncode == 0, f"{number} {way}: publishing after it: {answer.stderr}")
-    lost = [it for guest in guests for it in (guest.lost(kept) if isinstance(guest, Writer) else guest.lost())]
+    lost = [it for guest in guests for it in guest.lost()]
     lost += [f"the handout {it}" for it in handouts if not it.is_file()]
     tally.check(not lost, f"{number} {way}: lost {lost[:3]}")
     left = [name for name in beside(site) if not name.endswith("-kept")]
     tally.check(not left, f"{number} {way}: {left} is left beside the site")
-    shutil.rmtree(kept, ignore_errors=True)
-    clear(site, guests)
+    for folder in (site, apart):
+        shutil.rmtree(kept_beside(folder), ignore_errors=True)
+        clear(folder, guests)
     return sum(guest.count for guest in guests), sum(guest.missed for guest in guests), len(lost)
 
 
@@ -288,6 +295,8 @@ def main(tourier, times="12", seed="1"):
 def ignored(site, tally):
     """Git ignores what a publish may leave beside a folder of any name."""
     project = Path(__file__).resolve().parents[2]
+    run = subprocess.run(["git", "check-ignore", "-q", "--no-index", "output-instructor/index.html"], cwd=project)
+    tally.check(run.returncode == 0, "output-instructor is not ignored")
     for name in ("output", "site", "my site", "2027-spring"):
         for what in ("next", "old", "lock", "kept/a.txt"):
             command = ["git", "check-ignore", "-q", "--no-index", f".{name}.tourier-{what}"]

@@ -254,7 +254,7 @@ def check_classes(site, named, tally):
     for name, title in named.items():
         for kind in ("run", "lists"):
             for paper in PAPERS:
-                file = Path(site, "classes", name, f"{kind}-{paper}.pdf")
+                file = Path(f"{site}-instructor", "classes", name, f"{kind}-{paper}.pdf")
                 where = f"{name}/{file.stem}"
                 if not file.is_file():
                     tally.check(False, f"{where} is not there")
@@ -266,6 +266,16 @@ def check_classes(site, named, tally):
                     found = [int(n) for n in re.findall(r"Pair (\d+) Time", cards)]
                     ordered = found == list(range(1, len(found) + 1)) and found
                     tally.check(ordered, f"{where}: cards of pairs {found}")
+
+
+def check_bundle(site, named, tally):
+    """What is handed out on the evening is the set that `handout` prints."""
+    for name, title in named.items():
+        file = Path(f"{site}-instructor", "classes", name, "bundle.pdf")
+        if not file.is_file():
+            tally.check(False, f"{name}: there is no bundle")
+            continue
+        whole(f"{name}/bundle", file, title, "set", "a4", tally, one=False)
 
 
 def check_room(folder, named, tally):
@@ -285,11 +295,11 @@ def check_room(folder, named, tally):
 def main(site, work, classes):
     tally, sheets, seen, named = Tally(), facts(work), set(), titles(classes)
     check_classes(site, named, tally)
+    check_bundle(site, named, tally)
     check_room(Path(work, "room"), named, tally)
     for file in sorted(Path(site).rglob("*.pdf")):
         if CLASS.fullmatch(file.stem):
-            known = file.parent.name in named
-            tally.check(known, f"{file.parent.name}/{file.stem} is of no class")
+            tally.check(False, f"{file.parent.name}/{file.stem} is the instructor's alone")
             continue
         match = NAME.fullmatch(file.stem)
         tally.check(match and match[1] in sheets, f"{file.stem} is no handout's name")

@@ -34,8 +34,11 @@ def stamps(folder):
 
 def main(tourier, site, other):
     site, other, tally = Path(site), Path(other), Tally()
+    beside = [folder.with_name(f"{folder.name}-instructor") for folder in (site, other)]
     tally.check(publish(tourier, other).returncode == 0, "the second publish stopped")
     one, two = files(site), files(other)
+    for all_of, folder in zip((one, two), beside):
+        all_of.update({f"instructor/{name}": file for name, file in files(folder).items()})
     tally.check(one.keys() == two.keys(), f"not in both: {one.keys() ^ two.keys()}")
     for name in one.keys() & two.keys():
         data = one[name].read_bytes()

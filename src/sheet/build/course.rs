@@ -31,6 +31,7 @@ pub fn course(course: &Course, content: &Content) -> CourseSheet {
         news: course.news.iter().map(news).collect(),
         glossary: glossary(content),
         offline: course.offline,
+        papers_on_site: course.papers_on_site,
     }
 }
 

@@ -12,6 +12,7 @@ pub use plan::{
 
 use serde::Serialize;
 
+use crate::measure::Label;
 use crate::plan::Kind;
 
 use super::Units;
@@ -39,6 +40,10 @@ pub struct ClassSheet {
     pub group: String,
     /// The units of every amount and heat.
     pub units: Units,
+    /// What is made.
+    pub makes: Vec<MakingSheet>,
+    /// What each baker brings along.
+    pub bring: Vec<String>,
     /// Session by session.
     pub sessions: Vec<SessionSheet>,
     /// Group by group.
@@ -53,6 +58,19 @@ pub struct ClassSheet {
     /// The order likewise.
     #[serde(skip)]
     pub bought: Option<Order>,
+}
+
+/// One recipe that is made in class.
+#[derive(Clone, Debug, Serialize)]
+pub struct MakingSheet {
+    /// The recipe's file name.
+    pub recipe: String,
+    /// Its title.
+    pub title: String,
+    /// Who makes it.
+    pub each: ForWhom,
+    /// How much: `10 crescents`.
+    pub makes: Label,
 }
 
 /// One session by the clock.

@@ -13,11 +13,12 @@ pub use order::{grams, order, weights};
 pub use plan::plan_sheet;
 
 use crate::measure::show;
-use crate::model::{Class, Step};
-use crate::plan::{Kind, Row, Timetable, Verdict, Who};
+use crate::model::{Class, Making, Step};
+use crate::plan::{Kind, Row, Timetable, Verdict, Who, scaling};
+use crate::work::work;
 
 use super::super::Units;
-use super::super::class::{Card, ClassSheet, LineSheet, SessionSheet};
+use super::super::class::{Card, ClassSheet, LineSheet, MakingSheet, SessionSheet};
 use super::{Context, prose};
 use names::Names;
 use plan::Voice;
@@ -45,6 +46,8 @@ pub fn class(
         groups: names.crews(class.groups()),
         group: names.crew(),
         units,
+        makes: class.makes.iter().filter_map(|it| making(it, context)).collect(),
+        bring: class.bring.clone(),
         sessions: telling.sessions(&sheet.left),
         cards: telling.cards(),
         tubs: bought.as_ref().map(|order| order.tubs.clone()).unwrap_or_default(),
@@ -52,6 +55,18 @@ pub fn class(
         plan: sheet,
         bought,
     }
+}
+
+/// One recipe that is made, and how much of it; `None` where it cannot be worked out.
+fn making(making: &Making, context: Context) -> Option<MakingSheet> {
+    let recipe = context.book.content.recipe(&making.recipe.value)?;
+    let work = work(recipe, &scaling(making), context.book).ok()?;
+    Some(MakingSheet {
+        recipe: recipe.name.clone(),
+        title: recipe.title.value.clone(),
+        each: tubs::for_whom(making.each),
+        makes: super::makes(&work, context),
+    })
 }
 
 /// What tells a class by the clock.

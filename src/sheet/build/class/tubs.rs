@@ -23,16 +23,21 @@ pub(super) fn tubs(
         Tub {
             recipe: work.recipe.name.clone(),
             title: work.recipe.title.value.clone(),
-            each: match making.each {
-                Each::Group => ForWhom::Group,
-                Each::Baker => ForWhom::Baker,
-                Each::Demonstration => ForWhom::Demonstration,
-            },
+            each: for_whom(making.each),
             sets: *sets,
             lines,
         }
     });
     kinds.collect()
+}
+
+/// Who makes it.
+pub(super) fn for_whom(each: Each) -> ForWhom {
+    match each {
+        Each::Group => ForWhom::Group,
+        Each::Baker => ForWhom::Baker,
+        Each::Demonstration => ForWhom::Demonstration,
+    }
 }
 
 /// What a batch is looked up in and put into words with, and how deep it lies in another.
