@@ -184,7 +184,23 @@ impl Edition {
             let title = sheet.scale.batch.clone();
             batches.push(Batch { key: key.to_owned(), title, sheet });
         }
-        Ok(RecipeSheets { base: batches[1].sheet.clone(), batches })
+        let base = batches[1].sheet.clone();
+        for size in &recipe.also_for {
+            let Ok(sheet) = self.sheet(recipe, &Scaling::Pieces(size.value), words)
+            else {
+                continue;
+            };
+            let same = |known: &Batch| known.sheet.scale.factor == sheet.scale.factor;
+            if !batches.iter().any(same) {
+                let (key, title) =
+                    (format!("n{}", size.value), sheet.scale.makes.metric.clone());
+                batches.push(Batch { key, title, sheet });
+            }
+        }
+        batches.sort_by(|one, other| {
+            one.sheet.scale.factor.total_cmp(&other.sheet.scale.factor)
+        });
+        Ok(RecipeSheets { base, batches })
     }
 
     /// The course's sheet; `None` where there is no course.

@@ -5,11 +5,13 @@ mod bundle;
 mod class;
 mod lengths;
 mod memory;
+mod prints;
 
 pub use crate::site::{Card, INSTRUCTOR, Shelf};
 pub use bundle::{Bundle, Plate, Supplies};
 pub use lengths::long_handouts;
 pub use memory::Memory;
+pub use prints::poor_prints;
 
 use std::collections::BTreeMap;
 use std::sync::{Arc, OnceLock};

@@ -14,7 +14,7 @@ use fault_list::{GROUND, Row, changed, rows};
 use tourier::check;
 use tourier::edition::Edition;
 use tourier::paper::{missing_faces, missing_glyphs};
-use tourier::product::{Stock, long_handouts};
+use tourier::product::{Stock, long_handouts, poor_prints};
 use tourier::read::words_in;
 use tourier::store;
 use tourier::theme::Theme;
@@ -42,7 +42,8 @@ fn long_handouts_of(edition: &Edition) -> Vec<tourier::fault::Fault> {
     let theme = Theme::built_in();
     let words = words_in(&theme, "en").expect("they read");
     let stock = Stock::new(edition, &words, &theme).filter(|_| !edition.stops());
-    stock.map(|stock| long_handouts(&stock)).unwrap_or_default()
+    let found = stock.map(|stock| [long_handouts(&stock), poor_prints(&stock)].concat());
+    found.unwrap_or_default()
 }
 
 #[test]

@@ -15,12 +15,17 @@ pub(super) fn changes(pair: &Pair) -> Vec<Change> {
     let (old, new) = (&pair.old.work.formula, &pair.new.work.formula);
     let now =
         new.lines.iter().enumerate().flat_map(|(at, line)| match partner(at, new, old) {
-            Some(before) => both(pair, before, line),
-            None => vec![appears(pair, line, "added")],
+            Some(before) => at_line(at, both(pair, before, line)),
+            None => at_line(at, vec![appears(pair, line, "added")]),
         });
     let gone = old.lines.iter().enumerate();
     let gone = gone.filter(|(at, _)| partner(*at, old, new).is_none());
     now.chain(gone.map(|(_, line)| appears(pair, line, "removed"))).collect()
+}
+
+/// The same differences, with the line of the new formula that they are about.
+fn at_line(at: usize, changes: Vec<Change>) -> Vec<Change> {
+    changes.into_iter().map(|change| Change { line: Some(at), ..change }).collect()
 }
 
 /// The line of the other formula that stands for line `at` of this one: the same

@@ -14,7 +14,7 @@ use crate::edition::Edition;
 use crate::formula::Scaling;
 use crate::measure::{Label, exact};
 use crate::model::Recipe;
-use crate::sheet::{Sheet, Since};
+use crate::sheet::{Sheet, Since, SinceMark};
 use crate::words::Words;
 use crate::work::{Work, work};
 
@@ -72,6 +72,12 @@ pub struct Change {
     pub about: &'static str,
     /// The step it is about, by its new name.
     pub step: Option<String>,
+    /// The line of the new formula that it is about, counted from 0.
+    #[serde(skip)]
+    pub line: Option<usize>,
+    /// The row of the step's ticket that it is about; `until` for its cue.
+    #[serde(skip)]
+    pub row: Option<String>,
     /// The difference in words.
     pub text: Label,
 }
@@ -79,7 +85,7 @@ pub struct Change {
 impl Change {
     /// A difference that is about no single step.
     fn new(about: &'static str, text: Label) -> Self {
-        Self { about, step: None, text }
+        Self { about, step: None, line: None, row: None, text }
     }
 }
 
@@ -151,15 +157,24 @@ fn entry(
 pub fn since(edition: &Edition, recipe: &Recipe, words: &Words) -> Option<Since> {
     let past = edition.past.as_deref()?;
     let changes = entry((past, edition), recipe, words)?.changes.into_iter();
-    let changes: Vec<Label> = changes
-        .filter(|change| change.about != "words")
-        .map(|change| change.text)
-        .collect();
+    let changes: Vec<Change> = changes.filter(|change| change.about != "words").collect();
+    let marks = changes.iter().filter_map(mark).collect();
+    let changes: Vec<Label> = changes.into_iter().map(|change| change.text).collect();
     let folder =
         edition.content.course.as_ref()?.since.as_ref()?.value.rsplit('/').next();
     let name = past.content.course.as_ref().and_then(|course| course.edition.clone());
     let edition = name.or_else(|| folder.map(str::to_owned))?;
-    (!changes.is_empty()).then_some(Since { edition, changes })
+    (!changes.is_empty()).then_some(Since { edition, changes, marks })
+}
+
+/// Where a difference shows on the sheet; `None` where it has no place of its own there.
+fn mark(change: &Change) -> Option<SinceMark> {
+    let Change { line, step, row, .. } = change.clone();
+    match (line, step) {
+        (Some(line), _) => Some(SinceMark::Line { line }),
+        (None, Some(step)) => Some(SinceMark::Step { step, row }),
+        (None, None) => None,
+    }
 }
 
 fn whole(recipe: &Recipe, became: Became) -> Entry {

@@ -87,14 +87,17 @@ fn named(pair: &Pair, about: &'static str, key: &str, step: &StepSheet) -> Chang
 fn step(pair: &Pair, old: &StepSheet, new: &StepSheet, fan: bool) -> Vec<Change> {
     let (before, now) = (Label::same(&*old.title), Label::same(&*new.title));
     let name = was(pair.words, "change-step-name", (&before, &now), &[]);
-    let name = name.map(|text| ("step-renamed", text));
+    let name = name.map(|text| ("step-renamed", None, text));
     let rows = keys(old, new)
         .into_iter()
         .filter(|key| !DERIVED.contains(key) && (fan || *key != "fan"))
-        .filter_map(|key| Some((about(key), row(pair, key, old, new)?)));
+        .filter_map(|key| {
+            Some((about(key), Some(key.to_owned()), row(pair, key, old, new)?))
+        });
     let texts = [name].into_iter().flatten().chain(rows).chain(reworded(pair, old, new));
-    let place = |(about, text)| Change {
+    let place = |(about, row, text)| Change {
         step: Some(new.step.clone()),
+        row,
         ..Change::new(about, text)
     };
     texts.map(place).collect()
@@ -159,19 +162,26 @@ fn word(key: &str, sheet: &Sheet) -> &'static str {
     }
 }
 
+/// What a difference is about, the row of the ticket, and its words.
+type Told = (&'static str, Option<String>, Label);
+
 /// Another cue, or another text.
-fn reworded(pair: &Pair, old: &StepSheet, new: &StepSheet) -> Vec<(&'static str, Label)> {
+fn reworded(pair: &Pair, old: &StepSheet, new: &StepSheet) -> Vec<Told> {
     let step = Label::same(&*new.title);
     let mut texts = Vec::new();
     if old.until != new.until
         && let Some(until) = &new.until
     {
         let values = [("step", &step), ("new", until)];
-        texts.push(("cue", fill(pair.words, "change-until", &values)));
+        texts.push((
+            "cue",
+            Some("until".to_owned()),
+            fill(pair.words, "change-until", &values),
+        ));
     }
     if bare(&old.prose) != bare(&new.prose) {
         let text = fill(pair.words, "change-reworded", &[("name", &step)]);
-        texts.push(("words", text));
+        texts.push(("words", None, text));
     }
     texts
 }

@@ -2,7 +2,7 @@
 
 use crate::edition::Edition;
 use crate::fault;
-use crate::product::{Stock, long_handouts};
+use crate::product::{Stock, long_handouts, poor_prints};
 use crate::theme::Theme;
 
 use super::args::{Args, As, ProofArgs};
@@ -30,8 +30,11 @@ pub(super) fn run(args: &Args, options: &ProofArgs) -> Done {
 /// Adds what only shows when a sheet is set in type.
 fn on_paper(edition: &mut Edition, theme: &Theme) -> Done {
     let words = words(theme, edition)?;
-    let long = Stock::new(edition, &words, theme).map(|stock| long_handouts(&stock));
-    edition.faults.extend(long.unwrap_or_default());
+    let found = Stock::new(edition, &words, theme).map(|stock| {
+        let (long, poor) = (long_handouts(&stock), poor_prints(&stock));
+        long.into_iter().chain(poor).collect::<Vec<_>>()
+    });
+    edition.faults.extend(found.unwrap_or_default());
     fault::sort(&mut edition.faults);
     Ok(())
 }

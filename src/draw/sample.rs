@@ -332,6 +332,8 @@ pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) 
             "Twelve plain crescents from one sheet of layered dough, cut on the diagonal."
                 .into(),
         family: None,
+        picture: None,
+        printed: true,
         scale: Scale {
             factor: 1.0,
             pieces: Some(12),

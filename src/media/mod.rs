@@ -5,9 +5,11 @@
 //! size, and what the camera noted about place and time is left behind.
 
 mod entropy;
+mod grey;
 mod resize;
 mod whole;
 
+pub use grey::spread;
 pub use resize::resized;
 
 use std::io::Cursor;

@@ -25,7 +25,7 @@ pub fn resized(medium: &Medium, width: u32) -> Result<Vec<u8>, String> {
     encoded(&small, format(&medium.bytes) == Some(ImageFormat::Png))
 }
 
-fn upright(medium: &Medium) -> Result<DynamicImage, String> {
+pub(super) fn upright(medium: &Medium) -> Result<DynamicImage, String> {
     let mut decoder = decoder(&medium.bytes).ok_or("it is no picture")?;
     let turned = decoder.orientation();
     let mut picture =

@@ -35,6 +35,12 @@ pub struct Recipe {
     pub true_hydration: Option<bool>,
     /// How the recipes that it includes stand on its sheets.
     pub included: Included,
+    /// The finished piece.
+    pub picture: Option<Shown>,
+    /// Whether its pictures are printed too.
+    pub printed: bool,
+    /// Numbers of pieces that its page offers beside the usual batches.
+    pub also_for: Vec<Placed<u64>>,
     /// The tin it is baked in.
     pub tin: Option<Placed<Tin>>,
     /// Videos by the name that tickets use.
@@ -197,7 +203,8 @@ impl Recipe {
     pub fn pictures(&self) -> impl Iterator<Item = &Placed<String>> {
         let stills = self.videos.iter().filter_map(|video| video.still.as_ref());
         let shown = self.steps().filter_map(|step| step.picture.as_ref());
-        self.pictures.iter().chain(stills.chain(shown).map(|shown| &shown.file))
+        let shown = self.picture.iter().chain(stills).chain(shown);
+        self.pictures.iter().chain(shown.map(|shown| &shown.file))
     }
 
     /// Every block of prose in the file.

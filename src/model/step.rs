@@ -62,6 +62,8 @@ pub struct Step {
     pub watch: Option<Placed<String>>,
     /// A picture to look at.
     pub picture: Option<Shown>,
+    /// Whether that picture is printed too.
+    pub printed: bool,
     /// What is said to the student.
     pub prose: Vec<Block<Brace>>,
     /// The ticket.

@@ -6,7 +6,8 @@ use serde::Serialize;
 use crate::draw::{Figure, FigureKind};
 use crate::measure::Label;
 use crate::sheet::{
-    Block, Fold, HandoutKind, Ingredients, Inline, Part, Picture, Sheet, StepSheet,
+    Block, Fold, HandoutKind, Ingredients, Inline, Part, Picture, Sheet, SinceMark,
+    StepSheet,
 };
 
 use super::code::{self, Code};
@@ -32,13 +33,24 @@ enum Chapter {
     Prose { title: String, content: Vec<Block<String>> },
 }
 
+/// What goes in at a step: `1 large` `egg`, with its weight and each piece's share.
+#[derive(Serialize)]
+struct Use {
+    amount: String,
+    name: String,
+    weight: Option<String>,
+    each: Option<String>,
+}
+
 #[derive(Serialize)]
 struct Step {
     number: usize,
     title: String,
     /// Which row, its term, its value.
     ticket: Vec<[String; 3]>,
-    uses: Vec<[String; 2]>,
+    uses: Vec<Use>,
+    /// On a card, the first words of a step that would be its title alone.
+    say: Option<String>,
     until: Option<String>,
     /// The code of the video that shows it.
     watch: Option<Code>,
@@ -48,6 +60,9 @@ struct Step {
     picture: Option<Picture>,
     /// The number of the earlier step whose drawing shows this step's fold too.
     as_drawn: Option<usize>,
+    /// The rows of the ticket that differ from the edition before, `until` for the cue;
+    /// `title` where all of the step does.
+    changed: Vec<String>,
 }
 
 /// A drawing in the chosen units.
@@ -120,13 +135,22 @@ fn chapter(job: &Job, part: &Part) -> Chapter {
 
 fn step(job: &Job, step: &StepSheet) -> Step {
     let chosen = |label: &Label| bind(job.units.of(label));
-    let uses = |used: &Ingredients| [chosen(&used.amount), used.ingredient.clone()];
+    let uses = |used: &Ingredients| Use {
+        amount: chosen(&used.amount),
+        name: used.ingredient.clone(),
+        weight: used.weight.as_ref().map(chosen),
+        each: used.each.as_ref().map(|each| {
+            job.words.fill("handout-each-piece", &[("amount", &chosen(each))])
+        }),
+    };
     let as_drawn = same_fold(job.sheet, &step.step);
     let belongs = |figure: &&Figure| {
         as_drawn.is_none()
             && figure.step.as_ref() == Some(&step.step)
             && !is_for_pages_alone(figure.kind)
     };
+    let needed = needed(job, step);
+    let bare = job.kind == HandoutKind::Bench && needed.is_empty() && is_bare(step);
     Step {
         number: step.number,
         title: step.title.clone(),
@@ -135,15 +159,14 @@ fn step(job: &Job, step: &StepSheet) -> Step {
             .iter()
             .map(|row| [row.key.clone(), row.term.clone(), chosen(&row.value)])
             .collect(),
-        uses: step.ingredients.iter().map(uses).collect(),
+        uses: needed.iter().copied().map(uses).collect(),
+        say: bare.then(|| first_sentence(job, &step.prose)).flatten(),
         until: step.until.as_deref().map(chosen),
         watch: step.watch.as_ref().and_then(|watch| code::video(job, watch)),
         prose: prose(job, &step.prose),
-        picture: step.picture.as_deref().map(|shown| Picture {
-            file: photograph::name(job.media, &shown.file, job.kind),
-            alt: shown.alt.clone(),
-        }),
+        picture: step.picture.as_deref().and_then(|shown| shown_on(job, shown)),
         as_drawn,
+        changed: changed(job.sheet, &step.step),
         drawings: job
             .figures
             .iter()
@@ -151,6 +174,68 @@ fn step(job: &Job, step: &StepSheet) -> Step {
             .map(|figure| drawing(job, figure))
             .collect(),
     }
+}
+
+/// Whether a step's ticket says when and where alone: then its title is all that it has.
+fn is_bare(step: &StepSheet) -> bool {
+    let says_little = ["hands", "wait", "where", "hold", "kit", "thickness", "trays"];
+    let little = |key: &str| says_little.contains(&key);
+    step.until.is_none() && step.ticket.iter().all(|row| little(&row.key))
+}
+
+/// On a card, so many ingredients stand at a step that would be its title alone; more of
+/// them are the whole list that stands beside it.
+const FEW: usize = 3;
+
+/// What a sheet says of what goes in at a step. A card has the amounts beside the method
+/// already: there it says what each piece gets, and what a bare step is about.
+fn needed<'s>(job: &Job, step: &'s StepSheet) -> Vec<&'s Ingredients> {
+    let all = step.ingredients.iter();
+    match job.kind {
+        HandoutKind::Student | HandoutKind::LargePrint => all.collect(),
+        HandoutKind::Bench if is_bare(step) && step.ingredients.len() <= FEW => {
+            all.collect()
+        }
+        HandoutKind::Bench => all.filter(|used| used.each.is_some()).collect(),
+    }
+}
+
+/// The first sentence of the first paragraph, without its form.
+fn first_sentence(job: &Job, blocks: &[Block<Label>]) -> Option<String> {
+    let mut text = String::new();
+    let first = blocks.iter().find(|block| matches!(block, Block::Paragraph { .. }))?;
+    first.visit(&mut |inline| match inline {
+        Inline::Text { text: own } | Inline::Code { text: own } => text.push_str(own),
+        Inline::Live { value } => text.push_str(&bind(job.units.of(value))),
+        Inline::Break => text.push(' '),
+        Inline::Emphasis { .. }
+        | Inline::Strong { .. }
+        | Inline::Link { .. }
+        | Inline::Picture { .. } => {}
+    });
+    let end = text.find(". ").map_or(text.len(), |end| end + 1);
+    let first = text[..end].trim().to_owned();
+    (!first.is_empty()).then_some(first)
+}
+
+/// What of a step differs from the edition before.
+fn changed(sheet: &Sheet, step: &str) -> Vec<String> {
+    let marks = sheet.since.iter().flat_map(|since| &since.marks);
+    let rows = marks.filter_map(|mark| match mark {
+        SinceMark::Step { step: of, row } if of == step => {
+            Some(row.clone().unwrap_or_else(|| "title".to_owned()))
+        }
+        SinceMark::Step { .. } | SinceMark::Line { .. } => None,
+    });
+    rows.collect()
+}
+
+/// A picture as the typesetter names it; `None` where its author keeps it from paper.
+pub(super) fn shown_on(job: &Job, shown: &Picture) -> Option<Picture> {
+    shown.printed.then(|| Picture {
+        file: photograph::name(job.media, &shown.file, job.kind),
+        ..shown.clone()
+    })
 }
 
 /// The number of the first step with the very same fold, if it is an earlier one: six
@@ -210,6 +295,9 @@ pub(super) fn prose(job: &Job, blocks: &[Block<Label>]) -> Vec<Block<String>> {
     }
     let settle = &mut |inline: &Inline<Label>| match inline {
         Inline::Live { value } => Some(Inline::Live { value: bind(job.units.of(value)) }),
+        Inline::Picture { .. } if !job.sheet.printed => {
+            Some(Inline::Text { text: String::new() })
+        }
         Inline::Picture { file, alt } => Some(Inline::Picture {
             file: photograph::name(job.media, file, job.kind),
             alt: alt.clone(),
@@ -219,7 +307,17 @@ pub(super) fn prose(job: &Job, blocks: &[Block<Label>]) -> Vec<Block<String>> {
         }
         _ => None,
     };
-    blocks.iter().map(|block| block.map(settle)).collect()
+    let set = blocks.iter().map(|block| block.map(settle));
+    set.filter(|block| !is_empty(block)).collect()
+}
+
+/// Whether nothing is left of a paragraph: a picture that is not printed stood there.
+fn is_empty(block: &Block<String>) -> bool {
+    let bare = |inline: &Inline<String>| match inline {
+        Inline::Text { text } => text.is_empty(),
+        _ => false,
+    };
+    matches!(block, Block::Paragraph { content } if content.iter().all(bare))
 }
 
 /// Where a link leads; empty where the course has no address to lead to.

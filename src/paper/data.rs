@@ -5,10 +5,12 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 use serde_json::Value;
 
-use crate::sheet::{Allergen, Block, CourseSheet, HandoutKind, Look, Paper, Units};
+use crate::sheet::{
+    Allergen, Block, CourseSheet, HandoutKind, Look, Paper, Picture, Units,
+};
 use crate::words::Words;
 
-use super::chapter::{Drawing, Method, general_drawings, method, prose, steps};
+use super::chapter::{Drawing, Method, general_drawings, method, prose, shown_on, steps};
 use super::code::{self, Code};
 use super::formula::{Formula, Preferment, formula, preferments, water, water_alone};
 use super::glyphs::is_plain;
@@ -29,6 +31,8 @@ struct Handout<'a> {
     region: Option<&'a str>,
     title: &'a str,
     summary: &'a str,
+    /// The finished piece.
+    picture: Option<Picture>,
     course: Course<'a>,
     look: &'a Look,
     /// Whose station it stands at.
@@ -144,6 +148,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         region,
         title: &sheet.title,
         summary: &sheet.summary,
+        picture: sheet.picture.as_deref().and_then(|shown| shown_on(job, shown)),
         course: Course::new(job.course, job.words),
         look: &job.course.look,
         whose: whose(job),

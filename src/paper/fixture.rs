@@ -88,6 +88,8 @@ fn sheet() -> Sheet {
         title: "Evening crescents".into(),
         summary: "A lean, cool dough with butter locked inside.".into(),
         family: Some("layered yeast dough".into()),
+        picture: None,
+        printed: true,
         scale: scale(),
         formula: formula(),
         totals: totals(),
@@ -397,6 +399,8 @@ pub(super) fn step(number: usize, name: &str, rows: &[[&str; 4]]) -> StepSheet {
         ingredients: vec![Ingredients {
             amount: Label::new("250 g", "8¾ oz (17½ tbsp)"),
             ingredient: "butter".into(),
+            weight: None,
+            each: None,
         }],
         watch: None,
         picture: None,

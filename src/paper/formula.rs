@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::measure::Label;
-use crate::sheet::{Line, OverallLine, Sheet, Units};
+use crate::sheet::{Line, OverallLine, Sheet, SinceMark, Units};
 
 use super::Job;
 use super::setting::bind;
@@ -39,6 +39,8 @@ struct Section {
 struct Row {
     ingredient: String,
     note: Option<String>,
+    /// Whether it differs from the edition before.
+    changed: bool,
     /// In the chosen units.
     first: String,
     /// In the other ones; empty where there is no weight.
@@ -81,14 +83,22 @@ fn other(units: Units) -> Units {
 
 fn sections(sheet: &Sheet, units: Units) -> Vec<Section> {
     let mut sections: Vec<Section> = Vec::new();
-    for line in &sheet.formula {
+    let marks = sheet.since.iter().flat_map(|since| &since.marks);
+    let marked: Vec<usize> = marks
+        .filter_map(|mark| match mark {
+            SinceMark::Line { line } => Some(*line),
+            SinceMark::Step { .. } => None,
+        })
+        .collect();
+    for (at, line) in sheet.formula.iter().enumerate() {
         if sections.last().is_none_or(|last| last.name != line.section) {
             let (name, lines) = (line.section.clone(), Vec::new());
             let total = section_total(sheet, &name, units);
             sections.push(Section { name, total, lines });
         }
         if let Some(last) = sections.last_mut() {
-            last.lines.push(row(line, units));
+            let changed = marked.contains(&at);
+            last.lines.push(Row { changed, ..row(line, units) });
         }
     }
     sections
@@ -115,6 +125,7 @@ fn row(line: &Line, units: Units) -> Row {
         each: each.unwrap_or_default(),
         ingredient: line.ingredient.clone(),
         note: note(line, units),
+        changed: false,
         first,
         second: if line.grams.is_some() { second } else { String::new() },
         measure: measure(line).map_or_else(String::new, bind),

@@ -98,8 +98,11 @@ fn a_picture_is_printed_with_its_words() -> Result<(), PaperFault> {
         Part::Step(step) => Some(step),
         Part::Prose { .. } => None,
     });
-    first.expect("a step").picture =
-        Some(Box::new(Picture { file: "crust.jpg".into(), alt: "Chestnutbrown".into() }));
+    first.expect("a step").picture = Some(Box::new(Picture {
+        file: "crust.jpg".into(),
+        alt: "Chestnutbrown".into(),
+        printed: true,
+    }));
     let press = press().showing(&media);
     let job = Job { media: &media, ..student(&fixture) };
     let files = press.files(&press.data(&job))?;

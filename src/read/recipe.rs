@@ -5,8 +5,8 @@ use std::sync::Arc;
 use crate::fault::{Fault, Place, Placed, clip, instead};
 use crate::measure::{Exact, Mass, exact};
 use crate::model::{
-    Accept, Included, Makes, Part, Preferment, Quantity, Recipe, Section, Step, Tin,
-    Unread, Video,
+    Accept, Included, Makes, Part, Preferment, Quantity, Recipe, Section, Shown, Step,
+    Tin, Unread, Video,
 };
 
 use super::fields::{Fields, entries};
@@ -15,7 +15,7 @@ use super::yaml::Node;
 use super::{amount, body, picture, prose, purpose, quantity, ticket, yaml};
 
 /// What a recipe's head may say.
-const KEYS: [&str; 16] = [
+const KEYS: [&str; 19] = [
     "title",
     "summary",
     "makes",
@@ -28,11 +28,17 @@ const KEYS: [&str; 16] = [
     "bake loss",
     "true hydration",
     "included",
+    "picture",
+    "print",
+    "also for",
     "tin",
     "watch",
     "to settle",
     "accept",
 ];
+
+/// A page holds every number at every size: more sizes would make it heavy.
+const MOST_SIZES: usize = 6;
 
 /// Reads the recipe `name` from the text of `file`. `comma` says whether `1,5` is written.
 pub(super) fn read(
@@ -97,6 +103,9 @@ fn read_head(
         included: fields
             .parsed("included", "by name only", by_name)
             .map_or(Included::Whole, |said| said.value),
+        picture: shown(fields),
+        printed: fields.parsed("print", "no", yes).is_none_or(|said| said.value),
+        also_for: also_for(fields),
         tin,
         videos,
         unsettled: fields.placed_texts("to settle"),
@@ -108,6 +117,27 @@ fn read_head(
         unread,
         place: Place::new(file, 0, text.len()),
     }
+}
+
+/// `picture: crescents.jpg, eight crescents on a rack`.
+fn shown(fields: &mut Fields) -> Option<Shown> {
+    let read = picture::in_line(&fields.text("picture")?);
+    read.map_err(|fault| fields.faults().push(fault)).ok()
+}
+
+/// `also for: 6, 8, 18, 24`.
+fn also_for(fields: &mut Fields) -> Vec<Placed<u64>> {
+    let size = |text: &str| {
+        text.trim().parse().ok().filter(|count| (1..=10_000).contains(count))
+    };
+    let sizes = |text: &str| {
+        let sizes: Option<Vec<u64>> = text.split(',').map(size).collect();
+        sizes.filter(|sizes| sizes.len() <= MOST_SIZES)
+    };
+    let said = fields.parsed("also for", "6, 8, 18, 24", sizes);
+    said.map_or_else(Vec::new, |said| {
+        said.value.iter().map(|size| Placed::new(*size, said.place.clone())).collect()
+    })
 }
 
 /// `by name only`.
@@ -548,6 +578,7 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
         until: None,
         watch: None,
         picture: None,
+        printed: true,
         prose: Vec::new(),
         place,
     }

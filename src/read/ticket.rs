@@ -8,10 +8,10 @@ use crate::model::{Step, Use};
 use super::{amount, cut, divide, fields, picture, prose, quantity, shaping};
 
 /// The keys a ticket may hold.
-pub(super) const KEYS: [&str; 24] = [
+pub(super) const KEYS: [&str; 25] = [
     "hands", "wait", "where", "at", "hold", "after", "uses", "kit", "sheet", "roll",
     "lock-in", "turn", "cut", "divide", "part", "shape", "bake", "fan", "per tray",
-    "core", "cool", "until", "watch", "picture",
+    "core", "cool", "until", "watch", "picture", "print",
 ];
 
 /// Reads a ticket into the step whose heading it stands under; whether all of it could be
@@ -146,6 +146,10 @@ fn set(step: &mut Step, line: Line, faults: &mut Vec<Fault>) -> Result<(), Fault
         "until" => step.until = Some(prose::cue(&line.value, faults)),
         "watch" => step.watch = Some(line.value),
         "picture" => step.picture = Some(picture::in_line(&line.value)?),
+        "print" => {
+            step.printed =
+                line.read("no", super::recipe::yes)?.is_none_or(|said| said.value);
+        }
         _ => return set_dough(step, line),
     }
     Ok(())

@@ -53,6 +53,10 @@ pub struct Sheet {
     pub summary: String,
     /// The family of dough.
     pub family: Option<String>,
+    /// The finished piece.
+    pub picture: Option<Box<Picture>>,
+    /// Whether the pictures in its prose are printed too.
+    pub printed: bool,
     /// How it is scaled, and what it gives.
     pub scale: Scale,
     /// Every line of the formula, section by section, in order.
@@ -106,6 +110,26 @@ pub struct Since {
     pub edition: String,
     /// The differences, in order.
     pub changes: Vec<Label>,
+    /// Where they show on the sheet.
+    pub marks: Vec<SinceMark>,
+}
+
+/// A place on the sheet where something differs from the edition before.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+pub enum SinceMark {
+    /// A line of the formula.
+    Line {
+        /// Which, counted from 0.
+        line: usize,
+    },
+    /// A step.
+    Step {
+        /// Its name.
+        step: String,
+        /// The row of its ticket, `until` for its cue; `null` where all of it is meant.
+        row: Option<String>,
+    },
 }
 
 /// A remark on the numbers.

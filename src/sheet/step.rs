@@ -59,10 +59,14 @@ pub struct TicketRow {
 /// An ingredient used in a step.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Ingredients {
-    /// How much in words: weight first, then the measure where there is one.
+    /// How much in words: the pieces of what is counted, else the weight or the measure.
     pub amount: Label,
     /// What.
     pub ingredient: String,
+    /// What that weighs, where the amount is a count.
+    pub weight: Option<Label>,
+    /// How much goes on or into each piece, where pieces are in hand.
+    pub each: Option<Label>,
 }
 
 /// A video to watch.
@@ -85,4 +89,6 @@ pub struct Picture {
     pub file: String,
     /// What it shows, in words.
     pub alt: String,
+    /// Whether it is printed too.
+    pub printed: bool,
 }

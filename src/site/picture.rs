@@ -13,6 +13,8 @@ const STILL: &str = "12rem";
 /// Where a picture stands.
 #[derive(Clone, Copy)]
 pub(super) enum Spot {
+    /// At the head of a page: it is not waited for until it is scrolled to.
+    Head,
     /// In the text, as wide as it.
     Text,
     /// Beside a video's name.
@@ -39,12 +41,13 @@ pub(super) fn picture(
         (widths.first().copied().unwrap_or(medium.width), spot.sizes());
     Html(format!(
         "<img src=\"{root}{}\" srcset=\"{}\" sizes=\"{sizes}\" width=\"{}\" \
-         height=\"{}\" alt=\"{}\" loading=\"lazy\" decoding=\"async\">",
+         height=\"{}\" alt=\"{}\"{} decoding=\"async\">",
         medium.address(smallest),
         all.join(", "),
         medium.width,
         medium.height,
         escape(alt),
+        spot.loading(),
     ))
 }
 
@@ -64,8 +67,15 @@ pub(super) fn stages(media: &[Medium], pictures: &[Picture], root: &str) -> Html
 impl Spot {
     fn sizes(self) -> &'static str {
         match self {
-            Self::Text => IN_TEXT,
+            Self::Head | Self::Text => IN_TEXT,
             Self::Still => STILL,
+        }
+    }
+
+    fn loading(self) -> &'static str {
+        match self {
+            Self::Head => "",
+            Self::Text | Self::Still => " loading=\"lazy\"",
         }
     }
 }

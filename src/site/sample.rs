@@ -157,6 +157,7 @@ fn course() -> CourseSheet {
             meaning: vec![Block::Paragraph { content: vec![text("Where you roll.")] }],
         }],
         offline: true,
+        papers_on_site: false,
     }
 }
 
@@ -193,6 +194,8 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         title: "Crescents".into(),
         summary: "Plain crescents from one sheet, cut on the diagonal.".into(),
         family: Some("layered yeast dough".into()),
+        picture: None,
+        printed: true,
         scale: Scale {
             factor: 1.0,
             pieces: Some(pieces),
@@ -406,6 +409,8 @@ fn parts(times: u64) -> Vec<Part> {
             ingredients: vec![Ingredients {
                 amount: flour,
                 ingredient: "bread flour".into(),
+                weight: None,
+                each: None,
             }],
             watch: None,
             picture: None,
@@ -422,6 +427,7 @@ fn parts(times: u64) -> Vec<Part> {
             picture: Some(Box::new(Picture {
                 file: "loaf.png".into(),
                 alt: "A brown loaf".into(),
+                printed: true,
             })),
             until: None,
             prose: vec![Block::Caution {

@@ -277,22 +277,32 @@ pub(super) fn weight(mass: &Mass, kind: Kind, context: Context) -> Label {
     )
 }
 
-/// What a step or a live value says of `share` of a line: the weight, and in US units the
-/// measure where there is one; with the pieces of counted things.
+/// What a live value says of `share` of a line: as [`portion_of`], in one.
 pub(super) fn share_of(
     weighed: &Weighed,
     share: &Exact,
     context: Context,
 ) -> Option<Label> {
+    let (label, count) = portion_of(weighed, share, context)?;
+    Some(match count {
+        Some(count) => label.map(|amount| format!("{amount}, {count}")),
+        None => label,
+    })
+}
+
+/// What a step takes of a line: the weight, and in US units the measure where there is one;
+/// and the pieces of counted things.
+pub(super) fn portion_of(
+    weighed: &Weighed,
+    share: &Exact,
+    context: Context,
+) -> Option<(Label, Option<String>)> {
     let mass = weighed.mass.as_ref()? * share;
     let amounts = amounts(&mass, weighed, context);
     let measure = amounts.measure.filter(|_| is_measured(&mass, weighed, context));
     let us = measure.map_or(amounts.us.words, |measure| measure.words);
     let label = Label::new(amounts.metric.words, us);
-    Some(match count(&mass, weighed, context) {
-        Some(count) => label.map(|amount| format!("{amount}, {count}")),
-        None => label,
-    })
+    Some((label, count(&mass, weighed, context)))
 }
 
 /// The sums.

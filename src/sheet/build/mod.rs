@@ -27,7 +27,7 @@ use crate::pantry::Kind;
 use crate::words::Words;
 use crate::work::Work;
 
-use super::{Outline, Scale, Sheet};
+use super::{Outline, Picture, Scale, Sheet};
 
 /// What the sheet is put into words with.
 #[derive(Clone, Copy)]
@@ -66,6 +66,10 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         title: recipe.title.value.clone(),
         summary: recipe.summary.clone(),
         family: recipe.family.clone(),
+        picture: recipe.picture.as_ref().map(|shown| {
+            Box::new(Picture { printed: recipe.printed, ..steps::picture(shown) })
+        }),
+        printed: recipe.printed,
         scale: scale(work, context),
         formula: lines::lines(work, context),
         totals: lines::totals(work, context),

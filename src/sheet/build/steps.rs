@@ -1,9 +1,10 @@
 //! Steps and their tickets in words.
 
 use crate::dough::Direction;
+use crate::formula::LineRef;
 use crate::formula::parts::DoughPart;
 use crate::measure::{Exact, Label, Mass, show};
-use crate::model::{self, Step, Wait};
+use crate::model::{self, Purpose, Step, Wait};
 use crate::pantry::Kind;
 use crate::work::Work;
 
@@ -37,7 +38,14 @@ fn step(step: &Step, number: usize, work: &Work, context: Context) -> StepSheet 
         ingredients: ingredients(at, work, context),
         watch: step.watch.as_ref().and_then(|name| watch(&name.value, work)),
         until: step.until.as_deref().map(prose::cue).map(Box::new),
-        picture: step.picture.as_ref().map(picture).map(Box::new),
+        picture: step
+            .picture
+            .as_ref()
+            .map(|shown| Picture {
+                printed: step.printed && work.recipe.printed,
+                ..picture(shown)
+            })
+            .map(Box::new),
         prose: prose::blocks(&step.prose, Some(at), work, context),
     }
 }
@@ -59,7 +67,7 @@ pub(super) fn video_sheet(video: &model::Video) -> Watch {
 }
 
 pub(super) fn picture(shown: &model::Shown) -> Picture {
-    Picture { file: shown.file.value.clone(), alt: shown.alt.clone() }
+    Picture { file: shown.file.value.clone(), alt: shown.alt.clone(), printed: true }
 }
 
 fn ingredients(at: usize, work: &Work, context: Context) -> Vec<Ingredients> {
@@ -70,7 +78,18 @@ fn ingredients(at: usize, work: &Work, context: Context) -> Vec<Ingredients> {
             model::Amount::Free(words) => plain(words),
             model::Amount::Of(_) => Label::default(),
         };
-        let amount = lines::share_of(weighed, &share, context).unwrap_or_else(words);
+        let (amount, weight) = match lines::portion_of(weighed, &share, context) {
+            Some((weight, Some(count))) => (plain(count), Some(weight)),
+            Some((weight, None)) => (weight, None),
+            None => (words(), None),
+        };
+        let each = put_on(*line, work)
+            .then(|| work.in_hand.get(at).copied().flatten())
+            .flatten()
+            .filter(|pieces| *pieces > 1)
+            .and_then(|pieces| {
+                lines::share_of(weighed, &(share / whole(pieces)), context)
+            });
         let at = lines::own_temperature(weighed, context);
         Ingredients {
             amount: match at {
@@ -81,9 +100,25 @@ fn ingredients(at: usize, work: &Work, context: Context) -> Vec<Ingredients> {
                 None => amount,
             },
             ingredient: weighed.title().to_owned(),
+            weight,
+            each,
         }
     });
     used.collect()
+}
+
+fn whole(pieces: u64) -> Exact {
+    Exact::new(pieces.into(), 1.into())
+}
+
+/// Whether a line is filled into or laid on pieces, in such an amount that each one's share
+/// can be weighed: no wash, no dusting.
+fn put_on(line: LineRef, work: &Work) -> bool {
+    let filled = match work.formula.lines[line].purpose {
+        Purpose::Mixed | Purpose::Filling | Purpose::Topping => true,
+        Purpose::RollIn | Purpose::Wash | Purpose::Dusting => false,
+    };
+    filled && !work.body.holds(line)
 }
 
 /// A ticket's rows as they are collected.

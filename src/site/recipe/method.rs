@@ -29,6 +29,8 @@ pub(super) struct Part<'a> {
 struct Step<'a> {
     name: &'a str,
     number: usize,
+    /// The step after it: its name and title.
+    next: Option<[&'a str; 2]>,
     ticket: Vec<Row<'a>>,
     ingredients: Vec<Ingredient<'a>>,
     watch: Option<&'a Watch>,
@@ -67,6 +69,10 @@ struct Row<'a> {
 #[derive(Serialize)]
 struct Ingredient<'a> {
     amount: Html,
+    /// What a count weighs; empty where the amount is no count.
+    weight: Html,
+    /// What goes on or into each piece; empty where nothing does.
+    each: Html,
     name: &'a str,
 }
 
@@ -94,6 +100,12 @@ pub(super) fn parts<'a>(
         Part { title: title(one), prose: writer.write(&texts), place: index + 1, step }
     };
     let mut parts: Vec<Part> = first.parts.iter().enumerate().map(part).collect();
+    let mut next = None;
+    for part in parts.iter_mut().rev() {
+        if let Some(step) = &mut part.step {
+            step.next = next.replace([step.name, part.title]);
+        }
+    }
     let last = parts.iter().rposition(|part| part.step.is_some());
     let notes = parts.split_off(last.map_or(0, |last| last + 1));
     (parts, notes)
@@ -135,6 +147,7 @@ fn step<'a>(
     Step {
         name: &step.step,
         number: step.number,
+        next: None,
         ticket: ticket(index, batches),
         ingredients: ingredients(index, step, batches),
         watch: step.watch.as_ref(),
@@ -199,12 +212,15 @@ fn ingredients<'a>(
     step: &'a StepSheet,
     batches: &Batches,
 ) -> Vec<Ingredient<'a>> {
-    let amount = |place: usize| {
-        batches.label(|sheet| {
-            at(sheet, index)?.ingredients.get(place).map(|own| &own.amount)
-        })
-    };
+    fn of(sheet: &Sheet, index: usize, place: usize) -> Option<&sheet::Ingredients> {
+        at(sheet, index)?.ingredients.get(place)
+    }
     let all = step.ingredients.iter().enumerate();
-    all.map(|(place, own)| Ingredient { amount: amount(place), name: &own.ingredient })
-        .collect()
+    let one = |(place, own): (usize, &'a sheet::Ingredients)| Ingredient {
+        amount: batches.label(|sheet| Some(&of(sheet, index, place)?.amount)),
+        weight: batches.label(|sheet| of(sheet, index, place)?.weight.as_ref()),
+        each: batches.label(|sheet| of(sheet, index, place)?.each.as_ref()),
+        name: &own.ingredient,
+    };
+    all.map(one).collect()
 }

@@ -28,6 +28,8 @@ struct View<'a> {
     title: &'a str,
     summary: &'a str,
     family: Option<&'a str>,
+    /// The finished piece; empty where no picture shows it.
+    picture: Html,
     makes: Html,
     piece: Html,
     hands: Html,
@@ -171,6 +173,9 @@ fn view<'a>(
         title: &sheet.title,
         summary: &sheet.summary,
         family: sheet.family.as_deref(),
+        picture: sheet.picture.as_ref().map_or_else(Html::default, |shown| {
+            picture(input.media, [&shown.file, &shown.alt], root, Spot::Head)
+        }),
         makes: batches.label(|at| Some(&at.scale.makes)),
         piece: batches.label(|at| at.scale.piece.as_ref()),
         hands: batches.text(|at| Some(at.time.hands.clone())),

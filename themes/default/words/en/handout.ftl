@@ -71,6 +71,7 @@ handout-thickness = Thickness
 handout-step = Step
 handout-turn = Turn
 handout-method = Method
+handout-each-piece = { $amount } each
 handout-uses = You need
 handout-until = Until
 handout-as-drawn = Fold it as drawn at step { $number }.
@@ -132,4 +133,5 @@ handout-class-amount = Amount
 
 ## What is new since another edition
 
+handout-changed = changed
 handout-since = Since { $edition }: { $changes }.
