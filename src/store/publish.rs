@@ -182,7 +182,7 @@ fn anew(
 fn is_settled(folders: &Folders) -> bool {
     Side::BOTH.into_iter().all(|side| {
         let left = |what: &&str| beside(folders.get(side), what).exists();
-        !["next", "old", "lock"].iter().any(|what| left(&what))
+        !["next", "old", "lock"].iter().any(left)
     })
 }
 
