@@ -146,8 +146,22 @@ fn book(meet: f64) -> Vec<Move> {
 
 /// A layered dough with these steps after its lock-in.
 fn course(lock_in: &str, steps: &[(&str, &str)]) -> Edition {
+    let dough = "600 g bread flour, 310 g water, 12 g fine salt, 8 g instant yeast";
+    made_of([dough, "270 g butter"], lock_in, steps)
+}
+
+/// The same of this dough and this fat.
+fn made_of([dough, fat]: [&str; 2], lock_in: &str, steps: &[(&str, &str)]) -> Edition {
+    let lines = |all: &str| {
+        all.split(", ").map(|line| format!("    - {line}\n")).collect::<String>()
+    };
     let mut text = String::from(
-        "---\ntitle: Folds\nsummary: s\nmakes: 1 block\nformula:\n  dough:\n    - 600 g bread flour\n    - 310 g water\n    - 12 g fine salt\n    - 8 g instant yeast\n  roll-in:\n    - 270 g butter, cold\n---\n## Mix\n~~~ticket\nuses: dough\n~~~\n## Block\n~~~ticket\nuses: roll-in\n",
+        "---\ntitle: Folds\nsummary: s\nmakes: 1 block\nformula:\n  dough:\n",
+    );
+    text.push_str(&lines(dough));
+    text.push_str(&format!("  roll-in:\n{}", lines(fat)));
+    text.push_str(
+        "---\n## Mix\n~~~ticket\nuses: dough\n~~~\n## Block\n~~~ticket\nuses: roll-in\n",
     );
     text.push_str(lock_in);
     for (index, (sheet, rest)) in steps.iter().enumerate() {
@@ -415,4 +429,114 @@ fn the_same_way_is_drawn_across_the_spine() {
     assert!(!Drawn::is_upright(&arrow), "across the spine: {arrow:?}");
     assert!(!first.upright.us.svg().contains(">¼<"));
     assert!(first.alt.us.contains("no quarter turn"), "{}", first.alt.us);
+}
+
+/// A folded dough as it was printed: source, its dough and fat, the lock-in, the turns, the
+/// fat layers in the end, and the block that lies beneath each rolling after a fold, in.
+struct Printed {
+    source: &'static str,
+    formula: [&'static str; 2],
+    lock_in: &'static str,
+    turns: &'static [(&'static str, &'static str)],
+    fat_layers: u64,
+    beneath: [f64; 2],
+}
+
+/// Read in stored copies. Where a source gives a thickness or a proportion and no size, the
+/// sheet has the size that follows; what it leaves open (some water) is from memory.
+const PRINTED: &[Printed] = &[
+    Printed {
+        // Butter as large as a slice of bread, the paste a little wider and rather more than
+        // twice as long, closed over it; then three times as long at the same width, exactly
+        // in three, the folded edges right and left; six times.
+        source: "Mrs Beeton's Book of Household Management, 1907, no. 1665",
+        formula: ["1 lb bread flour, 189 g water, 1 tsp lemon juice", "1 lb butter"],
+        lock_in: "sheet: 5 x 5 in\n~~~\n## Lock in\n~~~ticket\nlock-in: book\nsheet: 11 x 5 1/2 in\n~~~\n",
+        turns: &[("16 1/2 x 5 1/2 in", "turn: letter\n"); 6],
+        fat_layers: 729,
+        beneath: [5.5, 5.5],
+    },
+    Printed {
+        // Everything a quarter of an inch thick, the butter half an inch; three layers,
+        // turned before each rolling, and after the fourth rolling four.
+        source: "F. M. Farmer, The Boston Cooking-School Cook Book, 1896, p. 461",
+        formula: ["1 lb pastry flour, 1 oz butter, 200 g water", "15 oz butter"],
+        lock_in: "sheet: 8 x 8 in\n~~~\n## Lock in\n~~~ticket\nlock-in: envelope\nsheet: 12 x 12 in\n~~~\n",
+        turns: &[
+            ("27 x 9 in", "turn: letter\n"),
+            ("27 x 9 in", "turn: letter\n"),
+            ("27 x 9 in", "turn: letter\n"),
+            ("27 x 9 in", "turn: book\n"),
+        ],
+        fat_layers: 108,
+        beneath: [9.0, 9.0],
+    },
+    Printed {
+        // The paste over the butter from all four sides; a strip three times longer than
+        // broad, twice folded to three layers; turned before each; six to eight times.
+        source: "M. Ronald, Luncheons, 1902: puff paste (its weights from memory)",
+        formula: ["1 lb bread flour, 220 g water, 1 tsp fine salt", "1 lb butter"],
+        lock_in: "sheet: 7 x 7 in\n~~~\n## Lock in\n~~~ticket\nlock-in: envelope\nsheet: 10 1/2 x 10 1/2 in\n~~~\n",
+        turns: &[("18 x 6 in", "turn: letter\n"); 6],
+        fat_layers: 729,
+        beneath: [6.0, 6.0],
+    },
+    Printed {
+        // Dough of 8 mm, about twice as large as a fat of 10 mm, closed as an envelope;
+        // rolled to 10 mm, in three, turned by 90°; six times.
+        source: "EP 0 445 850 A1, [0001]: the French method",
+        formula: ["455 g bread flour, 250 g water, 9 g fine salt", "384 g butter"],
+        lock_in: "sheet: 20 x 20 cm\n~~~\n## Lock in\n~~~ticket\nlock-in: envelope\nsheet: 29.5 x 29.5 cm\n~~~\n",
+        turns: &[("54 x 19.5 cm", "turn: letter\n"); 6],
+        fat_layers: 729,
+        beneath: [19.5 / 2.54, 18.0 / 2.54],
+    },
+];
+
+/// Nothing is pointed out in a schedule that bakers have used for a hundred years, and it is
+/// drawn as they did it: a quarter turn after each fold, the arrow along the spine.
+#[test]
+fn printed_schedules_are_followed_without_a_word() {
+    for printed in PRINTED {
+        let source = printed.source;
+        let edition = made_of(printed.formula, printed.lock_in, printed.turns);
+        let other = ["unlikely-share"];
+        let said: Vec<_> = edition
+            .faults
+            .iter()
+            .filter(|fault| {
+                fault.severity == tourier::fault::Severity::Error
+                    || fault.place.file.ends_with("t.md") && !other.contains(&fault.name)
+            })
+            .map(|fault| format!("{}: {}", fault.name, fault.message))
+            .collect();
+        assert!(said.is_empty(), "{source}: {said:?}");
+        let (sheet, figures) = worked(&edition);
+        let made = lamination(&sheet);
+        assert_eq!(made.fat_layers, printed.fat_layers, "{source}");
+        let folded =
+            made.sheets.iter().filter(|it| serde_json::json!(it.way) == "quarter_turn");
+        let mut after = 0;
+        for rolled in folded {
+            let block = rolled.block_cm.expect("its sizes are known").map(|cm| cm / 2.54);
+            // The book lock-in is a fold too, of another block.
+            after += usize::from(
+                block
+                    .iter()
+                    .zip(printed.beneath)
+                    .all(|(is, was)| (is - was).abs() < 0.01),
+            );
+        }
+        assert!(after >= printed.turns.len() - 1, "{source}: {after}");
+        for index in 0..printed.turns.len() {
+            let svg = figure(&figures, &format!("step-{index}")).upright.us.svg();
+            let drawn = Drawn::of(&svg);
+            let arrow = drawn.arrow.unwrap_or_else(|| panic!("{source}: no arrow"));
+            assert!(
+                Drawn::is_upright(&drawn.spine) && Drawn::is_upright(&arrow),
+                "{source}"
+            );
+            assert!(svg.contains(">¼<"), "{source}: the sign of a quarter turn");
+        }
+    }
 }

@@ -403,3 +403,81 @@ fn every_fault_of_the_list_leads_on() {
     followed.dedup();
     assert!(followed.len() >= 28, "{}: {followed:?}", followed.len());
 }
+
+/// The first number behind some words.
+fn number(text: &str, behind: &str) -> f64 {
+    let rest = text.split(behind).nth(1).unwrap_or_default();
+    let end = rest.find(|sign: char| !sign.is_ascii_digit() && sign != '.');
+    rest[..end.unwrap_or(rest.len())].trim_end_matches('.').parse().unwrap_or(f64::NAN)
+}
+
+/// What a help says in figures and not in words to write, done to the words at fault.
+fn reckoned(fault: &Fault, at_fault: &str, row_bad: &str) -> Option<(String, String)> {
+    let help = fault.help.as_deref()?;
+    let sides = |size: &str| -> Vec<f64> {
+        let numbers = size.trim_end_matches(" cm").split(" x ");
+        numbers.filter_map(|side| side.trim().parse().ok()).collect()
+    };
+    let size = |sides: &[f64], times: f64| {
+        format!("{:.1} x {:.1} cm", sides[0] * times, sides[1] * times)
+    };
+    match fault.name {
+        // So many percent of the area: both sides with the root.
+        "sheet-too-thin" | "sheet-too-thick" => {
+            let percent = number(help, "would have ");
+            let sides = sides(at_fault);
+            Some((at_fault.to_owned(), size(&sides, (percent / 100.0).sqrt())))
+        }
+        // Usual is so much to so much: the middle of it.
+        "fat-share-unusual" => {
+            let is = number(&fault.message, "roll-in fat is ");
+            let usual = f64::midpoint(number(help, "Usual is "), number(help, " to "));
+            let grams = number(row_bad, "- ");
+            let right = format!("- {:.0} g butter", grams * usual / is);
+            Some((row_bad.to_owned(), right))
+        }
+        // At least so hot.
+        "core-too-low" => {
+            let least = number(help, "at least ");
+            Some((at_fault.to_owned(), format!("{least} °C")))
+        }
+        _ => None,
+    }
+}
+
+/// Remedies that say a figure, followed: the same is not asked again, no allergen is lost.
+#[test]
+fn remedies_in_figures_lead_on() {
+    let ground = printed(&Course::of(Path::new(GROUND)).edition());
+    let mut followed = Vec::new();
+    for row in rows().into_iter().filter(|row| row.file != "-") {
+        let course = Course::of(&changed(&row));
+        let edition = course.edition();
+        let Some(fault) = edition.faults.iter().find(|fault| fault.name == row.name)
+        else {
+            continue;
+        };
+        let text = course.files.iter().find(|file| file.path == *fault.place.file);
+        let words = text.map(|file| &file.text[fault.place.start..fault.place.end]);
+        let bad = row.bad.lines().next().unwrap_or_default();
+        let Some((wrong, right)) = reckoned(fault, words.unwrap_or_default(), bad) else {
+            continue;
+        };
+        let mut next = course.clone();
+        let text = next.text(&fault.place.file);
+        assert!(text.contains(&wrong), "{}: {wrong}", row.name);
+        *text = text.replacen(&wrong, &right, 1);
+        let again = next.edition();
+        let names: Vec<_> = again.faults.iter().map(|fault| fault.name).collect();
+        let same = again.faults.iter().any(|other| {
+            other.name == row.name && other.place.start == fault.place.start
+        });
+        assert!(!same, "{}: {wrong} to {right}: {names:?}", row.name);
+        let before = printed(&edition).or_else(|| ground.clone());
+        assert_eq!(printed(&again).or_else(|| ground.clone()), before, "{}", row.name);
+        followed.push(row.name.clone());
+    }
+    followed.sort();
+    let all = ["core-too-low", "fat-share-unusual", "sheet-too-thick", "sheet-too-thin"];
+    assert_eq!(followed, all);
+}

@@ -220,6 +220,40 @@ fn whole_pieces(written: &Sheet, sheet: &Sheet, asked: f64) -> Result<(), TestCa
     Ok(())
 }
 
+/// Of a smaller batch a baker shortens the side that leaves more pieces: 0.64 of 57 × 25 cm is
+/// 36.5 × 25 with six triangles of 10 × 24, not 57 × 16 with four. Counted by hand.
+#[test]
+fn a_smaller_batch_is_rolled_for_its_pieces() {
+    let text = "---\ntitle: t\nsummary: s\nmakes: 10 pieces\nloss: 0 %\nformula:\n  dough:\n    - 400 g bread flour\n    - 230 g water\n    - 6 g instant yeast\n---\n## Mix\n~~~ticket\nuses: dough\n~~~\n## Cut\n~~~ticket\nsheet: 57 x 25 cm\ncut: triangles, base 10 cm, height 24 cm\n~~~\n";
+    let files = [
+        Source { path: "course.yaml".into(), text: "title: c\n".into() },
+        Source { path: "recipes/t.md".into(), text: text.into() },
+    ];
+    let edition = Edition::new(&files, Vec::new(), Vec::new());
+    let words = words_in(&Theme::built_in(), "en").expect("the words read");
+    let recipe = edition.content.recipe("t").expect("the recipe is read");
+    let at = |over, under| {
+        let scaling = Scaling::Batches(tourier::measure::exact(over, under));
+        edition.sheet(recipe, &scaling, &words).expect("batches always scale")
+    };
+    let cut = |sheet: &Sheet| {
+        let cut = &sheet.cuts[0];
+        let mut sides = [cut.sheet_length_cm, cut.sheet_width_cm];
+        sides.sort_by(f64::total_cmp);
+        (cut.pieces, sides)
+    };
+    assert_eq!(cut(&at(16, 25)), (6, [25.0, 36.5]));
+    let half = at(1, 2);
+    assert_eq!(cut(&half), (4, [25.0, 28.5]));
+    // Its share would be five, and that is said.
+    let said = half.notes.iter().find(|note| note.name == "fewer-pieces");
+    let said = said.map(|note| note.text.metric.as_str()).unwrap_or_default();
+    assert!(said.contains("gives 4") && said.contains("would be 5"), "{said}");
+    // A tenth of it is too small for one.
+    let names: Vec<_> = at(1, 10).notes.into_iter().map(|note| note.name).collect();
+    assert!(names.iter().any(|name| name == "too-small-to-cut"), "{names:?}");
+}
+
 /// A dough divided in two, each part with its own sheet and cut.
 fn divided(parts: [(u32, u32, u32); 2]) -> Edition {
     let mut text = String::from(

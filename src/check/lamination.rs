@@ -88,7 +88,9 @@ pub(super) fn thickness(case: Case) -> Vec<Fault> {
     let mut faults = Vec::new();
     for rolled in &work.layering.laminated.sheets {
         let layered = rolled.fat_layers > 0;
+        let locked = work.layering.laminated.lock_in.as_ref();
         let task = match (turning && layered, is_puff(case)) {
+            _ if locked.is_some_and(|it| it.step == rolled.step) => Task::LockingIn,
             (true, _) => Task::Turning,
             (false, true) => Task::PuffCut,
             (false, false) => Task::YeastCut,
@@ -140,7 +142,7 @@ fn one_sheet(step: &str, thickness: &Length, task: Task, case: Case) -> Option<F
 /// What would be right: the area for a usual thickness, as a share of the one written.
 fn resize(thickness: &Length, task: Task) -> String {
     let usual = match task {
-        Task::Turning => exact(8, 10),
+        Task::LockingIn | Task::Turning => exact(8, 10),
         Task::YeastCut => exact(4, 10),
         Task::PuffCut => exact(3, 10),
     };

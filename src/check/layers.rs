@@ -11,10 +11,13 @@ use super::Case;
 use super::lamination::is_puff;
 
 /// Roll-in fat over yeast dough by weight, in percent: croissants 20 to 30, Danish 20 to 40.
-/// From memory.
+/// The range itself is from memory. Within it lie the least of the Austrian food code for such
+/// dough, 25 (as encyclopaedias quote it), and up to 50 % of the flour for Danish (Baking
+/// Industry Research Trust, New Zealand, information sheet *Danish pastries*), some 28.
 const YEAST_DOUGH: [i64; 2] = [20, 40];
 
-/// Roll-in fat over the flour of puff paste, in percent. From memory.
+/// Roll-in fat over the flour of puff paste, in percent: half, three-quarter and full paste
+/// (Baking Industry Research Trust, New Zealand, *Puff pastry: ingredients*).
 const PUFF_PASTE: [i64; 2] = [50, 100];
 
 /// Roll-in fat outside the usual range for its family of dough.
@@ -108,8 +111,9 @@ mod tests {
 
     const YEAST: &str = "    - 8 g instant yeast\n";
 
-    /// Croissants and Danish 20 to 40 % of the dough, puff paste 50 to 100 % of the flour:
-    /// from memory.
+    /// Croissants and Danish 20 to 40 % of the dough: from memory. Puff paste 50 to 100 % of
+    /// the flour: Baking Industry Research Trust, *Puff pastry: ingredients*; the Austrian food
+    /// code, B 18, 2.3.4.5, wants at least 62.
     #[test]
     fn fat_has_its_usual_share() {
         let body = body("48 x 25 cm");

@@ -41,6 +41,8 @@ pub struct Misfit {
 /// What a sheet is rolled for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Work {
+    /// To be closed over the fat.
+    LockingIn,
     /// To be folded again.
     Turning,
     /// To be cut: dough with yeast.
@@ -61,6 +63,8 @@ pub enum Strain {
 impl Work {
     /// The thinnest and thickest sheet advised, in tenths of a millimetre.
     ///
+    /// - Closed over the fat 1.5–25 mm: common practice, no source (EP 0 445 850 A1, [0001]
+    ///   has 8 mm; Mrs Beeton's Book of Household Management, 1907, no. 1665, comes to 15).
     /// - Turning 4–25 mm: common practice, no source (EP 0 445 850 A1, [0002] rolls to
     ///   8–10 mm between turns).
     /// - Yeast dough 1.5–12 mm: common practice, no source.
@@ -68,6 +72,7 @@ impl Work {
     ///   15; up to 10 mm: common practice, no source.
     fn limits(self) -> (i64, i64) {
         match self {
+            Self::LockingIn => (15, 250),
             Self::Turning => (40, 250),
             Self::YeastCut => (15, 120),
             Self::PuffCut => (10, 100),

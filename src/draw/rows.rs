@@ -144,18 +144,34 @@ fn label(rows: &[Row<'_>], (index, links): (usize, &[Link]), axis: &Axis) -> Lab
             right = x + 6.0;
         }
     }
-    let left = start - GAP;
-    // What comes in from the left runs along the bar's line.
-    let incoming = links.iter().filter(|link| link.then == index);
-    let mut lines = incoming.map(|link| rows[link.first].places[2]).chain(crossings);
-    let clear = !lines.any(|x| x > left - width - 4.0 && x < left);
-    if right + width <= axis.width && right - near < 130.0 {
+    let left = left_of(start - GAP, width, (rows, index, links), &crossings);
+    let beside = |gone: f64| gone < 130.0;
+    if right + width <= axis.width && beside(right - near) {
         Label::Right(right)
-    } else if left - width >= 0.0 && clear {
+    } else if left - width >= 0.0 && beside(start - GAP - left) {
         Label::Left(left)
     } else {
         Label::Above(start.min(axis.width - MARGIN / 2.0 - width).max(4.0))
     }
+}
+
+/// Where a label ends that stands left of its bar: before what comes in, which runs along the
+/// bar's line, and past what runs down through the row.
+fn left_of(
+    nearest: f64,
+    width: f64,
+    (rows, index, links): (&[Row<'_>], usize, &[Link]),
+    crossings: &[f64],
+) -> f64 {
+    let incoming = links.iter().filter(|link| link.then == index);
+    let incoming = incoming.map(|link| rows[link.first].places[2]);
+    let mut left = incoming.map(|x| x - 6.0).fold(nearest, f64::min);
+    for x in crossings.iter().rev() {
+        if *x > left - width - 4.0 && *x < left + 4.0 {
+            left = x - 6.0;
+        }
+    }
+    left
 }
 
 /// Where links between other rows run down through a row, from left to right.

@@ -147,11 +147,19 @@ fn bars(plate: &mut Plate, row: &Row<'_>, axis: &Axis) {
 fn write(plate: &mut Plate, row: &Row<'_>) {
     let y = row.top + BAR / 2.0 + 0.36 * LABEL;
     let words = words_of(row.step, plate.width);
-    plate.text(match row.label {
+    let text = match row.label {
         Label::Right(x) => Text::new(words, [x, y]),
         Label::Left(x) => Text::new(words, [x, y]).end(),
-        Label::Above(x) => Text::new(words, [x, row.top - 6.0]),
-    });
+        Label::Above(x) => {
+            // Where there is no free place, what runs down passes behind the label.
+            let text = Text::new(words, [x, row.top - 6.0]);
+            let frame = text.frame().grown(2.0);
+            let corner = [frame.right, frame.bottom.min(row.top - 1.0)];
+            plate.rectangle([frame.left, frame.top], corner, ink::TAG);
+            text
+        }
+    };
+    plate.text(text);
 }
 
 /// How long a step lasts, in words: hands and waiting.

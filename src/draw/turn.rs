@@ -65,7 +65,7 @@ pub(super) fn turn(fold: &Fold, form: Form, voice: Voice<'_>) -> Plate {
         Form::Page => high,
         Form::Column | Form::Card => 95.0,
         // Large print has one page for it.
-        Form::Large => 80.0,
+        Form::Large => 72.0,
     };
     let (setting, bottom) = before(&mut plate, fold, [wide, high], voice);
     let bottom = match form {

@@ -63,7 +63,7 @@ pub(super) fn grown(plan: &CutPlan, growth: &Growth) -> CutPlan {
 
 /// The author's sheet keeps its width; a grid gets more or fewer pieces across.
 fn lay(plan: &CutPlan, sheet: &Size, growth: &Growth) -> Result<Layout, Refusal> {
-    let (sheet, times) = (growth.sides(sheet), &growth.pieces);
+    let (sheet, times) = (growth.sides(sheet), growth.times());
     cut(
         &cut_plan(plan, &sheet, times),
         &cut_sheet(plan, &sheet, times),

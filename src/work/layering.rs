@@ -10,12 +10,13 @@ use crate::model::{CutPlan, Purpose, Recipe, Rolling, Step, Turn};
 use crate::pantry::Kind;
 
 use super::cuts::grown;
-use super::rows::{cut_from, cut_sheet, cut_sheets};
+use super::rows::{Times, cut_from, cut_sheet, cut_sheets};
 
 /// Levels of included doughs that are followed back.
 const DEEPEST: usize = 16;
 
-/// Density of butter where the pantry gives none, g/ml. From memory: 0.91 to 0.96.
+/// Density of butter where the pantry gives none, g/ml, as encyclopaedias have it; a cup of
+/// SR28 (227 g) comes to 0.96.
 const FAT_DENSITY: (i64, i64) = (911, 1000);
 
 /// The layering of one dough.
@@ -39,6 +40,8 @@ pub struct Growth {
     pub each: Exact,
     /// The pieces of a cut, as a multiple of those written.
     pub pieces: Exact,
+    /// Whether the dough was reckoned from whole rows of pieces.
+    pub whole_rows: bool,
     /// The sides of a piece that is cut, as a multiple of those written: the root of its
     /// weight over the weight as written, so that its thickness stays.
     pub side: Exact,
@@ -46,8 +49,13 @@ pub struct Growth {
 
 impl Growth {
     /// Pieces as they are written, and as many as the dough is for.
-    pub(super) fn of_number(each: Exact) -> Self {
-        Self { pieces: each.clone(), each, side: exact(1, 1) }
+    pub(super) fn of_number(each: Exact, whole_rows: bool) -> Self {
+        Self { pieces: each.clone(), each, whole_rows, side: exact(1, 1) }
+    }
+
+    /// How the pieces of a cut grow.
+    pub(super) fn times(&self) -> Times<'_> {
+        Times { each: &self.pieces, whole_rows: self.whole_rows }
     }
 
     /// A piece.
@@ -155,7 +163,7 @@ fn on_the_way(step: &Step) -> bool {
 fn action(step: &Step, growth: &Growth, cut: Option<&CutPlan>) -> Action {
     let size = |sheet: &Size| match cut {
         Some(plan) => {
-            cut_sheet(&grown(plan, growth), &growth.sides(sheet), &growth.pieces)
+            cut_sheet(&grown(plan, growth), &growth.sides(sheet), growth.times())
         }
         None => in_proportion(sheet, &growth.each),
     };

@@ -115,7 +115,7 @@ pub fn work<'a>(
     let in_rows = split.pieces.filter(|_| !as_written);
     let in_rows =
         in_rows.and_then(|it| pieces(&Scaling::Batches(it.clone()), recipe, &it));
-    let growth = growth(each, heavier);
+    let growth = growth(each, heavier, scaling);
     let layering = layering::layering(recipe, &formula, &flow, &growth, book);
     let cuts = cuts::cuts(recipe, &flow, &layering, &growth);
     let (scale, promised) = ((&factor, doughs), in_rows.or(asked_pieces));
@@ -232,7 +232,7 @@ fn piece_as_written(
     book: Book,
 ) -> Option<Mass> {
     let one = exact(1, 1);
-    let growth = Growth::of_number(one.clone());
+    let growth = Growth::of_number(one.clone(), false);
     let layering = layering::layering(recipe, formula, flow, &growth, book);
     let cuts = cuts::cuts(recipe, flow, &layering, &growth);
     let promised = pieces(&Scaling::Batches(one.clone()), recipe, &one);
@@ -257,11 +257,12 @@ fn heavier(scaling: &Scaling, written: &Batch) -> Exact {
 
 /// How the sheets grow for `each` times the dough: pieces of another weight keep their
 /// thickness, so that their sides grow with the root.
-fn growth(each: Exact, heavier: Exact) -> Growth {
+fn growth(each: Exact, heavier: Exact, scaling: &Scaling) -> Growth {
+    let whole_rows = rows::in_rows(scaling);
     if heavier == exact(1, 1) {
-        return Growth::of_number(each);
+        return Growth::of_number(each, whole_rows);
     }
-    Growth { pieces: &each / &heavier, side: root_near(&heavier), each }
+    Growth { pieces: &each / &heavier, side: root_near(&heavier), whole_rows, each }
 }
 
 /// Into how many doughs of which size mixer, bench and whole rows split it.

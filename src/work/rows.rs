@@ -10,6 +10,26 @@ use crate::formula::parts::Parts;
 use crate::measure::{Exact, Length, Size, exact};
 use crate::model::{CutPlan, Shape, Step};
 
+/// How many times as many pieces as written, and whether the dough was reckoned from whole
+/// rows of them.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Times<'a> {
+    /// The pieces, as a multiple of those written.
+    pub(super) each: &'a Exact,
+    /// Whether every sheet that is cut is of whole rows.
+    pub(super) whole_rows: bool,
+}
+
+/// Whether the dough is reckoned from whole rows: where pieces are asked for.
+pub(super) fn in_rows(scaling: &Scaling) -> bool {
+    match scaling {
+        Scaling::Pieces(_) | Scaling::PieceWeight { .. } => true,
+        Scaling::Batches(_) | Scaling::Flour(_) | Scaling::Total(_) | Scaling::Tin(_) => {
+            false
+        }
+    }
+}
+
 /// A cut, and the sheet that it cuts.
 pub(super) struct CutSheet<'a> {
     /// The step that cuts, by number.
@@ -151,7 +171,9 @@ impl Sheets<'_> {
             if needed <= doughs || *asked <= exact(1, 1) {
                 // A tin is one, however many rounds are cut for it.
                 let cut = !matches!(scaling, Scaling::Tin(_));
-                let pieces = cut.then(|| self.pieces(&(&each / heavier))).flatten();
+                let light = &each / heavier;
+                let times = Times { each: &light, whole_rows: in_rows(scaling) };
+                let pieces = cut.then(|| self.pieces(times)).flatten();
                 let pieces = pieces.map(|pieces| pieces * count);
                 return Split { each, doughs, pieces };
             }
@@ -246,7 +268,7 @@ impl Sheets<'_> {
     }
 
     /// How many times the pieces as written a dough gives that is cut as a whole.
-    fn pieces(&self, each: &Exact) -> Option<Exact> {
+    fn pieces(&self, Times { each, whole_rows }: Times) -> Option<Exact> {
         let cuts = self.last_cuts();
         let [CutSheet { plan, sheet: Some(sheet), .. }] = cuts.as_slice() else {
             return None;
@@ -254,7 +276,8 @@ impl Sheets<'_> {
         if self.parts.are_several() {
             return None;
         }
-        let laid = |times: &Exact| {
+        let laid = |each: &Exact| {
+            let times = Times { each, whole_rows };
             let plan = cut_plan(plan, sheet, times);
             let laid = cut(&plan, &cut_sheet(&plan, sheet, times), Orientation::Best);
             laid.ok().map(|layout| (plan, layout))
@@ -300,8 +323,8 @@ fn rows_along(sheet: &Size, [strips, across]: [u32; 2]) -> u32 {
 /// The sheet that is cut, `each` times as written: the first side grows, for strips the
 /// second, since they are as long as the first. Of a smaller sheet the side shrinks that leaves
 /// more pieces.
-pub(super) fn cut_sheet(plan: &CutPlan, sheet: &Size, each: &Exact) -> Size {
-    let one = exact(1, 1);
+pub(super) fn cut_sheet(plan: &CutPlan, sheet: &Size, times: Times) -> Size {
+    let (each, one) = (times.each, exact(1, 1));
     if *each == one {
         return sheet.clone();
     }
@@ -312,21 +335,23 @@ pub(super) fn cut_sheet(plan: &CutPlan, sheet: &Size, each: &Exact) -> Size {
         CutPlan::Shape(_) => {
             let first = Size::new(grown(&sheet.length), sheet.width.clone());
             let second = Size::new(sheet.length.clone(), grown(&sheet.width));
-            let pieces = |sheet: &Size| {
-                cut(plan, sheet, Orientation::Best).map_or(0, |laid| laid.pieces.len())
-            };
-            // A smaller sheet is as long, or as wide, as gives more pieces; whole rows keep
-            // their length to the hair.
+            let [whole, other] = [&first, &second].map(|sheet| gives(plan, sheet));
+            // Whole rows keep their length to the hair.
             let exact =
                 [&sheet.length, &sheet.width].map(|side| grown(side) == side * each);
-            let across = match exact {
-                [true, false] => false,
-                [false, true] => pieces(&second) > 0,
-                [true, true] | [false, false] => pieces(&second) > pieces(&first),
+            let across = match (times.whole_rows, exact) {
+                (true, [true, false]) => false,
+                (true, [false, true]) => other > 0,
+                (true, [true, true] | [false, false]) | (false, _) => other > whole,
             };
             if *each < one && across { second } else { first }
         }
     }
+}
+
+/// How many whole pieces a sheet gives.
+fn gives(plan: &CutPlan, sheet: &Size) -> usize {
+    cut(plan, sheet, Orientation::Best).map_or(0, |laid| laid.pieces.len())
 }
 
 /// A side as long as a ruler gives, and no shorter, where the sheet as written is.
@@ -342,8 +367,8 @@ fn on_ruler(side: &Length, written: &Size) -> Length {
 
 /// The plan for that sheet: a grid gets more or fewer rows. Where the side that grew has
 /// become the longer or the shorter one, strips and pieces across change places.
-pub(super) fn cut_plan(plan: &CutPlan, written: &Size, each: &Exact) -> CutPlan {
-    let sheet = cut_sheet(plan, written, each);
+pub(super) fn cut_plan(plan: &CutPlan, written: &Size, times: Times) -> CutPlan {
+    let (sheet, each) = (cut_sheet(plan, written, times), times.each);
     let crossed = |size: &Size| size.length < size.width;
     match plan {
         CutPlan::Grid { strips, across, diagonal } => {

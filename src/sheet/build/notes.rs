@@ -1,7 +1,8 @@
 //! Remarks on the numbers: what a baker must know of them that no column says.
 
-use crate::formula::{Filling, boiling, filling, yeast_instead};
+use crate::formula::{Filling, Source, Weighed, boiling, filling, yeast_instead};
 use crate::measure::{Exact, Label, Length, Mass, Temperature, exact, show};
+use crate::model::Purpose;
 use crate::pantry::Kind;
 use crate::work::Work;
 
@@ -15,10 +16,13 @@ const LOW: i64 = 150;
 /// Every remark that applies.
 pub(super) fn notes(work: &Work, context: Context) -> Vec<Note> {
     let mut notes = yeast(work, context);
+    notes.extend(fat_firm(work, context));
     notes.extend(open(work, context));
     notes.extend(boils(work, context));
     notes.extend(tin_depth(work, context));
     notes.extend(whole_rows(work, context));
+    notes.extend(fewer(work, context));
+    notes.extend(too_small(work, context));
     notes.extend(half_pieces(work, context));
     notes.extend(reroll(work, context));
     notes.extend(left_over(work, context));
@@ -67,6 +71,21 @@ fn yeast(work: &Work, context: Context) -> Vec<Note> {
         Some(note("yeast", fill("note-yeast", &values, context)))
     });
     notes.collect()
+}
+
+/// How warm butter is when it is folded in: pounded until it is pliable, at about 60 °F or 15 °C.
+/// H. McGee, *On Food and Cooking* (2004), "Laminated Pastries". Of other fats no figure was
+/// found that could be read.
+fn fat_firm(work: &Work, context: Context) -> Option<Note> {
+    work.layering.laminated.lock_in.as_ref()?;
+    let is_butter = |line: &Weighed| {
+        line.purpose == Purpose::RollIn
+            && line.title().ends_with("butter")
+            && matches!(line.source, Source::Item(item) if item.kind == Kind::Fat)
+    };
+    let all = work.formula.lines.iter().any(is_butter);
+    let at = Label::new("15 °C", "60 °F");
+    all.then(|| note("fat-firm", fill("note-fat-firm", &[("at", &at)], context)))
 }
 
 /// What is mixed in without a weight, and what is left out for it.
@@ -135,6 +154,23 @@ fn whole_rows(work: &Work, context: Context) -> Option<Note> {
     let values = [("asked", &*asked), ("made", &*made), ("more", &*more)];
     let text = context.words.fill("note-whole-rows", &values);
     Some(note("whole-rows", Label::same(text)))
+}
+
+/// Fewer pieces than the share of what the recipe makes, because its sheet gives no more.
+fn fewer(work: &Work, context: Context) -> Option<Note> {
+    let (share, made) = (work.asked_pieces?, work.pieces?);
+    let is_fewer = made < share && work.factor == work.asked;
+    let [share, made] = [share, made].map(|count| count.to_string());
+    let values = [("share", &*share), ("made", &*made)];
+    let text = || context.words.fill("note-fewer-pieces", &values);
+    is_fewer.then(|| note("fewer-pieces", Label::same(text())))
+}
+
+/// That the sheet is too small for a single piece of its cut, at a scale other than written.
+fn too_small(work: &Work, context: Context) -> Option<Note> {
+    let refused = work.cuts.iter().any(|(_, cut)| cut.is_err());
+    let text = || Label::same(context.words.get("note-too-small"));
+    (refused && work.factor < exact(1, 1)).then(|| note("too-small-to-cut", text()))
 }
 
 /// The half triangles at the ends of the last cut's rows.
