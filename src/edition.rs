@@ -204,8 +204,9 @@ impl Edition {
     }
 
     /// The course's sheet; `None` where there is no course.
-    pub fn course(&self) -> Option<CourseSheet> {
-        self.content.course.as_ref().map(|course| build::course(course, &self.content))
+    pub fn course(&self, words: &Words) -> Option<CourseSheet> {
+        let course = self.content.course.as_ref()?;
+        Some(build::course(course, &self.content, words))
     }
 
     /// The techniques' sheets.

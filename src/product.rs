@@ -164,7 +164,7 @@ pub struct Stock<'a> {
 impl<'a> Stock<'a> {
     /// What there is of an edition; `None` where there is no course.
     pub fn new(edition: &'a Edition, words: &'a Words, theme: &'a Theme) -> Option<Self> {
-        let course = edition.course()?;
+        let course = edition.course(words)?;
         let techniques = edition.techniques(words);
         let figures = of_techniques(&techniques, words);
         let recipes = edition.content.recipes.iter();

@@ -72,6 +72,7 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "words/en/page.ftl",
     "words/en/plan.ftl",
     "words/en/sheet.ftl",
+    "words/en/units.ftl",
 ];
 
 impl Theme {

@@ -10,6 +10,8 @@ use icu_locale_core::Locale;
 use icu_plurals::{PluralCategory, PluralRules};
 use jiff::civil::Date;
 
+use crate::measure::show::{Notation, Sign};
+
 /// Words by key, kebab-case.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Words {
@@ -181,6 +183,11 @@ impl Words {
         parts.join(self.get("list-comma"))
     }
 
+    /// The same of borrowed names.
+    pub fn names(&self, names: &[&str]) -> String {
+        names.join(self.get("list-comma"))
+    }
+
     /// From one number or time to another: `18:00–21:00`.
     pub fn range(&self, from: &str, to: &str) -> String {
         self.fill("range", &[("from", from), ("to", to)])
@@ -210,6 +217,36 @@ impl Words {
         let values =
             [("weekday", weekday), ("day", &*day), ("month", month), ("year", &*year)];
         self.fill(key, &values)
+    }
+}
+
+impl Notation for Words {
+    fn point(&self) -> &str {
+        self.get("decimal-mark")
+    }
+
+    fn with(&self, number: &str, count: &str, sign: Sign) -> String {
+        self.fill(sign.key(), &[("number", number), ("count", count)])
+    }
+
+    fn under(&self, amount: &str) -> String {
+        self.fill("under", &[("amount", amount)])
+    }
+
+    fn together(&self, larger: &str, smaller: &str) -> String {
+        self.fill("units-together", &[("larger", larger), ("smaller", smaller)])
+    }
+
+    fn plus(&self, one: &str, other: &str) -> String {
+        self.fill("units-plus", &[("one", one), ("other", other)])
+    }
+
+    fn between(&self, low: &str, high: &str) -> String {
+        self.range(low, high)
+    }
+
+    fn apart(&self, low: &str, high: &str) -> String {
+        self.fill("units-apart", &[("low", low), ("high", high)])
     }
 }
 

@@ -10,7 +10,9 @@
 
 use std::collections::BTreeMap;
 
-use tourier::measure::show::{Shown, Spoons, household, metric, us_weight};
+use tourier::measure::show::{
+    International, Shown, Spoons, household, metric, us_weight,
+};
 use tourier::measure::{CupSet, Exact, Mass, Unit, exact};
 use tourier::pantry::{Item, Pantry};
 
@@ -108,18 +110,22 @@ fn hold(case: &Case, mass: &Mass, more: &Mass, counts: &mut BTreeMap<&str, u64>)
         assert!(
             half || off <= &tolerance + exact(1, 1_000_000),
             "{name}, {kind}: {} for {} g",
-            shown.words,
+            shown.words(&International),
             mass.amount()
         );
-        assert!(!is_forbidden(kind, &shown.words), "{name}, {kind}: {}", shown.words);
-        let again = show(&shown.worth).map(|again| again.words);
-        assert_eq!(again.as_ref(), Some(&shown.words), "{name}, {kind}");
+        assert!(
+            !is_forbidden(kind, &shown.words(&International)),
+            "{name}, {kind}: {}",
+            shown.words(&International)
+        );
+        let again = show(&shown.worth).map(|again| again.words(&International));
+        assert_eq!(again.as_ref(), Some(&shown.words(&International)), "{name}, {kind}");
         if let Some(next) = show(more) {
             assert!(
                 next.worth >= shown.worth,
                 "{name}, {kind}: {} then {}",
-                shown.words,
-                next.words
+                shown.words(&International),
+                next.words(&International)
             );
         }
     }

@@ -43,7 +43,7 @@ fn ticket<'a>(sheet: &'a Sheet, key: &str) -> Vec<&'a str> {
         tourier::sheet::Part::Step(step) => Some(step),
         tourier::sheet::Part::Prose { .. } => None,
     });
-    let rows = steps.flat_map(|step| &step.ticket).filter(|row| row.key == key);
+    let rows = steps.flat_map(|step| &step.ticket).filter(|row| row.key.word() == key);
     rows.map(|row| row.value.metric.as_str()).collect()
 }
 

@@ -612,7 +612,7 @@ fn heavier_pieces_that_are_cut_grow_at_their_thickness() {
             panic!("a step")
         };
         let row = |step: &tourier::sheet::StepSheet, key: &str| {
-            let row = step.ticket.iter().find(|row| row.key == key);
+            let row = step.ticket.iter().find(|row| row.key.word() == key);
             row.map(|row| row.value.metric.clone()).unwrap_or_default()
         };
         assert_eq!(row(roll, "sheet"), row(cutting, "sheet"));

@@ -46,7 +46,7 @@ fn drawing_costs_a_hundredth_of_typesetting() {
     let edition = Edition::new(&sources, Vec::new(), faults);
     let theme = Theme::built_in();
     let words = tourier::read::words_in(&theme, "en").expect("the words");
-    let course = edition.course().expect("the course");
+    let course = edition.course(&words).expect("the course");
     let press = Press::new(&theme);
     let (mut all_drawing, mut all_setting) = (0.0, 0.0);
     for recipe in &edition.content.recipes {

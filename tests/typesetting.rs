@@ -45,7 +45,7 @@ impl Course {
         let theme = Theme::built_in();
         let words = tourier::read::words_in(&theme, "en");
         let words = words.expect("the theme's words");
-        let course = edition.course().expect("a course");
+        let course = edition.course(&words).expect("a course");
         let one = Scaling::Batches(exact(1, 1));
         let recipes = edition.content.recipes.iter();
         let sheets = recipes.map(|recipe| edition.sheet(recipe, &one, &words));

@@ -116,7 +116,7 @@ fn placed(pair: &Pair, line: &Weighed, text: Label) -> Label {
 fn words(pair: &Pair, line: &Weighed) -> Label {
     match (&line.mass, &line.piece, &line.line.amount) {
         (Some(mass), Some((_, each)), _) if !each.is_zero() => {
-            Label::same(show::plain(&(mass.amount() / each)))
+            Label::same(show::number(&(mass.amount() / each), 2, pair.words))
         }
         (Some(mass), ..) => weight(pair, mass),
         (None, _, Amount::Free(words)) => Label::same(words),
@@ -126,6 +126,6 @@ fn words(pair: &Pair, line: &Weighed) -> Label {
 
 fn weight(pair: &Pair, mass: &Mass) -> Label {
     let near = exact(NEAR.0, NEAR.1);
-    let metric = show::metric(mass, &near, pair.new.fine).words;
-    Label::new(metric, show::us_weight(mass, &near).words)
+    let metric = show::metric(mass, &near, pair.new.fine).words(pair.words);
+    Label::new(metric, show::us_weight(mass, &near).words(pair.words))
 }

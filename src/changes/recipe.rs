@@ -2,6 +2,7 @@
 
 use crate::measure::{Exact, Label, exact, show};
 use crate::sheet::{Allergen, Allergens, Part, Sheet};
+use crate::words::Words;
 
 use super::words::{bare, fill, was};
 use super::{Change, Pair, formula, steps};
@@ -61,10 +62,14 @@ fn head(pair: &Pair) -> Vec<Change> {
     let (old, new) = (&pair.old.work.recipe, &pair.new.work.recipe);
     let title = (Label::same(&*old.title.value), Label::same(&*new.title.value));
     let makes = (pair.old.sheet.scale.makes.clone(), pair.new.sheet.scale.makes.clone());
-    let loss = (percent(&old.loss), percent(&new.loss));
+    let loss = (percent(&old.loss, pair.words), percent(&new.loss, pair.words));
     let temperature = old.dough_temperature.as_ref().zip(new.dough_temperature.as_ref());
-    let temperature = temperature
-        .map(|(old, new)| (show::temperature(&old.value), show::temperature(&new.value)));
+    let temperature = temperature.map(|(old, new)| {
+        (
+            show::temperature(&old.value, pair.words),
+            show::temperature(&new.value, pair.words),
+        )
+    });
     let tin = |tin: &crate::model::Recipe| tin.tin.as_ref().map(|tin| tin.value.clone());
     let tins = (tin(old) != tin(new))
         .then(|| Change::new("tin", Label::same(pair.words.get("change-tin"))));
@@ -83,8 +88,8 @@ fn head(pair: &Pair) -> Vec<Change> {
     .collect()
 }
 
-fn percent(share: &Exact) -> Label {
-    Label::same(format!("{} %", show::plain(&(share * exact(100, 1)))))
+fn percent(share: &Exact, words: &Words) -> Label {
+    Label::same(show::percent(&(share * exact(100, 1)), 2, words))
 }
 
 /// The times in all.

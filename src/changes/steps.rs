@@ -3,13 +3,13 @@
 
 use crate::measure::Label;
 use crate::model::Step;
-use crate::sheet::{Part, Sheet, StepSheet};
+use crate::sheet::{Part, Sheet, StepSheet, Ticked};
 
 use super::words::{bare, fill, was};
 use super::{Change, Pair};
 
 /// Rows of a ticket that are only worked out from others: those say what changed.
-const DERIVED: [&str; 3] = ["thickness", "layers", "trays"];
+const DERIVED: [Ticked; 3] = [Ticked::Thickness, Ticked::Layers, Ticked::Trays];
 
 /// The steps that differ, in the order of the new method, then those left out.
 pub(super) fn changes(pair: &Pair) -> Vec<Change> {
@@ -90,9 +90,10 @@ fn step(pair: &Pair, old: &StepSheet, new: &StepSheet, fan: bool) -> Vec<Change>
     let name = name.map(|text| ("step-renamed", None, text));
     let rows = keys(old, new)
         .into_iter()
-        .filter(|key| !DERIVED.contains(key) && (fan || *key != "fan"))
+        .filter(|key| !DERIVED.contains(key) && (fan || *key != Ticked::Fan))
         .filter_map(|key| {
-            Some((about(key), Some(key.to_owned()), row(pair, key, old, new)?))
+            let text = row(pair, key, old, new)?;
+            Some((about(key), Some(key.word().to_owned()), text))
         });
     let texts = [name].into_iter().flatten().chain(rows).chain(reworded(pair, old, new));
     let place = |(about, row, text)| Change {
@@ -104,60 +105,70 @@ fn step(pair: &Pair, old: &StepSheet, new: &StepSheet, fan: bool) -> Vec<Change>
 }
 
 /// The keys of both tickets, each once, in the order of the new one.
-fn keys<'a>(old: &'a StepSheet, new: &'a StepSheet) -> Vec<&'a str> {
-    let mut keys: Vec<&str> = Vec::new();
+fn keys(old: &StepSheet, new: &StepSheet) -> Vec<Ticked> {
+    let mut keys = Vec::new();
     for row in new.ticket.iter().chain(&old.ticket) {
-        if !keys.contains(&row.key.as_str()) {
-            keys.push(&row.key);
+        if !keys.contains(&row.key) {
+            keys.push(row.key);
         }
     }
     keys
 }
 
 /// What a row of a ticket is about, for programs.
-fn about(key: &str) -> &'static str {
+fn about(key: Ticked) -> &'static str {
     match key {
-        "hands" | "wait" | "hold" => "time",
-        "at" | "core" | "cool" => "temperature",
-        "oven" | "fan" => "oven",
-        "bake" => "bake",
-        "sheet" | "roll" | "lock-in" | "turn" => "lamination",
-        "cut" => "cut",
-        _ => "ticket",
+        Ticked::Hands | Ticked::Wait | Ticked::Hold => "time",
+        Ticked::At | Ticked::Core | Ticked::Cool => "temperature",
+        Ticked::Oven | Ticked::Fan => "oven",
+        Ticked::Bake => "bake",
+        Ticked::Sheet | Ticked::Roll | Ticked::LockIn | Ticked::Turn => "lamination",
+        Ticked::Cut => "cut",
+        Ticked::Where
+        | Ticked::Kit
+        | Ticked::Part
+        | Ticked::Thickness
+        | Ticked::Layers
+        | Ticked::Divide
+        | Ticked::Trays => "ticket",
     }
 }
 
 /// The difference in one row of the two tickets.
-fn row(pair: &Pair, key: &str, old: &StepSheet, new: &StepSheet) -> Option<Label> {
+fn row(pair: &Pair, key: Ticked, old: &StepSheet, new: &StepSheet) -> Option<Label> {
     let step = Label::same(&*new.title);
-    let term = Label::same(pair.words.get(key).to_lowercase());
-    let more = [("step", &step), ("term", &term)];
+    let term = Label::same(pair.words.get(key.word()));
+    let lower = term.map(str::to_lowercase);
+    let more = [("step", &step), ("term", &term), ("lower", &lower)];
     match (value(key, old), value(key, new)) {
         (Some(old), Some(new)) => {
             was(pair.words, word(key, &pair.new.sheet), (old, new), &more)
         }
-        (None, Some(new)) => {
-            Some(fill(pair.words, "change-row-added", &[("new", new), more[0], more[1]]))
-        }
+        (None, Some(new)) => Some(fill(
+            pair.words,
+            "change-row-added",
+            &[("new", new), more[0], more[1], more[2]],
+        )),
         (Some(old), None) => {
-            let values = [("old", old), more[0], more[1]];
+            let values = [("old", old), more[0], more[1], more[2]];
             Some(fill(pair.words, "change-row-removed", &values))
         }
         (None, None) => None,
     }
 }
 
-fn value<'a>(key: &str, step: &'a StepSheet) -> Option<&'a Label> {
+fn value(key: Ticked, step: &StepSheet) -> Option<&Label> {
     step.ticket.iter().find(|row| row.key == key).map(|row| &row.value)
 }
 
 /// The key of the word for a row that changed. Where there is one bake, nobody needs to be
 /// told which.
-fn word(key: &str, sheet: &Sheet) -> &'static str {
-    let bakes = sheets(sheet).iter().filter(|step| value("oven", step).is_some()).count();
+fn word(key: Ticked, sheet: &Sheet) -> &'static str {
+    let bakes =
+        sheets(sheet).iter().filter(|step| value(Ticked::Oven, step).is_some()).count();
     match key {
-        "oven" if bakes == 1 => "change-oven",
-        "bake" if bakes == 1 => "change-bake",
+        Ticked::Oven if bakes == 1 => "change-oven",
+        Ticked::Bake if bakes == 1 => "change-bake",
         _ => "change-row",
     }
 }

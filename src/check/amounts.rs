@@ -59,7 +59,7 @@ fn second_amount(line: &Weighed, case: Case) -> Option<Fault> {
 }
 
 fn grams(mass: &Mass) -> String {
-    show::metric(mass, &exact(1, 100), true).words
+    show::metric(mass, &exact(1, 100), true).words(&show::International)
 }
 
 /// A recipe that makes a weight must have it.

@@ -62,7 +62,7 @@ fn off(at: usize, parts: &[Portioned], case: Case) -> Option<(String, bool)> {
     let portions = || parts.iter().map(|part| &part.portion);
     let sum: Exact = shares(portions(), &mass).iter().sum();
     let whole = exact(1, 1);
-    let weight = show::metric(&mass, &exact(1, 100), false).words;
+    let weight = show::metric(&mass, &exact(1, 100), false).words(&show::International);
     let percent = |share: &Exact| show::decimal(&(share * exact(100, 1)), 0);
     if sum > whole {
         let over = percent(&(&sum - &whole));

@@ -20,8 +20,9 @@ pub(super) fn mixer(case: Case) -> Vec<Fault> {
             let mass: Mass =
                 used.map(|(line, share)| &work.formula.lines[*line].mass() * share).sum();
             (mass > most).then(|| {
-                let weight =
-                    |mass: &Mass| show::metric(mass, &exact(1, 100), false).words;
+                let weight = |mass: &Mass| {
+                    show::metric(mass, &exact(1, 100), false).words(&show::International)
+                };
                 let message = format!(
                     "{} go in here; the mixer holds {}",
                     weight(&mass),
@@ -41,7 +42,10 @@ pub(super) fn bench(case: Case) -> Vec<Fault> {
     sheets
         .filter(|sheet| !bench_fits(&sheet.value, &bench))
         .map(|sheet| {
-            let message = format!("the bench is {}", show::size(&bench).metric);
+            let message = format!(
+                "the bench is {}",
+                show::size(&bench, &show::International).metric
+            );
             Fault::caution("bench-too-short", &sheet.place, message)
                 .help("Divide the dough in two, or roll it shorter and wider.")
         })

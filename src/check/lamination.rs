@@ -25,7 +25,7 @@ pub(super) fn fat_block(case: Case) -> Vec<Fault> {
     let (short, pulls) = short;
     let message = format!(
         "a block of {} is {} too big for {}",
-        show::size(&locked.block).metric,
+        show::size(&locked.block, &show::International).metric,
         millimetres(&short),
         match locked.kind.word() {
             "envelope" => "an envelope of this sheet: its side may be 0.7 of the sheet's",
@@ -57,7 +57,8 @@ pub(super) fn fat_beside_dough(case: Case) -> Vec<Fault> {
     if usual.contains(&share) {
         return Vec::new();
     }
-    let [fat, dough] = [fat, dough].map(|it| show::thickness(it).metric);
+    let [fat, dough] =
+        [fat, dough].map(|it| show::thickness(it, &show::International).metric);
     let message = format!(
         "the fat lies {fat} thick and the dough {dough}: they will not roll together"
     );
@@ -113,7 +114,7 @@ fn one_sheet(step: &str, thickness: &Length, task: Task, case: Case) -> Option<F
             .help("Say in a ticket before it what goes in: `uses: dough`."),
         );
     }
-    let lies = show::thickness(thickness);
+    let lies = show::thickness(thickness, &show::International);
     let message = |how: &str| format!("the dough lies only {} here: {how}", lies.metric);
     if *thickness < Length::centimetres(exact(THINNEST.0, THINNEST.1) / exact(10, 1)) {
         let message = message("the sheet is too big for it");
@@ -146,7 +147,8 @@ fn resize(thickness: &Length, task: Task) -> String {
         Task::YeastCut => exact(4, 10),
         Task::PuffCut => exact(3, 10),
     };
-    let usual_words = show::thickness(&Length::centimetres(usual.clone())).metric;
+    let usual_words =
+        show::thickness(&Length::centimetres(usual.clone()), &show::International).metric;
     let share = thickness.amount() / usual * exact(100, 1);
     format!(
         "For {usual_words} the sheet would have {} % of this area; or change the formula.",

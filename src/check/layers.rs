@@ -78,7 +78,7 @@ pub(super) fn narrower(case: Case) -> Vec<Fault> {
         .filter_map(|rolled| {
             let [from, to] = narrows(rolled.block.as_ref()?, &rolled.sheet)?;
             let place = &step(rolled, case)?.sheet.as_ref()?.place;
-            let (from, to) = (show::length(&from).metric, show::length(&to).metric);
+            let (from, to) = (show::length(&from, &show::International).metric, show::length(&to, &show::International).metric);
             let message =
                 format!("the sheet gets narrower here: a side of {from} would become {to}");
             Some(Fault::caution("sheet-gets-narrower", place, message).help(

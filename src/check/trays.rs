@@ -38,8 +38,8 @@ fn crowded(
     let message = format!(
         "{on_one} pieces of {} each do not fit on a tray of {} with a gap between them: \
          {fits} do",
-        show::size(&piece).metric,
-        show::size(&tray).metric
+        show::size(&piece, &show::International).metric,
+        show::size(&tray, &show::International).metric
     );
     let help = format!(
         "Write `per tray: {}`, or shape smaller pieces. Pieces that touch do not brown at \

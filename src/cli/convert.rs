@@ -78,7 +78,7 @@ fn convert(
 
 /// An oven without the fan it was written with, in its own scale or the one wanted.
 fn plain_oven(degrees: &Temperature, text: &str, wanted: &str) -> String {
-    let label = show::temperature(&degrees.without_fan());
+    let label = show::temperature(&degrees.without_fan(), &show::International);
     let scale = if wanted.is_empty() { text } else { wanted };
     let plain = if scale.contains('F') { label.us } else { label.metric };
     format!("{plain} without a fan")
@@ -92,12 +92,12 @@ fn between_ovens(
 ) -> Result<String, String> {
     let celsius = text.contains('C');
     let in_its_scale = |degrees: &Temperature| {
-        let label = show::temperature(degrees);
+        let label = show::temperature(degrees, &show::International);
         if celsius { label.metric } else { label.us }
     };
     match wanted.trim().trim_start_matches('°') {
         "C" | "F" => {
-            let label = show::temperature(degrees);
+            let label = show::temperature(degrees, &show::International);
             let shown = if wanted.contains('C') { label.metric } else { label.us };
             Ok(format!("{text} = {shown}"))
         }

@@ -31,14 +31,14 @@ pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
     stop_clean("no handout is written")?;
     let (edition, theme) = open(args)?;
     let words = words(&theme, &edition)?;
-    let Some(course) = edition.course() else { return Err(Stop::Faults) };
+    let Some(course) = edition.course(&words) else { return Err(Stop::Faults) };
     let press = Press::new(&theme).showing(&edition.content.media);
     let supplies = Supplies { edition: &edition, course: &course, words: &words };
     let shop = Shop { supplies, press: &press };
     if let Some(class) = class(&edition, &options.recipe) {
         return class_set::run(&shop, class, options);
     }
-    let recipes = chosen(&edition, &options.recipe)?;
+    let recipes = chosen(&edition, &course, &options.recipe)?;
     let scaling = options.scaling.scaling()?;
     let mut plates = recipes
         .iter()
@@ -91,7 +91,11 @@ fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
 }
 
 /// The recipe of this name; every recipe, in the order of the lessons, for `all`.
-fn chosen<'a>(edition: &'a Edition, name: &str) -> Result<Vec<&'a Recipe>, Stop> {
+fn chosen<'a>(
+    edition: &'a Edition,
+    course: &CourseSheet,
+    name: &str,
+) -> Result<Vec<&'a Recipe>, Stop> {
     let content = &edition.content;
     if name != ALL && !edition.stops() && content.recipe(stem(name)).is_none() {
         let recipes = content.recipes.iter().map(|recipe| recipe.name.as_str());
@@ -102,9 +106,8 @@ fn chosen<'a>(edition: &'a Edition, name: &str) -> Result<Vec<&'a Recipe>, Stop>
     if name != ALL || edition.stops() {
         return recipe(edition, name).map(|one| vec![one]);
     }
-    let lessons = edition.course().map_or_else(Vec::new, |course| course.lessons);
     let mut order: Vec<&Recipe> = Vec::new();
-    for name in lessons.iter().flat_map(|lesson| &lesson.recipes) {
+    for name in course.lessons.iter().flat_map(|lesson| &lesson.recipes) {
         let new =
             content.recipe(name).filter(|it| order.iter().all(|one| one.name != it.name));
         order.extend(new);

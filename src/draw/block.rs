@@ -139,17 +139,14 @@ impl Outline {
 
 /// What a side shows: `two folds`, `fold, loose edge`.
 pub(super) fn edge_word(edges: EdgesFact, voice: Voice<'_>) -> String {
-    let of = |count: u32, key: &str| match count {
-        0 => None,
-        1 => Some(voice.word(key)),
-        _ => {
-            let count = voice.count(u64::from(count));
-            Some(voice.fill(&format!("{key}s"), &[("count", &count)]))
-        }
+    let of = |count: u32, key: &str| {
+        let (digits, number) = (count.to_string(), voice.count(u64::from(count)));
+        let values = [("count", &*digits), ("number", &*number)];
+        (count > 0).then(|| voice.fill(key, &values))
     };
-    let folds = of(edges.opposite_folds, "edge-fold");
-    let ends = of(edges.opposite_ends, "edge-end");
-    folds.into_iter().chain(ends).collect::<Vec<_>>().join(", ")
+    let folds = of(edges.opposite_folds, "edge-folds");
+    let ends = of(edges.opposite_ends, "edge-ends");
+    voice.words.list(&folds.into_iter().chain(ends).collect::<Vec<_>>())
 }
 
 /// What stands beside the block: the layers, and how to go on.

@@ -71,7 +71,7 @@ fn rulers(plate: &mut Plate, cut: &Cut, bench: &Bench, voice: Voice<'_>) -> f64 
     let marks = [&cut.marks_far, &cut.marks_near, &cut.marks_left, &cut.marks_right];
     if marks.into_iter().any(|marks| !marks.is_empty()) {
         let at = [left - 14.0, bottom + 14.0 + LABEL * RISE];
-        plate.text(Text::new(voice.unit(), at).end());
+        plate.text(Text::new(voice.unit_alone(), at).end());
     }
     depth
 }
@@ -104,7 +104,8 @@ fn lay_out(cut: &Cut, form: Form, voice: Voice<'_>) -> Bench {
 }
 
 fn ticks(marks: &[Mark], voice: Voice<'_>, place: impl Fn(f64) -> f64) -> Vec<Tick> {
-    let tick = |mark: &Mark| Tick { at: place(mark.at_cm), text: voice.bare(&mark.at) };
+    let tick =
+        |mark: &Mark| Tick { at: place(mark.at_cm), text: voice.bare_length(mark.at_cm) };
     marks.iter().map(tick).collect()
 }
 

@@ -5,6 +5,7 @@ use crate::sheet::{StepTime, Time};
 
 use super::lettering::{self, LABEL};
 use super::plate::{MARGIN, WIDTH};
+use super::voice::Voice;
 
 /// The height of a row: a bar, with its label beside it.
 const ROW: f64 = 31.0;
@@ -97,12 +98,13 @@ pub(super) fn place<'a>(
     time: &'a Time,
     recipe: &str,
     (axis, top): (&Axis, f64),
+    voice: Voice<'_>,
 ) -> Placed<'a> {
     let many = time.steps.iter().any(|step| step.recipe != recipe);
     let mut rows: Vec<Row<'a>> = time.steps.iter().map(|step| row(step, axis)).collect();
     let links = links(&rows);
     let labels: Vec<Label> =
-        (0..rows.len()).map(|index| label(&rows, (index, &links), axis)).collect();
+        (0..rows.len()).map(|index| label(&rows, (index, &links), axis, voice)).collect();
     let (mut groups, mut group, mut y) = (Vec::new(), "", top);
     let high = if axis.width > WIDTH { FLAT_ROW } else { ROW };
     for (row, label) in rows.iter_mut().zip(labels) {
@@ -131,10 +133,15 @@ fn row<'a>(step: &'a StepTime, axis: &Axis) -> Row<'a> {
 
 /// Finds the place of a row's label: right of its bar, past what runs down through the
 /// row; else left of it; else above.
-fn label(rows: &[Row<'_>], (index, links): (usize, &[Link]), axis: &Axis) -> Label {
+fn label(
+    rows: &[Row<'_>],
+    (index, links): (usize, &[Link]),
+    axis: &Axis,
+    voice: Voice<'_>,
+) -> Label {
     let row = &rows[index];
     let [start, _, end] = row.places;
-    let width = lettering::width(&words_of(row.step, axis.width), LABEL, false);
+    let width = lettering::width(&words_of(row.step, axis.width, voice), LABEL, false);
     let crossings = crossings(rows, index, links);
     let near = tail(row, axis).unwrap_or(end) + GAP;
     let mut right = near;
@@ -209,11 +216,13 @@ fn readable(name: &str) -> String {
 }
 
 /// A row's label: the step and how long it lasts.
-pub(super) fn words_of(step: &StepTime, width: f64) -> String {
-    let lasts = show::minutes(step.hands_min.saturating_add(step.wait_min[0]));
+pub(super) fn words_of(step: &StepTime, width: f64, voice: Voice<'_>) -> String {
+    let lasts = step.hands_min.saturating_add(step.wait_min[0]);
+    let lasts = show::minutes(lasts, voice.words);
     let room =
         width.min(WIDTH) - 2.0 * MARGIN - lettering::width(&lasts, LABEL, false) - 14.0;
-    format!("{}, {lasts}", lettering::shorten(&step.title, LABEL, false, room))
+    let title = lettering::shorten(&step.title, LABEL, false, room);
+    voice.words.list(&[title, lasts])
 }
 
 /// Where a hold's tail ends: to scale, but no longer than `TAIL`, and on the plate.

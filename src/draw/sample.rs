@@ -24,7 +24,10 @@ fn cm(tenths: i64) -> f64 {
 }
 
 fn size(first: i64, second: i64) -> Label {
-    measure::show::size(&measure::Size::new(long(first), long(second)))
+    measure::show::size(
+        &measure::Size::new(long(first), long(second)),
+        &measure::show::International,
+    )
 }
 
 /// A turn of a sheet in tenths of a centimetre.
@@ -52,8 +55,8 @@ pub(super) fn fold(parts: u32, length: i64, width: i64, before: u64) -> Fold {
         edges: edges(turn_edges(Turn::in_parts(parts))),
         next: Direction::QuarterTurn,
         size: size(length, width),
-        folded: measure::show::size(&folded),
-        part: measure::show::length(&part),
+        folded: measure::show::size(&folded, &measure::show::International),
+        part: measure::show::length(&part, &measure::show::International),
     }
 }
 
@@ -98,10 +101,10 @@ fn edges(edges: crate::dough::Edges) -> EdgesFact {
 fn marks(places: &[f64]) -> Vec<Mark> {
     let mark = |at: &f64| Mark {
         at_cm: *at,
-        at: measure::show::length(&Length::centimetres(exact(
-            (at * 1e6).round() as i64,
-            1_000_000,
-        ))),
+        at: measure::show::length(
+            &Length::centimetres(exact((at * 1e6).round() as i64, 1_000_000)),
+            &measure::show::International,
+        ),
     };
     places.iter().map(mark).collect()
 }
@@ -279,9 +282,12 @@ pub(super) fn time(steps: Vec<StepTime>) -> Time {
         hands_min: hands,
         wait_min: elapsed.saturating_sub(hands),
         elapsed_min: elapsed,
-        hands: measure::show::minutes(hands),
-        wait: measure::show::minutes(elapsed.saturating_sub(hands)),
-        elapsed: measure::show::minutes(elapsed),
+        hands: measure::show::minutes(hands, &measure::show::International),
+        wait: measure::show::minutes(
+            elapsed.saturating_sub(hands),
+            &measure::show::International,
+        ),
+        elapsed: measure::show::minutes(elapsed, &measure::show::International),
         critical_path: Vec::new(),
         ready: Vec::new(),
         steps,

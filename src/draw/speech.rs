@@ -2,6 +2,7 @@
 //! from the same numbers, and enough to do the fold by ear.
 
 use crate::dough::cutting::Way;
+use crate::measure::show;
 use crate::sheet::{
     Cut, Fold, GrowthFact, LockInFact, Mark, RollFact, ShapeFact, Time, TrayFact,
 };
@@ -83,6 +84,7 @@ pub(super) fn lock_in(fact: &LockInFact, voice: Voice<'_>) -> String {
         ("opposite", opposite.unwrap_or_default()),
         ("outer", voice.word(outer)),
         ("inner", voice.word(inner)),
+        ("inverted", if fact.inverted { "yes" } else { "no" }.to_owned()),
     ];
     say(&["alt-dough", kind, "alt-closed", closed, next(fact.next)], &values, voice)
 }
@@ -97,9 +99,9 @@ pub(super) fn cut(cut: &Cut, voice: Voice<'_>) -> String {
     said.extend(knife(cut, voice));
     let captions = pieces(cut, voice).into_iter().chain(scrap(cut, "alt-scrap", voice));
     said.extend(
-        captions.map(|text| format!("{}.", text.replace('×', &voice.word("by")))),
+        captions.map(|text| voice.sentence(&text.replace('×', &voice.word("by")))),
     );
-    said.join(" ")
+    voice.sentences(&said)
 }
 
 /// The edges that are marked, and their marks; edges that are marked alike are one.
@@ -154,22 +156,24 @@ pub(super) fn cut_captions(cut: &Cut, voice: Voice<'_>) -> Vec<String> {
     let edges = marks(cut).into_iter().map(|(edge, _)| edge);
     let edges: Vec<String> =
         edges.map(|edge| voice.word(&format!("edge-{edge}"))).collect();
-    let marked = voice.fill("marked-edges", &[("edges", &edges.join("; "))]);
+    let marked = voice.fill(
+        "marked-edges",
+        &[("edges", &edges.join(voice.words.get("list-semicolon")))],
+    );
     let marked = (!edges.is_empty()).then_some(marked);
     let given = pieces(cut, voice).into_iter().chain(scrap(cut, "cut-scrap", voice));
-    given.chain(marked).chain([knife(cut, voice).join(" ")]).collect()
+    given.chain(marked).chain([voice.sentences(&knife(cut, voice))]).collect()
 }
 
 /// How many pieces, how large and how heavy.
 fn pieces(cut: &Cut, voice: Voice<'_>) -> Vec<String> {
     let count = cut.pieces_per_sheet.to_string();
-    let key = if cut.pieces_per_sheet == 1 { "cut-piece" } else { "cut-pieces" };
     let values = [
         ("count", count.as_str()),
         ("piece", voice.of(&cut.piece)),
         ("weight", voice.of(&cut.piece_weight)),
     ];
-    let mut captions = vec![voice.fill(key, &values)];
+    let mut captions = vec![voice.fill("cut-pieces", &values)];
     if cut.pieces != cut.pieces_per_sheet {
         captions.push(voice.fill("cut-all", &[("count", &cut.pieces.to_string())]));
     }
@@ -180,14 +184,13 @@ fn pieces(cut: &Cut, voice: Voice<'_>) -> Vec<String> {
 fn scrap(cut: &Cut, key: &str, voice: Voice<'_>) -> Option<String> {
     // Less than half a percent would read as nought.
     (cut.scrap_percent >= 0.5).then(|| {
-        let percent = format!("{:.0}", cut.scrap_percent);
+        let percent = show::whole_percent(cut.scrap_percent, voice.words);
         voice.fill(key, &[("percent", &percent)])
     })
 }
 
 fn distances(marks: &[Mark], voice: Voice<'_>) -> String {
-    let bare: Vec<String> = marks.iter().map(|mark| voice.bare(&mark.at)).collect();
-    format!("{} {}", bare.join(", "), voice.unit())
+    voice.distances(marks.iter().map(|mark| mark.at_cm))
 }
 
 /// A rolling in words.
@@ -195,7 +198,7 @@ pub(super) fn roll(fact: &RollFact, voice: Voice<'_>) -> String {
     let slab = |key: &str, slab: &crate::sheet::Slab| {
         let size = voice.aloud(&slab.size);
         let values = [("size", size.as_str()), ("thickness", voice.of(&slab.thickness))];
-        format!("{}.", voice.fill(key, &values))
+        voice.sentence(&voice.fill(key, &values))
     };
     let from = fact.from.as_ref().map(|from| slab("roll-from", from));
     let turned = (fact.way == Direction::QuarterTurn).then(|| voice.word("roll-turned"));
@@ -207,7 +210,7 @@ pub(super) fn roll(fact: &RollFact, voice: Voice<'_>) -> String {
         let ends = voice.fill("bench-ends", &[("bench", voice.of(bench))]);
         said.push(voice.fill("alt-bench", &[("bench", &ends)]));
     }
-    said.join(" ")
+    voice.sentences(&said)
 }
 
 /// A shaping in words: the piece, then every stage with its number.
@@ -219,15 +222,18 @@ pub(super) fn shape(fact: &ShapeFact, voice: Voice<'_>) -> String {
         (false, false) => vec![voice.fill("alt-piece", &[("piece", &piece)])],
     };
     let stages = super::shape::captions(fact, voice).into_iter().enumerate();
-    said.extend(stages.map(|(at, text)| format!("{}: {text}", at + 1)));
-    said.join(" ").replace('×', &voice.word("by"))
+    said.extend(stages.map(|(at, text)| {
+        let number = (at + 1).to_string();
+        voice.fill("numbered", &[("number", &number), ("text", &text)])
+    }));
+    voice.sentences(&said).replace('×', &voice.word("by"))
 }
 
 /// A tray in words: what stands where, and what goes into the oven together.
 pub(super) fn tray(fact: &TrayFact, voice: Voice<'_>) -> String {
     let captions = super::tray::captions(fact, voice).into_iter();
-    let said: Vec<String> = captions.map(|text| format!("{text}.")).collect();
-    said.join(" ").replace('×', &voice.word("by"))
+    let said: Vec<String> = captions.map(|text| voice.sentence(&text)).collect();
+    voice.sentences(&said).replace('×', &voice.word("by"))
 }
 
 /// The growth of the layers in words.
@@ -239,7 +245,7 @@ pub(super) fn growth(fact: &GrowthFact, voice: Voice<'_>) -> String {
         let parts = voice.count(u64::from(*parts));
         said.push(voice.fill("alt-grows", &[("parts", &parts), ("count", after)]));
     }
-    said.join(" ")
+    voice.sentences(&said)
 }
 
 /// A timeline in words: the sums, then every step with its start and its times.
@@ -257,12 +263,12 @@ pub(super) fn timeline(time: &Time, voice: Voice<'_>) -> String {
             [("start", clock.as_str()), ("title", &step.title), ("lasts", &lasts)];
         said.push(voice.fill("alt-timeline-step", &values));
     }
-    said.join(" ")
+    voice.sentences(&said)
 }
 
 fn say(keys: &[&str], values: &[(&str, String)], voice: Voice<'_>) -> String {
     let values: Vec<(&str, &str)> =
         values.iter().map(|(name, value)| (*name, value.as_str())).collect();
     let said: Vec<String> = keys.iter().map(|key| voice.fill(key, &values)).collect();
-    said.join(" ")
+    voice.sentences(&said)
 }

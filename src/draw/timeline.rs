@@ -26,7 +26,8 @@ pub(super) fn timeline(
     let mut plate = Plate::new(width);
     let axis = Axis::new(time.elapsed_min, width);
     let top = key(&mut plate, voice) + 12.0;
-    let Placed { rows, links, groups, bottom } = place(time, recipe, (&axis, top + 30.0));
+    let Placed { rows, links, groups, bottom } =
+        place(time, recipe, (&axis, top + 30.0), voice);
     hours(&mut plate, &axis, ([top, bottom], begins(time, ready)));
     draw_links(&mut plate, &rows, &links);
     for (name, y) in groups {
@@ -37,7 +38,7 @@ pub(super) fn timeline(
     for row in &rows {
         bars(&mut plate, row, &axis);
     }
-    rows.iter().for_each(|row| write(&mut plate, row));
+    rows.iter().for_each(|row| write(&mut plate, row, voice));
     plate.height = sums(&mut plate, time, bottom + 14.0, voice);
     plate
 }
@@ -144,9 +145,9 @@ fn bars(plate: &mut Plate, row: &Row<'_>, axis: &Axis) {
 }
 
 /// Sets a row's label.
-fn write(plate: &mut Plate, row: &Row<'_>) {
+fn write(plate: &mut Plate, row: &Row<'_>, voice: Voice<'_>) {
     let y = row.top + BAR / 2.0 + 0.36 * LABEL;
-    let words = words_of(row.step, plate.width);
+    let words = words_of(row.step, plate.width, voice);
     let text = match row.label {
         Label::Right(x) => Text::new(words, [x, y]),
         Label::Left(x) => Text::new(words, [x, y]).end(),
@@ -164,8 +165,8 @@ fn write(plate: &mut Plate, row: &Row<'_>) {
 
 /// How long a step lasts, in words: hands and waiting.
 pub(super) fn lasts(step: &StepTime, voice: Voice<'_>) -> String {
-    let hands = show::minutes(step.hands_min);
-    let wait = show::minutes(step.wait_min[0]);
+    let hands = show::minutes(step.hands_min, voice.words);
+    let wait = show::minutes(step.wait_min[0], voice.words);
     let values = [("hands", hands.as_str()), ("wait", wait.as_str())];
     let key = match (step.hands_min > 0, step.wait_min[0] > 0) {
         (true, true) => "lasts-both",

@@ -82,8 +82,10 @@ fn rulers(
     let corner = at([0.0, 0.0]);
     plate.side_ruler(&across, corner[0]);
     let depth = plate.ruler(&along, corner[1], Side::Below);
-    let text =
-        Text::new(voice.unit(), [corner[0] - 14.0, corner[1] + 12.0 + LABEL * RISE]);
+    let text = Text::new(
+        voice.unit_alone(),
+        [corner[0] - 14.0, corner[1] + 12.0 + LABEL * RISE],
+    );
     plate.text(text.end());
     depth
 }

@@ -167,7 +167,7 @@ pub(super) fn sheet(
     meet.into_iter().for_each(|at| plate.line(&upright(at), ink::GHOST));
     let depth = plate.ruler(&ticks(&setting, marked, voice), y + width, Side::Below);
     let unit = [left + length + 20.0, y + width + 12.0 + LABEL * RISE];
-    plate.text(super::plate::Text::new(voice.unit(), unit));
+    plate.text(super::plate::Text::new(voice.unit_alone(), unit));
     (setting, y + width + depth)
 }
 

@@ -1,6 +1,7 @@
 //! How a drawing speaks: the words of the theme in one unit system.
 
-use crate::measure::{self, Exact, Label, Length, exact};
+use crate::measure::show::{self, Notation, Sign};
+use crate::measure::{Exact, Label, Length, exact};
 use crate::sheet::Units;
 use crate::words::Words;
 
@@ -34,30 +35,45 @@ impl<'a> Voice<'a> {
 
     /// A length with its unit: `15 cm`.
     pub(super) fn length(&self, centimetres: f64) -> String {
-        format!("{} {}", self.bare_length(centimetres), self.unit())
+        self.words.of(&self.bare_length(centimetres), self.unit())
     }
 
     /// A length without its unit, for a ruler: `15`.
     pub(super) fn bare_length(&self, centimetres: f64) -> String {
         let length = Length::centimetres(to_exact(centimetres));
         match self.units {
-            Units::Metric => measure::show::centimetres(&length),
-            Units::Us => measure::show::inches(&length),
+            Units::Metric => show::centimetres(&length, self.words),
+            Units::Us => show::inches(&length),
         }
-    }
-
-    /// A label without its unit.
-    pub(super) fn bare(&self, label: &Label) -> String {
-        let text = self.of(label);
-        text.rsplit_once([' ', '\u{a0}']).map_or(text, |(number, _)| number).to_owned()
     }
 
     /// The unit of lengths.
-    pub(super) fn unit(&self) -> &'static str {
+    fn unit(&self) -> Sign {
         match self.units {
-            Units::Metric => "cm",
-            Units::Us => "in",
+            Units::Metric => Sign::Centimetre,
+            Units::Us => Sign::Inch,
         }
+    }
+
+    /// The unit of lengths alone: `cm`.
+    pub(super) fn unit_alone(&self) -> String {
+        self.words.of("", self.unit()).trim().to_owned()
+    }
+
+    /// What stands alone on paper, as a sentence.
+    pub(super) fn sentence(&self, text: &str) -> String {
+        self.fill("sentence", &[("text", text)])
+    }
+
+    /// Sentences one after another.
+    pub(super) fn sentences(&self, said: &[String]) -> String {
+        said.join(self.words.get("sentence-space"))
+    }
+
+    /// Distances one after another with one unit: `4.5, 9 cm`.
+    pub(super) fn distances(&self, centimetres: impl Iterator<Item = f64>) -> String {
+        let bare: Vec<String> = centimetres.map(|at| self.bare_length(at)).collect();
+        self.words.of(&self.words.list(&bare), self.unit())
     }
 
     /// A small count in words: `four`.
@@ -82,7 +98,8 @@ mod tests {
 
     #[test]
     fn lengths_are_those_of_the_sheet() {
-        let words = Words::default();
+        let theme = crate::theme::Theme::built_in();
+        let words = crate::read::words_in(&theme, "en").expect("the words");
         let metric = Voice { words: &words, units: Units::Metric };
         let us = Voice { words: &words, units: Units::Us };
         assert_eq!(metric.length(15.0), "15 cm");

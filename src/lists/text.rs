@@ -1,5 +1,6 @@
 //! Plans and orders as text for a terminal.
 
+use crate::measure::show;
 use crate::sheet::build::{lasting, weights};
 use crate::sheet::{Counted, Kind, LineSheet, Order, PlanSheet, Units};
 use crate::words::Words;
@@ -21,9 +22,9 @@ pub fn timetable_text(plan: &PlanSheet, words: &Words) -> String {
         let open = plan.sessions.first().map_or(0, |session| session.from_min);
         let time = match objective.name {
             Counted::Moments => objective.value.to_string(),
-            Counted::End => lasting(objective.value - open),
+            Counted::End => lasting(objective.value - open, words),
             Counted::Short | Counted::Waiting | Counted::Away | Counted::Lead => {
-                lasting(objective.value)
+                lasting(objective.value, words)
             }
         };
         text += &words.fill("plan-measured", &[("what", what), ("time", &time)]);
@@ -140,9 +141,10 @@ pub fn order_text(order: &Order, units: Units, words: &Words) -> String {
 /// What it costs in all, a student and a piece; nothing but a line's end where nothing has a
 /// price.
 fn total(order: &Order, words: &Words) -> String {
-    use crate::measure::show::money;
+    let money = |sum| show::marked(&show::money(sum), words);
     let Some(total) = order.total_minor else { return "\n".into() };
-    let sum = format!("{} {}", money(total), order.currency);
+    let values = [("sum", &*money(total)), ("currency", &*order.currency)];
+    let sum = words.fill("money", &values);
     let mut parts = vec![words.fill("order-total", &[("sum", &sum)])];
     let shares = [
         (order.per_student_minor, "order-a-student"),

@@ -7,7 +7,7 @@ use crate::draw::{Figure, FigureKind};
 use crate::measure::Label;
 use crate::sheet::{
     Block, Fold, HandoutKind, Ingredients, Inline, Part, Picture, Sheet, SinceMark,
-    StepSheet,
+    StepSheet, Ticked,
 };
 
 use super::code::{self, Code};
@@ -157,7 +157,7 @@ fn step(job: &Job, step: &StepSheet) -> Step {
         ticket: step
             .ticket
             .iter()
-            .map(|row| [row.key.clone(), row.term.clone(), chosen(&row.value)])
+            .map(|row| [row.key.word().to_owned(), row.term.clone(), chosen(&row.value)])
             .collect(),
         uses: needed.iter().copied().map(uses).collect(),
         say: bare.then(|| first_sentence(job, &step.prose)).flatten(),
@@ -178,9 +178,30 @@ fn step(job: &Job, step: &StepSheet) -> Step {
 
 /// Whether a step's ticket says when and where alone: then its title is all that it has.
 fn is_bare(step: &StepSheet) -> bool {
-    let says_little = ["hands", "wait", "where", "hold", "kit", "thickness", "trays"];
-    let little = |key: &str| says_little.contains(&key);
-    step.until.is_none() && step.ticket.iter().all(|row| little(&row.key))
+    let little = |key: Ticked| match key {
+        Ticked::Hands
+        | Ticked::Wait
+        | Ticked::Where
+        | Ticked::Hold
+        | Ticked::Kit
+        | Ticked::Thickness
+        | Ticked::Trays => true,
+        Ticked::At
+        | Ticked::Part
+        | Ticked::Sheet
+        | Ticked::Roll
+        | Ticked::LockIn
+        | Ticked::Turn
+        | Ticked::Layers
+        | Ticked::Cut
+        | Ticked::Divide
+        | Ticked::Oven
+        | Ticked::Fan
+        | Ticked::Bake
+        | Ticked::Core
+        | Ticked::Cool => false,
+    };
+    step.until.is_none() && step.ticket.iter().all(|row| little(row.key))
 }
 
 /// On a card, so many ingredients stand at a step that would be its title alone; more of

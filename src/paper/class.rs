@@ -70,7 +70,7 @@ impl Press {
             language,
             region,
             title: &sheet.title,
-            summary: days.collect::<Vec<_>>().join(", "),
+            summary: words.names(&days.collect::<Vec<_>>()),
             course: Course::new(course, words),
             look: &course.look,
             both_units: course.both_units,

@@ -6,7 +6,7 @@ use serde::Serialize;
 use serde_json::Value;
 
 use crate::sheet::{
-    Allergen, Block, CourseSheet, HandoutKind, Look, Paper, Picture, Units,
+    Allergen, Block, CourseSheet, HandoutKind, Look, Paper, Picture, Ticked, Units,
 };
 use crate::words::Words;
 
@@ -20,6 +20,16 @@ use super::{Glyphs, Inner, Job};
 
 /// Words for handouts begin so in a words file.
 const PREFIX: &str = "handout-";
+
+/// What templates put lists and sentences together with, and its message.
+const JOINTS: [(&str, &str); 6] = [
+    ("range", "range"),
+    ("comma", "list-comma"),
+    ("semicolon", "list-semicolon"),
+    ("colon", "list-colon"),
+    ("stop", "sentence-stop"),
+    ("space", "sentence-space"),
+];
 
 #[derive(Serialize)]
 struct Handout<'a> {
@@ -194,7 +204,7 @@ fn whose(job: &Job) -> Option<String> {
 pub(super) fn own_words(words: &Words) -> BTreeMap<&str, &str> {
     let own =
         words.all().filter_map(|(key, word)| Some((key.strip_prefix(PREFIX)?, word)));
-    own.collect()
+    own.chain(JOINTS.map(|(name, key)| (name, words.get(key)))).collect()
 }
 
 impl<'a> Course<'a> {
@@ -253,11 +263,11 @@ fn times(job: &Job) -> [[String; 2]; 3] {
 fn oven(job: &Job) -> Option<String> {
     let rows = steps(job.sheet).flat_map(|step| &step.ticket);
     let mut ovens: Vec<String> = rows
-        .filter(|row| row.key == "oven")
+        .filter(|row| row.key == Ticked::Oven)
         .map(|row| bind(job.units.of(&row.value)))
         .collect();
     ovens.dedup();
-    (!ovens.is_empty()).then(|| ovens.join(", "))
+    (!ovens.is_empty()).then(|| job.words.list(&ovens))
 }
 
 fn contains(job: &Job) -> Contains {
@@ -307,7 +317,10 @@ fn since(job: &Job) -> Option<String> {
     let since = job.sheet.since.as_ref()?;
     let changes: Vec<String> =
         since.changes.iter().map(|label| bind(job.units.of(label))).collect();
-    let values = [("edition", &*since.edition), ("changes", &*changes.join("; "))];
+    let values = [
+        ("edition", &*since.edition),
+        ("changes", &*changes.join(job.words.get("list-semicolon"))),
+    ];
     Some(job.words.fill("handout-since", &values))
 }
 

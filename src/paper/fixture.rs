@@ -7,8 +7,8 @@ use crate::model::{Block, Inline};
 use crate::sheet::{
     Allergen, Allergens, CourseSheet, EdgesFact, Fold, HandoutKind, Ingredients,
     Lamination, Line, LockInFact, OverallLine, Paper, Part, Preferment, Scale,
-    SectionTotal, Sheet, SheetFact, StepSheet, StepTime, TicketRow, Time, Totals, Units,
-    Watch, Water,
+    SectionTotal, Sheet, SheetFact, StepSheet, StepTime, Ticked, TicketRow, Time, Totals,
+    Units, Watch, Water,
 };
 use crate::theme::Theme;
 use crate::words::Words;
@@ -375,9 +375,9 @@ pub(super) fn paragraph(text: &str) -> Block<Label> {
 }
 
 /// A step with a ticket of one row and a paragraph.
-pub(super) fn step(number: usize, name: &str, rows: &[[&str; 4]]) -> StepSheet {
-    let row = |[key, term, metric, us]: &[&str; 4]| TicketRow {
-        key: (*key).into(),
+pub(super) fn step(number: usize, name: &str, rows: &[(Ticked, [&str; 3])]) -> StepSheet {
+    let row = |(key, [term, metric, us]): &(Ticked, [&str; 3])| TicketRow {
+        key: *key,
         term: (*term).into(),
         value: Label::new(*metric, *us),
     };
@@ -412,9 +412,9 @@ pub(super) fn step(number: usize, name: &str, rows: &[[&str; 4]]) -> StepSheet {
 }
 
 fn parts() -> Vec<Part> {
-    let hands = ["hands", "Hands on", "8 min", "8 min"];
-    let roll = ["sheet", "Roll to", "60 × 20 cm", "23½ × 7¾ in"];
-    let book = ["turn", "Turn", "book", "book"];
+    let hands = (Ticked::Hands, ["Hands on", "8 min", "8 min"]);
+    let roll = (Ticked::Sheet, ["Roll to", "60 × 20 cm", "23½ × 7¾ in"]);
+    let book = (Ticked::Turn, ["Turn", "book", "book"]);
     let caution = Block::Caution { content: vec![paragraph("Carry the tray level.")] };
     let mut lock_in = step(1, "lock-in-the-butter", &[hands]);
     lock_in.watch = Some(watch());
@@ -422,9 +422,9 @@ fn parts() -> Vec<Part> {
         4,
         "bake",
         &[
-            ["oven", "Oven", "190 °C", "375 °F"],
-            ["bake", "Bake", "20 min", "20 min"],
-            ["trays", "Trays", "1 tray", "1 tray"],
+            (Ticked::Oven, ["Oven", "190 °C", "375 °F"]),
+            (Ticked::Bake, ["Bake", "20 min", "20 min"]),
+            (Ticked::Trays, ["Trays", "1 tray", "1 tray"]),
         ],
     );
     bake.prose.push(caution);

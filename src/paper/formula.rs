@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::measure::Label;
+use crate::measure::{Label, show};
 use crate::sheet::{Line, OverallLine, Sheet, SinceMark, Units};
 
 use super::Job;
@@ -63,7 +63,7 @@ pub(super) fn formula(job: &Job) -> Formula {
         doughs: sheet.scale.doughs,
         each: (sheet.scale.doughs > 1).then(|| each_dough(job)),
         notes: sheet.notes.iter().map(|note| chosen(&note.text)).collect(),
-        sections: sections(sheet, job.units),
+        sections: sections(job),
         total: [chosen(total), bind(other(job.units).of(total))],
         sums: sums(job),
     }
@@ -81,7 +81,8 @@ fn other(units: Units) -> Units {
     }
 }
 
-fn sections(sheet: &Sheet, units: Units) -> Vec<Section> {
+fn sections(job: &Job) -> Vec<Section> {
+    let (sheet, units) = (job.sheet, job.units);
     let mut sections: Vec<Section> = Vec::new();
     let marks = sheet.since.iter().flat_map(|since| &since.marks);
     let marked: Vec<usize> = marks
@@ -98,7 +99,7 @@ fn sections(sheet: &Sheet, units: Units) -> Vec<Section> {
         }
         if let Some(last) = sections.last_mut() {
             let changed = marked.contains(&at);
-            last.lines.push(Row { changed, ..row(line, units) });
+            last.lines.push(Row { changed, ..row(line, job) });
         }
     }
     sections
@@ -110,7 +111,8 @@ fn section_total(sheet: &Sheet, name: &str, units: Units) -> String {
     found.map_or_else(String::new, |total| bind(units.of(&total.weight)))
 }
 
-fn row(line: &Line, units: Units) -> Row {
+fn row(line: &Line, job: &Job) -> Row {
+    let units = job.units;
     let weights = [&line.metric, &line.us_weight].map(|weight| bind(weight));
     let [metric, us] = weights;
     let (first, second) = match units {
@@ -124,7 +126,7 @@ fn row(line: &Line, units: Units) -> Row {
     Row {
         each: each.unwrap_or_default(),
         ingredient: line.ingredient.clone(),
-        note: note(line, units),
+        note: note(line, job),
         changed: false,
         first,
         second: if line.grams.is_some() { second } else { String::new() },
@@ -134,10 +136,10 @@ fn row(line: &Line, units: Units) -> Row {
 }
 
 /// `at 43 °C, from the tap`: the line's own temperature, then its note.
-fn note(line: &Line, units: Units) -> Option<String> {
-    let at = line.at.as_ref().map(|at| bind(units.of(at)));
+fn note(line: &Line, job: &Job) -> Option<String> {
+    let at = line.at.as_ref().map(|at| bind(job.units.of(at)));
     let said: Vec<String> = at.into_iter().chain(line.note.clone()).collect();
-    (!said.is_empty()).then(|| said.join(", "))
+    (!said.is_empty()).then(|| job.words.list(&said))
 }
 
 /// The count where whole pieces come to it, else the household measure.
@@ -152,7 +154,7 @@ fn sums(job: &Job) -> Vec<String> {
         job.words.fill("handout-flour", &[("flour", &flour)])
     });
     let hydration = totals.hydration_percent.map(|percent| {
-        let percent = bind(&format!("{percent:.0} %"));
+        let percent = bind(&show::whole_percent(percent, job.words));
         let key = if totals.true_hydration {
             "handout-true-hydration"
         } else {
@@ -160,10 +162,10 @@ fn sums(job: &Job) -> Vec<String> {
         };
         job.words.fill(key, &[("percent", &percent)])
     });
-    let each = totals
-        .each_dough
-        .as_ref()
-        .map(|each| format!("{}: {}", each_dough(job), bind(job.units.of(each))));
+    let each = totals.each_dough.as_ref().map(|each| {
+        let values = [("name", &*each_dough(job)), ("value", &*bind(job.units.of(each)))];
+        job.words.fill("named-value", &values)
+    });
     flour.into_iter().chain(hydration).chain(each).collect()
 }
 
@@ -181,7 +183,7 @@ pub(super) fn preferments(job: &Job) -> Vec<Preferment> {
 }
 
 fn preferment(it: &crate::sheet::Preferment, job: &Job) -> Preferment {
-    let percent = |percent: f64| bind(&format!("{percent:.0} %"));
+    let percent = |percent: f64| bind(&show::whole_percent(percent, job.words));
     let say = |key, value: &str| job.words.fill(key, &[("percent", value)]);
     let sums = vec![
         say("handout-preferment-flour", &percent(it.flour_percent)),

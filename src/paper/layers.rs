@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::measure::Label;
+use crate::measure::{Label, show};
 use crate::sheet::{Fold, Lamination, LockInFact, SheetFact};
 
 use super::Job;
@@ -54,22 +54,25 @@ fn layer_facts(job: &Job, it: &Lamination) -> Vec<[String; 2]> {
         .map(|fold| fact("handout-lock-in", lock_in_word(job, fold)))
         .into_iter()
         .chain([
-            fact("handout-turns", in_turn(&turns)),
+            fact("handout-turns", in_turn(job, &turns)),
             fact("handout-fat-layers", it.fat_layers.to_string()),
             fact("handout-merged", it.layers_merged.to_string()),
             fact("handout-plies", it.layers_unmerged.to_string()),
-            fact("handout-fat-share", bind(&format!("{:.0} %", it.fat_percent_of_dough))),
+            fact(
+                "handout-fat-share",
+                bind(&show::whole_percent(it.fat_percent_of_dough, job.words)),
+            ),
         ])
         .collect()
 }
 
 /// Equal turns after one another are counted: `2 × book, letter`.
-fn in_turn(turns: &[String]) -> String {
+fn in_turn(job: &Job, turns: &[String]) -> String {
     let runs = turns.chunk_by(|one, next| one == next).map(|run| match run {
         [one] => one.clone(),
         many => bind(&format!("{} × {}", many.len(), many[0])),
     });
-    runs.collect::<Vec<_>>().join(", ")
+    job.words.list(&runs.collect::<Vec<_>>())
 }
 
 /// The course's word for a lock-in, and that the fat is outside where it is.
@@ -85,7 +88,10 @@ fn lock_in_word(job: &Job, fold: &LockInFact) -> String {
 /// The course's word for a turn or lock-in: `book`, `5-part`.
 fn turn_word(job: &Job, turn: &str) -> String {
     let key = format!("handout-fold-{turn}");
-    job.words.find(&key).unwrap_or(turn).to_owned()
+    match turn.strip_suffix("-part") {
+        Some(parts) => job.words.fill("page-turn-parts", &[("number", parts)]),
+        None => job.words.find(&key).unwrap_or(turn).to_owned(),
+    }
 }
 
 fn turns(job: &Job, it: &Lamination) -> Vec<Turn> {
@@ -115,8 +121,14 @@ fn turned(job: &Job, fold: &Fold) -> Turn {
         title: fold.title.clone(),
         turn: turn_word(job, &fold.turn),
         sheet: bind(job.units.of(&fold.size)),
-        layers: format!("{} → {}", fold.fat_layers_before, fold.fat_layers_after),
+        layers: grown(job, fold),
         parts: fold.parts,
         part: bind(job.units.of(&fold.part)),
     }
+}
+
+/// `1 → 3`.
+fn grown(job: &Job, fold: &Fold) -> String {
+    let ends = [fold.fat_layers_before, fold.fat_layers_after].map(|it| it.to_string());
+    job.words.fill("drawing-growth", &[("before", &ends[0]), ("after", &ends[1])])
 }

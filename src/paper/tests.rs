@@ -169,7 +169,7 @@ pub(super) fn long(cue: &str) -> Fixture {
             line(["dough", &name, "sifted"], 100.0, ["3½ oz", "¾ cup + 1 tbsp"])
         })
         .collect();
-    let ticket = [["hands", "Hands on", "8 min", "8 min"]];
+    let ticket = [(crate::sheet::Ticked::Hands, ["Hands on", "8 min", "8 min"])];
     fixture.sheet.parts = (1..=40)
         .map(|number| {
             let mut step = step(number, &format!("step-number-{number}"), &ticket);

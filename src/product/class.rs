@@ -128,10 +128,15 @@ fn said<'w>(
 ) -> Vec<(&'w str, Option<Label>, Option<Label>)> {
     let recipes =
         class.makes.iter().flat_map(|made| workshop.keys.named(&made.recipe.value));
+    let words = workshop.stock.words;
     let steps = recipes.flat_map(|recipe| recipe.steps());
     let said = steps.map(|step| {
-        let oven = step.bake.as_ref().map(|bake| show::oven(&bake.value.oven));
-        (step.title.value.as_str(), step.until.as_deref().map(build::cue), oven)
+        let oven = step.bake.as_ref().map(|bake| show::oven(&bake.value.oven, words));
+        (
+            step.title.value.as_str(),
+            step.until.as_deref().map(|until| build::cue(until, words)),
+            oven,
+        )
     });
     said.collect()
 }

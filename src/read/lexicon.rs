@@ -62,6 +62,10 @@ pub(crate) struct Lexicon {
     compared: Vec<String>,
     /// Behind what only names a tool, a size or an absence: `cake tin`, `nut free`.
     tools: Vec<String>,
+    /// Endings of one and of several, the first that fits counts: `af`, `aves`.
+    plurals: Vec<(String, String)>,
+    /// The same the other way round: `aves`, `af`.
+    singulars: Vec<(String, String)>,
 }
 
 impl Lexicon {
@@ -71,10 +75,17 @@ impl Lexicon {
         ENGLISH_WORDS.get_or_init(|| Self::read(ENGLISH))
     }
 
+    /// The words of a language, by its tag; the English ones where it has none of its own.
+    pub(crate) fn of(language: &str) -> &'static Self {
+        let _ = language;
+        Self::english()
+    }
+
     fn read(data: &[u8]) -> Self {
         let mut words = Self::default();
         for row in csv::Reader::from_reader(data).records().flatten() {
             let field = |at: usize| row.get(at).unwrap_or("");
+            // An ending may be empty.
             for word in field(2).split(';') {
                 words.learn(field(0), field(1), word);
             }
@@ -125,6 +136,8 @@ impl Lexicon {
             "behind" => self.behind.push(word),
             "compared" => self.compared.push(word),
             "tool" => self.tools.push(word),
+            "plural" => self.plurals.push((worth.to_owned(), word)),
+            "singular" => self.singulars.push((worth.to_owned(), word)),
             _ => {}
         }
     }
@@ -175,6 +188,25 @@ impl Lexicon {
         }
     }
 
+    /// An author's word for what is made, as it is for one or for several; as it stands where
+    /// the language does not tell by the ending.
+    pub(crate) fn inflect(
+        &self,
+        word: &str,
+        written_one: bool,
+        wanted_one: bool,
+    ) -> String {
+        let endings = match (written_one, wanted_one) {
+            (true, false) => &self.plurals,
+            (false, true) => &self.singulars,
+            (true, true) | (false, false) => return word.to_owned(),
+        };
+        let ended = |(from, to): &(String, String)| {
+            Some(format!("{}{to}", word.strip_suffix(from.as_str())?))
+        };
+        endings.iter().find_map(ended).unwrap_or_else(|| word.to_owned())
+    }
+
     /// Whether words behind a name begin a manner: `cut into small cubes`.
     pub(crate) fn is_manner(&self, words: &str) -> bool {
         self.behind.iter().any(|start| starts_with_word(words, start))
@@ -198,6 +230,17 @@ pub(super) fn strip_word<'a>(text: &'a str, word: &str) -> Option<&'a str> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn pieces_follow_their_number() {
+        let words = Lexicon::english();
+        assert_eq!(words.inflect("loaf", true, false), "loaves");
+        assert_eq!(words.inflect("loaves", false, true), "loaf");
+        assert_eq!(words.inflect("crescents", false, true), "crescent");
+        assert_eq!(words.inflect("brioches", false, true), "brioche");
+        assert_eq!(words.inflect("tart", true, false), "tarts");
+        assert_eq!(words.inflect("buns", false, false), "buns");
+    }
 
     #[test]
     fn states_hide_no_ingredient() {

@@ -30,7 +30,7 @@ pub use line::{
     Allergen, Allergens, Cost, EachDough, Line, NutrientWords, Nutrients, Nutrition,
     OverallLine, Preferment, SectionTotal, Totals, Water,
 };
-pub use step::{Ingredients, Part, Picture, StepSheet, TicketRow, Watch};
+pub use step::{Ingredients, Part, Picture, StepSheet, Ticked, TicketRow, Watch};
 pub use time::{BakeFact, Ready, StepTime, Time};
 
 use schemars::JsonSchema;

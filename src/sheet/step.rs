@@ -44,12 +44,88 @@ pub struct StepSheet {
     pub prose: Vec<Block<Label>>,
 }
 
+/// Which row of a ticket.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Ticked {
+    /// Attended time.
+    Hands,
+    /// Unattended time.
+    Wait,
+    /// Where it waits.
+    Where,
+    /// The temperature it waits at.
+    At,
+    /// How much longer it may stay.
+    Hold,
+    /// What it occupies.
+    Kit,
+    /// The part of a divided dough.
+    Part,
+    /// The rolled size.
+    Sheet,
+    /// How thick it is then.
+    Thickness,
+    /// Which way it is rolled.
+    Roll,
+    /// How the fat is enclosed.
+    LockIn,
+    /// How it is folded.
+    Turn,
+    /// Layers of fat.
+    Layers,
+    /// What it is cut into.
+    Cut,
+    /// What it is divided into.
+    Divide,
+    /// The oven.
+    Oven,
+    /// The oven with a fan.
+    Fan,
+    /// The time in it.
+    Bake,
+    /// How many trays.
+    Trays,
+    /// The core temperature to reach.
+    Core,
+    /// How it must be cooled.
+    Cool,
+}
+
+impl Ticked {
+    /// Its word: the key of its term, as the data has it.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Hands => "hands",
+            Self::Wait => "wait",
+            Self::Where => "where",
+            Self::At => "at",
+            Self::Hold => "hold",
+            Self::Kit => "kit",
+            Self::Part => "part",
+            Self::Sheet => "sheet",
+            Self::Thickness => "thickness",
+            Self::Roll => "roll",
+            Self::LockIn => "lock-in",
+            Self::Turn => "turn",
+            Self::Layers => "layers",
+            Self::Cut => "cut",
+            Self::Divide => "divide",
+            Self::Oven => "oven",
+            Self::Fan => "fan",
+            Self::Bake => "bake",
+            Self::Trays => "trays",
+            Self::Core => "core",
+            Self::Cool => "cool",
+        }
+    }
+}
+
 /// One row of a ticket: a term and its value.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct TicketRow {
-    /// Which row: `hands`, `wait`, `where`, `at`, `hold`, `kit`, `sheet`, `thickness`,
-    /// `lock-in`, `turn`, `layers`, `cut`, `divide`, `part`, `oven`, `fan`, `bake`, `trays`, `core`, `cool`.
-    pub key: String,
+    /// Which row.
+    pub key: Ticked,
     /// The term in the course's language: `Hands on`.
     pub term: String,
     /// The value.

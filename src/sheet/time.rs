@@ -32,6 +32,9 @@ pub struct Time {
 /// One time of the day at which all is ready.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Ready {
+    /// The hour of the day.
+    #[serde(skip)]
+    pub hour: u64,
     /// The time: `18:00`.
     pub at: String,
     /// When each step begins, in the order of the steps: `15:05`, `21:30 the day before`.

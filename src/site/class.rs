@@ -67,7 +67,7 @@ fn filled(
     let head = Head {
         path: &path,
         title: &view.sheet.title,
-        summary: &days.join(", "),
+        summary: &input.words.names(&days),
         linked: None,
         picture: None,
         trail: Vec::new(),

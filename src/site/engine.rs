@@ -65,7 +65,7 @@ impl Engine {
 /// The fixed word for `key`, with `{name}` in it replaced by the filter's `name`. Ready
 /// HTML among the values stays what it is; everything else is escaped here.
 fn word(words: &Words, key: &str, values: &Kwargs) -> Value {
-    let given = ["name", "number", "count"].map(|name| {
+    let given = ["name", "number", "count", "from", "to"].map(|name| {
         let value = values.get::<Value>(name).ok().flatten();
         value.map(|value| (name, value.is_safe(), value.to_string()))
     });

@@ -4,7 +4,7 @@
 use serde_json::{Map, Value, json};
 
 use crate::sheet::{
-    CourseSheet, Line, Nutrition, Outline, Part, Sheet, StepSheet, TechniqueSheet,
+    CourseSheet, Line, Nutrition, Outline, Part, Sheet, StepSheet, TechniqueSheet, Ticked,
 };
 
 use super::html::Html;
@@ -240,7 +240,7 @@ fn tools(sheet: &Sheet) -> Option<Value> {
     let mut tools: Vec<&str> = Vec::new();
     for part in &sheet.parts {
         let Part::Step(step) = part else { continue };
-        let kit = step.ticket.iter().filter(|row| row.key == "kit");
+        let kit = step.ticket.iter().filter(|row| row.key == Ticked::Kit);
         tools.extend(kit.map(|row| row.value.metric.as_str()));
     }
     tools.sort_unstable();

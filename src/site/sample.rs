@@ -334,6 +334,7 @@ fn time() -> Time {
         elapsed: "1 h 40 min".into(),
         critical_path: Vec::new(),
         ready: vec![Ready {
+            hour: 18,
             at: "18:00".into(),
             starts: vec!["16:20".into(), "17:30".into()],
         }],
@@ -386,8 +387,8 @@ fn watch() -> Watch {
 }
 
 fn parts(times: u64) -> Vec<Part> {
-    let row = |key: &str, term: &str, value: Label| TicketRow {
-        key: key.into(),
+    let row = |key: Ticked, term: &str, value: Label| TicketRow {
+        key,
         term: term.into(),
         value,
     };
@@ -403,8 +404,8 @@ fn parts(times: u64) -> Vec<Part> {
             number: 1,
             title: "Mix".into(),
             ticket: vec![
-                row("hands", "Hands on", Label::same("10 min")),
-                row("kit", "Kit", Label::same("1 mixer")),
+                row(Ticked::Hands, "Hands on", Label::same("10 min")),
+                row(Ticked::Kit, "Kit", Label::same("1 mixer")),
             ],
             ingredients: vec![Ingredients {
                 amount: flour,
@@ -421,7 +422,7 @@ fn parts(times: u64) -> Vec<Part> {
             step: "bake".into(),
             number: 2,
             title: "Bake".into(),
-            ticket: vec![row("oven", "Oven", Label::new("190 °C", "375 °F"))],
+            ticket: vec![row(Ticked::Oven, "Oven", Label::new("190 °C", "375 °F"))],
             ingredients: Vec::new(),
             watch: Some(watch()),
             picture: Some(Box::new(Picture {

@@ -94,6 +94,8 @@ pub(super) fn context(input: &Input, head: Head) -> Context {
     };
     let mut context = Context::new();
     context.insert("page", &shell);
+    context.insert("comma", input.words.get("list-comma"));
+    context.insert("colon", input.words.get("list-colon"));
     context
 }
 

@@ -49,7 +49,7 @@ pub(super) fn steps(case: Case) -> Vec<Fault> {
 
 fn oven(step: &Step) -> Option<Fault> {
     let bake = step.bake.as_ref()?;
-    let said = show::temperature(&bake.value.oven);
+    let said = show::temperature(&bake.value.oven, &show::International);
     if outside(&bake.value.oven, OVEN) {
         let message = format!("no oven bakes at {} ({})", said.metric, said.us);
         return Some(
@@ -82,7 +82,7 @@ fn cool_oven(case: Case) -> Option<Fault> {
     if !has_flour || hottest.value.oven >= celsius(BAKED[0]) {
         return None;
     }
-    let said = show::temperature(&hottest.value.oven);
+    let said = show::temperature(&hottest.value.oven, &show::International);
     let message =
         format!("{} ({}) dries a dough and does not bake it", said.metric, said.us);
     Some(Fault::caution("unlikely-heat", &hottest.place, message).help(units()))
@@ -90,7 +90,7 @@ fn cool_oven(case: Case) -> Option<Fault> {
 
 fn core(step: &Step) -> Option<Fault> {
     let core = step.core.as_ref().filter(|core| outside(&core.value, CORE))?;
-    let said = show::temperature(&core.value);
+    let said = show::temperature(&core.value, &show::International);
     let message =
         format!("a core of {} ({}) is that of nothing baked", said.metric, said.us);
     Some(Fault::caution("unlikely-core", &core.place, message).help(
@@ -100,7 +100,7 @@ fn core(step: &Step) -> Option<Fault> {
 
 fn proof(case: Case, at: usize, step: &Step) -> Option<Fault> {
     let warm = step.at.as_ref()?;
-    let said = show::temperature(&warm.value);
+    let said = show::temperature(&warm.value, &show::International);
     let said = format!("{} ({})", said.metric, said.us);
     if outside(&warm.value, WAIT) {
         let message = format!("nothing waits at {said}");
@@ -120,7 +120,7 @@ fn butter(case: Case, at: usize, warm: &Placed<Temperature>) -> Option<Fault> {
     if !before_the_oven(case, at) {
         return None;
     }
-    let said = show::temperature(&warm.value);
+    let said = show::temperature(&warm.value, &show::International);
     let said = format!("{} ({})", said.metric, said.us);
     if case.work.layering.batch.fat.is_positive() && warm.value > celsius(LAMINATED) {
         let message = format!("at {said} the butter runs out of the layers");
@@ -162,7 +162,7 @@ fn before_the_oven(case: Case, at: usize) -> bool {
 /// The temperature at which the dough leaves the mixer.
 pub(super) fn dough(case: Case) -> Option<Fault> {
     let wanted = case.work.recipe.dough_temperature.as_ref()?;
-    let said = show::temperature(&wanted.value);
+    let said = show::temperature(&wanted.value, &show::International);
     let said = format!("{} ({})", said.metric, said.us);
     if outside(&wanted.value, DOUGH) {
         let message = format!("no dough is mixed to {said}");

@@ -105,7 +105,7 @@ fn odd(place: &Place, message: String) -> Fault {
 }
 
 fn said(time: &Duration) -> String {
-    show::minutes(time.whole_minutes())
+    show::minutes(time.whole_minutes(), &show::International)
 }
 
 fn minutes(minutes: i64) -> Duration {

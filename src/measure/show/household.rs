@@ -3,10 +3,10 @@
 
 use num_traits::ToPrimitive;
 
-use crate::measure::{Exact, Mass, exact};
+use crate::measure::{Exact, Mass, Unit, exact};
 
-use super::mass::Shown;
 use super::number::vulgar;
+use super::shown::{Shown, Term};
 
 /// What one cup, tablespoon and teaspoon of an ingredient weigh.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -49,7 +49,7 @@ pub fn household(mass: &Mass, spoons: &Spoons, tolerance: &Exact) -> Option<Show
     let amount = grains(mass.amount(), GRAINS)?;
     let form = scoop.simplest(amount, &|form| scoop.is_stable(form))?;
     let worth = Exact::new(scoop.worth(&form).into(), GRAINS.into());
-    Some(Shown { words: form.words(), worth: Mass::grams(worth) })
+    Some(Shown::new(form.terms(), Mass::grams(worth)))
 }
 
 /// Grains in a gram: 48ths of a nanogram, so that every form is worth a whole number.
@@ -196,17 +196,20 @@ const TEASPOONS: [(i128, u8); 21] = [
 ];
 
 impl Form {
-    fn words(&self) -> String {
-        let cups = if self.cup > 48 { "cups" } else { "cup" };
-        [(self.cup, cups), (self.tablespoon, "tbsp"), (self.teaspoon, "tsp")]
-            .iter()
-            .filter(|(amount, _)| *amount > 0)
-            .map(|(amount, unit)| {
-                let number = Exact::new((*amount).into(), 48.into());
-                format!("{} {unit}", vulgar(&number).unwrap_or_default())
-            })
-            .collect::<Vec<_>>()
-            .join(" + ")
+    fn terms(&self) -> Vec<Term> {
+        [
+            (self.cup, Unit::Cup),
+            (self.tablespoon, Unit::Tablespoon),
+            (self.teaspoon, Unit::Teaspoon),
+        ]
+        .into_iter()
+        .filter(|(amount, _)| *amount > 0)
+        .map(|(amount, unit)| {
+            let value = Exact::new(amount.into(), 48.into());
+            let number = vulgar(&value).unwrap_or_default();
+            Term::new(&value, number, unit)
+        })
+        .collect()
     }
 }
 
@@ -214,6 +217,7 @@ impl Form {
 mod tests {
     use proptest::prelude::*;
 
+    use super::super::International;
     use super::*;
 
     fn flour() -> Spoons {
@@ -226,13 +230,14 @@ mod tests {
     }
 
     fn shown(grams: i64, spoons: &Spoons) -> Option<String> {
-        household(&Mass::grams(exact(grams, 1)), spoons, &exact(3, 100)).map(|s| s.words)
+        household(&Mass::grams(exact(grams, 1)), spoons, &exact(3, 100))
+            .map(|s| s.words(&International))
     }
 
     #[test]
     fn the_simplest_form_wins() {
         assert_eq!(shown(137, &flour()).as_deref(), Some("1 cup"));
-        assert_eq!(shown(500, &flour()).as_deref(), Some("3⅔ cups"));
+        assert_eq!(shown(500, &flour()).as_deref(), Some("3⅔ cup"));
         assert_eq!(shown(17, &flour()).as_deref(), Some("2 tbsp"));
         assert_eq!(shown(9, &flour()).as_deref(), Some("1 tbsp + ⅛ tsp"));
         assert_eq!(shown(500_000, &flour()), None);
@@ -255,12 +260,12 @@ mod tests {
             let mass = Mass::grams(exact(milligrams, 1000));
             let heavier = Mass::grams(exact(milligrams + more, 1000));
             if let Some(shown) = household(&mass, &spoons, &tolerance) {
-                prop_assert!(shown.error(&mass) <= &tolerance + exact(1, 1_000_000), "{}", shown.words);
-                prop_assert!(!shown.words.contains("0 tsp") && !shown.words.is_empty());
+                prop_assert!(shown.error(&mass) <= &tolerance + exact(1, 1_000_000), "{}", shown.words(&International));
+                prop_assert!(!shown.words(&International).contains("0 tsp"));
                 let again = household(&shown.worth, &spoons, &tolerance);
                 prop_assert_eq!(again.as_ref(), Some(&shown));
                 if let Some(next) = household(&heavier, &spoons, &tolerance) {
-                    prop_assert!(next.worth >= shown.worth, "{} then {}", shown.words, next.words);
+                    prop_assert!(next.worth >= shown.worth, "{} then {}", shown.words(&International), next.words(&International));
                 }
             }
         }

@@ -3,33 +3,46 @@
 
 use crate::measure::{Exact, Label, Length, Size, exact, round_to};
 
-use super::decimal;
 use super::number::nearest_part;
+use super::{Notation, Sign, number};
 
 /// A length: `28 cm`, `11 in`.
-pub fn length(length: &Length) -> Label {
-    Label::new(format!("{} cm", centimetres(length)), format!("{} in", inches(length)))
+pub fn length(length: &Length, notation: &dyn Notation) -> Label {
+    Label::new(
+        notation.of(&centimetres(length, notation), Sign::Centimetre),
+        notation.of(&inches(length), Sign::Inch),
+    )
 }
 
 /// A rectangle, in the order of its sides: `60 × 25 cm`, `23⅝ × 9⅞ in`.
-pub fn size(size: &Size) -> Label {
+pub fn size(size: &Size, notation: &dyn Notation) -> Label {
     let (length, width) = (&size.length, &size.width);
     Label::new(
-        format!("{} × {} cm", centimetres(length), centimetres(width)),
-        format!("{} × {} in", inches(length), inches(width)),
+        sides(
+            &[length, width].map(|side| centimetres(side, notation)),
+            Sign::Centimetre,
+            notation,
+        ),
+        sides(&[length, width].map(inches), Sign::Inch, notation),
     )
 }
 
 /// The sides of a tin as it is sold: one of 9 in is 23 cm, one of 20 cm is 8 in. A side that
 /// is a plain figure in its unit stays as it is; another one goes to the roundest step within
 /// 2 %.
-pub fn tin(tin: &[&Length]) -> Label {
-    let join = |sides: Vec<String>, unit: &str| format!("{} {unit}", sides.join(" × "));
+pub fn tin(tin: &[&Length], notation: &dyn Notation) -> Label {
     let metric = tin.iter().map(|side| sold(side.amount(), &[(1, 1), (1, 2), (1, 10)]));
-    let metric = metric.map(|side| decimal(&side, 1));
+    let metric = metric.map(|side| number(&side, 1, notation)).collect::<Vec<_>>();
     let us = tin.iter().map(|side| sold(&side.in_inches(), &[(1, 2), (1, 4), (1, 8)]));
-    let us = us.map(|side| nearest_part(&side, 8));
-    Label::new(join(metric.collect(), "cm"), join(us.collect(), "in"))
+    let us = us.map(|side| nearest_part(&side, 8)).collect::<Vec<_>>();
+    Label::new(
+        sides(&metric, Sign::Centimetre, notation),
+        sides(&us, Sign::Inch, notation),
+    )
+}
+
+fn sides(sides: &[String], sign: Sign, notation: &dyn Notation) -> String {
+    notation.of(&sides.join(" × "), sign)
 }
 
 fn sold(side: &Exact, steps: &[(i64, i64); 3]) -> Exact {
@@ -44,22 +57,25 @@ fn sold(side: &Exact, steps: &[(i64, i64); 3]) -> Exact {
 
 /// A thickness: `4.5 mm`, `3/16 in`. Never nought: below half a step it is shown to
 /// 0.1 mm and as `under 1/16 in`.
-pub fn thickness(thickness: &Length) -> Label {
+pub fn thickness(thickness: &Length, notation: &dyn Notation) -> Label {
     let millimetres = thickness.in_millimetres();
     let half = round_to(&millimetres, &exact(1, 2));
-    let metric =
-        if half.is_zero() { decimal(&millimetres, 1) } else { decimal(&half, 1) };
-    let us = if round_to(&thickness.in_inches(), &exact(1, 16)).is_zero() {
-        "under 1/16 in".to_owned()
+    let metric = if half.is_zero() {
+        number(&millimetres, 1, notation)
     } else {
-        format!("{} in", nearest_part(&thickness.in_inches(), 16))
+        number(&half, 1, notation)
     };
-    Label::new(format!("{metric} mm"), us)
+    let us = if round_to(&thickness.in_inches(), &exact(1, 16)).is_zero() {
+        notation.under(&notation.of("1/16", Sign::Inch))
+    } else {
+        notation.of(&nearest_part(&thickness.in_inches(), 16), Sign::Inch)
+    };
+    Label::new(notation.of(&metric, Sign::Millimetre), us)
 }
 
 /// A length in centimetres, without its unit: `28`.
-pub fn centimetres(length: &Length) -> String {
-    decimal(&round_to(length.amount(), &exact(1, 10)), 1)
+pub fn centimetres(length: &Length, notation: &dyn Notation) -> String {
+    number(&round_to(length.amount(), &exact(1, 10)), 1, notation)
 }
 
 /// A length in inches, without its unit: `11`.
@@ -69,6 +85,7 @@ pub fn inches(length: &Length) -> String {
 
 #[cfg(test)]
 mod tests {
+    use super::super::International;
     use super::*;
 
     /// The sizes in which tins are sold on both sides: common practice, no source.
@@ -76,25 +93,35 @@ mod tests {
     fn tins_read_as_they_are_sold() {
         let inch = |n| Length::inches(&exact(n, 1));
         let cm = |n| Length::centimetres(exact(n, 1));
-        assert_eq!(tin(&[&inch(9)]), Label::new("23 cm", "9 in"));
-        assert_eq!(tin(&[&inch(8)]), Label::new("20 cm", "8 in"));
+        assert_eq!(tin(&[&inch(9)], &International), Label::new("23 cm", "9 in"));
+        assert_eq!(tin(&[&inch(8)], &International), Label::new("20 cm", "8 in"));
         let loaf = [&cm(23), &cm(13), &cm(7)];
-        assert_eq!(tin(&loaf), Label::new("23 × 13 × 7 cm", "9 × 5⅛ × 2¾ in"));
+        assert_eq!(
+            tin(&loaf, &International),
+            Label::new("23 × 13 × 7 cm", "9 × 5⅛ × 2¾ in")
+        );
     }
 
     #[test]
     fn lengths_read_as_on_a_ruler() {
         let cm = |n, d| Length::centimetres(exact(n, d));
         let sheet = Size::new(cm(60, 1), cm(25, 1));
-        assert_eq!(size(&sheet), Label::new("60 × 25 cm", "23⅝ × 9⅞ in"));
-        assert_eq!(length(&cm(5, 1)), Label::new("5 cm", "2 in"));
-        assert_eq!(length(&cm(508, 10)), Label::new("50.8 cm", "20 in"));
+        assert_eq!(size(&sheet, &International), Label::new("60 × 25 cm", "23⅝ × 9⅞ in"));
+        assert_eq!(length(&cm(5, 1), &International), Label::new("5 cm", "2 in"));
+        assert_eq!(length(&cm(508, 10), &International), Label::new("50.8 cm", "20 in"));
         // Three strips of 4 in: 10.16 cm each.
-        let marks = [1, 2].map(|strip| length(&Length::inches(&exact(4 * strip, 1))));
+        let marks = [1, 2]
+            .map(|strip| length(&Length::inches(&exact(4 * strip, 1)), &International));
         assert_eq!(marks, [Label::new("10.2 cm", "4 in"), Label::new("20.3 cm", "8 in")]);
-        assert_eq!(length(&cm(9, 1)), Label::new("9 cm", "3½ in"));
-        assert_eq!(length(&cm(18, 1)), Label::new("18 cm", "7⅛ in"));
-        assert_eq!(thickness(&cm(9, 20)), Label::new("4.5 mm", "3/16 in"));
-        assert_eq!(thickness(&cm(1, 50)), Label::new("0.2 mm", "under 1/16 in"));
+        assert_eq!(length(&cm(9, 1), &International), Label::new("9 cm", "3½ in"));
+        assert_eq!(length(&cm(18, 1), &International), Label::new("18 cm", "7⅛ in"));
+        assert_eq!(
+            thickness(&cm(9, 20), &International),
+            Label::new("4.5 mm", "3/16 in")
+        );
+        assert_eq!(
+            thickness(&cm(1, 50), &International),
+            Label::new("0.2 mm", "< 1/16 in")
+        );
     }
 }

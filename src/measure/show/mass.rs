@@ -1,30 +1,10 @@
 //! Weights: grams and kilograms, pounds and ounces, each to the roundest figure that stays
 //! within the tolerance.
 
-use crate::measure::{Exact, Mass, exact, round_to};
+use crate::measure::{Exact, Mass, Unit, exact, round_to};
 
 use super::number::{decimal, vulgar};
-
-/// An amount as shown: its words, and what the words are worth.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Shown {
-    /// The words: `1 lb 1¾ oz`.
-    pub words: String,
-    /// What the words are worth, exactly.
-    pub worth: Mass,
-}
-
-impl Shown {
-    /// How far the words are off `mass`, as a share of it: 0.01 is 1 %.
-    pub fn error(&self, mass: &Mass) -> Exact {
-        off(self.worth.amount(), mass.amount())
-    }
-}
-
-/// How far `shown` is off `amount`, as a share of it; nought for nought.
-fn off(shown: &Exact, amount: &Exact) -> Exact {
-    if amount.is_zero() { exact(0, 1) } else { ((shown - amount) / amount).abs() }
-}
+use super::shown::{Shown, Term, off};
 
 /// The steps for a size of weight, the usual one first.
 type Steps = fn(&Exact) -> Vec<Exact>;
@@ -46,7 +26,7 @@ struct Scale<'a> {
 pub fn metric(mass: &Mass, tolerance: &Exact, fine: bool) -> Shown {
     let steps = if fine { fine_grams } else { coarse_grams };
     let shown = round_grams(mass.amount(), tolerance, steps, &|_| true);
-    Shown { words: grams(&shown), worth: Mass::grams(shown) }
+    grams(shown)
 }
 
 fn fine_grams(grams: &Exact) -> Vec<Exact> {
@@ -70,17 +50,22 @@ fn coarse_grams(grams: &Exact) -> Vec<Exact> {
 }
 
 /// `217.7 kg`, `12.35 kg`, `0.72 g`: no finer than a scale for such weights shows.
-fn grams(shown: &Exact) -> String {
-    if *shown >= exact(100_000, 1) {
-        return format!("{} kg", decimal(&(shown / exact(1000, 1)), 1));
+fn grams(shown: Exact) -> Shown {
+    let thousand = exact(1000, 1);
+    let (value, places, unit) = if shown >= exact(100_000, 1) {
+        (&shown / &thousand, 1, Unit::Kilogram)
+    } else if shown >= exact(10_000, 1) {
+        (&shown / &thousand, 3, Unit::Kilogram)
+    } else {
+        (shown.clone(), if shown >= exact(10, 1) { 1 } else { 2 }, Unit::Gram)
+    };
+    let number = decimal(&value, places);
+    let worth = Mass::grams(shown);
+    if number == "0" {
+        let least = exact(1, 100);
+        return Shown::under(Term::new(&least, decimal(&least, 2), unit), worth);
     }
-    if *shown >= exact(10_000, 1) {
-        return format!("{} kg", decimal(&(shown / exact(1000, 1)), 3));
-    }
-    match decimal(shown, if *shown >= exact(10, 1) { 1 } else { 2 }) {
-        nothing if nothing == "0" => "under 0.01 g".into(),
-        number => format!("{number} g"),
-    }
+    Shown::new(vec![Term::new(&value, number, unit)], worth)
 }
 
 /// Below this, in ounces, a hundredth of an ounce is more than 2 % off: US weights stand in
@@ -96,13 +81,13 @@ pub fn us_weight(mass: &Mass, tolerance: &Exact) -> Shown {
     if mass.in_ounces() < least {
         let small = |shown: &Exact| *shown < *Mass::ounces(&least).amount();
         let shown = round_grams(mass.amount(), tolerance, fine_grams, &small);
-        return Shown { words: grams(&shown), worth: Mass::grams(shown) };
+        return grams(shown);
     }
     let exact = mass.in_ounces();
     // Where two steps nearly meet, no hundredth stays as it is within the tolerance.
     let scale = Scale { steps: ounces, fits: &|_| true, beside: false };
     let shown = roundest(&exact, tolerance, scale).unwrap_or(exact);
-    Shown { words: pounds(&shown), worth: Mass::ounces(&shown) }
+    Shown::new(pounds(&shown), Mass::ounces(&shown))
 }
 
 fn ounces(ounces: &Exact) -> Vec<Exact> {
@@ -122,16 +107,18 @@ fn ounces(ounces: &Exact) -> Vec<Exact> {
 }
 
 /// `1 lb 1¾ oz`, `12 oz`, `0.35 oz`.
-fn pounds(ounces: &Exact) -> String {
+fn pounds(ounces: &Exact) -> Vec<Term> {
     let pounds = (ounces / exact(16, 1)).trunc();
     let rest = ounces - &pounds * exact(16, 1);
-    let ounces = vulgar(&rest)
+    let number = vulgar(&rest)
         .filter(|_| rest >= exact(1, 1) || !pounds.is_zero() || rest.is_zero())
         .unwrap_or_else(|| decimal(&rest, 2));
+    let ounces = Term::new(&rest, number, Unit::Ounce);
+    let whole = Term::new(&pounds, pounds.to_integer().to_string(), Unit::Pound);
     match (pounds.is_zero(), rest.is_zero()) {
-        (true, _) => format!("{ounces} oz"),
-        (false, true) => format!("{} lb", pounds.to_integer()),
-        (false, false) => format!("{} lb {ounces} oz", pounds.to_integer()),
+        (true, _) => vec![ounces],
+        (false, true) => vec![whole],
+        (false, false) => vec![whole, ounces],
     }
 }
 
@@ -179,6 +166,7 @@ fn round_grams(
 mod tests {
     use proptest::prelude::*;
 
+    use super::super::International;
     use super::*;
 
     fn grams(over: i64, under: i64) -> Mass {
@@ -188,21 +176,27 @@ mod tests {
     #[test]
     fn weights_read_as_a_baker_says_them() {
         let three = exact(3, 100);
-        let shown = |mass: &Mass| metric(mass, &three, true).words;
+        let shown = |mass: &Mass| metric(mass, &three, true).words(&International);
         assert_eq!(shown(&grams(500, 1)), "500 g");
         assert_eq!(shown(&grams(8, 1)), "8 g");
         assert_eq!(shown(&grams(1233, 1)), "1235 g");
         assert_eq!(shown(&grams(12_345, 1)), "12.35 kg");
         assert_eq!(shown(&grams(217_725, 1)), "217.7 kg");
         assert_eq!(shown(&grams(21, 2)), "10.5 g");
-        assert_eq!(us_weight(&grams(500, 1), &three).words, "1 lb 1¾ oz");
-        assert_eq!(us_weight(&grams(250, 1), &three).words, "8¾ oz");
-        assert_eq!(us_weight(&Mass::ounces(&exact(16, 1)), &three).words, "1 lb");
-        assert_eq!(us_weight(&grams(10, 1), &exact(2, 100)).words, "0.35 oz");
+        assert_eq!(us_weight(&grams(500, 1), &three).words(&International), "1 lb 1¾ oz");
+        assert_eq!(us_weight(&grams(250, 1), &three).words(&International), "8¾ oz");
+        assert_eq!(
+            us_weight(&Mass::ounces(&exact(16, 1)), &three).words(&International),
+            "1 lb"
+        );
+        assert_eq!(
+            us_weight(&grams(10, 1), &exact(2, 100)).words(&International),
+            "0.35 oz"
+        );
         // US Armed Forces Recipe Service, TM 10-412 A-1(2): 1.25 lb × 3.48 = 4.35 lb, which
         // is 4 lb and 5.60 oz, rounded to 4 lb 5½ oz.
         let scaled = Mass::ounces(&(exact(125, 100) * exact(348, 100) * exact(16, 1)));
-        assert_eq!(us_weight(&scaled, &three).words, "4 lb 5½ oz");
+        assert_eq!(us_weight(&scaled, &three).words(&International), "4 lb 5½ oz");
     }
 
     /// US Armed Forces Recipe Service, TM 10-412 A-1(2): fractions of an ounce to quarters,
@@ -222,7 +216,7 @@ mod tests {
         ];
         for (hundredths, printed) in bounds {
             let mass = Mass::ounces(&exact(hundredths, 100));
-            assert_eq!(us_weight(&mass, &exact(4, 100)).words, printed);
+            assert_eq!(us_weight(&mass, &exact(4, 100)).words(&International), printed);
         }
     }
 
@@ -231,7 +225,7 @@ mod tests {
     fn weights_are_ones_that_a_scale_shows() {
         let two = exact(2, 100);
         for (milligrams, metric_words, us) in [
-            (3, "under 0.01 g", "under 0.01 g"),
+            (3, "< 0.01 g", "< 0.01 g"),
             (117, "0.12 g", "0.12 g"),
             (500, "0.5 g", "0.5 g"),
             (10_000, "10 g", "0.35 oz"),
@@ -242,8 +236,8 @@ mod tests {
             (7_000, "7 g", "0.25 oz"),
         ] {
             let mass = grams(milligrams, 1000);
-            assert_eq!(metric(&mass, &two, true).words, metric_words);
-            assert_eq!(us_weight(&mass, &two).words, us);
+            assert_eq!(metric(&mass, &two, true).words(&International), metric_words);
+            assert_eq!(us_weight(&mass, &two).words(&International), us);
         }
     }
 
@@ -274,11 +268,11 @@ mod tests {
                 let shown = show(&mass);
                 // A scale shows no less than 0.01 g.
                 let half = (shown.worth.amount() - mass.amount()).abs() <= exact(1, 200);
-                prop_assert!(half || shown.error(&mass) <= tolerance, "{}", shown.words);
+                prop_assert!(half || shown.error(&mass) <= tolerance, "{}", shown.words(&International));
                 let worth = crate::measure::float(shown.worth.amount());
-                let said = said(&shown.words);
-                let most = if shown.words.ends_with("oz") { 0.15 } else { 1e-6 * worth };
-                prop_assert!(said.is_none_or(|said| (said - worth).abs() <= most), "{} is not {worth}", shown.words);
+                let said = said(&shown.words(&International));
+                let most = if shown.words(&International).ends_with("oz") { 0.15 } else { 1e-6 * worth };
+                prop_assert!(said.is_none_or(|said| (said - worth).abs() <= most), "{} is not {worth}", shown.words(&International));
                 prop_assert_eq!(&show(&shown.worth), &shown);
                 prop_assert!(show(&heavier).worth >= shown.worth);
             }

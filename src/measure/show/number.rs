@@ -5,7 +5,9 @@ use num_traits::ToPrimitive;
 
 use crate::measure::{Exact, exact, round_to};
 
-/// A number rounded to `places` decimals, without trailing noughts: `47.5`, `22`.
+use super::{Notation, Sign};
+
+/// A number rounded to `places` decimals with a point, as data has it, without trailing noughts: `47.5`, `22`.
 pub fn decimal(value: &Exact, places: u32) -> String {
     let places = places.min(6);
     let scale = 10_i64.pow(places);
@@ -20,6 +22,29 @@ pub fn decimal(value: &Exact, places: u32) -> String {
     format!("{sign}{whole}.{}", digits.trim_end_matches('0'))
 }
 
+/// The same as a language writes it.
+pub fn number(value: &Exact, places: u32, notation: &dyn Notation) -> String {
+    marked(&decimal(value, places), notation)
+}
+
+/// Digits with a point, with the decimal mark of a language in its place.
+pub fn marked(digits: &str, notation: &dyn Notation) -> String {
+    match notation.point() {
+        "." => digits.to_owned(),
+        point => digits.replace('.', point),
+    }
+}
+
+/// Hundredths, as `number` is rounded: `12.5 %`.
+pub fn percent(value: &Exact, places: u32, notation: &dyn Notation) -> String {
+    notation.of(&number(value, places, notation), Sign::PERCENT)
+}
+
+/// Hundredths to the whole: `75 %`.
+pub fn whole_percent(percent: f64, notation: &dyn Notation) -> String {
+    notation.of(&format!("{percent:.0}"), Sign::PERCENT)
+}
+
 /// A whole number, or a number with up to two decimals.
 pub fn plain(value: &Exact) -> String {
     decimal(value, 2)
@@ -31,7 +56,7 @@ pub fn tenths(value: f64) -> String {
     format!("{}", (value * 10.0).round() / 10.0 + 0.0)
 }
 
-/// Money with two places, given in the currency's smallest unit.
+/// Money with two places and a point, given in the currency's smallest unit.
 pub fn money(minor: i64) -> String {
     let sign = if minor < 0 { "-" } else { "" };
     format!("{sign}{}.{:02}", minor.unsigned_abs() / 100, minor.unsigned_abs() % 100)

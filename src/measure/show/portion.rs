@@ -47,6 +47,7 @@ fn down(
 mod tests {
     use proptest::prelude::*;
 
+    use super::super::International;
     use super::*;
 
     /// 1.944 oz would be shown as 2 oz, and 50 of those are 100 oz of a dough of 97.2: by
@@ -56,15 +57,21 @@ mod tests {
         let three = exact(3, 100);
         let mass = Mass::ounces(&exact(1944, 1000));
         let one = us_portion(&mass, 1, &three);
-        assert_eq!(one.words, "2 oz");
+        assert_eq!(one.words(&International), "2 oz");
         let each = us_portion(&mass, 50, &three);
-        assert!(each.worth <= mass, "{}", each.words);
+        assert!(each.worth <= mass, "{}", each.words(&International));
         let grams = Mass::grams(exact(5717, 100));
-        assert_eq!(metric_portion(&grams, 12, &three, true).words, "57 g");
+        assert_eq!(
+            metric_portion(&grams, 12, &three, true).words(&International),
+            "57 g"
+        );
         let grams = Mass::grams(exact(4776, 100));
-        assert_eq!(metric_portion(&grams, 20, &three, true).words, "47 g");
+        assert_eq!(
+            metric_portion(&grams, 20, &three, true).words(&International),
+            "47 g"
+        );
         let two = Mass::ounces(&exact(2, 1));
-        assert_eq!(us_portion(&two, 50, &three).words, "2 oz");
+        assert_eq!(us_portion(&two, 50, &three).words(&International), "2 oz");
     }
 
     proptest! {
@@ -76,8 +83,8 @@ mod tests {
                 metric_portion(&mass, pieces, &three, true),
                 us_portion(&mass, pieces, &three),
             ] {
-                prop_assert!(shown.worth <= mass, "{}", shown.words);
-                prop_assert!(shown.error(&mass) <= three, "{}", shown.words);
+                prop_assert!(shown.worth <= mass, "{}", shown.words(&International));
+                prop_assert!(shown.error(&mass) <= three, "{}", shown.words(&International));
             }
         }
     }

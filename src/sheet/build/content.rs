@@ -36,8 +36,8 @@ pub(super) fn water(work: &Work, context: Context) -> Option<Water> {
         desired_c: desired.float(),
         water_c: round(wanted.in_celsius(), 2),
         ice_g: ice.as_ref().map_or(0.0, |ice| round(ice.amount(), 1)),
-        desired: show::temperature(desired),
-        water: show::temperature(&wanted),
+        desired: show::temperature(desired, context.words),
+        water: show::temperature(&wanted, context.words),
         ice: ice.map(|ice| lines::weight(&ice, Kind::Liquid, context)),
     })
 }

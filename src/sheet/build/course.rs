@@ -4,13 +4,14 @@ use std::collections::BTreeSet;
 
 use crate::fault::Placed;
 use crate::model::{Content, Course, Entry, News};
+use crate::words::Words;
 
 use super::super::{ClassLink, CourseSheet, LessonSheet, Look, NewsSheet, TradeWord};
 use super::prose::plain_blocks;
 
 /// The course, its lessons with only the recipes and techniques that exist, and a last
 /// lesson without title for what stands in none.
-pub fn course(course: &Course, content: &Content) -> CourseSheet {
+pub fn course(course: &Course, content: &Content, words: &Words) -> CourseSheet {
     CourseSheet {
         title: course.title.clone(),
         school: course.school.clone(),
@@ -25,17 +26,17 @@ pub fn course(course: &Course, content: &Content) -> CourseSheet {
         a4_first: course.a4_first,
         currency: course.currency.clone(),
         lessons: lessons(course, content),
-        classes: classes(content),
+        classes: classes(content, words),
         cautions: course.cautions.clone(),
         look: look(course, content),
-        news: course.news.iter().map(news).collect(),
-        glossary: glossary(content),
+        news: course.news.iter().map(|it| news(it, words)).collect(),
+        glossary: glossary(content, words),
         offline: course.offline,
         papers_on_site: course.papers_on_site,
     }
 }
 
-fn classes(content: &Content) -> Vec<ClassLink> {
+fn classes(content: &Content, words: &Words) -> Vec<ClassLink> {
     let mut classes: Vec<_> = content.classes.iter().collect();
     let first = |class: &&crate::model::Class| {
         (class.sessions.first().map(|session| session.value.from), class.name.clone())
@@ -44,9 +45,15 @@ fn classes(content: &Content) -> Vec<ClassLink> {
     let when = |class: &crate::model::Class| {
         let sessions = class.sessions.iter().map(|session| {
             let (from, to) = (session.value.from, session.value.to);
-            format!("{}–{}", from.strftime("%-d %B %Y, %H:%M"), to.strftime("%H:%M"))
+            let clock = |at: jiff::civil::DateTime| words.clock(at.hour(), at.minute());
+            let values = [
+                ("date", &*words.date(from.date())),
+                ("from", &*clock(from)),
+                ("to", &*clock(to)),
+            ];
+            words.fill("session", &values)
         });
-        sessions.collect::<Vec<_>>().join("; ")
+        sessions.collect::<Vec<_>>().join(words.get("list-semicolon"))
     };
     let link = |class: &&crate::model::Class| ClassLink {
         class: class.name.clone(),
@@ -70,18 +77,18 @@ fn look(course: &Course, content: &Content) -> Look {
     }
 }
 
-fn news(news: &News) -> NewsSheet {
-    NewsSheet { date: news.date.clone(), content: plain_blocks(&news.content) }
+fn news(news: &News, words: &Words) -> NewsSheet {
+    NewsSheet { date: news.date.clone(), content: plain_blocks(&news.content, words) }
 }
 
 /// The words of the trade in order of the alphabet.
-fn glossary(content: &Content) -> Vec<TradeWord> {
+fn glossary(content: &Content, words: &Words) -> Vec<TradeWord> {
     let word = |entry: &Entry| TradeWord {
         name: entry.name(),
         word: entry.word.value.clone(),
         also: entry.also.iter().map(|form| form.value.clone()).collect(),
         everyday: entry.everyday,
-        meaning: plain_blocks(&entry.meaning),
+        meaning: plain_blocks(&entry.meaning, words),
     };
     let mut words: Vec<TradeWord> = content.glossary.iter().map(word).collect();
     words.sort_by_key(|word| word.word.to_lowercase());

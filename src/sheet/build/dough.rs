@@ -7,21 +7,27 @@ use crate::dough::{
 use crate::measure::{Exact, Label, Length, Mass, Size, float, show};
 use crate::model::Step;
 use crate::pantry::Kind;
+use crate::words::Words;
 use crate::work::{CutWork, Work};
 
 use super::super::{Cut, EdgesFact, Fold, Lamination, LockInFact, Mark, SheetFact};
 use super::{Context, lines, round};
 
 /// The lamination; `None` for a dough without a lock-in.
-pub(super) fn lamination(work: &Work) -> Option<Lamination> {
+pub(super) fn lamination(work: &Work, words: &Words) -> Option<Lamination> {
     let layering = &work.layering;
     let layers = layering.layers.as_ref()?;
     let title = |name: &str| title(work, name);
     Some(Lamination {
-        lock_in: layering.laminated.lock_in.as_ref().map(lock_in),
+        lock_in: layering.laminated.lock_in.as_ref().map(|it| lock_in(it, words)),
         inverted: layers.inverted,
         turns: layers.turns.iter().map(|turn| turn.word()).collect(),
-        folds: layering.laminated.folds.iter().map(|f| fold(f, title(&f.step))).collect(),
+        folds: layering
+            .laminated
+            .folds
+            .iter()
+            .map(|it| fold(it, title(&it.step), words))
+            .collect(),
         fat_layers: layers.fat(),
         layers_merged: layers.merged(),
         layers_unmerged: layers.unmerged(),
@@ -30,7 +36,7 @@ pub(super) fn lamination(work: &Work) -> Option<Lamination> {
             .laminated
             .sheets
             .iter()
-            .map(|s| sheet(s, title(&s.step)))
+            .map(|it| sheet(it, title(&it.step), words))
             .collect(),
     })
 }
@@ -41,7 +47,7 @@ fn title(work: &Work, name: &str) -> String {
 }
 
 /// The lock-in in words.
-pub(super) fn lock_in(locked: &LockedIn) -> LockInFact {
+pub(super) fn lock_in(locked: &LockedIn, words: &Words) -> LockInFact {
     LockInFact {
         step: locked.step.clone(),
         kind: locked.kind.word().to_owned(),
@@ -54,11 +60,11 @@ pub(super) fn lock_in(locked: &LockedIn) -> LockInFact {
         closed_width_cm: cm(&locked.closed.width),
         thickness_mm: mm(&locked.thickness),
         block_thickness_mm: mm(&locked.block_thickness),
-        size: show::size(&locked.sheet),
-        block: show::size(&locked.block),
-        closed: show::size(&locked.closed),
-        thickness: show::thickness(&locked.thickness),
-        block_thickness: show::thickness(&locked.block_thickness),
+        size: show::size(&locked.sheet, words),
+        block: show::size(&locked.block, words),
+        closed: show::size(&locked.closed, words),
+        thickness: show::thickness(&locked.thickness, words),
+        block_thickness: show::thickness(&locked.block_thickness, words),
         edges: lock_in_edges(locked.kind).map(edges),
         next: locked.next,
     }
@@ -69,10 +75,10 @@ fn edges(edges: Edges) -> EdgesFact {
 }
 
 /// A turn in words.
-pub(super) fn fold(folded: &Folded, title: String) -> Fold {
+pub(super) fn fold(folded: &Folded, title: String, words: &Words) -> Fold {
     let part = &folded.sheet.length
         * &Exact::new(1.into(), i64::from(folded.turn.parts.max(1)).into());
-    let at = |share: &Exact| mark(&(&folded.sheet.length * share));
+    let at = |share: &Exact| mark(&(&folded.sheet.length * share), words);
     Fold {
         step: folded.step.clone(),
         title,
@@ -90,13 +96,13 @@ pub(super) fn fold(folded: &Folded, title: String) -> Fold {
         meet: ends_meet(folded.turn).as_ref().map(at),
         edges: edges(turn_edges(folded.turn)),
         next: folded.next,
-        size: show::size(&folded.sheet),
-        folded: show::size(&folded.folded),
-        part: show::length(&part),
+        size: show::size(&folded.sheet, words),
+        folded: show::size(&folded.folded, words),
+        part: show::length(&part, words),
     }
 }
 
-fn sheet(rolled: &Rolled, title: String) -> SheetFact {
+fn sheet(rolled: &Rolled, title: String, words: &Words) -> SheetFact {
     SheetFact {
         step: rolled.step.clone(),
         title,
@@ -108,8 +114,8 @@ fn sheet(rolled: &Rolled, title: String) -> SheetFact {
         fat_layer_mm: round(&rolled.fat_layer.in_millimetres(), 4),
         dough_layer_mm: round(&rolled.dough_layer.in_millimetres(), 4),
         fat_layers: rolled.fat_layers,
-        size: show::size(&rolled.sheet),
-        thickness: show::thickness(&rolled.thickness),
+        size: show::size(&rolled.sheet, words),
+        thickness: show::thickness(&rolled.thickness, words),
     }
 }
 
@@ -131,14 +137,14 @@ fn one_cut(step: &Step, cut: &CutWork, work: &Work, context: Context) -> Cut {
         pieces: cut.layout.pieces.len() as u64 * work.doughs,
         reroll_pieces: cut.reroll.as_ref().map_or(0, |again| again.pieces.len() as u64)
             * work.doughs,
-        reroll: cut.reroll.as_ref().map(|again| show::size(&again.sheet)),
+        reroll: cut.reroll.as_ref().map(|again| show::size(&again.sheet, context.words)),
         ..layout(&cut.layout, &piece, context)
     }
 }
 
 /// A layout with the weight of its pieces.
 pub(super) fn layout(layout: &Layout, piece: &Mass, context: Context) -> Cut {
-    let marks = |at: &[Length]| at.iter().map(mark).collect();
+    let marks = |at: &[Length]| at.iter().map(|at| mark(at, context.words)).collect();
     let pieces = layout.pieces.len() as u64;
     Cut {
         step: String::new(),
@@ -165,8 +171,8 @@ pub(super) fn layout(layout: &Layout, piece: &Mass, context: Context) -> Cut {
         marks_left: marks(&layout.left),
         marks_right: marks(&layout.right),
         strokes: layout.strokes(),
-        size: show::size(&layout.sheet),
-        piece: piece_size(layout),
+        size: show::size(&layout.sheet, context.words),
+        piece: piece_size(layout, context.words),
         piece_weight: lines::weight(piece, Kind::Other, context),
     }
 }
@@ -175,15 +181,15 @@ fn polygons(pieces: &[Polygon]) -> Vec<Vec<[f64; 2]>> {
     pieces.iter().map(|piece| piece.corners.iter().map(point).collect()).collect()
 }
 
-fn piece_size(layout: &Layout) -> Label {
+fn piece_size(layout: &Layout, words: &Words) -> Label {
     if layout.base == layout.height {
-        return show::length(&layout.base);
+        return show::length(&layout.base, words);
     }
-    show::size(&Size::new(layout.base.clone(), layout.height.clone()))
+    show::size(&Size::new(layout.base.clone(), layout.height.clone()), words)
 }
 
-fn mark(at: &Length) -> Mark {
-    Mark { at_cm: cm(at), at: show::length(at) }
+fn mark(at: &Length, words: &Words) -> Mark {
+    Mark { at_cm: cm(at), at: show::length(at, words) }
 }
 
 fn point(point: &Point) -> [f64; 2] {

@@ -5,6 +5,7 @@ use crate::dough::{self, Direction, Laminated, Rolled};
 use crate::formula::parts::PartRef;
 use crate::measure::{Exact, Label, Length, Size, float, show};
 use crate::model::{OwnShape, Shaping, Step, Tin};
+use crate::words::Words;
 use crate::work::{Lot, Work, is_leavened, kit, own_shape, piece_in_hand, set_down};
 
 use super::super::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};
@@ -50,10 +51,10 @@ pub(super) fn rolled(
     RollFact {
         step: String::new(),
         way: Direction::Any,
-        from: from.map(|from| slab(block, &from)),
-        to: slab(sheet, thick),
+        from: from.map(|from| slab(block, &from, context.words)),
+        to: slab(sheet, thick, context.words),
         bench_cm: bench.as_ref().map(|bench| cm(&bench.length)),
-        bench: bench.map(|bench| show::length(&bench.length)),
+        bench: bench.map(|bench| show::length(&bench.length, context.words)),
     }
 }
 
@@ -70,27 +71,29 @@ fn rolls(work: &Work, context: Context) -> Vec<RollFact> {
         .map(|rolled| RollFact {
             step: rolled.step.clone(),
             way: rolled.way,
-            from: beneath(rolled),
-            to: slab(&rolled.sheet, &rolled.thickness),
+            from: beneath(rolled, context.words),
+            to: slab(&rolled.sheet, &rolled.thickness, context.words),
             bench_cm: kit(context.book).bench.map(|bench| cm(&bench.length)),
-            bench: kit(context.book).bench.map(|bench| show::length(&bench.length)),
+            bench: kit(context.book)
+                .bench
+                .map(|bench| show::length(&bench.length, context.words)),
         })
         .collect()
 }
 
 /// What lies beneath the pin, its first side the one that becomes the sheet's first.
-fn beneath(rolled: &Rolled) -> Option<Slab> {
+fn beneath(rolled: &Rolled, words: &Words) -> Option<Slab> {
     let (block, thickness) = (rolled.block.as_ref()?, rolled.block_thickness.as_ref()?);
-    Some(slab(block, thickness))
+    Some(slab(block, thickness, words))
 }
 
-fn slab(size: &Size, thickness: &Length) -> Slab {
+fn slab(size: &Size, thickness: &Length, words: &Words) -> Slab {
     Slab {
         length_cm: cm(&size.length),
         width_cm: cm(&size.width),
         thickness_mm: mm(thickness),
-        size: show::size(size),
-        thickness: show::thickness(thickness),
+        size: show::size(size, words),
+        thickness: show::thickness(thickness, words),
     }
 }
 
@@ -103,29 +106,36 @@ fn shape(work: &Work, (at, step): (usize, &Step), context: Context) -> Option<Sh
             let Tin::Square(length, width, depth) = work.tin.as_ref()? else {
                 return None;
             };
-            in_tin(length, width, depth.as_ref())
+            in_tin(length, width, depth.as_ref(), context.words)
         }
-        Shaping::Own(name) => own(own_shape(name, context.book.content)?, &piece()?),
-        _ => shaped(shaping, &piece()?)?,
+        Shaping::Own(name) => {
+            own(own_shape(name, context.book.content)?, &piece()?, context.words)
+        }
+        _ => shaped(shaping, &piece()?, context.words)?,
     };
     Some(ShapeFact { step: step.name.clone(), ..fact })
 }
 
 /// A piece shaped in words; `None` where it cannot be shaped so.
-pub(super) fn shaped(shaping: &Shaping, piece: &Piece) -> Option<ShapeFact> {
+pub(super) fn shaped(
+    shaping: &Shaping,
+    piece: &Piece,
+    words: &Words,
+) -> Option<ShapeFact> {
     let shaped = dough::shaping::shape(shaping, piece)?;
-    Some(fact(shaping.word(), piece, shaped))
+    Some(fact(shaping.word(), piece, shaped, words))
 }
 
-fn fact(word: &str, piece: &Piece, shaped: Shaped) -> ShapeFact {
+fn fact(word: &str, piece: &Piece, shaped: Shaped, words: &Words) -> ShapeFact {
     let Shaped { frames, sizes } = shaped;
     let size = Size::new(piece.base.clone(), piece.height.clone());
-    let label = |length: Option<&Length>| length.map(show::length);
+    let label =
+        |length: Option<&Length>| length.map(|length| show::length(length, words));
     let named = match piece.form {
         Form::Lump => Label::default(),
-        Form::Round | Form::Square => show::length(&piece.base),
+        Form::Round | Form::Square => show::length(&piece.base, words),
         Form::Triangle | Form::RightTriangle | Form::Rectangle | Form::Strip => {
-            show::size(&size)
+            show::size(&size, words)
         }
     };
     ShapeFact {
@@ -146,10 +156,13 @@ fn fact(word: &str, piece: &Piece, shaped: Shaped) -> ShapeFact {
         roll: label(sizes.roll.as_ref()),
         strand: label(sizes.strand.as_ref()),
         piece: named,
-        base: show::length(&piece.base),
-        height: show::length(&piece.height),
+        base: show::length(&piece.base, words),
+        height: show::length(&piece.height, words),
         depth: None,
-        thickness: piece.thickness.as_ref().map(show::thickness),
+        thickness: piece
+            .thickness
+            .as_ref()
+            .map(|thickness| show::thickness(thickness, words)),
     }
 }
 
@@ -158,6 +171,7 @@ pub(super) fn in_tin(
     length: &Length,
     width: &Length,
     depth: Option<&Length>,
+    words: &Words,
 ) -> ShapeFact {
     let tin = Piece {
         form: Form::Rectangle,
@@ -171,20 +185,20 @@ pub(super) fn in_tin(
     ShapeFact {
         in_tin: true,
         depth_cm: depth.map(cm),
-        depth: depth.map(show::length),
-        ..fact(Shaping::Tin.word(), &tin, shaped)
+        depth: depth.map(|depth| show::length(depth, words)),
+        ..fact(Shaping::Tin.word(), &tin, shaped, words)
     }
 }
 
 /// An author's own shaping.
-pub(super) fn own(shape: &OwnShape, piece: &Piece) -> ShapeFact {
+pub(super) fn own(shape: &OwnShape, piece: &Piece, words: &Words) -> ShapeFact {
     let frames = dough::shaping::own(shape, piece);
     let shaped = Shaped { frames, sizes: Sizes::default() };
     let pictures = shape.frames.iter().filter_map(|frame| frame.picture.as_ref());
     ShapeFact {
         own_words: shape.frames.iter().map(|frame| frame.does.clone()).collect(),
         pictures: pictures.map(steps::picture).collect(),
-        ..fact(&shape.name.value, piece, shaped)
+        ..fact(&shape.name.value, piece, shaped, words)
     }
 }
 
@@ -203,7 +217,7 @@ fn trays(work: &Work, (at, step): (usize, &Step), context: Context) -> Vec<TrayF
     let one = |part: PartRef, pieces: Option<u64>| {
         let frame = set_down(work, part, at, context.book);
         let on_one = per_tray.min(pieces.unwrap_or(per_tray));
-        let fact = laid(&size, frame.as_ref(), on_one, leavened);
+        let fact = laid(&size, frame.as_ref(), (on_one, leavened), context.words);
         let trays = pieces.map_or(1, |pieces| pieces.div_ceil(per_tray)).max(1);
         let loads = oven.map_or(trays, |oven| trays.div_ceil(oven.max(1)));
         let step = step.name.clone();
@@ -231,8 +245,8 @@ fn trays(work: &Work, (at, step): (usize, &Step), context: Context) -> Vec<TrayF
 pub(super) fn laid(
     size: &Size,
     piece: Option<&Frame>,
-    count: u64,
-    leavened: bool,
+    (count, leavened): (u64, bool),
+    words: &Words,
 ) -> TrayFact {
     let piece = piece.map(Frame::lying);
     let lie = piece.as_ref().and_then(Frame::footprint);
@@ -281,10 +295,10 @@ pub(super) fn laid(
         piece_cm: boxed.as_ref().map(|piece| [cm(&piece.length), cm(&piece.width)]),
         shape: piece,
         fits: lie.as_ref().map(|lie| lie.fits),
-        gap: lie.map(|lie| lie.gap.map(|gap| show::length(&gap))),
-        tray: show::size(size),
-        along: show::length(&along),
-        across: show::length(&across),
+        gap: lie.map(|lie| lie.gap.map(|gap| show::length(&gap, words))),
+        tray: show::size(size, words),
+        along: show::length(&along, words),
+        across: show::length(&across, words),
     }
 }
 

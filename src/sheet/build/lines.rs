@@ -3,10 +3,11 @@
 use crate::formula::{
     Contents, Counting, Formula, LineRef, Source, Weighed, expand, of_kind,
 };
-use crate::measure::show::{self, Shown, Spoons};
+use crate::measure::show::{self, Notation, Shown, Spoons};
 use crate::measure::{CupSet, Exact, Label, Mass, Unit, exact, float};
 use crate::model::{Amount, Quantity};
 use crate::pantry::{Item, Kind};
+use crate::words::Words;
 use crate::work::Work;
 
 use super::super::{EachDough, Line, OverallLine, Preferment, SectionTotal, Totals};
@@ -24,7 +25,7 @@ fn line(work: &Work, at: LineRef, context: Context) -> Line {
     let amounts = mass.as_ref().map(|mass| amounts(mass, weighed, context));
     let words = free_words(weighed);
     let shown = |of: fn(&Amounts) -> &Shown| {
-        amounts.as_ref().map_or_else(|| words.clone(), |all| of(all).words.clone())
+        amounts.as_ref().map_or_else(|| words.clone(), |all| of(all).words(context.words))
     };
     let error = |of: &dyn Fn(&Amounts) -> Exact| {
         amounts.as_ref().map_or(0.0, |all| round(&of(all), 4))
@@ -39,12 +40,12 @@ fn line(work: &Work, at: LineRef, context: Context) -> Line {
         at: own_temperature(weighed, context),
         grams: mass.as_ref().map(|mass| round(mass.amount(), 3)),
         percent: percent.map(|percent| round(percent, 3)),
-        percent_label: percent.map(percent_words),
+        percent_label: percent.map(|percent| percent_words(percent, context.words)),
         metric: shown(|all| &all.metric),
         us_weight: shown(|all| &all.us),
         us_measure: amounts
             .as_ref()
-            .and_then(|all| Some(all.measure.as_ref()?.words.clone())),
+            .and_then(|all| Some(all.measure.as_ref()?.words(context.words))),
         count: mass.as_ref().and_then(|mass| count(mass, weighed, context)),
         us_error: error(&|all| {
             all.measure.as_ref().unwrap_or(&all.us).error(&exact_mass)
@@ -56,8 +57,8 @@ fn line(work: &Work, at: LineRef, context: Context) -> Line {
 
 /// `at 43 °C`, where a line has a temperature of its own.
 pub(super) fn own_temperature(weighed: &Weighed, context: Context) -> Option<Label> {
-    let said = |at: String| context.words.fill("at-temperature", &[("temperature", &at)]);
-    weighed.line.at.as_ref().map(|at| show::temperature(at).map(|at| said(at.to_owned())))
+    let said = |at: &str| context.words.fill("at-temperature", &[("temperature", at)]);
+    weighed.line.at.as_ref().map(|at| show::temperature(at, context.words).map(said))
 }
 
 /// What of a line goes into each of several doughs.
@@ -70,9 +71,9 @@ fn each_dough(work: &Work, at: LineRef, context: Context) -> Option<EachDough> {
     let amounts = amounts(&mass, weighed, context);
     Some(EachDough {
         grams: round(mass.amount(), 3),
-        metric: amounts.metric.words,
-        us_weight: amounts.us.words,
-        us_measure: amounts.measure.map(|measure| measure.words),
+        metric: amounts.metric.words(context.words),
+        us_weight: amounts.us.words(context.words),
+        us_measure: amounts.measure.map(|measure| measure.words(context.words)),
         count: count(&mass, weighed, context),
     })
 }
@@ -106,7 +107,7 @@ fn amounts(mass: &Mass, weighed: &Weighed, context: Context) -> Amounts {
         let forms =
             [Some(&mut middle.metric), Some(&mut middle.us), middle.measure.as_mut()];
         for shown in forms.into_iter().flatten() {
-            shown.words = format!("{hedge} {}", shown.words);
+            shown.hedge = Some(hedge.clone());
         }
     }
     middle
@@ -114,17 +115,13 @@ fn amounts(mass: &Mass, weighed: &Weighed, context: Context) -> Amounts {
 
 /// The middle of a range with the words of its ends.
 fn ranged(middle: Amounts, [low, high]: &[Amounts; 2]) -> Amounts {
-    let join = |middle: Shown, low: &Shown, high: &Shown| Shown {
-        words: written::between(&low.words, &high.words),
-        worth: middle.worth,
-    };
     let measure = match (middle.measure, &low.measure, &high.measure) {
-        (Some(middle), Some(low), Some(high)) => Some(join(middle, low, high)),
+        (Some(middle), Some(low), Some(high)) => Some(middle.between(low, high)),
         _ => None,
     };
     Amounts {
-        metric: join(middle.metric, &low.metric, &high.metric),
-        us: join(middle.us, &low.us, &high.us),
+        metric: middle.metric.between(&low.metric, &high.metric),
+        us: middle.us.between(&low.us, &high.us),
         measure,
     }
 }
@@ -199,53 +196,79 @@ fn free_words(weighed: &Weighed) -> String {
 }
 
 /// Percent of the flour: a tenth below 10 %, half a percent above, both to what matters.
-fn percent_words(percent: &Exact) -> String {
+fn percent_words(percent: &Exact, words: &Words) -> String {
     let places = if *percent < exact(10, 1) { 2 } else { 1 };
-    format!("{} %", show::decimal(percent, places))
+    show::percent(percent, places, words)
 }
 
 /// Pieces with both ends of a range: `2–3 large`.
 fn count(mass: &Mass, weighed: &Weighed, context: Context) -> Option<String> {
-    let Some((low, high)) = &weighed.line.range else {
-        return whole_count(mass, weighed, context);
-    };
-    let [low, high] = [low, high].map(|end| whole_count(&(mass * end), weighed, context));
-    Some(written::between(&low?, &high?))
-}
-
-/// The word for more than one piece: `sticks`; the same word where it has no other form.
-fn many<'a>(word: &'a str, context: Context<'a>) -> &'a str {
-    context.words.find(&format!("pieces-{word}")).unwrap_or(word)
-}
-
-/// Whole pieces, and what is left in grams: `2 large`, `1 stick + 25 g`. A part of an egg is
-/// beaten egg by weight: `1 large and 25 g of beaten egg`.
-fn whole_count(mass: &Mass, weighed: &Weighed, context: Context) -> Option<String> {
     let (word, grams) = weighed.piece.as_ref()?;
-    let pieces = mass.amount() / grams;
-    let (whole, rest) = whole_and_rest(&pieces, grams, &tolerance(weighed));
-    let name = match word.as_str() {
-        "each" => String::new(),
-        word if whole > exact(1, 1) => format!(" {}", many(word, context)),
-        word => format!(" {word}"),
+    let counted = |mass: &Mass| {
+        let pieces = mass.amount() / grams;
+        let (whole, rest) = whole_and_rest(&pieces, grams, &tolerance(weighed));
+        Pieces { whole, rest, exactly: pieces, of: weighed, word }
     };
-    let rest = rest.map(|rest| show::metric(&rest, &exact(3, 100), true).words);
-    let count = format!("{}{name}", whole.to_integer());
-    let egg = weighed.is(Kind::Egg);
-    let of_egg = |key: &str, rest: &str| {
-        let name = weighed.title();
-        context.words.fill(key, &[("pieces", &count), ("weight", rest), ("name", name)])
+    let Some((low, high)) = &weighed.line.range else {
+        return Some(counted(mass).words(context));
     };
-    Some(match (whole.is_positive(), rest) {
-        (_, None) => count,
-        (true, Some(rest)) if egg => of_egg("count-and-beaten", &rest),
-        (true, Some(rest)) => format!("{count} + {rest}"),
-        (false, Some(rest)) if egg => of_egg("count-beaten", &rest),
-        (false, Some(rest)) => match show::vulgar(&pieces) {
-            Some(part) => format!("{part}{name}"),
-            None => rest,
-        },
+    let [low, high] = [low, high].map(|end| counted(&(mass * end)));
+    Some(match (&low.rest, &high.rest) {
+        (None, None) if low.whole == high.whole => high.words(context),
+        (None, None) => {
+            let ends = [&low, &high].map(|end| end.whole.to_integer().to_string());
+            high.named(&context.words.range(&ends[0], &ends[1]), context)
+        }
+        _ => context.words.apart(&low.words(context), &high.words(context)),
     })
+}
+
+/// A number of pieces of an ingredient.
+struct Pieces<'a> {
+    whole: Exact,
+    rest: Option<Mass>,
+    exactly: Exact,
+    of: &'a Weighed<'a>,
+    word: &'a str,
+}
+
+impl Pieces<'_> {
+    /// Whole pieces, and what is left in grams: `2 large`, `1 stick + 25 g`. A part of an egg
+    /// is beaten egg by weight: `1 large and 25 g of beaten egg`.
+    fn words(&self, context: Context) -> String {
+        let count = self.named(&self.whole.to_integer().to_string(), context);
+        let weigh = |rest| show::metric(rest, &exact(3, 100), true).words(context.words);
+        let egg = self.of.is(Kind::Egg);
+        let of_egg = |key: &str, rest: &str| {
+            let name = self.of.title();
+            let values = [("pieces", &*count), ("weight", rest), ("name", name)];
+            context.words.fill(key, &values)
+        };
+        match (self.whole.is_positive(), self.rest.as_ref().map(weigh)) {
+            (_, None) => count,
+            (true, Some(rest)) if egg => of_egg("count-and-beaten", &rest),
+            (true, Some(rest)) => context.words.plus(&count, &rest),
+            (false, Some(rest)) if egg => of_egg("count-beaten", &rest),
+            (false, Some(rest)) => match show::vulgar(&self.exactly) {
+                Some(part) => self.named(&part, context),
+                None => rest,
+            },
+        }
+    }
+
+    /// A number with the word for the pieces; the pantry's own where the language has none.
+    fn named(&self, number: &str, context: Context) -> String {
+        if self.word == "each" {
+            return number.to_owned();
+        }
+        let key = format!("piece-{}", self.word.replace(' ', "-"));
+        let one = self.whole <= exact(1, 1);
+        let count =
+            if one { "1".to_owned() } else { self.whole.to_integer().to_string() };
+        let values = [("number", number), ("count", &*count), ("name", self.word)];
+        let known = context.words.find(&key).is_some();
+        context.words.fill(if known { &key } else { "so-many-pieces" }, &values)
+    }
 }
 
 /// Whole pieces and the weight left over; none where the nearest whole number is within the
@@ -272,8 +295,8 @@ pub(super) fn weight(mass: &Mass, kind: Kind, context: Context) -> Label {
         return Label::default();
     }
     Label::new(
-        show::metric(mass, &tolerance, context.fine()).words,
-        show::us_weight(mass, &tolerance).words,
+        show::metric(mass, &tolerance, context.fine()).words(context.words),
+        show::us_weight(mass, &tolerance).words(context.words),
     )
 }
 
@@ -285,7 +308,7 @@ pub(super) fn share_of(
 ) -> Option<Label> {
     let (label, count) = portion_of(weighed, share, context)?;
     Some(match count {
-        Some(count) => label.map(|amount| format!("{amount}, {count}")),
+        Some(count) => label.map(|amount| context.words.names(&[amount, &count])),
         None => label,
     })
 }
@@ -300,8 +323,8 @@ pub(super) fn portion_of(
     let mass = weighed.mass.as_ref()? * share;
     let amounts = amounts(&mass, weighed, context);
     let measure = amounts.measure.filter(|_| is_measured(&mass, weighed, context));
-    let us = measure.map_or(amounts.us.words, |measure| measure.words);
-    let label = Label::new(amounts.metric.words, us);
+    let us = measure.unwrap_or(amounts.us).words(context.words);
+    let label = Label::new(amounts.metric.words(context.words), us);
     Some((label, count(&mass, weighed, context)))
 }
 
@@ -429,6 +452,6 @@ fn overall_line(
         percent: round(&percent, 3),
         preferment: label(&own),
         dough: label(&rest),
-        percent_label: percent_words(&percent),
+        percent_label: percent_words(&percent, context.words),
     })
 }

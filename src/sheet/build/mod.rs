@@ -21,9 +21,11 @@ pub use prose::cue;
 pub use technique::technique;
 
 use crate::formula::Book;
-use crate::measure::{Exact, Label, Length, exact, float, round_to, show};
+use crate::measure::show::{self, Notation};
+use crate::measure::{Exact, Label, Length, exact, float, round_to};
 use crate::model::{Makes, Recipe, Tin};
 use crate::pantry::Kind;
+use crate::read::Lexicon;
 use crate::words::Words;
 use crate::work::Work;
 
@@ -74,7 +76,7 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         formula: lines::lines(work, context),
         totals: lines::totals(work, context),
         preferments: lines::preferments(work, context),
-        lamination: dough::lamination(work),
+        lamination: dough::lamination(work, context.words),
         cuts: dough::cuts(work, context),
         handwork: handwork::handwork(work, context),
         time: time::time(work, context.words),
@@ -89,7 +91,11 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         faults: faults.iter().map(|name| (*name).to_owned()).collect(),
         opening: prose::blocks(&recipe.opening, None, work, context),
         parts: steps::parts(work, context),
-        videos: recipe.videos.iter().map(steps::video_sheet).collect(),
+        videos: recipe
+            .videos
+            .iter()
+            .map(|it| steps::video_sheet(it, context.words))
+            .collect(),
         since: None,
     }
 }
@@ -100,7 +106,8 @@ fn scale(work: &Work, context: Context) -> Scale {
         pieces: work.pieces,
         piece_g: work.piece.as_ref().map(|mass| round(mass.amount(), 2)),
         piece: portion(work, context)
-            .map(|[metric, us]| Label::new(metric.words, us.words)),
+            .map(|shown| shown.map(|one| one.words(context.words)))
+            .map(|[metric, us]| Label::new(metric, us)),
         doughs: work.doughs,
         makes: makes(work, context),
         batch: batch(&work.factor, context.words),
@@ -129,23 +136,31 @@ fn makes(work: &Work, context: Context) -> Label {
     match work.recipe.makes.as_ref().map(|makes| &makes.value) {
         Some(Makes::Pieces { word, count, range }) => {
             let pieces = work.pieces.unwrap_or(*count);
-            let words = format!("{pieces} {}", inflect(word, *count, pieces));
+            let word = Lexicon::of(&context.words.language).inflect(
+                word,
+                *count == 1,
+                pieces == 1,
+            );
+            let number = pieces.to_string();
+            let words = [("count", &*number), ("name", &*word)];
+            let words = context.words.fill("so-many", &words);
             let written = work.factor == exact(1, 1) && pieces == *count;
             Label::same(match range.filter(|_| written) {
                 None => words,
                 Some(ends) => {
                     let [low, high] = ends.map(|end| end.to_string());
-                    let values = [("pieces", &*words), ("low", &low), ("high", &high)];
+                    let range = context.words.range(&low, &high);
+                    let values = [("pieces", &*words), ("range", &range)];
                     context.words.fill("pieces-range", &values)
                 }
             })
         }
         Some(Makes::Tins { count, tin: written }) => {
             let tins = work.pieces.unwrap_or(*count);
-            let key = if tins == 1 { "tin" } else { "tins" };
             let tin = tin(work.tin.as_ref().unwrap_or(written), context);
-            let values = [("number", &Label::same(tins.to_string())), ("tin", &tin)];
-            notes::fill(key, &values, context)
+            let number = Label::same(tins.to_string());
+            let values = [("number", &number), ("count", &number), ("tin", &tin)];
+            notes::fill("tins", &values, context)
         }
         Some(Makes::Weight(mass)) => {
             lines::weight(&(mass * &work.factor), Kind::Other, context)
@@ -166,37 +181,24 @@ fn tin(tin: &Tin, context: Context) -> Label {
         Tin::Ring(across, hole, depth) => ("tin-ring", vec![across], depth, Some(hole)),
     };
     let sides: Vec<&Length> = sides.into_iter().chain(depth).collect();
-    let hole = hole.map(|hole| show::tin(&[hole])).unwrap_or_default();
-    notes::fill(key, &[("size", &show::tin(&sides)), ("hole", &hole)], context)
-}
-
-/// The author's word for the pieces, with or without its plural `s` as the number wants.
-fn inflect(word: &str, written: u64, wanted: u64) -> String {
-    match (written == 1, wanted == 1) {
-        (true, false) => plural(word),
-        (false, true) => word.strip_suffix('s').unwrap_or(word).to_owned(),
-        _ => word.to_owned(),
-    }
-}
-
-fn plural(word: &str) -> String {
-    if let Some(stem) = word.strip_suffix("af") {
-        return format!("{stem}aves");
-    }
-    if word.ends_with(['s', 'x']) || word.ends_with("ch") || word.ends_with("sh") {
-        return format!("{word}es");
-    }
-    format!("{word}s")
+    let hole = hole.map(|hole| show::tin(&[hole], context.words)).unwrap_or_default();
+    notes::fill(
+        key,
+        &[("size", &show::tin(&sides, context.words)), ("hole", &hole)],
+        context,
+    )
 }
 
 /// `1 batch`, `½ batch`, `2 batches`.
 fn batch(factor: &Exact, words: &Words) -> String {
-    let number = show::vulgar(factor).unwrap_or_else(|| show::plain(factor));
+    let number = show::vulgar(factor).unwrap_or_else(|| show::number(factor, 2, words));
     // What is shown as one is one, and what is no vulgar fraction is none at all.
     let hundredth = round_to(factor, &exact(1, 100));
-    let number = if hundredth.is_zero() { "under 0.01".to_owned() } else { number };
-    let key = if hundredth > exact(1, 1) { "batches" } else { "batch" };
-    words.fill(key, &[("number", &number)])
+    let least = || words.under(&show::number(&exact(1, 100), 2, words));
+    let number = if hundredth.is_zero() { least() } else { number };
+    let count =
+        if hundredth > exact(1, 1) { show::plain(&hundredth) } else { "1".to_owned() };
+    words.fill("batch", &[("number", &number), ("count", &count)])
 }
 
 /// A float of `places` decimals, for JSON that people read.
@@ -221,13 +223,5 @@ mod tests {
                 }
             }
         }
-    }
-
-    #[test]
-    fn pieces_follow_their_number() {
-        assert_eq!(inflect("loaf", 1, 2), "loaves");
-        assert_eq!(inflect("crescents", 12, 1), "crescent");
-        assert_eq!(inflect("tart", 1, 3), "tarts");
-        assert_eq!(inflect("buns", 16, 8), "buns");
     }
 }

@@ -1,9 +1,11 @@
 //! Remarks on the numbers: what a baker must know of them that no column says.
 
 use crate::formula::{Filling, Source, Weighed, boiling, filling, yeast_instead};
-use crate::measure::{Exact, Label, Length, Mass, Temperature, exact, show};
+use crate::measure::show::{self, Notation, Sign};
+use crate::measure::{Exact, Label, Length, Mass, Temperature, exact};
 use crate::model::Purpose;
 use crate::pantry::Kind;
+use crate::words::Words;
 use crate::work::Work;
 
 use super::super::Note;
@@ -101,7 +103,7 @@ fn open(work: &Work, context: Context) -> Option<Note> {
     } else {
         "note-open-weight"
     };
-    let text = || context.words.fill(key, &[("names", &names.join(", "))]);
+    let text = || context.words.fill(key, &[("names", &context.words.names(&names))]);
     (!names.is_empty()).then(|| note("open-weight", Label::same(text())))
 }
 
@@ -118,25 +120,24 @@ fn boils(work: &Work, context: Context) -> Option<Note> {
     let boils = boiling(altitude);
     let step = &Temperature::celsius(exact(100, 1)) - &boils;
     let (celsius, fahrenheit) = (step.in_celsius(), step.in_celsius() * exact(9, 5));
-    let drop = Label::new(
-        format!("{} °C", show::decimal(celsius, 0)),
-        format!("{} °F", show::decimal(&fahrenheit, 0)),
-    );
+    let drop = show::degrees(celsius, &fahrenheit, context.words);
     let values = [
-        ("height", &height(altitude)),
-        ("boils", &show::temperature(&boils)),
+        ("height", &height(altitude, context.words)),
+        ("boils", &show::temperature(&boils, context.words)),
         ("drop", &drop),
     ];
     Some(note("boiling", fill("note-boiling", &values, context)))
 }
 
 /// A height to ten metres and fifty feet.
-fn height(altitude: &Length) -> Label {
+fn height(altitude: &Length, words: &Words) -> Label {
     let metres = altitude.amount() / exact(100, 1);
     let feet = altitude.in_inches() / exact(12, 1);
-    let to =
-        |value, step| show::decimal(&crate::measure::round_to(value, &exact(step, 1)), 0);
-    Label::new(format!("{} m", to(&metres, 10)), format!("{} ft", to(&feet, 50)))
+    let to = |value, step, sign| {
+        let rounded = crate::measure::round_to(value, &exact(step, 1));
+        words.of(&show::number(&rounded, 0, words), sign)
+    };
+    Label::new(to(&metres, 10, Sign::Metre), to(&feet, 50, Sign::Foot))
 }
 
 fn tin_depth(work: &Work, context: Context) -> Option<Note> {
@@ -197,10 +198,11 @@ fn reroll(work: &Work, context: Context) -> Option<Note> {
     let (_, cut) = work.cuts.last()?;
     let again = cut.as_ref().ok()?.reroll.as_ref()?;
     let pieces = (again.pieces.len() as u64 * work.doughs).to_string();
-    let key = if pieces == "1" { "note-reroll-one" } else { "note-reroll" };
-    let values =
-        [("pieces", &Label::same(pieces.as_str())), ("size", &show::size(&again.sheet))];
-    Some(note("reroll", fill(key, &values, context)))
+    let values = [
+        ("pieces", &Label::same(pieces.as_str())),
+        ("size", &show::size(&again.sheet, context.words)),
+    ];
+    Some(note("reroll", fill("note-reroll", &values, context)))
 }
 
 /// What is left when every piece has been scaled to the weight shown. Pieces that are cut
@@ -222,7 +224,7 @@ fn left_over(work: &Work, context: Context) -> Option<Note> {
         if seen(rest) { lines::weight(rest, Kind::Other, context) } else { none.clone() }
     };
     let [metric, us] = rests.each_ref().map(weigh);
-    let [each, each_us] = shown.map(|shown| shown.words);
+    let [each, each_us] = shown.map(|shown| shown.words(context.words));
     let values = [
         ("pieces", &Label::same(pieces.to_string())),
         ("piece", &Label::new(each, each_us)),

@@ -1,7 +1,8 @@
 //! Nutrients in figures and in words.
 
 use crate::formula::{self, Contents, declare};
-use crate::measure::{Exact, Mass, exact};
+use crate::measure::show::{self, Notation, Sign};
+use crate::measure::{Exact, Mass, Unit, exact};
 use crate::work::Work;
 
 use super::super::{NutrientWords, Nutrients, Nutrition};
@@ -57,21 +58,23 @@ fn words(amounts: &[Exact], context: Context) -> Option<NutrientWords> {
     else {
         return None;
     };
-    let fat_words = |grams: &Exact| format!("{} g", declare::fat(grams));
+    let with =
+        |digits: &str, sign| context.words.of(&show::marked(digits, context.words), sign);
+    let fat_words = |grams: &Exact| with(&declare::fat(grams), Sign::GRAM);
     let other = |grams: &Exact| {
         declare::other(grams).map_or_else(
-            || context.words.get("under-a-gram").to_owned(),
-            |grams| format!("{grams} g"),
+            || context.words.under(&with("1", Sign::GRAM)),
+            |grams| with(&grams, Sign::GRAM),
         )
     };
     Some(NutrientWords {
-        energy: format!("{} kcal", declare::energy(kcal)),
+        energy: with(&declare::energy(kcal), Sign::Kilocalorie),
         protein: other(protein),
         fat: fat_words(fat),
         saturated: fat_words(saturated),
         carbohydrate: other(carbohydrate),
         sugars: other(sugars),
         fibre: other(fibre),
-        sodium: format!("{} mg", declare::sodium(sodium)),
+        sodium: with(&declare::sodium(sodium), Sign::Amount(Unit::Milligram)),
     })
 }

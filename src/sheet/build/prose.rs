@@ -4,6 +4,7 @@ use crate::formula::{LineRef, lines_of};
 use crate::measure::{Label, Length, Mass, Size, Temperature, exact, show};
 use crate::model::{Block, Brace, CutPlan, Inline, Live, Shape, Share};
 use crate::pantry::Kind;
+use crate::words::Words;
 use crate::work::Work;
 
 use super::{Context, lines};
@@ -26,8 +27,8 @@ pub(super) fn blocks(
 }
 
 /// Prose outside a recipe: only what needs no formula is live there.
-pub(super) fn plain_blocks(blocks: &[Block<Brace>]) -> Vec<Block<Label>> {
-    let mut value = |live: &Live| Some(measure(live).unwrap_or_default());
+pub(super) fn plain_blocks(blocks: &[Block<Brace>], words: &Words) -> Vec<Block<Label>> {
+    let mut value = |live: &Live| Some(measure(live, words).unwrap_or_default());
     blocks
         .iter()
         .map(|block| block.map(&mut |inline| change(inline, &mut value)))
@@ -35,12 +36,12 @@ pub(super) fn plain_blocks(blocks: &[Block<Brace>]) -> Vec<Block<Label>> {
 }
 
 /// What tells that a step is done: words with temperatures, lengths and sizes.
-pub fn cue(line: &[Inline<Brace>]) -> Label {
+pub fn cue(line: &[Inline<Brace>], words: &Words) -> Label {
     let mut cue = Label::default();
     for inline in line {
         let part = match inline {
             Inline::Text { text } => Label::same(text),
-            Inline::Live { value } => measure(&value.value).unwrap_or_default(),
+            Inline::Live { value } => measure(&value.value, words).unwrap_or_default(),
             Inline::Emphasis { .. }
             | Inline::Strong { .. }
             | Inline::Code { .. }
@@ -80,14 +81,16 @@ fn page(to: &str) -> String {
 fn label(live: &Live, step: Option<usize>, work: &Work, context: Context) -> Label {
     match live {
         Live::Pieces => super::makes(work, context),
-        Live::Size(size) => show::size(&scaled(size, work)),
+        Live::Size(size) => show::size(&scaled(size, work), context.words),
         Live::Named { share, name, article } => {
             named(share, name, *article, Spot { step, work, context })
         }
         Live::Length(length) if is_cut(work, &|plan| sides(plan).contains(&length)) => {
-            show::length(&(length * &work.growth.side))
+            show::length(&(length * &work.growth.side), context.words)
         }
-        Live::Temperature(_) | Live::Length(_) => measure(live).unwrap_or_default(),
+        Live::Temperature(_) | Live::Length(_) => {
+            measure(live, context.words).unwrap_or_default()
+        }
     }
 }
 
@@ -113,13 +116,15 @@ fn is_piece(plan: &CutPlan, size: &Size) -> bool {
     matches!(plan, CutPlan::Shape(Shape::Rectangles(piece)) if piece == size)
 }
 
-fn measure(live: &Live) -> Option<Label> {
+fn measure(live: &Live, words: &Words) -> Option<Label> {
     Some(match live {
-        Live::Temperature(degrees) if is_oven(degrees) => show::oven(degrees),
-        Live::Temperature(degrees) => show::temperature(degrees),
-        Live::Length(length) if *length.amount() < exact(2, 1) => show::thickness(length),
-        Live::Length(length) => show::length(length),
-        Live::Size(size) => show::size(size),
+        Live::Temperature(degrees) if is_oven(degrees) => show::oven(degrees, words),
+        Live::Temperature(degrees) => show::temperature(degrees, words),
+        Live::Length(length) if *length.amount() < exact(2, 1) => {
+            show::thickness(length, words)
+        }
+        Live::Length(length) => show::length(length, words),
+        Live::Size(size) => show::size(size, words),
         Live::Pieces | Live::Named { .. } => return None,
     })
 }
@@ -162,14 +167,18 @@ fn named(share: &Share, name: &str, article: bool, spot: Spot) -> Label {
     let found = preferred(lines_of(name, &spot.work.formula), spot.step, spot.work);
     let is_section = spot.work.formula.lines.iter().any(|line| line.section == name);
     let words = if !share.words.is_empty() {
-        format!("{} {name}", share.words)
+        let values = [("share", &*share.words), ("name", name)];
+        spot.context.words.fill("share-of", &values)
     } else if is_section && !article {
         spot.context.words.fill("the-section", &[("name", name)])
     } else {
         name.to_owned()
     };
     match amount(&found, share, spot.work, spot.context) {
-        Some(amount) => amount.map(|amount| format!("{words} ({amount})")),
+        Some(amount) => amount.map(|amount| {
+            let values = [("name", &*words), ("amount", amount)];
+            spot.context.words.fill("with-amount", &values)
+        }),
         None => Label::same(words),
     }
 }

@@ -3,14 +3,16 @@
 use crate::dough::Direction;
 use crate::formula::LineRef;
 use crate::formula::parts::DoughPart;
-use crate::measure::{Exact, Label, Mass, show};
+use crate::measure::show::{self, Notation, Sign};
+use crate::measure::{Exact, Label, Mass, Temperature, exact};
 use crate::model::{self, Purpose, Step, Wait};
 use crate::pantry::Kind;
+use crate::words::Words;
 use crate::work::Work;
 
-use super::super::{Ingredients, Part, Picture, StepSheet, TicketRow, Watch};
+use super::super::{Ingredients, Part, Picture, StepSheet, Ticked, TicketRow, Watch};
 use super::content::plain;
-use super::{Context, lines, prose};
+use super::{Context, lines, notes, prose};
 
 /// Steps and prose in reading order.
 pub(super) fn parts(work: &Work, context: Context) -> Vec<Part> {
@@ -36,8 +38,14 @@ fn step(step: &Step, number: usize, work: &Work, context: Context) -> StepSheet 
         title: step.title.value.clone(),
         ticket: Ticket { work, context, rows: Vec::new() }.rows(step, at),
         ingredients: ingredients(at, work, context),
-        watch: step.watch.as_ref().and_then(|name| watch(&name.value, work)),
-        until: step.until.as_deref().map(prose::cue).map(Box::new),
+        watch: step
+            .watch
+            .as_ref()
+            .and_then(|name| watch(&name.value, work, context.words)),
+        until: step
+            .until
+            .as_deref()
+            .map(|until| Box::new(prose::cue(until, context.words))),
         picture: step
             .picture
             .as_ref()
@@ -50,18 +58,18 @@ fn step(step: &Step, number: usize, work: &Work, context: Context) -> StepSheet 
     }
 }
 
-fn watch(name: &str, work: &Work) -> Option<Watch> {
+fn watch(name: &str, work: &Work, words: &Words) -> Option<Watch> {
     let video = work.recipe.videos.iter().find(|video| video.name == name)?;
-    Some(video_sheet(video))
+    Some(video_sheet(video, words))
 }
 
 /// A video as it is painted.
-pub(super) fn video_sheet(video: &model::Video) -> Watch {
+pub(super) fn video_sheet(video: &model::Video, words: &Words) -> Watch {
     let length = video.length.as_ref();
     Watch {
         name: video.name.clone(),
         address: video.address.value.clone(),
-        length: length.map(|length| show::minutes(length.value.whole_minutes())),
+        length: length.map(|length| show::minutes(length.value.whole_minutes(), words)),
         still: video.still.as_ref().map(picture).map(Box::new),
     }
 }
@@ -94,8 +102,8 @@ fn ingredients(at: usize, work: &Work, context: Context) -> Vec<Ingredients> {
         Ingredients {
             amount: match at {
                 Some(at) => Label::new(
-                    format!("{} {}", amount.metric, at.metric),
-                    format!("{} {}", amount.us, at.us),
+                    context.words.together(&amount.metric, &at.metric),
+                    context.words.together(&amount.us, &at.us),
                 ),
                 None => amount,
             },
@@ -136,25 +144,43 @@ impl Ticket<'_> {
         self.rows
     }
 
-    fn row(&mut self, key: &str, value: Option<Label>) {
+    fn row(&mut self, key: Ticked, value: Option<Label>) {
         let Some(value) = value else { return };
-        let term = self.context.words.get(key).to_owned();
-        self.rows.push(TicketRow { key: key.to_owned(), term, value });
+        let term = self.context.words.get(key.word()).to_owned();
+        self.rows.push(TicketRow { key, term, value });
     }
 
     fn times(&mut self, step: &Step, at: usize) {
         let hands = self.hands(step, at);
-        self.row("hands", hands);
-        self.row("wait", step.wait.as_ref().map(|wait| plain(wait_words(&wait.value))));
-        self.row("where", step.at_place.as_ref().map(|place| plain(&place.value)));
-        self.row("at", step.at.as_ref().map(|at| show::temperature(&at.value)));
+        self.row(Ticked::Hands, hands);
         self.row(
-            "hold",
+            Ticked::Wait,
+            step.wait
+                .as_ref()
+                .map(|wait| plain(wait_words(&wait.value, self.context.words))),
+        );
+        self.row(Ticked::Where, step.at_place.as_ref().map(|place| plain(&place.value)));
+        self.row(
+            Ticked::At,
+            step.at.as_ref().map(|at| show::temperature(&at.value, self.context.words)),
+        );
+        self.row(
+            Ticked::Hold,
             step.hold.as_ref().map(|hold| plain(self.hold_words(&hold.value))),
         );
-        let kit: Vec<String> =
-            step.kit.iter().map(|(count, name)| format!("{count} {name}")).collect();
-        self.row("kit", (!kit.is_empty()).then(|| plain(kit.join(", "))));
+        let kit: Vec<String> = step
+            .kit
+            .iter()
+            .map(|(count, name)| {
+                self.context
+                    .words
+                    .fill("so-many", &[("count", &count.to_string()), ("name", name)])
+            })
+            .collect();
+        self.row(
+            Ticked::Kit,
+            (!kit.is_empty()).then(|| plain(self.context.words.list(&kit))),
+        );
     }
 
     /// Attended time as planned; a range stays a range.
@@ -162,16 +188,16 @@ impl Ticket<'_> {
         let span = &step.hands.as_ref()?.value;
         if span.least < span.most {
             let (least, most) = (span.least.whole_minutes(), span.most.whole_minutes());
-            return Some(plain(range_words(least, most)));
+            return Some(plain(range_words(least, most, self.context.words)));
         }
         let timing = self.work.timing.as_ref().ok()?;
         let own = timing.jobs.iter().filter(|job| job.recipe == self.work.recipe.name);
         let minutes = own.skip(at).map(|job| job.job.hands.whole_minutes()).next()?;
-        Some(plain(show::minutes(minutes)))
+        Some(plain(show::minutes(minutes, self.context.words)))
     }
 
     fn hold_words(&self, hold: &model::Hold) -> String {
-        let time = show::minutes(hold.up_to.whole_minutes());
+        let time = show::minutes(hold.up_to.whole_minutes(), self.context.words);
         match &hold.at_place {
             Some(place) => {
                 self.context.words.fill("hold-in", &[("time", &time), ("place", place)])
@@ -181,6 +207,7 @@ impl Ticket<'_> {
     }
 
     fn sheet(&mut self, step: &Step) {
+        let words = self.context.words;
         self.part_in_hand(step);
         let layering = &self.work.layering.laminated;
         let rolled = layering.sheets.iter().find(|rolled| rolled.step == step.name);
@@ -194,22 +221,29 @@ impl Ticket<'_> {
             .map(|rolled| &rolled.thickness)
             .or_else(|| block.map(|locked| &locked.block_thickness));
         let layers = rolled.map(|rolled| rolled.fat_layers).filter(|layers| *layers > 0);
-        self.row("sheet", sheet.filter(|_| written.is_some()).map(show::size));
-        let thick = thickness.filter(|thick| written.is_some() && thick.is_positive());
-        self.row("thickness", thick.map(show::thickness));
-        let same_way = rolled.is_some_and(|rolled| rolled.way == Direction::SameWay);
-        let words = |key| plain(self.context.words.get(key));
-        let roll = same_way.then(|| words("roll-same-way"));
-        self.row("roll", roll);
         self.row(
-            "lock-in",
+            Ticked::Sheet,
+            sheet.filter(|_| written.is_some()).map(|size| show::size(size, words)),
+        );
+        let thick = thickness.filter(|thick| written.is_some() && thick.is_positive());
+        self.row(Ticked::Thickness, thick.map(|thick| show::thickness(thick, words)));
+        let same_way = rolled.is_some_and(|rolled| rolled.way == Direction::SameWay);
+        let roll = same_way.then(|| plain(words.get("roll-same-way")));
+        self.row(Ticked::Roll, roll);
+        self.row(
+            Ticked::LockIn,
             step.lock_in.as_ref().map(|kind| self.lock_in(kind.value, step.inverted)),
         );
-        self.row("turn", step.turn.as_ref().map(|turn| self.turn(&turn.value)));
+        self.row(Ticked::Turn, step.turn.as_ref().map(|turn| self.turn(&turn.value)));
         let fold = layering.folds.iter().find(|fold| fold.step == step.name);
-        let after = fold.map(|fold| format!("{} → {}", fold.fat_before, fold.fat_after));
+        let after = fold.map(|fold| {
+            let [before, after] =
+                [fold.fat_before, fold.fat_after].map(|it| it.to_string());
+            let values = [("before", &*before), ("after", &*after)];
+            words.fill("drawing-growth", &values)
+        });
         let same = || layers.map(|layers| layers.to_string());
-        self.row("layers", after.or_else(same).map(plain));
+        self.row(Ticked::Layers, after.or_else(same).map(plain));
         self.cut(step);
         self.divide(step);
     }
@@ -238,7 +272,7 @@ impl Ticket<'_> {
             }
             None => Vec::new(),
         };
-        self.row("divide", joined(&words));
+        self.row(Ticked::Divide, joined(&words, self.context.words));
     }
 
     /// The part that a step works on, where it is the first to: the steps after it go on.
@@ -251,7 +285,7 @@ impl Ticket<'_> {
         let part = parts.part(own);
         let key = if part.name.is_some() { "divide-part" } else { "divide-share" };
         let words = begins.then(|| self.part(part.from, part, key));
-        self.row("part", words);
+        self.row(Ticked::Part, words);
     }
 
     /// The weight of the whole dough on the bench at a step, all doughs together.
@@ -276,7 +310,7 @@ impl Ticket<'_> {
 
     /// `12 pieces, 60 g each`.
     fn pieces(&self, count: &Exact, each: &Mass) -> Label {
-        let count = show::decimal(count, 0);
+        let count = show::number(count, 0, self.context.words);
         let weight = lines::weight(each, Kind::Other, self.context);
         let fill = |weight: &str| {
             let values = [("count", count.as_str()), ("weight", weight)];
@@ -332,14 +366,13 @@ impl Ticket<'_> {
             )
         };
         let value = cut.piece.map(words);
-        self.row("cut", Some(value));
+        self.row(Ticked::Cut, Some(value));
     }
 
     /// The word for so many pieces of a shape.
     fn shape(&self, shape: &str, pieces: u64) -> String {
-        let one = if pieces == 1 { "one-" } else { "" };
-        let key = format!("shape-{one}{}", shape.replace(' ', "-"));
-        self.context.words.get(&key).to_owned()
+        let key = format!("shape-{}", shape.replace(' ', "-"));
+        self.context.words.fill(&key, &[("count", &pieces.to_string())])
     }
 
     /// `3`, `4, in 2 oven loads`.
@@ -355,61 +388,86 @@ impl Ticket<'_> {
     }
 
     fn oven(&mut self, step: &Step) {
-        self.row("oven", step.bake.as_ref().map(|bake| show::oven(&bake.value.oven)));
-        self.row("fan", super::bakes::fan(step).as_ref().map(show::oven));
         self.row(
-            "bake",
-            step.bake.as_ref().map(|bake| plain(wait_words(&bake.value.time))),
+            Ticked::Oven,
+            step.bake
+                .as_ref()
+                .map(|bake| show::oven(&bake.value.oven, self.context.words)),
+        );
+        self.row(
+            Ticked::Fan,
+            super::bakes::fan(step)
+                .as_ref()
+                .map(|fan| show::oven(fan, self.context.words)),
+        );
+        self.row(
+            Ticked::Bake,
+            step.bake
+                .as_ref()
+                .map(|bake| plain(wait_words(&bake.value.time, self.context.words))),
         );
         let trays = step.per_tray.as_ref().filter(|_| step.bake.is_some());
-        self.row("trays", trays.map(|_| plain(self.trays(step))));
-        self.row("core", step.core.as_ref().map(|core| show::temperature(&core.value)));
-        let cool = step.cool.as_ref().map(|what| {
-            plain(self.context.words.fill("cool-rule", &[("what", &what.value)]))
-        });
-        self.row("cool", cool.map(|label| with_limits(&label)));
+        self.row(Ticked::Trays, trays.map(|_| plain(self.trays(step))));
+        self.row(
+            Ticked::Core,
+            step.core
+                .as_ref()
+                .map(|core| show::temperature(&core.value, self.context.words)),
+        );
+        let cool = step.cool.as_ref().map(|what| cooling(&what.value, self.context));
+        self.row(Ticked::Cool, cool);
     }
 }
 
 /// Labels one after another; nothing for none.
-fn joined(labels: &[Label]) -> Option<Label> {
+fn joined(labels: &[Label], words: &Words) -> Option<Label> {
     let join = |form: fn(&Label) -> &str| {
-        labels.iter().map(form).collect::<Vec<&str>>().join("; ")
+        let parts: Vec<&str> = labels.iter().map(form).collect();
+        parts.join(words.get("list-semicolon"))
     };
     (!labels.is_empty()).then(|| Label::new(join(|it| &it.metric), join(|it| &it.us)))
 }
 
 /// Cooling limits of the FDA Food Code 3-501.14 (A): 57 °C to 21 °C within 2 h and to
 /// 5 °C within 6 h in all; 135, 70 and 41 °F there.
-fn with_limits(label: &Label) -> Label {
-    let degrees = [
-        ("{hot}", "57 °C", "135 °F"),
-        ("{warm}", "21 °C", "70 °F"),
-        ("{cold}", "5 °C", "41 °F"),
+fn cooling(what: &str, context: Context) -> Label {
+    let at = |celsius| {
+        show::temperature(&Temperature::celsius(exact(celsius, 1)), context.words)
+    };
+    let [hot, warm, cold] = [57, 21, 5].map(at);
+    let hours = |hours: u64| Label::same(show::minutes(hours * 60, context.words));
+    let values = [
+        ("what", &Label::same(what)),
+        ("hot", &hot),
+        ("warm", &warm),
+        ("cold", &cold),
+        ("first", &hours(2)),
+        ("all", &hours(6)),
     ];
-    degrees.iter().fold(label.clone(), |label, (sign, metric, us)| {
-        Label::new(label.metric.replace(sign, metric), label.us.replace(sign, us))
-    })
+    notes::fill("cool-rule", &values, context)
 }
 
 /// `60 min (45 min to 2 h)`, or the time alone.
-fn wait_words(wait: &Wait) -> String {
+fn wait_words(wait: &Wait, words: &Words) -> String {
     let usual = wait.usual.whole_minutes();
     let (least, most) = (wait.least.whole_minutes(), wait.most.whole_minutes());
     if least == most {
-        return show::minutes(usual);
+        return show::minutes(usual, words);
     }
+    let range = range_words(least, most, words);
     if usual == least {
-        return range_words(least, most);
+        return range;
     }
-    format!("{} ({})", show::minutes(usual), range_words(least, most))
+    let usual = show::minutes(usual, words);
+    words.fill("with-range", &[("usual", &usual), ("range", &range)])
 }
 
 /// `30–60 min`, `45 min–2 h`.
-fn range_words(least: u64, most: u64) -> String {
+fn range_words(least: u64, most: u64, words: &Words) -> String {
     if most < 60 {
-        format!("{least}–{most} min")
+        let range = words.range(&least.to_string(), &most.to_string());
+        words.of(&range, Sign::Minute)
     } else {
-        format!("{}–{}", show::minutes(least), show::minutes(most))
+        words.range(&show::minutes(least, words), &show::minutes(most, words))
     }
 }

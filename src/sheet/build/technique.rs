@@ -7,6 +7,7 @@ use crate::measure::{Exact, Length, Mass, Size, exact};
 use crate::model::{
     Content, Demonstration, Inline, OwnShape, Recipe, Shaping, Technique, Turn,
 };
+use crate::words::Words;
 
 use super::super::{Demo, Fold, GrowthFact, TechniqueSheet};
 use super::{Context, dough, handwork, prose};
@@ -28,15 +29,15 @@ pub fn technique(technique: &Technique, context: Context) -> TechniqueSheet {
             .drawings
             .iter()
             .flat_map(|d| demos(d, context))
-            .chain(technique.shapes.iter().map(own))
+            .chain(technique.shapes.iter().map(|shape| own(shape, context.words)))
             .collect(),
-        content: prose::plain_blocks(&technique.content),
+        content: prose::plain_blocks(&technique.content, context.words),
         used_in: used_in(&technique.name, context.book.content),
     }
 }
 
 /// An author's own shaping, of the piece that it is drawn on.
-fn own(shape: &OwnShape) -> Demo {
+fn own(shape: &OwnShape, words: &Words) -> Demo {
     let piece = Piece {
         form: Form::Rectangle,
         base: shape.piece.length.clone(),
@@ -44,7 +45,7 @@ fn own(shape: &OwnShape) -> Demo {
         thickness: None,
         volume: None,
     };
-    Demo::Shape(Box::new(handwork::own(shape, &piece)))
+    Demo::Shape(Box::new(handwork::own(shape, &piece, words)))
 }
 
 /// The recipes whose prose links to the technique.
@@ -77,9 +78,14 @@ fn demos(drawing: &Demonstration, context: Context) -> Vec<Demo> {
     };
     let block = drawing.lock_in.as_ref().map(|(_, block)| block);
     let laminated = laminate(&sample(drawing), block, &[action]);
-    let lock_in =
-        laminated.lock_in.as_ref().map(|l| Demo::LockIn(Box::new(dough::lock_in(l))));
-    let folds = laminated.folds.iter().map(|fold| Demo::Fold(Box::new(demo_fold(fold))));
+    let lock_in = laminated
+        .lock_in
+        .as_ref()
+        .map(|l| Demo::LockIn(Box::new(dough::lock_in(l, context.words))));
+    let folds = laminated
+        .folds
+        .iter()
+        .map(|fold| Demo::Fold(Box::new(demo_fold(fold, context.words))));
     let cut = drawing
         .cut
         .as_ref()
@@ -97,8 +103,8 @@ fn demos(drawing: &Demonstration, context: Context) -> Vec<Demo> {
 }
 
 /// A fold shown on its own is of dough with one layer of fat in it, as an envelope gives.
-fn demo_fold(folded: &Folded) -> Fold {
-    let mut fold = dough::fold(folded, String::new());
+fn demo_fold(folded: &Folded, words: &Words) -> Fold {
+    let mut fold = dough::fold(folded, String::new(), words);
     if fold.fat_layers_before == 0 {
         fold.fat_layers_before = 1;
         fold.fat_layers_after = u64::from(fold.parts);
@@ -117,13 +123,15 @@ fn handwork(drawing: &Demonstration, context: Context) -> Vec<Demo> {
     let shape = drawing.shape.as_ref().and_then(|shaping| match shaping {
         Shaping::Tin => {
             let depth = drawing.depth.as_ref();
-            Some(handwork::in_tin(&sheet.length, &sheet.width, depth))
+            Some(handwork::in_tin(&sheet.length, &sheet.width, depth, context.words))
         }
-        _ => handwork::shaped(shaping, &piece(shaping, drawing)),
+        _ => handwork::shaped(shaping, &piece(shaping, drawing), context.words),
     });
     let set_down = shape.as_ref().and_then(|fact| fact.frames.last());
     let tray = drawing.tray();
-    let tray = tray.map(|(tray, count)| handwork::laid(tray, set_down, count, true));
+    let tray = tray.map(|(tray, count)| {
+        handwork::laid(tray, set_down, (count, true), context.words)
+    });
     let growth = Some(grown(&drawing.turns)).filter(|_| !drawing.turns.is_empty());
     roll.into_iter()
         .chain(shape.map(|fact| Demo::Shape(Box::new(fact))))

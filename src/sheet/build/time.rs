@@ -1,6 +1,6 @@
 //! Times in words.
 
-use crate::measure::show::{clock, minutes};
+use crate::measure::show::minutes;
 use crate::time::{self, Worked};
 use crate::words::Words;
 use crate::work::{Timing, Work};
@@ -16,7 +16,10 @@ const DAY: i64 = 24 * 60;
 
 /// The times; nothing where the steps go round in a ring.
 pub(super) fn time(work: &Work, words: &Words) -> Time {
-    let time = work.timing.as_ref().map_or_else(|_| none(), timing);
+    let time = work
+        .timing
+        .as_ref()
+        .map_or_else(|_| none(words), |timing| self::timing(timing, words));
     let ready = READY.iter().filter_map(|hour| ready(&time, *hour, words)).collect();
     Time { ready, ..time }
 }
@@ -28,7 +31,8 @@ fn ready(time: &Time, hour: u64, words: &Words) -> Option<Ready> {
     let steps: Vec<Worked> = time.steps.iter().map(worked).collect();
     let starts = time::ready(&steps, time.elapsed_min, hour * 60, AWAKE)?;
     (!starts.is_empty()).then(|| Ready {
-        at: clock(hour * 60),
+        hour,
+        at: of_day(hour * 60, words),
         starts: starts.into_iter().map(|start| moment(start, words)).collect(),
     })
 }
@@ -36,7 +40,7 @@ fn ready(time: &Time, hour: u64, words: &Words) -> Option<Ready> {
 /// A minute of a day, counted from the midnight that begins it, by the clock.
 fn moment(minute: i64, words: &Words) -> String {
     let (day, of_day) = (minute.div_euclid(DAY), minute.rem_euclid(DAY));
-    let time = clock(of_day.unsigned_abs());
+    let time = self::of_day(of_day.unsigned_abs(), words);
     match day {
         0 => time,
         -1 => words.fill("day-before", &[("time", &time)]),
@@ -47,21 +51,27 @@ fn moment(minute: i64, words: &Words) -> String {
     }
 }
 
-fn none() -> Time {
+/// A minute of the day.
+fn of_day(minute: u64, words: &Words) -> String {
+    let part = |part: u64| i8::try_from(part).unwrap_or(0);
+    words.clock(part(minute / 60 % 24), part(minute % 60))
+}
+
+fn none(words: &Words) -> Time {
     Time {
         hands_min: 0,
         wait_min: 0,
         elapsed_min: 0,
-        hands: minutes(0),
-        wait: minutes(0),
-        elapsed: minutes(0),
+        hands: minutes(0, words),
+        wait: minutes(0, words),
+        elapsed: minutes(0, words),
         critical_path: Vec::new(),
         steps: Vec::new(),
         ready: Vec::new(),
     }
 }
 
-fn timing(timing: &Timing) -> Time {
+fn timing(timing: &Timing, words: &Words) -> Time {
     let schedule = &timing.schedule;
     let name = |at: usize| timing.jobs[at].step.clone();
     let steps = timing.jobs.iter().zip(&schedule.jobs).map(|(work, timed)| StepTime {
@@ -81,9 +91,9 @@ fn timing(timing: &Timing) -> Time {
         hands_min: schedule.hands,
         wait_min: schedule.wait,
         elapsed_min: schedule.elapsed,
-        hands: minutes(schedule.hands),
-        wait: minutes(schedule.wait),
-        elapsed: minutes(schedule.elapsed),
+        hands: minutes(schedule.hands, words),
+        wait: minutes(schedule.wait, words),
+        elapsed: minutes(schedule.elapsed, words),
         critical_path: schedule.critical_path.iter().map(|at| name(*at)).collect(),
         steps: steps.collect(),
         ready: Vec::new(),

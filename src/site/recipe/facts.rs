@@ -1,17 +1,18 @@
 //! What the program worked out: layers and sheets, times, water, nutrients.
 
-use std::collections::BTreeSet;
+use std::collections::BTreeMap;
 
 use serde::Serialize;
 
 use crate::draw::FigureKind;
-use crate::measure::show;
+use crate::measure::Unit;
+use crate::measure::show::{self, Notation, Sign};
 use crate::sheet::{self, NutrientWords, Nutrients, Sheet};
 use crate::words::Words;
 
 use crate::site::Input;
 use crate::site::figure::Drawing;
-use crate::site::html::{Html, escape};
+use crate::site::html::Html;
 use crate::site::vary::Batches;
 
 use super::formula::percent;
@@ -61,6 +62,9 @@ pub(super) struct Timeline<'a> {
 /// One time of day to have it ready at.
 #[derive(Serialize)]
 struct Choice {
+    /// Its hour of the day.
+    #[serde(skip)]
+    hour: u64,
     /// What it is chosen by: `ready-18`.
     key: String,
     /// The time.
@@ -108,8 +112,9 @@ pub(super) fn lamination<'a>(
         fat_layers: count(|at| at.fat_layers),
         merged: count(|at| at.layers_merged),
         every_ply: count(|at| at.layers_unmerged),
-        fat: batches
-            .text(|at| Some(percent(at.lamination.as_ref()?.fat_percent_of_dough))),
+        fat: batches.text(|at| {
+            Some(percent(at.lamination.as_ref()?.fat_percent_of_dough, words))
+        }),
         turns: own.turns.iter().map(|turn| turn_word(words, turn)).collect(),
         sheets: rolled(own, batches),
     })
@@ -157,7 +162,9 @@ pub(super) fn timeline<'a>(
 ) -> Timeline<'a> {
     let steps = sheet.time.steps.iter().enumerate();
     let minutes = |index: usize, read: fn(&sheet::StepTime) -> u64| {
-        batches.text(|at| at.time.steps.get(index).map(|step| show::minutes(read(step))))
+        batches.text(|at| {
+            at.time.steps.get(index).map(|step| show::minutes(read(step), input.words))
+        })
     };
     let ready = choices(batches);
     let moment = |(index, step): (usize, &'a sheet::StepTime)| Moment {
@@ -177,7 +184,11 @@ pub(super) fn timeline<'a>(
             .cloned()
             .collect(),
         steps: steps.map(moment).collect(),
-        clocks: ready.iter().map(|one| time_class(&one.at)).collect::<Vec<_>>().join(" "),
+        clocks: ready
+            .iter()
+            .map(|one| time_class(one.hour))
+            .collect::<Vec<_>>()
+            .join(" "),
         ready,
     }
 }
@@ -185,13 +196,16 @@ pub(super) fn timeline<'a>(
 /// The times at which any size can be ready, earliest first.
 fn choices(batches: &Batches) -> Vec<Choice> {
     let offered = batches.sheets.iter().flat_map(|sheet| &sheet.time.ready);
-    let times: BTreeSet<&str> = offered.map(|ready| ready.at.as_str()).collect();
-    let lacks = |sheet: &Sheet, at: &str| sheet.time.ready.iter().all(|one| one.at != at);
-    let choice = |at: &str| Choice {
-        key: format!("ready-{}", hour(at)),
+    let times: BTreeMap<u64, &str> =
+        offered.map(|ready| (ready.hour, ready.at.as_str())).collect();
+    let lacks =
+        |sheet: &Sheet, hour: u64| sheet.time.ready.iter().all(|one| one.hour != hour);
+    let choice = |(hour, at): (u64, &str)| Choice {
+        hour,
+        key: format!("ready-{hour:02}"),
         at: at.to_owned(),
-        nights: batches.sheets.iter().any(|sheet| lacks(sheet, at)),
-        classes: batches.classes(|sheet| lacks(sheet, at)),
+        nights: batches.sheets.iter().any(|sheet| lacks(sheet, hour)),
+        classes: batches.classes(|sheet| lacks(sheet, hour)),
     };
     times.into_iter().map(choice).collect()
 }
@@ -202,26 +216,21 @@ fn starts(counted: &Html, index: usize, ready: &[Choice], batches: &Batches) -> 
     if ready.is_empty() {
         return counted.clone();
     }
-    let start = |sheet: &Sheet, at: &str| {
-        let ready = sheet.time.ready.iter().find(|one| one.at == at)?;
+    let start = |sheet: &Sheet, hour: u64| {
+        let ready = sheet.time.ready.iter().find(|one| one.hour == hour)?;
         ready.starts.get(index).cloned()
     };
     let by_clock = ready.iter().map(|one| {
-        let times = batches.text(|sheet| start(sheet, &one.at));
-        format!("<span class=\"t {}\">{}</span>", time_class(&one.at), times.0)
+        let times = batches.text(|sheet| start(sheet, one.hour));
+        format!("<span class=\"t {}\">{}</span>", time_class(one.hour), times.0)
     });
     let counted = format!("<span class=\"t t-first\">{}</span>", counted.0);
     Html(std::iter::once(counted).chain(by_clock).collect())
 }
 
-/// `18` of `18:00`.
-fn hour(at: &str) -> String {
-    escape(at.split(':').next().unwrap_or_default())
-}
-
 /// The class of what shows when all shall be ready at a time.
-fn time_class(at: &str) -> String {
-    format!("t-{}", hour(at))
+fn time_class(hour: u64) -> String {
+    format!("t-{hour:02}")
 }
 
 fn other<'a>(input: &Input<'a>, recipe: &str) -> Option<&'a str> {
@@ -233,44 +242,52 @@ fn shown(minutes: u64, text: Html) -> Html {
 }
 
 /// The nutrients, where every ingredient's are known.
-pub(super) fn nutrition(batches: &Batches) -> Vec<Nutrient> {
+pub(super) fn nutrition(batches: &Batches, words: &Words) -> Vec<Nutrient> {
     if batches.sheets.iter().any(|sheet| sheet.nutrition.is_none()) {
         return Vec::new();
     }
-    NUTRIENTS.iter().map(|kind| nutrient(batches, *kind)).collect()
+    NUTRIENTS.iter().map(|kind| nutrient(batches, *kind, words)).collect()
 }
 
 /// What the figures for 100 g are taken from, in words.
 pub(super) fn basis(sheet: &Sheet, words: &Words) -> String {
     let loss = sheet.nutrition.as_ref().and_then(|all| all.bake_loss_percent);
     match loss {
-        Some(loss) => words.fill("page-as-baked", &[("name", &percent(loss))]),
+        Some(loss) => words.fill("page-as-baked", &[("name", &percent(loss, words))]),
         None => words.get("page-before-baking").to_owned(),
     }
 }
 
 /// A nutrient's word, its unit, how to read it, and how to read it in words.
-type Kind =
-    (&'static str, &'static str, fn(&Nutrients) -> f64, fn(&NutrientWords) -> &str);
+type Kind = (&'static str, Sign, fn(&Nutrients) -> f64, fn(&NutrientWords) -> &str);
 
 const NUTRIENTS: [Kind; 9] = [
-    ("page-energy", "kcal", |all| all.energy_kcal, |all| &all.energy),
-    ("page-fat", "g", |all| all.fat_g, |all| &all.fat),
-    ("page-saturated", "g", |all| all.saturated_g, |all| &all.saturated),
-    ("page-carbohydrate", "g", |all| all.carbohydrate_g, |all| &all.carbohydrate),
-    ("page-sugars", "g", |all| all.sugars_g, |all| &all.sugars),
-    ("page-fibre", "g", |all| all.fibre_g, |all| &all.fibre),
-    ("page-protein", "g", |all| all.protein_g, |all| &all.protein),
-    ("page-sodium", "mg", |all| all.sodium_mg, |all| &all.sodium),
-    ("page-salt", "g", |all| all.salt_g, |_| ""),
+    ("page-energy", Sign::Kilocalorie, |all| all.energy_kcal, |all| &all.energy),
+    ("page-fat", Sign::GRAM, |all| all.fat_g, |all| &all.fat),
+    ("page-saturated", Sign::GRAM, |all| all.saturated_g, |all| &all.saturated),
+    ("page-carbohydrate", Sign::GRAM, |all| all.carbohydrate_g, |all| &all.carbohydrate),
+    ("page-sugars", Sign::GRAM, |all| all.sugars_g, |all| &all.sugars),
+    ("page-fibre", Sign::GRAM, |all| all.fibre_g, |all| &all.fibre),
+    ("page-protein", Sign::GRAM, |all| all.protein_g, |all| &all.protein),
+    (
+        "page-sodium",
+        Sign::Amount(Unit::Milligram),
+        |all| all.sodium_mg,
+        |all| &all.sodium,
+    ),
+    ("page-salt", Sign::GRAM, |all| all.salt_g, |_| ""),
 ];
 
-fn nutrient(batches: &Batches, (key, unit, read, words): Kind) -> Nutrient {
-    let places = usize::from(unit == "g");
-    let amount = |all: &Nutrients| format!("{:.places$}\u{a0}{unit}", read(all));
+fn nutrient(batches: &Batches, (key, sign, read, said): Kind, words: &Words) -> Nutrient {
+    // What stands in grams has one decimal.
+    let places = usize::from(sign == Sign::GRAM);
+    let amount = |all: &Nutrients| {
+        let digits = show::marked(&format!("{:.places$}", read(all)), words);
+        words.of(&digits, sign).replace(' ', "\u{a0}")
+    };
     // A piece is rounded as a label would be; what labels do not round has one decimal.
     let piece = |nutrition: &sheet::Nutrition| {
-        let rounded = nutrition.per_piece_rounded.as_ref().map(words);
+        let rounded = nutrition.per_piece_rounded.as_ref().map(said);
         let rounded = rounded.filter(|rounded| !rounded.is_empty());
         rounded
             .map(|rounded| rounded.replace(' ', "\u{a0}"))

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::measure::Label;
+use crate::measure::{Label, show};
 use crate::sheet::{Line, Sheet};
 use crate::words::Words;
 
@@ -161,7 +161,8 @@ fn row<'a>(line: &'a Line, index: usize, batches: &Batches, root: &str) -> Row<'
 
 /// The sums at every size.
 pub(super) fn totals(batches: &Batches, words: &Words) -> Totals {
-    let hydration = |sheet: &Sheet| sheet.totals.hydration_percent.map(percent);
+    let hydration =
+        |sheet: &Sheet| sheet.totals.hydration_percent.map(|value| percent(value, words));
     Totals {
         weight: batches.label(|sheet| Some(&sheet.totals.weight)),
         flour: batches.label(|sheet| Some(&sheet.totals.flour)),
@@ -228,15 +229,17 @@ fn nth(sheet: &Sheet, at: usize) -> usize {
 pub(super) fn preferments<'a>(
     sheet: &'a Sheet,
     batches: &Batches,
+    words: &Words,
 ) -> Vec<Preferment<'a>> {
     let all = sheet.preferments.iter().enumerate();
-    all.map(|(at, own)| preferment(own, at, batches)).collect()
+    all.map(|(at, own)| preferment(own, at, batches, words)).collect()
 }
 
 fn preferment<'a>(
     own: &'a crate::sheet::Preferment,
     number: usize,
     batches: &Batches,
+    words: &Words,
 ) -> Preferment<'a> {
     let line = |sheet: &Sheet, index: usize| {
         sheet.preferments.get(number)?.overall.get(index).cloned()
@@ -255,13 +258,13 @@ fn preferment<'a>(
     };
     Preferment {
         section: &own.section,
-        flour: Html::text(&percent(own.flour_percent)),
-        hydration: Html::text(&percent(own.hydration_percent)),
+        flour: Html::text(&percent(own.flour_percent, words)),
+        hydration: Html::text(&percent(own.hydration_percent, words)),
         lines: own.overall.iter().enumerate().map(row).collect(),
     }
 }
 
 /// Percent to the whole, with a space that does not break.
-pub(super) fn percent(value: f64) -> String {
-    format!("{value:.0}\u{a0}%")
+pub(super) fn percent(value: f64, words: &Words) -> String {
+    show::whole_percent(value, words).replace(' ', "\u{a0}")
 }

@@ -6,7 +6,8 @@ use serde::Serialize;
 
 use crate::draw::FigureKind;
 use crate::measure::{Label, show};
-use crate::sheet::{self, Block, Sheet, StepSheet, TicketRow, Watch};
+use crate::sheet::{self, Block, Sheet, StepSheet, Ticked, TicketRow, Watch};
+use crate::words::Words;
 
 use crate::site::figure::Drawing;
 use crate::site::html::Html;
@@ -92,7 +93,11 @@ pub(super) fn parts<'a>(
                 let shape = shapes.filter(|shape| shape.step == own.step);
                 let pictures: Vec<_> = shape.flat_map(|it| it.pictures.clone()).collect();
                 let stages = stages(writer.media, &pictures, writer.root);
-                Some(Step { picture, stages, ..step(index, own, batches, drawings) })
+                Some(Step {
+                    picture,
+                    stages,
+                    ..step(index, own, batches, drawings, writer.words)
+                })
             }
             sheet::Part::Prose { .. } => None,
         };
@@ -139,6 +144,7 @@ fn step<'a>(
     step: &'a StepSheet,
     batches: &Batches<'a>,
     drawings: &[Drawing],
+    words: &Words,
 ) -> Step<'a> {
     let own = |drawing: &&Drawing| {
         drawing.step.as_deref() == Some(&step.step)
@@ -154,7 +160,7 @@ fn step<'a>(
         until: batches.label(|sheet| at(sheet, index)?.until.as_deref()),
         picture: Html::default(),
         stages: Html::default(),
-        clocks: clocks(&step.step, batches),
+        clocks: clocks(&step.step, batches, words),
         drawings: drawings.iter().filter(own).cloned().collect(),
     }
 }
@@ -166,7 +172,7 @@ fn shown(step: &StepSheet, writer: &Writer) -> Html {
 }
 
 /// How long the step is left alone at each size, each length once.
-fn clocks(step: &str, batches: &Batches) -> Vec<Clock> {
+fn clocks(step: &str, batches: &Batches, words: &Words) -> Vec<Clock> {
     let wait = |sheet: &Sheet| {
         let own = |one: &&sheet::StepTime| one.step == step && one.recipe == sheet.recipe;
         sheet.time.steps.iter().find(own).map_or(0, |own| own.wait_min[0])
@@ -174,7 +180,7 @@ fn clocks(step: &str, batches: &Batches) -> Vec<Clock> {
     let waits: BTreeSet<u64> = batches.sheets.iter().map(|sheet| wait(sheet)).collect();
     let clock = |minutes: u64| Clock {
         minutes,
-        words: show::minutes(minutes),
+        words: show::minutes(minutes, words),
         classes: batches.classes(|sheet| wait(sheet) == minutes),
     };
     waits.into_iter().filter(|minutes| *minutes > 0).map(clock).collect()
@@ -196,14 +202,14 @@ fn ticket<'a>(index: usize, batches: &Batches<'a>) -> Vec<Row<'a>> {
 }
 
 fn row<'a>(index: usize, row: &'a TicketRow, batches: &Batches) -> Row<'a> {
-    fn find<'s>(sheet: &'s Sheet, index: usize, key: &str) -> Option<&'s TicketRow> {
+    fn find(sheet: &Sheet, index: usize, key: Ticked) -> Option<&TicketRow> {
         at(sheet, index)?.ticket.iter().find(|own| own.key == key)
     }
     Row {
-        key: &row.key,
+        key: row.key.word(),
         term: &row.term,
-        value: batches.label(|sheet| find(sheet, index, &row.key).map(|own| &own.value)),
-        classes: batches.classes(|sheet| find(sheet, index, &row.key).is_some()),
+        value: batches.label(|sheet| find(sheet, index, row.key).map(|own| &own.value)),
+        classes: batches.classes(|sheet| find(sheet, index, row.key).is_some()),
     }
 }
 

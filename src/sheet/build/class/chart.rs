@@ -177,5 +177,5 @@ fn said<'r>(voice: &Voice, rows: impl Iterator<Item = &'r LineSheet>) -> String 
         ];
         voice.words.fill("drawing-alt-plan", &values)
     };
-    rows.map(sentence).collect::<Vec<_>>().join(" ")
+    rows.map(sentence).collect::<Vec<_>>().join(voice.words.get("sentence-space"))
 }

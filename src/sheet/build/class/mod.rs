@@ -15,6 +15,7 @@ pub use plan::plan_sheet;
 use crate::measure::show;
 use crate::model::{Class, Making, Step};
 use crate::plan::{Kind, Row, Timetable, Verdict, Who, scaling};
+use crate::words::Words;
 use crate::work::work;
 
 use super::super::Units;
@@ -114,7 +115,7 @@ impl Telling<'_> {
             if !seen.contains(&step) {
                 seen.push(step);
                 let cue = self.step(row).and_then(|step| step.until.as_deref());
-                let cue = cue.map(prose::cue);
+                let cue = cue.map(|cue| prose::cue(cue, self.voice.words));
                 line.check = cue.map(|cue| self.voice.units.of(&cue).to_owned());
             }
             lines.push(line);
@@ -181,6 +182,6 @@ fn order_of(who: Who) -> (u8, u32, u32) {
 }
 
 /// Minutes in words: `1 h 30 min`.
-pub fn lasting(minutes: i32) -> String {
-    show::minutes(u64::try_from(minutes).unwrap_or(0))
+pub fn lasting(minutes: i32, words: &Words) -> String {
+    show::minutes(u64::try_from(minutes).unwrap_or(0), words)
 }

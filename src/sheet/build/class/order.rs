@@ -6,7 +6,8 @@ use std::collections::BTreeMap;
 use num_traits::ToPrimitive;
 
 use crate::formula::{Book, expand};
-use crate::measure::{Exact, Mass, ceil, exact, float, show};
+use crate::measure::show::{self, Notation, Sign};
+use crate::measure::{Exact, Mass, ceil, exact, float};
 use crate::model::{Class, Each, Making};
 use crate::pantry::Item;
 use crate::plan::scaled;
@@ -41,7 +42,7 @@ pub fn order(class: &Class, book: Book, words: &Words) -> Result<Order, &'static
     }
     let lines: Vec<OrderLine> = needs
         .values()
-        .map(|(item, need)| line(item, &whole(need), class, book))
+        .map(|(item, need)| line(item, &whole(need), (class, book), words))
         .collect();
     let costs: Vec<i64> = lines.iter().filter_map(|line| line.cost_minor).collect();
     let total = (!costs.is_empty()).then(|| costs.iter().sum::<i64>());
@@ -80,7 +81,12 @@ fn whole(need: &Mass) -> Mass {
     Mass::grams(Exact::from_integer(count.into()) / exact(step, 1))
 }
 
-fn line(item: &Item, need: &Mass, class: &Class, book: Book) -> OrderLine {
+fn line(
+    item: &Item,
+    need: &Mass,
+    (class, book): (&Class, Book),
+    words: &Words,
+) -> OrderLine {
     let own = |name: &str| book.pantry.find(name).is_some_and(|of| of.name == item.name);
     let there = class.shelf.iter().filter(|(name, _)| own(&name.value));
     let shelf: Mass = there.map(|(_, mass)| mass.clone()).sum();
@@ -98,7 +104,7 @@ fn line(item: &Item, need: &Mass, class: &Class, book: Book) -> OrderLine {
     OrderLine {
         ingredient: item.name.clone(),
         need_g: need.float(),
-        need: if as_needed { String::new() } else { grams(need.float()) },
+        need: if as_needed { String::new() } else { grams(need.float(), words) },
         shelf_g: shelf.float(),
         pack_g: pack.map(Mass::float),
         packs: packs.filter(|_| !as_needed),
@@ -110,20 +116,20 @@ fn line(item: &Item, need: &Mass, class: &Class, book: Book) -> OrderLine {
             .and_then(|(price, packs)| price.checked_mul(i64::try_from(packs).ok()?)),
         as_needed,
         us: UsWeights {
-            need: if as_needed { String::new() } else { ounces(need) },
-            pack: pack.map(ounces),
-            left: left.as_ref().map(ounces),
+            need: if as_needed { String::new() } else { ounces(need, words) },
+            pack: pack.map(|pack| ounces(pack, words)),
+            left: left.as_ref().map(|left| ounces(left, words)),
         },
     }
 }
 
 /// Grams in words, as in the table: to a tenth, without one that is nought.
-pub fn grams(grams: f64) -> String {
-    format!("{} g", show::tenths(grams))
+pub fn grams(grams: f64, words: &Words) -> String {
+    words.of(&show::marked(&show::tenths(grams), words), Sign::GRAM)
 }
 
-fn ounces(mass: &Mass) -> String {
-    show::us_weight(mass, &exact(1, 100)).words
+fn ounces(mass: &Mass, words: &Words) -> String {
+    show::us_weight(mass, &exact(1, 100)).words(words)
 }
 
 /// What must be bought and has no price.
@@ -143,7 +149,10 @@ fn share(total: i64, over: u64) -> Option<i64> {
 
 /// The order with every weight in `units`.
 pub(super) fn in_units(order: &Order, units: Units, words: &Words) -> OrderSheet {
-    let with = |minor: i64| format!("{} {}", show::money(minor), order.currency);
+    let with = |minor: i64| {
+        let sum = show::marked(&show::money(minor), words);
+        words.fill("money", &[("sum", &sum), ("currency", &order.currency)])
+    };
     let other = match units {
         Units::Metric => Units::Us,
         Units::Us => Units::Metric,
@@ -165,13 +174,16 @@ pub(super) fn in_units(order: &Order, units: Units, words: &Words) -> OrderSheet
 /// Ingredient, need, packs, left over and cost of a line.
 pub fn weights(line: &OrderLine, units: Units, words: &Words) -> [String; 5] {
     let (pack, left) = match units {
-        Units::Metric => (line.pack_g.map(grams), line.left_g.map(grams)),
+        Units::Metric => {
+            [line.pack_g, line.left_g].map(|it| it.map(|it| grams(it, words))).into()
+        }
         Units::Us => (line.us.pack.clone(), line.us.left.clone()),
     };
     let packs = line.packs.zip(pack).map(|(packs, pack)| format!("{packs} × {pack}"));
     let as_needed = || words.get("as-needed").to_owned();
     let need = if line.as_needed { as_needed() } else { need(line, units) };
-    let cost = line.cost_minor.map(show::money).unwrap_or_default();
+    let cost = line.cost_minor.map(|cost| show::marked(&show::money(cost), words));
+    let cost = cost.unwrap_or_default();
     let [packs, left] = [packs, left].map(Option::unwrap_or_default);
     [line.ingredient.clone(), need, packs, left, cost]
 }

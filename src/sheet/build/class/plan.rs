@@ -44,7 +44,7 @@ impl<'a> Voice<'a> {
     }
 
     fn heat(&self, heat: &Temperature) -> String {
-        self.units.of(&show::oven(heat)).to_owned()
+        self.units.of(&show::oven(heat, self.words)).to_owned()
     }
 
     /// Heat and ovens: `190 °C: oven 1 with 4 trays`.
@@ -141,7 +141,7 @@ impl<'a> Voice<'a> {
             end: of.span.map(|span| self.plan.clock.stamp(span.1)),
             uses: self.uses(id, of),
             oven: of.oven,
-            heat: of.heat.as_ref().map(|heat| show::oven(heat).metric),
+            heat: of.heat.as_ref().map(|heat| show::oven(heat, self.words).metric),
         }
     }
 

@@ -30,7 +30,7 @@ pub(super) fn standing(plan: &Timetable, words: &Words) -> String {
                 ("grid", grid),
                 ("moments", &own),
                 ("fewest", &fewest),
-                ("waiting", &lasting(waiting)),
+                ("waiting", &lasting(waiting, words)),
                 ("end", &moment(&plan.clock.local(end), words)),
             ];
             words.fill("standing-sound", &values)
@@ -133,7 +133,7 @@ pub(super) fn note(note: &Note, names: &Names, words: &Words) -> String {
     match note {
         Note::Shortened { title, lasts, usual } => {
             let [lasts, usual] = [*lasts, *usual]
-                .map(|minutes| show::minutes(u64::try_from(minutes).unwrap_or(0)));
+                .map(|minutes| show::minutes(u64::try_from(minutes).unwrap_or(0), words));
             let values = [("title", &**title), ("lasts", &*lasts), ("usual", &*usual)];
             words.fill("plan-note-shortened", &values)
         }

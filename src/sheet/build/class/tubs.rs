@@ -86,7 +86,7 @@ impl Walk<'_> {
         if mass.amount().is_zero() {
             self.words.get("as-needed").to_owned()
         } else {
-            shown(mass).words
+            shown(mass).words(self.words)
         }
     }
 }

@@ -26,6 +26,11 @@ date-weekday = { $weekday } { $day } { $month } { $year }
 clock = { $hour }:{ $minute }
 range = { $from }–{ $to }
 list-comma = { ", " }
+list-semicolon = { "; " }
+list-colon = { ": " }
+sentence-space = { " " }
+sentence-stop = .
+session = { $date }, { $from }–{ $to }
 
 ## Small counts
 

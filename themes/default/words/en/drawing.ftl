@@ -7,15 +7,24 @@ drawing-turn = Turn
 drawing-cut = Cutting plan
 drawing-timeline = Timeline
 drawing-by = by
+drawing-numbered = { $number }: { $text }
+drawing-sentence = { $text }.
 drawing-before = The sheet
 drawing-folding = Fold, seen from the side
 drawing-after = The block
 drawing-spine = spine
 drawing-open-end = open end
 drawing-edge-fold = fold
-drawing-edge-folds = { $count } folds
-drawing-edge-end = loose edge
-drawing-edge-ends = { $count } loose edges
+drawing-edge-folds =
+    { $count ->
+        [1] fold
+       *[other] { $number } folds
+    }
+drawing-edge-ends =
+    { $count ->
+        [1] loose edge
+       *[other] { $number } loose edges
+    }
 drawing-fat-layers = Fat layers
 drawing-growth = { $before } → { $after }
 drawing-next-quarter-turn = Next, a quarter turn, then roll along the arrow: the side of { $side } is stretched.
@@ -32,10 +41,13 @@ drawing-dough-thick = Dough: { $thickness }
 drawing-fat-thick = Fat: { $thickness }
 drawing-seam-note = Dotted: seam, pinch it shut.
 drawing-envelope-order = Fold the corners over in this order. Let them meet in the middle.
-drawing-cut-piece = { $count } piece, { $piece }, { $weight }
-drawing-cut-pieces = { $count } pieces, { $piece }, { $weight } each
+drawing-cut-pieces =
+    { $count ->
+        [one] { $count } piece, { $piece }, { $weight }
+       *[other] { $count } pieces, { $piece }, { $weight } each
+    }
 drawing-cut-all = { $count } pieces from all sheets
-drawing-cut-scrap = Dotted: scrap, { $percent } %
+drawing-cut-scrap = Dotted: scrap, { $percent }
 drawing-far-edge = far edge
 drawing-near-edge = near edge, { $length }
 drawing-marked-edges = Marks: { $edges }.
@@ -167,7 +179,7 @@ drawing-marks-far = Along the far long edge, mark from the left corner: { $marks
 drawing-marks-both-sides = Along both short sides, mark from the near corner: { $marks }.
 drawing-marks-left = Along the left short side, mark from the near corner: { $marks }.
 drawing-marks-right = Along the right short side, mark from the near corner: { $marks }.
-drawing-alt-scrap = Scrap: { $percent } % of the sheet
+drawing-alt-scrap = Scrap: { $percent } of the sheet
 drawing-alt-timeline = { $elapsed } in all: { $hands } hands on, { $wait } waiting. By the clock from the start:
 drawing-alt-timeline-step = { $start } { $title }, { $lasts }.
 drawing-alt-social = { $title }, from { $course }.

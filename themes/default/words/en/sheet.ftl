@@ -28,14 +28,20 @@ cool = Cool
 
 day-before = { $time } the day before
 days-before = { $time }, { $count } days before
-batch = { $number } batch
-batches = { $number } batches
-tin = { $number } tin, { $tin }
-tins = { $number } tins, { $tin }
+batch =
+    { $count ->
+        [one] { $number } batch
+       *[other] { $number } batches
+    }
+tins =
+    { $count ->
+        [one] { $number } tin, { $tin }
+       *[other] { $number } tins, { $tin }
+    }
 tin-round = { $size } round
 tin-square = { $size }
 tin-ring = { $size } ring, hole { $hole }
-pieces-range = { $pieces } ({ $low }–{ $high })
+pieces-range = { $pieces } ({ $range })
 the-section = the { $name }
 hold-up-to = up to { $time }
 hold-in = up to { $time }, { $place }
@@ -52,20 +58,37 @@ cut-into = { $pieces } { $shape }, { $size }
 divide-part = { $weight } for { $name }
 divide-share = { $weight }
 divide-pieces = { $count } pieces, { $weight } each
-shape-triangle = triangles
-shape-right-triangle = right triangles
-shape-rectangle = rectangles
-shape-square = squares
-shape-round = rounds
-shape-strip = strips
-shape-one-triangle = triangle
-shape-one-right-triangle = right triangle
-shape-one-rectangle = rectangle
-shape-one-square = square
-shape-one-round = round
-shape-one-strip = strip
+shape-triangle =
+    { $count ->
+        [one] triangle
+       *[other] triangles
+    }
+shape-right-triangle =
+    { $count ->
+        [one] right triangle
+       *[other] right triangles
+    }
+shape-rectangle =
+    { $count ->
+        [one] rectangle
+       *[other] rectangles
+    }
+shape-square =
+    { $count ->
+        [one] square
+       *[other] squares
+    }
+shape-round =
+    { $count ->
+        [one] round
+       *[other] rounds
+    }
+shape-strip =
+    { $count ->
+        [one] strip
+       *[other] strips
+    }
 trays-in-loads = { $trays }, in { $loads } oven loads
-under-a-gram = under 1 g
 
 ## Remarks on the numbers
 
@@ -78,25 +101,17 @@ note-open-weight = No weight is given for { $names }. So there is no hydration a
 note-boiling = At { $height } water boils at { $boils }. Take { $drop } off each temperature to which a syrup is boiled. A custard sets at the same temperature as anywhere, but what you simmer cooks more slowly.
 note-tin-depth = The depth of one of the two tins is not known, so they are taken as equally deep. Compare them before you fill one.
 note-half-pieces = The ends of the rows are { $halves } half pieces. Pressed together in pairs, tips alike, they make { $whole } more.
-pieces-stick = sticks
-pieces-sachet = sachets
-pieces-leaf = leaves
-pieces-sheet = sheets
-pieces-cake = cakes
-pieces-slice = slices
-pieces-clove = cloves
-pieces-pod = pods
-pieces-square = squares
-pieces-envelope = envelopes
-pieces-package = packages
 note-ranges = Where a line gives two amounts, the sums count the middle between them.
 note-whole-rows = The last sheet is of whole rows: it gives { $made } pieces, { $more } more than the { $asked } asked for. The formula is for all of them.
 note-fat-firm = Butter for folding is beaten until it bends without breaking, at about { $at }. The dough should be as firm as it is.
 note-fewer-pieces = So much dough gives { $made } on its sheet, its share would be { $share }.
 note-too-small = So little dough is too small a sheet for a single piece as it is cut here. Make a whole batch, or cut to fit a smaller tin.
-note-reroll = Rolled once more to { $size }, the scrap gives { $pieces } more. Rest it first.
-note-reroll-one = Rolled once more to { $size }, the scrap gives one more. Rest it first.
-cool-rule = { $what }: from { $hot } to { $warm } within 2 h, to { $cold } within 6 h in all
+note-reroll =
+    { $pieces ->
+        [1] Rolled once more to { $size }, the scrap gives one more. Rest it first.
+       *[other] Rolled once more to { $size }, the scrap gives { $pieces } more. Rest it first.
+    }
+cool-rule = { $what }: from { $hot } to { $warm } within { $first }, to { $cold } within { $all } in all
 
 ## Cautions
 
