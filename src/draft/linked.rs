@@ -5,6 +5,7 @@ use serde_json::{Map, Value};
 
 use crate::measure::{Exact, exact, parse};
 
+use super::label;
 use super::page::words;
 use super::paste;
 use super::written::{Group, Told, Written};
@@ -89,10 +90,10 @@ fn read(thing: &Thing) -> Written {
 fn grouped(lines: Vec<String>) -> Vec<Group> {
     let mut groups = vec![Group::default()];
     for line in lines.iter().flat_map(|line| line.lines()) {
-        match paste::heading(line) {
+        match label::heading(line) {
             Some(name) => groups.push(Group { name: Some(name), lines: Vec::new() }),
             None => groups.last_mut().into_iter().for_each(|group| {
-                group.lines.push(paste::unmarked(line).to_owned());
+                group.lines.push(label::unmarked(line).to_owned());
             }),
         }
     }
@@ -165,7 +166,7 @@ fn tell_thing(thing: &Thing, group: Option<&str>, depth: usize, told: &mut Vec<T
     let name = text(thing, "name");
     if let Some(items) = thing.get("itemListElement").or_else(|| thing.get("steps")) {
         let own = if is(thing, "HowToSection") && !name.is_empty() {
-            Some(paste::heading_words(&name))
+            Some(label::heading_words(&name))
         } else {
             None
         };

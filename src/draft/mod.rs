@@ -5,11 +5,13 @@
 //! text. Nothing is guessed silently: what is not sure is a [`Draft::doubts`], which stands in
 //! the draft under `to settle` and is a caution until the author takes it out.
 
+mod label;
 mod lines;
 mod linked;
 mod page;
 mod paste;
 mod phrase;
+mod sentence;
 mod steps;
 mod times;
 mod uses;
