@@ -167,7 +167,7 @@ const NOWHERE: [&[&str]; 9] = [
     &["draft", "old-card.txt"],
     &["--theme", "nowhere", "proof"],
 ];
-const TYPED: [&[&str]; 48] = [
+const TYPED: [&[&str]; 50] = [
     &["prof"],
     &["build"],
     &["bake-it-all"],
@@ -211,6 +211,8 @@ const TYPED: [&[&str]; 48] = [
     &["timetable", "small-crescents"],
     &["timetable", "small-crescents", "--ready", "tomorrow"],
     &["timetable", "small-crescents", "--done", "x"],
+    &["today"],
+    &["today", "evening", "all: mix"],
     &["convert"],
     &["convert", "2", "cups", "flour"],
     &["convert", "2 cups bread flour", "stones"],
@@ -267,10 +269,10 @@ fn what_is_done_is_answered_where_it_is_wrong() {
         ("03:00", "pair 1: mix"),
         ("soon", "pair 1: mix"),
     ] {
-        let words = ["timetable", "evening", "--now", now, "--done", done];
+        let words = ["today", "evening", done, "--now", now];
         let answer = typed(&desk, &words);
         assert_eq!(answer.code, 2, "{done}: {}{}", answer.out, answer.err);
-        text.push_str(&format!("$ --now {now} --done \"{done}\"\n{}\n", answer.err));
+        text.push_str(&format!("$ \"{done}\" --now {now}\n{}\n", answer.err));
     }
     golden("messages/done.txt", &text);
 }

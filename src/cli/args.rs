@@ -97,6 +97,11 @@ pub(super) enum Command {
         after_help = "Examples:\n  tourier timetable evening-3\n  tourier timetable crescents --ready \"2027-03-07 09:00\"\n  tourier timetable evening-3 --now 18:55 --done \"pairs 1-3: second-turn\""
     )]
     Timetable(TimetableArgs),
+    /// An evening under way: keep what happened, and plan the rest anew.
+    #[command(
+        after_help = "Examples: tourier today evening-3 \"all: first turn\"\n          tourier today evening-3 \"pairs 1-3: second turn; pair 4 late 10\" --now 18:55\n          tourier today evening-3 \"oven 2 out\"\n          tourier today evening-3"
+    )]
+    Today(TodayArgs),
     /// The order list and the weigh-out of a class.
     #[command(after_help = "Example: tourier order evening-3 --as csv")]
     Order(OrderArgs),
@@ -283,6 +288,28 @@ pub(super) struct RecipeArgs {
     pub(super) scaling: ScalingArgs,
 }
 
+/// `today`.
+#[derive(ClapArgs)]
+pub(super) struct TodayArgs {
+    /// The class's file name.
+    pub(super) class: String,
+    /// What happened: `pairs 1-3: second turn; pair 4 late 10; pair 2: brush skipped`, `all:
+    /// first turn at 18:50`, `pair 1: bake from 19:40`, `all: nothing yet`, `pair 3 gone`, `oven
+    /// 2 out`, `oven 2 back`; `take back` takes back the line before. The beginning of a step's
+    /// name will do. Groups that are not named have kept to the plan.
+    #[arg(default_value = "")]
+    pub(super) said: String,
+    /// The time now, `18:55`; this machine's where it is not said.
+    #[arg(long, value_name = "TIME")]
+    pub(super) now: Option<String>,
+    /// Only see what would become of it: nothing is kept.
+    #[arg(long = "try")]
+    pub(super) only_try: bool,
+    /// The form of the answer.
+    #[arg(long = "as", value_enum, default_value_t = PlanForm::Text)]
+    pub(super) form: PlanForm,
+}
+
 /// `timetable`.
 #[derive(ClapArgs)]
 pub(super) struct TimetableArgs {
@@ -291,13 +318,6 @@ pub(super) struct TimetableArgs {
     /// For a recipe: when it shall be ready, `2027-03-07 09:00`.
     #[arg(long, value_name = "TIME")]
     pub(super) ready: Option<String>,
-    /// For a class that is under way: the time now, `18:55`.
-    #[arg(long, value_name = "TIME")]
-    pub(super) now: Option<String>,
-    /// What is done by now: `pairs 1-3: second-turn; pair 4: first-turn`. Groups that are
-    /// not named have kept to the plan.
-    #[arg(long, value_name = "GROUPS: STEP", requires = "now")]
-    pub(super) done: Option<String>,
     /// The form of the answer.
     #[arg(long = "as", value_enum, default_value_t = PlanForm::Text)]
     pub(super) form: PlanForm,

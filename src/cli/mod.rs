@@ -22,6 +22,7 @@ mod shell;
 mod show;
 mod start;
 mod timetable;
+mod today;
 mod waiting;
 mod wrong;
 
@@ -123,6 +124,7 @@ fn command(args: &Args) -> Done {
         Command::Facts(options) => facts::run(args, options),
         Command::Scale(options) => scale::run(args, options),
         Command::Timetable(options) => timetable::run(args, options),
+        Command::Today(options) => today::run(args, options),
         Command::Order(options) => order::run(args, options),
         Command::Changes(options) => changes::run(args, options),
         Command::Convert(options) => convert::run(args, options),

@@ -2,6 +2,7 @@
 //! and an order as text.
 
 mod calendar;
+mod evening;
 mod table;
 mod text;
 

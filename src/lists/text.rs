@@ -5,10 +5,14 @@ use crate::sheet::build::{lasting, weights};
 use crate::sheet::{Counted, Kind, LineSheet, Order, PlanSheet, Units};
 use crate::words::Words;
 
+use super::evening::evening_text;
 use super::table::each;
 
 /// A plan by the clock, session by session.
 pub fn timetable_text(plan: &PlanSheet, words: &Words) -> String {
+    if let Some(now) = &plan.now {
+        return evening_text(plan, now, words);
+    }
     let mut text = format!("{}\n{}\n", plan.title, capital(&plan.standing));
     for objective in &plan.objective {
         let what = words.get(match objective.name {
@@ -30,16 +34,7 @@ pub fn timetable_text(plan: &PlanSheet, words: &Words) -> String {
         text += &words.fill("plan-measured", &[("what", what), ("time", &time)]);
         text.push('\n');
     }
-    for (key, name, lines) in [
-        ("plan-why", "reason", &plan.reasons),
-        ("plan-help", "remedy", &plan.remedies),
-        ("plan-note", "note", &plan.notes),
-    ] {
-        for line in lines {
-            text += &words.fill(key, &[(name, line)]);
-            text.push('\n');
-        }
-    }
+    text += &said(plan, words);
     let mut day = "";
     let rests = plan.rests.iter().filter(|_| plan.home);
     let mut rows: Vec<&LineSheet> = plan.rows.iter().chain(rests).collect();
@@ -66,7 +61,23 @@ pub fn timetable_text(plan: &PlanSheet, words: &Words) -> String {
     text
 }
 
-fn timetable_row(row: &LineSheet, words: &Words) -> String {
+/// Why there is no plan, what would help, and what else must be known.
+pub(super) fn said(plan: &PlanSheet, words: &Words) -> String {
+    let mut text = String::new();
+    for (key, name, lines) in [
+        ("plan-why", "reason", &plan.reasons),
+        ("plan-help", "remedy", &plan.remedies),
+        ("plan-note", "note", &plan.notes),
+    ] {
+        for line in lines {
+            text += &words.fill(key, &[(name, line)]);
+            text.push('\n');
+        }
+    }
+    text
+}
+
+pub(super) fn timetable_row(row: &LineSheet, words: &Words) -> String {
     let what = if row.kind == Kind::Demonstration {
         words.fill("plan-all-watch", &[("what", &row.what)])
     } else {
@@ -82,7 +93,7 @@ fn timetable_row(row: &LineSheet, words: &Words) -> String {
     format!("  {span:<11}  {:<18}  {}\n", row.who, words.list(&parts))
 }
 
-fn capital(text: &str) -> String {
+pub(super) fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| {
         first.to_uppercase().collect::<String>() + letters.as_str()

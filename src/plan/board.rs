@@ -185,6 +185,9 @@ impl<'a> Board<'a> {
         let to = self.end(bake.task, at) + ovens.after;
         let mut later = i32::MAX;
         for (oven, inside) in self.baked.iter().enumerate() {
+            if bake.oven.is_some_and(|own| own != oven) {
+                continue;
+            }
             // Another heat fills the oven.
             let mut there: Vec<Load> = inside
                 .iter()

@@ -1,15 +1,16 @@
 //! A class as a planning question: every group's batches, what they share, and what is
 //! shown to whom.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use crate::formula::{Book, Scaling};
+use crate::formula::Book;
 use crate::measure::{Duration, Temperature};
-use crate::model::{Class, Each, Making, Much, one_of};
-use crate::work::{Work, work};
+use crate::model::{Class, Each, one_of};
+use crate::work::Work;
 
 use super::clock::Clock;
 use super::problem::{Bake, Layout, Link, Ovens, Pool, Problem, Store, Task, Use};
+use super::stations::scaled;
 use super::strand::{Room, StepPlan, Strand, strand};
 
 /// Kit that the plan knows by its name.
@@ -37,6 +38,8 @@ pub struct ClassDraft {
     pub opening: usize,
     /// Tasks of those who went home.
     pub left: Vec<usize>,
+    /// The titles of recipes by their names.
+    pub titles: BTreeMap<String, String>,
     /// Kit that steps need and the class does not count: the plan has it without end.
     pub uncounted: Vec<String>,
     /// Minutes and local times.
@@ -46,12 +49,10 @@ pub struct ClassDraft {
 /// One batch in class.
 #[derive(Clone, Debug)]
 pub struct Unit {
-    /// Which entry of the class's list it is.
+    /// Which entry of the class's list it is; of several that share a dough the first.
     pub making: usize,
     /// Who makes it.
     pub who: Who,
-    /// How many pieces; `None` for a dough by weight.
-    pub pieces: Option<u64>,
     /// Its steps.
     pub strand: Strand,
 }
@@ -135,6 +136,7 @@ pub fn draft(class: &Class, book: Book) -> Result<ClassDraft, Unclear> {
             heats: Vec::new(),
             opening: 0,
             left: Vec::new(),
+            titles: BTreeMap::new(),
             uncounted: Vec::new(),
             clock,
         },
@@ -150,9 +152,19 @@ pub fn draft(class: &Class, book: Book) -> Result<ClassDraft, Unclear> {
 }
 
 impl ClassDraft {
+    /// A plan as it is announced: demonstrations late, groups numbered by when they begin. What
+    /// was announced before stays.
+    pub(super) fn tidied(&self, layout: &Layout) -> Layout {
+        if self.problem.announced.is_empty() {
+            self.settle(&self.renumber(layout))
+        } else {
+            layout.clone()
+        }
+    }
+
     /// Moves demonstrations that are no part of a batch as late as nothing forbids: what
     /// is shown should be fresh when it is done. No value of the plan changes.
-    pub fn settle(&self, layout: &Layout) -> Layout {
+    fn settle(&self, layout: &Layout) -> Layout {
         let mut layout = layout.clone();
         for show in self.shows.iter().rev() {
             let problem = &self.problem;
@@ -180,7 +192,7 @@ impl ClassDraft {
 impl ClassDraft {
     /// Numbers groups that are alike by when they begin: the first to begin is the first.
     /// Only names change places.
-    pub fn renumber(&self, layout: &Layout) -> Layout {
+    fn renumber(&self, layout: &Layout) -> Layout {
         let alike = self.problem.alike.first().map_or(0, Vec::len);
         let tasks: Vec<Vec<usize>> = (0..u32::try_from(alike).unwrap_or(0))
             .map(|group| {
@@ -254,10 +266,13 @@ impl Drafting<'_> {
     fn batches(&mut self) -> Result<(), Unclear> {
         // Demonstrations first: the others watch.
         for each in [Each::Demonstration, Each::Group, Each::Baker] {
-            for (at, making) in self.class.makes.iter().enumerate() {
-                if making.each == each {
-                    self.making(at, making)?;
-                }
+            let makes = self.class.makes.iter().enumerate();
+            let own = makes.filter(|(_, making)| making.each == each);
+            let works: Vec<(usize, Work)> = own
+                .map(|(at, making)| Ok((at, scaled(making, self.book)?)))
+                .collect::<Result<_, Unclear>>()?;
+            for bundle in bundles(&works) {
+                self.making(each, &bundle)?;
             }
         }
         // A group's batches stand together, group by group.
@@ -269,19 +284,10 @@ impl Drafting<'_> {
         Ok(())
     }
 
-    fn making(&mut self, at: usize, making: &Making) -> Result<(), Unclear> {
-        let recipe = self
-            .book
-            .content
-            .recipe(&making.recipe.value)
-            .ok_or("a recipe is missing")?;
-        let scaling = match &making.much {
-            Much::Pieces(pieces) => Scaling::Pieces(*pieces),
-            Much::Batches(batches) => Scaling::Batches(batches.clone()),
-        };
-        let work = work(recipe, &scaling, self.book)?;
+    /// Adds what somebody makes together: one recipe, or several that share a dough.
+    fn making(&mut self, each: Each, bundle: &[&(usize, Work)]) -> Result<(), Unclear> {
         let groups = 0..self.class.groups();
-        let makers: Vec<Who> = match making.each {
+        let makers: Vec<Who> = match each {
             Each::Demonstration => vec![Who::Instructor],
             Each::Group => groups.map(Who::Group).collect(),
             Each::Baker => groups
@@ -291,14 +297,21 @@ impl Drafting<'_> {
                 })
                 .collect(),
         };
-        makers.into_iter().try_for_each(|who| self.batch(at, who, &work))
+        makers.into_iter().try_for_each(|who| self.batch(bundle, who))
     }
 
-    fn batch(&mut self, making: usize, who: Who, work: &Work) -> Result<(), Unclear> {
+    fn batch(&mut self, bundle: &[&(usize, Work)], who: Who) -> Result<(), Unclear> {
         let room = self.room();
-        let strand = strand(work, room, &mut self.draft.problem, self.book)
+        let works: Vec<&Work> = bundle.iter().map(|(_, work)| work).collect();
+        let strand = strand(&works, room, &mut self.draft.problem, self.book)
             .ok_or("steps wait for each other in a ring")?;
-        self.draft.units.push(Unit { making, who, pieces: work.pieces, strand });
+        let steps = strand.steps.iter().map(|step| &step.recipe);
+        for name in steps.chain(&strand.recipes) {
+            let title = self.book.content.recipe(name).map(|it| it.title.value.clone());
+            self.draft.titles.entry(name.clone()).or_insert(title.unwrap_or_default());
+        }
+        let making = bundle.first().map_or(0, |(at, _)| *at);
+        self.draft.units.push(Unit { making, who, strand });
         Ok(())
     }
 
@@ -415,7 +428,8 @@ impl Drafting<'_> {
         let ovens = &mut self.draft.problem.ovens;
         let bakes = std::mem::take(&mut ovens.bakes);
         *ovens = Ovens { count: count as usize, trays: trays_per_oven, after, bakes };
-        ovens.bakes.push(Bake { task, trays, heat: i32::try_from(heat).unwrap_or(0) });
+        let heat = i32::try_from(heat).unwrap_or(0);
+        ovens.bakes.push(Bake { task, trays, heat, oven: None });
     }
 
     fn stays(&mut self, place: &str, step: &StepPlan) {
@@ -555,6 +569,31 @@ impl Drafting<'_> {
         }
         self.draft
     }
+}
+
+/// What is made together: recipes that include the same dough.
+fn bundles<'w, 'b>(works: &'w [(usize, Work<'b>)]) -> Vec<Vec<&'w (usize, Work<'b>)>> {
+    let mut bundles: Vec<(BTreeSet<&str>, Vec<&(usize, Work)>)> = Vec::new();
+    for one in works {
+        let jobs = one.1.timing.iter().flat_map(|timing| &timing.jobs);
+        let own = one.1.recipe.name.as_str();
+        let mut doughs: BTreeSet<&str> =
+            jobs.map(|job| job.recipe.as_str()).filter(|recipe| *recipe != own).collect();
+        let mut bundle = vec![one];
+        let twice =
+            |with: &[&(usize, Work)]| with.iter().any(|it| it.1.recipe.name == own);
+        while let Some(at) = bundles
+            .iter()
+            .position(|(known, with)| !known.is_disjoint(&doughs) && !twice(with))
+        {
+            let (more, mut with) = bundles.remove(at);
+            doughs.extend(more);
+            with.append(&mut bundle);
+            bundle = with;
+        }
+        bundles.push((doughs, bundle));
+    }
+    bundles.into_iter().map(|(_, bundle)| bundle).collect()
 }
 
 /// Whole minutes, rounded up.

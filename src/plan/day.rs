@@ -1,9 +1,24 @@
-//! What is said of an evening while it runs: `pairs 1-3: second turn; pair 4 late 10`.
+//! What is said of an evening while it runs, and the day file that keeps it: dated lines such
+//! as `2027-03-02 18:55 pairs 1-3: second turn; pair 4 late 10`.
 //!
 //! A step's name may be its heading, its name, or the beginning of either; where two recipes
 //! have it, the recipe stands before it: `crescents/cut`.
 
-use super::class::{ClassDraft, Unit, Who};
+use jiff::civil::DateTime;
+
+use super::class::{Unit, Who};
+
+/// The line that takes back the one before it.
+pub const TAKEN_BACK: &str = "taken back";
+
+/// One line of the day file.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Heard {
+    /// When it was said: local time.
+    pub at: DateTime,
+    /// What was said; nothing where only the time was.
+    pub said: Vec<Said>,
+}
 
 /// One thing that is said.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -21,10 +36,21 @@ pub enum Of {
     All,
     /// Groups by their numbers from 0.
     Groups(Vec<u32>),
+    /// One baker of a group, both from 0.
+    Baker(u32, u32),
     /// Who teaches.
     Instructor,
-    /// So many of a kind of kit.
-    Kit(String, u32),
+    /// A kind of kit.
+    Kit(String, Which),
+}
+
+/// Which of a kind of kit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Which {
+    /// So many of them.
+    Some(u32),
+    /// The one of this number, from 0.
+    Number(u32),
 }
 
 /// What is said. Times are minutes since midnight; `None` for now.
@@ -34,6 +60,8 @@ pub enum What {
     Done(String, Option<i32>),
     /// A step is begun.
     Begun(String, Option<i32>),
+    /// A step is left out.
+    Skipped(String),
     /// Everything is so many minutes late.
     Late(i32),
     /// Nothing is done yet.
@@ -42,6 +70,8 @@ pub enum What {
     Gone,
     /// It is out of order.
     Out,
+    /// It is in order again.
+    Back,
 }
 
 /// Reads what is said; the part that does not read otherwise.
@@ -53,16 +83,68 @@ pub fn read_day(text: &str) -> Result<Vec<Said>, String> {
     parts.map(|part| one(part).ok_or_else(|| part.to_owned())).collect()
 }
 
+/// Reads a day file, in the order of its times. Lines that begin with `#`, and empty ones,
+/// are the reader's own.
+///
+/// # Errors
+/// The number of the first line that does not read, from 1, and what it says.
+pub fn read_day_file(text: &str) -> Result<Vec<Heard>, (usize, String)> {
+    let mut heard: Vec<Heard> = Vec::new();
+    for (at, line) in text.lines().enumerate() {
+        let line = line.trim_start_matches('\u{feff}').trim();
+        if line.is_empty() || line.starts_with('#') {
+            continue;
+        }
+        let (time, said) = dated(line).ok_or_else(|| (at + 1, line.to_owned()))?;
+        if said == TAKEN_BACK {
+            heard.pop();
+            continue;
+        }
+        let said = read_day(said).map_err(|part| (at + 1, part))?;
+        heard.push(Heard { at: time, said });
+    }
+    heard.sort_by_key(|one| one.at);
+    Ok(heard)
+}
+
+/// `2027-03-02 18:55 pair 3 late 10`: its time and the rest.
+fn dated(line: &str) -> Option<(DateTime, &str)> {
+    let mut parts = line.splitn(3, char::is_whitespace);
+    let (date, time) = (parts.next()?, parts.next()?);
+    let date: jiff::civil::Date = date.parse().ok()?;
+    let minutes = clock(time)?;
+    let part = |part: i32| i8::try_from(part).unwrap_or(0);
+    let at = date.at(part(minutes / 60), part(minutes % 60), 0, 0);
+    Some((at, parts.next().unwrap_or_default().trim()))
+}
+
+/// `18:55` in minutes since midnight.
+fn clock(text: &str) -> Option<i32> {
+    let (hour, minute) = text.split_once(':')?;
+    let digits = |part: &str| part.bytes().all(|byte| byte.is_ascii_digit());
+    let plain = digits(hour) && digits(minute) && hour.len() <= 2 && minute.len() == 2;
+    let (hour, minute): (i32, i32) = (hour.parse().ok()?, minute.parse().ok()?);
+    (plain && hour < 24 && minute < 60).then_some(hour * 60 + minute)
+}
+
+/// A line of the day file.
+pub fn day_line(at: DateTime, said: &str) -> String {
+    let parts = said.split([';', '\n']).map(|part| {
+        let words: Vec<&str> = part.split_whitespace().collect();
+        words.join(" ")
+    });
+    let parts: Vec<String> = parts.filter(|part| !part.is_empty()).collect();
+    format!("{} {}", at.strftime("%Y-%m-%d %H:%M"), parts.join("; "))
+}
+
 fn one(text: &str) -> Option<Said> {
-    if let Some(kit) = text.strip_suffix(" out") {
-        let (count, name) = match kit.split_once(' ') {
-            Some((count, name)) if count.parse::<u32>().is_ok() => {
-                (count.parse().ok()?, name)
-            }
-            _ => (1, kit),
-        };
-        let kit = crate::model::one_of(name);
-        return Some(Said { of: Of::Kit(kit, count), what: What::Out });
+    if text == TAKEN_BACK {
+        return None;
+    }
+    for (end, what) in [(" out", What::Out), (" back", What::Back)] {
+        if let Some(kit) = text.strip_suffix(end) {
+            return kit_of(kit.trim()).map(|of| Said { of, what });
+        }
     }
     if let Some(who) = text.strip_suffix(" gone") {
         return Some(Said { of: of(who)?, what: What::Gone });
@@ -76,31 +158,49 @@ fn one(text: &str) -> Option<Said> {
         return Some(Said { of: Of::All, what: What::Nothing });
     }
     let (who, step) = text.split_once(':')?;
-    let step = step.trim();
-    if step.is_empty() {
-        return None;
-    }
-    let of = of(who)?;
+    let (of, step) = (of(who)?, step.trim());
     if step == "nothing yet" {
         return Some(Said { of, what: What::Nothing });
     }
+    (!step.is_empty()).then(|| Said { of, what: done(step) })
+}
+
+/// `oven`, `2 mixers`, `oven 2`.
+fn kit_of(text: &str) -> Option<Of> {
+    let number = |word: &str| word.parse::<u32>().ok().filter(|number| *number > 0);
+    let (which, name) = match (text.split_once(' '), text.rsplit_once(' ')) {
+        (Some((count, name)), _) if number(count).is_some() => {
+            (Which::Some(number(count)?), name)
+        }
+        (_, Some((name, at))) if number(at).is_some() => {
+            (Which::Number(number(at)? - 1), name)
+        }
+        _ => (Which::Some(1), text),
+    };
+    let named = !name.contains(|sign: char| sign.is_ascii_digit() || sign == ':');
+    named.then(|| Of::Kit(crate::model::one_of(name), which))
+}
+
+/// `cut`, `cut at 18:40`, `cut from 18:30`, `cut begun`, `cut skipped`.
+fn done(step: &str) -> What {
     let timed = |word: &str| {
         let (step, at) = step.rsplit_once(word)?;
-        let (hour, minute) = at.trim().split_once(':')?;
-        let (hour, minute): (i32, i32) = (hour.parse().ok()?, minute.parse().ok()?);
-        let sound = (0..24).contains(&hour) && (0..60).contains(&minute);
-        sound.then_some((step.trim().to_owned(), hour * 60 + minute))
+        Some((step.trim().to_owned(), clock(at.trim())?))
     };
-    let what = if let Some((step, at)) = timed(" from ") {
-        What::Begun(step, Some(at))
-    } else if let Some((step, at)) = timed(" at ") {
-        What::Done(step, Some(at))
-    } else if let Some(step) = step.strip_suffix(" begun") {
-        What::Begun(step.trim().to_owned(), None)
-    } else {
-        What::Done(step.to_owned(), None)
-    };
-    Some(Said { of, what })
+    if let Some((step, at)) = timed(" from ") {
+        return What::Begun(step, Some(at));
+    }
+    if let Some((step, at)) = timed(" at ") {
+        return What::Done(step, Some(at));
+    }
+    let end = |word: &str| step.strip_suffix(word).map(|step| step.trim().to_owned());
+    if let Some(step) = end(" begun") {
+        return What::Begun(step, None);
+    }
+    match end(" skipped") {
+        Some(step) => What::Skipped(step),
+        None => What::Done(step.to_owned(), None),
+    }
 }
 
 /// `all`, `instructor`, `pairs 1-3, 5`, `pair 4`.
@@ -111,6 +211,10 @@ fn of(text: &str) -> Option<Of> {
         "instructor" | "demonstration" => return Some(Of::Instructor),
         _ => {}
     }
+    let (text, baker) = match text.split_once(", baker ") {
+        Some((text, baker)) => (text, Some(baker.trim().parse::<u32>().ok()?)),
+        None => (text, None),
+    };
     let (word, numbers) = text.split_once(' ')?;
     let word = word.trim_end_matches('s');
     if !["pair", "baker", "three", "four", "five", "group"].contains(&word) {
@@ -125,7 +229,11 @@ fn of(text: &str) -> Option<Of> {
         }
         groups.extend(from - 1..to);
     }
-    Some(Of::Groups(groups))
+    match (baker, groups.as_slice()) {
+        (None, _) => Some(Of::Groups(groups)),
+        (Some(baker), [group]) => Some(Of::Baker(*group, baker.checked_sub(1)?)),
+        (Some(_), _) => None,
+    }
 }
 
 impl Said {
@@ -133,6 +241,7 @@ impl Said {
     pub fn highest(&self) -> Option<u32> {
         match &self.of {
             Of::Groups(groups) => groups.iter().copied().max(),
+            Of::Baker(group, _) => Some(*group),
             Of::All | Of::Instructor | Of::Kit(..) => None,
         }
     }
@@ -145,94 +254,15 @@ impl Said {
             (Of::Groups(groups), Who::Group(own) | Who::Baker(own, _)) => {
                 groups.contains(&own)
             }
-            (Of::All | Of::Groups(_), Who::Instructor | Who::Home)
-            | (Of::Instructor, Who::Home)
-            | (Of::Instructor, Who::Group(_) | Who::Baker(..))
+            (Of::Baker(group, one), Who::Baker(own, baker)) => {
+                (*group, *one) == (own, baker)
+            }
+            (Of::All | Of::Groups(_) | Of::Baker(..), Who::Instructor | Who::Home)
+            | (Of::Baker(..), Who::Group(_))
+            | (Of::Instructor, Who::Group(_) | Who::Baker(..) | Who::Home)
             | (Of::Kit(..), _) => false,
         }
     }
-}
-
-/// Why something that was said cannot be taken in.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Unheard {
-    /// No batch of those who are named has such a step; the steps that there are.
-    NoStep(String, Vec<String>),
-    /// Several have it: how they are told apart.
-    Several(String, Vec<String>),
-    /// The class has no such groups.
-    NoGroup,
-    /// The class does not count such kit, or has less of it.
-    NoKit(String),
-}
-
-/// A batch and the place of one of its steps.
-pub(super) type Spot = (usize, usize);
-
-impl ClassDraft {
-    /// The batches of which something is said, and where in each the step is.
-    ///
-    /// # Errors
-    /// Where there is none, or where the words do not tell which.
-    pub(super) fn spots(&self, said: &Said, step: &str) -> Result<Vec<Spot>, Unheard> {
-        let units: Vec<(usize, &Unit)> =
-            self.units.iter().enumerate().filter(|(_, unit)| said.is_of(unit)).collect();
-        if units.is_empty() {
-            return Err(Unheard::NoGroup);
-        }
-        let (recipe, name) = match step.split_once('/') {
-            Some((recipe, name)) => (Some(plain(recipe)), plain(name)),
-            None => (None, plain(step)),
-        };
-        let mut found: Vec<(Spot, (String, String, String))> = Vec::new();
-        for exact in [true, false] {
-            for (at, unit) in &units {
-                for (place, own) in unit.strand.steps.iter().enumerate() {
-                    let of = [plain(&own.recipe), plain(&unit.strand.recipe)];
-                    let named = [plain(&own.step), plain(&own.title)];
-                    let same = |known: &String| {
-                        if exact { *known == name } else { known.starts_with(&name) }
-                    };
-                    let meant = recipe.as_ref().is_none_or(|recipe| of.contains(recipe));
-                    if meant && named.iter().any(same) {
-                        let key = (
-                            unit.strand.recipe.clone(),
-                            own.recipe.clone(),
-                            own.step.clone(),
-                        );
-                        found.push(((*at, place), key));
-                    }
-                }
-            }
-            if !found.is_empty() {
-                break;
-            }
-        }
-        let mut keys: Vec<_> = found.iter().map(|(_, key)| key.clone()).collect();
-        keys.sort();
-        keys.dedup();
-        match keys.len() {
-            0 => {
-                let steps = units.iter().flat_map(|(_, unit)| &unit.strand.steps);
-                let mut names: Vec<String> = steps.map(|own| own.step.clone()).collect();
-                let mut seen = std::collections::BTreeSet::new();
-                names.retain(|name| seen.insert(name.clone()));
-                Err(Unheard::NoStep(step.to_owned(), names))
-            }
-            1 => Ok(found.into_iter().map(|(spot, _)| spot).collect()),
-            _ => {
-                let several = keys.iter().map(|(made, _, step)| format!("{made}/{step}"));
-                Err(Unheard::Several(step.to_owned(), several.collect()))
-            }
-        }
-    }
-}
-
-/// A name as it is compared: small, with dashes.
-fn plain(name: &str) -> String {
-    let words =
-        name.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty());
-    words.map(str::to_lowercase).collect::<Vec<_>>().join("-")
 }
 
 #[cfg(test)]
@@ -250,8 +280,8 @@ mod tests {
         assert_eq!(said[1].what, What::Late(10));
         assert_eq!(said[2].what, What::Done("cut".into(), Some(18 * 60 + 40)));
         assert_eq!(said[3], Said { of: Of::All, what: What::Nothing });
-        assert_eq!(said[4].of, Of::Kit("oven".into(), 1));
-        assert_eq!(said[5].of, Of::Kit("mixer".into(), 2));
+        assert_eq!(said[4].of, Of::Kit("oven".into(), Which::Some(1)));
+        assert_eq!(said[5].of, Of::Kit("mixer".into(), Which::Some(2)));
         assert_eq!(said[6].what, What::Gone);
         assert_eq!(said[7].what, What::Begun("bake".into(), Some(19 * 60 + 5)));
     }
@@ -268,5 +298,30 @@ mod tests {
         ] {
             assert_eq!(read_day(text), Err(text.to_owned()), "{text}");
         }
+    }
+
+    #[test]
+    fn reads_kit_and_what_is_left_out() {
+        let said = read_day("oven 2 out; oven 2 back; pair 3: brush with egg skipped");
+        let said = said.expect("readable");
+        assert_eq!(said[0].of, Of::Kit("oven".into(), Which::Number(1)));
+        assert_eq!((&said[0].what, &said[1].what), (&What::Out, &What::Back));
+        assert_eq!(said[2].what, What::Skipped("brush with egg".into()));
+    }
+
+    #[test]
+    fn reads_a_day_file_in_the_order_of_its_times() {
+        let text = "# our evening\r\n2027-03-02 19:05 pair 1 late 5\r\n\r\n\
+                    2027-03-02 18:40  all: mix; oven out\n2027-03-02 19:10 pair 2 gone\n\
+                    2027-03-02 19:11 taken back\n2027-03-02 19:20\n";
+        let heard = read_day_file(text).expect("readable");
+        let times: Vec<String> =
+            heard.iter().map(|one| one.at.strftime("%H:%M").to_string()).collect();
+        assert_eq!(times, ["18:40", "19:05", "19:20"]);
+        assert_eq!(heard.iter().map(|one| one.said.len()).sum::<usize>(), 3);
+        let line = day_line(heard[0].at, "all:  mix\n; oven out");
+        assert_eq!(line, "2027-03-02 18:40 all: mix; oven out");
+        let torn = read_day_file("2027-03-02 18:40 all: mix\n2027-03-0");
+        assert_eq!(torn, Err((2, "2027-03-0".into())));
     }
 }

@@ -207,9 +207,12 @@ impl Home<'_> {
         let trays =
             trays.map_or(TRAYS, |trays| i32::try_from(trays).unwrap_or(TRAYS)).max(1);
         let room = Room { trays_per_oven: trays, home: Some(holds) };
-        let strand = strand(self.work, room, &mut problem, self.book)
+        let strand = strand(&[self.work], room, &mut problem, self.book)
             .ok_or("its steps wait for each other in a ring")?;
-        problem.tasks[strand.finish].starts = vec![(end, end)];
+        strand
+            .ends
+            .iter()
+            .for_each(|done| problem.tasks[*done].starts = vec![(end, end)]);
         share(&mut problem, &strand, trays);
         Ok(Draft { problem, strand, clock })
     }
@@ -271,6 +274,7 @@ fn share(problem: &mut Problem, strand: &Strand, trays: i32) {
             task: *task,
             trays: *trays,
             heat,
+            oven: None,
         }));
     }
     problem.ovens = Ovens { count: 1, trays, after: 0, bakes };

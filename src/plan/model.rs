@@ -429,18 +429,20 @@ impl<'a> Model<'a> {
     /// on a parking place of its own behind the horizon.
     fn choose_ovens(&mut self) {
         let ovens = &self.problem.ovens;
+        let free = ovens.bakes.iter().all(|bake| bake.oven.is_none());
         let mut parking = self.horizon + 1;
         for (at, bake) in ovens.bakes.iter().enumerate() {
             let minutes = self.problem.tasks[bake.task].minutes + ovens.after;
-            // Ovens are alike: the first bake goes into the first.
+            // Ovens are alike, where nothing is in them: the first bake goes into the first.
             let own: Vec<(DomainId, Literal)> =
                 (0..ovens.count).map(|_| self.copy(bake.task, parking)).collect();
             let inside: Vec<View> =
                 own.iter().map(|(_, there)| there.get_integer_variable()).collect();
             self.at_most(inside.iter().map(|there| there.scaled(-1)).collect(), -1);
             self.at_most(inside, 1);
-            if at == 0 {
-                self.any_of(own.first().map(|(_, there)| *there).into_iter().collect());
+            let first = (at == 0 && free).then_some(0);
+            if let Some(oven) = bake.oven.or(first) {
+                self.any_of(own.get(oven).map(|(_, there)| *there).into_iter().collect());
             }
             self.copies.push(own);
             self.parked.push(parking);

@@ -17,7 +17,7 @@ impl ClassDraft {
     pub fn timetable(&self, class: &Class, answer: &Answer) -> Timetable {
         let mut answer = answer.clone();
         if let Answer::Fits(plan) = &mut answer {
-            plan.layout = self.settle(&self.renumber(&plan.layout));
+            plan.layout = self.tidied(&plan.layout);
             plan.moments = self.problem.moments(&plan.layout.starts);
         }
         let mut tasks = TaskName::unnamed(Who::Instructor, self.problem.tasks.len());
@@ -51,6 +51,10 @@ impl ClassDraft {
             together: Some(class.together),
         };
         let mut plan = timetable(&self.problem, &answer, naming);
+        let made = self.units.iter().flat_map(|unit| &unit.strand.recipes);
+        if made.collect::<std::collections::BTreeSet<_>>().len() > 1 {
+            plan.titles.clone_from(&self.titles);
+        }
         plan.notes = self.uncounted.iter().cloned().map(Note::Uncounted).collect();
         plan.notes.extend(self.unused(class).map(|kit| Note::Unused(kit.to_owned())));
         plan
@@ -116,8 +120,10 @@ pub(super) fn name_strand(
         }
         waits.extend(step.moves.map(|moves| held(who, step, moves)));
     }
-    tasks[strand.finish].kind = Kind::Finish;
-    tasks[strand.finish].deed = Deed { who, recipe: strand.recipe.clone(), step: None };
+    for (recipe, end) in strand.recipes.iter().zip(&strand.ends) {
+        tasks[*end].kind = Kind::Finish;
+        tasks[*end].deed = Deed { who, recipe: recipe.clone(), step: None };
+    }
 }
 
 fn deed(who: Who, step: &StepPlan) -> Deed {

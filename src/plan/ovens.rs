@@ -9,7 +9,13 @@ pub(super) fn again(problem: &Problem, starts: &[i32]) -> Option<Vec<usize>> {
     let mut order: Vec<usize> = (0..ovens.bakes.len()).collect();
     order.sort_by_key(|at| {
         let bake = &ovens.bakes[*at];
-        (starts[bake.task], bake.heat, std::cmp::Reverse(bake.trays), *at)
+        (
+            bake.oven.is_none(),
+            starts[bake.task],
+            bake.heat,
+            std::cmp::Reverse(bake.trays),
+            *at,
+        )
     });
     let mut chosen = vec![0; ovens.bakes.len()];
     let mut inside: Vec<Vec<(i32, Load)>> = vec![Vec::new(); ovens.count];
@@ -23,7 +29,9 @@ pub(super) fn again(problem: &Problem, starts: &[i32]) -> Option<Vec<usize>> {
             now.iter().all(|(heat, _)| *heat == bake.heat)
                 && trays + load.amount <= ovens.trays
         };
-        let oven = inside.iter().position(room)?;
+        let mut ovens = inside.iter().enumerate();
+        let own = |oven: usize| bake.oven.is_none_or(|own| own == oven);
+        let (oven, _) = ovens.find(|(oven, there)| own(*oven) && room(there))?;
         inside[oven].push((bake.heat, load));
         chosen[at] = oven;
     }

@@ -3,10 +3,11 @@
 use crate::formula::Book;
 use crate::model::Class;
 
+use super::changed::longer;
 use super::class::{Unclear, draft};
-use super::reason::explain;
-use super::solve::{Answer, Effort, solve, stopped};
-use super::timetable::Timetable;
+use super::reason::{Short, explain};
+use super::solve::{Answer, Effort, fits_as_usual, solve, stopped};
+use super::timetable::{Note, Timetable};
 
 /// The plan of a class; where there is none, why, and what would help.
 ///
@@ -16,9 +17,27 @@ pub fn planned(class: &Class, book: Book, effort: Effort) -> Result<Timetable, U
     let draft = draft(class, book)?;
     let answer = solve(&draft.problem, effort);
     let mut plan = draft.timetable(class, &answer);
+    if answer.plan().is_some_and(|plan| plan.short > 0) {
+        plan.notes.extend(usual(class, book).map(Note::Usual));
+    }
     if !matches!(answer, Answer::Fits(_)) && !stopped(effort.watch) {
         let why = explain(class, &answer, book);
         (plan.reasons, plan.remedies) = (why.reasons, why.remedies);
     }
     Ok(plan)
+}
+
+/// Minutes by which a session is tried longer.
+const LONGER: [i32; 12] = [5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60];
+
+/// How much longer the last session would have to be for every rest to be as usual.
+fn usual(class: &Class, book: Book) -> Option<Short> {
+    let session = class.sessions.len().checked_sub(1)?;
+    let fits = |minutes: &i32| {
+        let longer = draft(&longer(class, session, *minutes), book);
+        longer.is_ok_and(|draft| fits_as_usual(&draft.problem))
+    };
+    let at = LONGER.partition_point(|minutes| !fits(minutes));
+    let minutes = *LONGER.get(at)?;
+    fits(&minutes).then_some(Short { session, minutes })
 }

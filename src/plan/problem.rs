@@ -107,6 +107,8 @@ pub struct Bake {
     pub trays: i32,
     /// Bakes of the same number share an oven.
     pub heat: i32,
+    /// The oven, from 0, that it is in already.
+    pub oven: Option<usize>,
 }
 
 /// A shelf: things stand there from the end of a link's first task to the start of its
@@ -340,6 +342,10 @@ impl Problem {
         }
         if layout.ovens.iter().any(|oven| *oven >= self.ovens.count) {
             broken.push("a bake has no oven".into());
+        }
+        let mut placed = self.ovens.bakes.iter().zip(&layout.ovens);
+        if placed.any(|(bake, oven)| bake.oven.is_some_and(|own| own != *oven)) {
+            broken.push("a bake is not in the oven that it is in already".into());
         }
         broken
     }

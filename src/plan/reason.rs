@@ -66,6 +66,9 @@ pub enum Reason {
         /// The headings of the steps that need it.
         steps: Vec<String>,
     },
+    /// What is left of a day under way needs a session to be so much longer: with five
+    /// minutes less no plan is found.
+    Over(Short),
     /// No one piece of kit alone is the reason: several are short together.
     Together,
     /// At home: the hours leave no time until then.
@@ -110,6 +113,8 @@ pub enum Change {
     Session(Session),
     /// No more than so many bakers.
     Bakers(u32),
+    /// They stop where they are.
+    Stop(Vec<super::Who>),
     /// A recipe is not made.
     Without(String),
     /// Several changes at once.

@@ -37,6 +37,8 @@ pub struct Left {
     pub place: Option<String>,
     /// Whose it is.
     pub who: Who,
+    /// The recipe.
+    pub recipe: String,
     /// The step that it waits in.
     pub step: Option<StepName>,
     /// How many trays of it.
@@ -92,10 +94,20 @@ impl Timetable {
         let left = |wait: &Wait| Left {
             place: wait.place.clone(),
             who: wait.deed.who,
+            recipe: wait.deed.recipe.clone(),
             step: wait.deed.step.clone(),
             trays: wait.trays,
         };
         self.waits.iter().filter(over).map(left).collect()
+    }
+
+    /// One's own part of a row: their own ovens and trays.
+    pub fn own(&self, row: &Row, who: Who) -> Row {
+        let mut own = Row { who: vec![who], ..row.clone() };
+        if row.kind == Kind::Bake {
+            own.ovens = self.ovens(&own);
+        }
+        own
     }
 
     /// The ovens of a bake's row, each with its trays.

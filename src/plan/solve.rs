@@ -114,13 +114,20 @@ pub fn solve(problem: &Problem, effort: Effort) -> Answer {
         return best(&narrowed, effort);
     }
     if let Some(layout) = repaired(&narrowed) {
-        return Answer::Fits(Box::new(plan(&narrowed, layout)));
+        let off_grid = waves::leaves_grid(&narrowed, &layout);
+        let plan = plan(&narrowed, layout);
+        return Answer::Fits(Box::new(Plan { off_grid, ..plan }));
     }
     let found = waves::ORDER.iter().find_map(|strict| {
         waves::best(&narrowed, *strict, effort).map(|layout| (layout, *strict))
     });
     match found {
         Some((layout, strict)) => {
+            let layout = match narrowed.short(&layout.starts) {
+                0 => layout,
+                _ if !is_small(&narrowed) => layout,
+                _ => super::firm::firm(&narrowed, layout, effort),
+            };
             let layout = shortened(&narrowed, layout, strict, effort);
             // Rests come before the grid: what lengthens them may leave it.
             let off_grid = !strict.grid || waves::leaves_grid(&narrowed, &layout);
@@ -172,7 +179,8 @@ fn repaired(problem: &Problem) -> Option<Layout> {
     if problem.announced.is_empty() {
         return None;
     }
-    let asked = [latest::as_usual(problem), problem.clone()];
+    let usual = latest::as_usual(problem);
+    let asked = [on_announced_grid(&usual), usual, problem.clone()];
     let found = asked.into_iter().find_map(|mut asked| {
         bounds::narrow(&mut asked).then_some(())?;
         let order = first::ordered(&asked, |task| -problem.announced[task]);
@@ -182,6 +190,33 @@ fn repaired(problem: &Problem) -> Option<Layout> {
         waves::sound(problem, layout)
     })?;
     Some(polished(problem, found))
+}
+
+/// What was announced on the grid stays on it.
+fn on_announced_grid(problem: &Problem) -> Problem {
+    let mut asked = problem.clone();
+    waves::on_grid(&mut asked);
+    for (task, start) in asked.tasks.iter_mut().zip(&problem.announced) {
+        if start.rem_euclid(task.grid) != 0 {
+            task.grid = 1;
+        }
+    }
+    asked
+}
+
+/// Whether a first plan in waves has every rest as usual.
+pub(super) fn fits_as_usual(problem: &Problem) -> bool {
+    let any = |narrowed: Problem| {
+        let usual = waves::ORDER.iter().filter(|strict| strict.usual);
+        usual.into_iter().any(|strict| waves::any(&narrowed, *strict).is_some())
+    };
+    is_small(problem) && open(problem).is_some_and(any)
+}
+
+/// Whether what is left of a day fits: no time is spent on a good plan.
+pub(super) fn still_fits(problem: &Problem) -> Option<Layout> {
+    let narrowed = open(problem)?;
+    repaired(&narrowed).or_else(|| soon(&narrowed))
 }
 
 /// A class that is not planned in goes: each batch for itself.

@@ -102,6 +102,16 @@ fn add(work: &Work, scaling: Scaling, walk: Walk, portions: &mut Vec<Portion>) {
         }
     }
     let recipe = work.recipe.name.clone();
+    // A dough that goes into several recipes is made once.
+    if let Scaling::Total(mass) = &scaling
+        && walk.depth > 0
+        && let Some(Portion { scaling: Scaling::Total(sum), .. }) = portions
+            .iter_mut()
+            .find(|known| known.recipe == recipe && known.each == walk.each)
+    {
+        *sum = sum.clone() + mass.clone();
+        return;
+    }
     let portion = Portion { recipe, scaling, each: walk.each };
     if !portions.contains(&portion) {
         portions.push(portion);

@@ -14,15 +14,15 @@ use crate::work::{Work, WorkJob};
 
 use super::problem::{Link, Problem, Task};
 
-/// One batch, step by step.
+/// One batch, step by step; or several of different recipes that share a dough.
 #[derive(Clone, Debug)]
 pub struct Strand {
-    /// The recipe's file name.
-    pub recipe: String,
-    /// Its steps, those of included recipes first.
+    /// The recipes' file names.
+    pub recipes: Vec<String>,
+    /// Their steps, those of included recipes first.
     pub steps: Vec<StepPlan>,
-    /// The moment at which all is done.
-    pub finish: usize,
+    /// For each recipe the moment at which all of it is done.
+    pub ends: Vec<usize>,
     /// Its tasks, each after those it waits for.
     pub tasks: Vec<usize>,
     /// Whether it is made at home.
@@ -136,37 +136,73 @@ fn held_elsewhere(step: &Step) -> Option<&str> {
     (!same).then_some(place)
 }
 
-/// Adds a batch to the problem: its tasks, and the lags between them. `None` where its
-/// steps wait for each other in a ring.
+/// Adds a batch to the problem: its tasks, and the lags between them. Of several works that
+/// include the same dough it is made once. `None` where steps wait for each other in a ring.
 pub fn strand(
-    work: &Work,
+    works: &[&Work],
     room: Room,
     problem: &mut Problem,
     book: Book,
 ) -> Option<Strand> {
-    let timing = work.timing.as_ref().ok()?;
+    let jobs = jobs(works, room)?;
     let mut laying = Laying { room, problem, steps: Vec::new(), moved: Vec::new() };
-    for job in &timing.jobs {
+    for job in &jobs {
         let recipe = book.content.recipe(&job.recipe)?;
         let step = recipe.steps().find(|step| step.name == job.step)?;
         laying.step(job, step);
     }
     let order = order(&laying.steps)?;
     laying.lags(&order);
-    let dough = matches!(
-        work.recipe.makes.as_ref().map(|made| &made.value),
-        Some(Makes::Weight(_))
-    );
-    let finish = laying.finish(dough && room.home.is_none());
+    let recipes: Vec<String> = works.iter().map(|it| it.recipe.name.clone()).collect();
+    let mut ends = Vec::new();
+    for (at, work) in works.iter().enumerate() {
+        let dough = matches!(
+            work.recipe.makes.as_ref().map(|made| &made.value),
+            Some(Makes::Weight(_))
+        );
+        // What nobody's own step follows on is the first recipe's.
+        let other = |recipe: &String| recipes[at + 1..].contains(recipe);
+        let first = |recipe: &String| at == 0 && !other(recipe);
+        let own = |recipe: &String| *recipe == recipes[at] || first(recipe);
+        ends.push(laying.finish(&own, dough && room.home.is_none()));
+    }
     laying.proofs();
-    let tasks = order.iter().flat_map(|at| laying.steps[*at].tasks()).chain([finish]);
-    Some(Strand {
-        recipe: work.recipe.name.clone(),
-        tasks: tasks.collect(),
-        steps: laying.steps,
-        finish,
-        home: room.home.is_some(),
-    })
+    let tasks = order.iter().flat_map(|at| laying.steps[*at].tasks());
+    let tasks = tasks.chain(ends.iter().copied()).collect();
+    Some(Strand { recipes, tasks, steps: laying.steps, ends, home: room.home.is_some() })
+}
+
+/// The jobs of several works, those of a dough that they share once. At home each is made as
+/// its sheet has it.
+fn jobs(works: &[&Work], room: Room) -> Option<Vec<WorkJob>> {
+    let mut jobs: Vec<WorkJob> = Vec::new();
+    for work in works {
+        let timing = work.timing.as_ref().ok()?;
+        let mut place = Vec::new();
+        let before = jobs.len();
+        for job in &timing.jobs {
+            let shared = job.recipe != work.recipe.name && room.home.is_none();
+            let same = |known: &WorkJob| {
+                (&known.recipe, &known.step) == (&job.recipe, &job.step)
+            };
+            let known = jobs.iter().position(same).filter(|_| shared);
+            place.push(known.unwrap_or(jobs.len()));
+            if known.is_none() {
+                jobs.push(job.clone());
+            }
+        }
+        for job in &mut jobs[before..] {
+            job.job.after.iter_mut().for_each(|after| *after = place[*after]);
+        }
+    }
+    Some(jobs)
+}
+
+impl Strand {
+    /// What it is called by.
+    pub fn recipe(&self) -> &str {
+        self.recipes.first().map_or("", |recipe| recipe)
+    }
 }
 
 impl StepPlan {
@@ -366,10 +402,12 @@ impl Laying<'_> {
     }
 
     /// The first written of the steps that come after takes the material; its lag has an
-    /// upper end too.
+    /// upper end too. Of a dough that several recipes share each of them takes its part.
     fn takes(&self, before: usize, at: usize) -> bool {
+        let recipe = &self.steps[at].recipe;
+        let mut steps = self.steps.iter();
         let first =
-            (0..self.steps.len()).find(|step| self.steps[*step].after.contains(&before));
+            steps.position(|step| step.recipe == *recipe && step.after.contains(&before));
         first == Some(at)
     }
 
@@ -434,9 +472,10 @@ impl Laying<'_> {
 
     /// The moment at which the last step is over; a dough for another day may go on
     /// resting when the class is over.
-    fn finish(&mut self, dough: bool) -> usize {
+    fn finish(&mut self, own: &dyn Fn(&String) -> bool, dough: bool) -> usize {
         let finish = self.task(0);
         let last: Vec<usize> = (0..self.steps.len())
+            .filter(|at| own(&self.steps[*at].recipe))
             .filter(|at| !self.steps.iter().any(|step| step.after.contains(at)))
             .collect();
         for at in last {

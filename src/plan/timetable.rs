@@ -1,6 +1,8 @@
 //! A plan as it stands: the question and its answer side by side, every part by its kind,
 //! its number and its minutes. `sheet` puts it into words.
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 
 use crate::measure::Temperature;
@@ -8,7 +10,8 @@ use crate::measure::Temperature;
 use super::class::{PoolName, Who};
 use super::clock::Clock;
 use super::problem::{Layout, Problem};
-use super::reason::{Reason, Remedy};
+use super::reason::{Reason, Remedy, Short};
+use super::shift::Shift;
 use super::solve::Answer;
 use super::strand::Lag;
 
@@ -21,6 +24,8 @@ pub struct Timetable {
     pub title: String,
     /// Whether it is one bake at home rather than a class.
     pub home: bool,
+    /// The titles of the recipes by their names, where more than one is made.
+    pub titles: BTreeMap<String, String>,
     /// How many bakers work together: 2 for pairs.
     pub together: u32,
     /// Minutes and local times.
@@ -49,6 +54,20 @@ pub struct Timetable {
     pub remedies: Vec<Remedy>,
     /// What else must be known.
     pub notes: Vec<Note>,
+    /// Where it is the rest of a day: from when on, and what is new.
+    pub now: Option<Now>,
+}
+
+/// The rest of a day that is under way.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Now {
+    /// This minute.
+    pub minute: i32,
+    /// What begins at another minute than was announced.
+    pub shifts: Vec<Shift>,
+    /// By how many minutes a session is longer than the class has it, since the rest does not
+    /// fit: its number from 0, and the minutes.
+    pub over: Option<(usize, i32)>,
 }
 
 /// Whether there is a plan.
@@ -227,6 +246,10 @@ pub enum Note {
         /// The step's heading.
         title: String,
     },
+    /// What is begun will stand somewhere beyond the trays that there are.
+    Crowded,
+    /// With a session longer by so much every rest is as usual: that was tried.
+    Usual(Short),
     /// The class does not count this kit: the plan takes it that there is enough.
     Uncounted(String),
     /// The class counts this kit, and no step needs it.
@@ -294,6 +317,7 @@ pub(super) fn timetable(problem: &Problem, answer: &Answer, naming: Naming) -> T
         name: naming.name.to_owned(),
         title: naming.title.to_owned(),
         home,
+        titles: BTreeMap::new(),
         together: naming.together.unwrap_or(1),
         clock: naming.clock.clone(),
         problem: problem.clone(),
@@ -312,6 +336,7 @@ pub(super) fn timetable(problem: &Problem, answer: &Answer, naming: Naming) -> T
         reasons: Vec::new(),
         remedies: Vec::new(),
         notes: Vec::new(),
+        now: None,
     }
 }
 

@@ -1,14 +1,22 @@
 //! The day itself: what has happened is fixed as it happened, the rest is planned anew, and
 //! as little as can be of what was announced is changed.
 
+use std::collections::BTreeMap;
+
 use super::class::ClassDraft;
-use super::day::{Of, Said, Spot, Unheard, What};
-use super::problem::{Bake, Layout, Task, Use};
+use super::day::{Of, Said, What};
+use super::fixing::{fix, loosen, make_room};
+use super::lost::{Out, leave, out, skip};
+use super::problem::Layout;
+use super::spot::{Spot, Unheard};
 use super::timetable::Note;
+
+/// Minutes in which what should be over by now will be.
+const SOON: i32 = 5;
 
 /// What became of a task by now.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum State {
+pub(super) enum State {
     /// It is over, and ended no later than this minute.
     Over(i32),
     /// It runs since this minute.
@@ -17,48 +25,138 @@ enum State {
     Open,
 }
 
-/// Fixes what has happened by minute `now`. Who is not spoken of has kept to `planned`, and
-/// so has everybody of whom is said what the plan says.
+/// What holds from one replanning to the next.
+#[derive(Clone, Debug)]
+pub(super) struct Held {
+    /// When each task began, or is announced to begin.
+    pub(super) starts: Vec<i32>,
+    /// The oven of each bake, by its task.
+    pub(super) ovens: BTreeMap<usize, usize>,
+    /// By how many minutes each task may have ended earlier than it is known to.
+    pub(super) unsure: Vec<i32>,
+    /// Until when it is known what happened.
+    pub(super) known: i32,
+    /// Tasks of those who went home.
+    pub(super) left: Vec<usize>,
+    /// Steps that are left out.
+    pub(super) skipped: Vec<Spot>,
+    /// Kit that is out of order, or was.
+    pub(super) outs: Vec<Out>,
+}
+
+impl Held {
+    /// What holds before anything is said: the plan.
+    pub(super) fn new(draft: &ClassDraft, planned: &Layout) -> Self {
+        let tasks = draft.problem.tasks.len();
+        let mut held = Self {
+            starts: Vec::new(),
+            ovens: BTreeMap::new(),
+            unsure: vec![0; tasks],
+            known: i32::MIN,
+            left: Vec::new(),
+            skipped: Vec::new(),
+            outs: Vec::new(),
+        };
+        held.announce(draft, planned);
+        held
+    }
+
+    /// Takes a plan as announced. Ovens that are only stood for by their loss have no task of
+    /// the class.
+    pub(super) fn announce(&mut self, draft: &ClassDraft, planned: &Layout) {
+        let tasks = self.unsure.len();
+        self.starts = planned.starts[..tasks].to_vec();
+        let bakes = draft.problem.ovens.bakes.iter().zip(&planned.ovens);
+        let own = bakes.filter(|(bake, _)| bake.task < tasks);
+        self.ovens.extend(own.map(|(bake, oven)| (bake.task, *oven)));
+    }
+}
+
+/// A question from now on.
+pub(super) struct Adjusted {
+    /// The question.
+    pub(super) draft: ClassDraft,
+    /// What holds after what was said.
+    pub(super) held: Held,
+    /// Tasks that are not begun.
+    pub(super) open: Vec<usize>,
+    /// What must be known.
+    pub(super) notes: Vec<Note>,
+}
+
+/// Fixes what has happened by minute `now`. Who is not spoken of has kept to what was
+/// announced, and so has everybody of whom is said what the plan says.
+///
+/// Where shelves are `crowded`, what is begun may stand on them beyond their room.
 ///
 /// A step that is said to be done, later than planned, ended now where no time is given: so
 /// no rest that follows is cut short.
 ///
 /// # Errors
 /// What cannot be taken in.
-pub fn adjust(
-    draft: &mut ClassDraft,
-    planned: &Layout,
-    now: i32,
+pub(super) fn adjust(
+    draft: &ClassDraft,
+    held: &Held,
+    (now, crowded): (i32, bool),
     said: &[Said],
-) -> Result<Vec<Note>, Unheard> {
-    let mut day = Day { draft, planned, now, states: Vec::new() };
+) -> Result<Adjusted, Unheard> {
+    if now < held.known {
+        return Err(Unheard::Early);
+    }
+    let (mut draft, mut held) = (draft.clone(), held.clone());
+    held.skipped.iter().for_each(|spot| skip(&mut draft, *spot));
+    let mut day = Day {
+        draft: &draft,
+        held: &held,
+        now,
+        states: Vec::new(),
+        floors: BTreeMap::new(),
+        skipped: Vec::new(),
+    };
     day.as_planned();
     for one in said {
         day.hear(one)?;
     }
     day.shown();
-    let Day { states, .. } = day;
-    fix(draft, planned, now, &states);
-    let overdue = loosen(draft, now, &states);
-    for one in said {
-        match (&one.of, &one.what) {
-            (Of::Kit(kit, count), What::Out) => out(draft, kit, *count, now)?,
-            (_, What::Gone) => gone(draft, one, &states, now),
-            _ => {}
+    let Day { states, floors, skipped, .. } = day;
+    for spot in skipped {
+        let own = draft.units[spot.0].strand.steps[spot.1].tasks();
+        if own.iter().all(|task| states[*task] == State::Open) {
+            skip(&mut draft, spot);
+            held.skipped.push(spot);
         }
     }
+    fix(&mut draft, &mut held, (now, &states, &floors));
+    let notes = loosen(&mut draft, &held.left, (now, &states));
+    make_room(&mut draft, &states, (now, crowded));
+    for one in said {
+        out(&draft, &mut held, one, now)?;
+        if one.what == What::Gone {
+            let own = draft.units.iter().filter(|unit| one.is_of(unit));
+            let tasks = own.flat_map(|unit| unit.strand.tasks.clone());
+            held.left.extend(tasks.filter(|task| states[*task] == State::Open));
+        }
+    }
+    leave(&mut draft, &held.left, now);
+    super::lost::stop(&mut draft, &held.outs, now);
     draft.problem.alike = Vec::new();
-    alike_again(draft);
-    draft.problem.announced = planned.starts.clone();
+    super::fixing::alike_again(&mut draft);
+    draft.problem.announced = held.starts.clone();
     draft.problem.announced.resize(draft.problem.tasks.len(), now);
-    Ok(overdue)
+    held.known = now;
+    let open = (0..states.len())
+        .filter(|task| states[*task] == State::Open && !held.left.contains(task));
+    Ok(Adjusted { open: open.collect(), draft, held, notes })
 }
 
 struct Day<'a> {
     draft: &'a ClassDraft,
-    planned: &'a Layout,
+    held: &'a Held,
     now: i32,
     states: Vec<State>,
+    /// Who is late begins what should have begun no earlier than that.
+    floors: BTreeMap<usize, i32>,
+    skipped: Vec<Spot>,
 }
 
 impl Day<'_> {
@@ -68,7 +166,7 @@ impl Day<'_> {
 
     /// What the plan makes of a task by now, `late` minutes behind it.
     fn by_plan(&self, task: usize, late: i32) -> State {
-        let start = self.planned.starts[task] + late;
+        let start = self.held.starts[task] + late;
         let end = start + self.minutes(task);
         if end <= self.now && start < self.now {
             State::Over(end)
@@ -83,6 +181,7 @@ impl Day<'_> {
         self.states = (0..self.draft.problem.tasks.len())
             .map(|task| self.by_plan(task, 0))
             .collect();
+        self.held.left.iter().for_each(|task| self.states[*task] = State::Open);
     }
 
     /// The minute of a time of day: the last one that is not after now.
@@ -97,7 +196,7 @@ impl Day<'_> {
         match &said.what {
             What::Done(step, at) => {
                 let at_minute = self.minute(*at);
-                for spot in self.steps(said, step)? {
+                for spot in self.steps(said, (step, State::Over(at_minute)))? {
                     if at.is_some() || !self.expected(spot) {
                         self.done(spot, at_minute);
                     }
@@ -105,50 +204,62 @@ impl Day<'_> {
             }
             What::Begun(step, at) => {
                 let at = self.minute(*at);
-                for spot in self.steps(said, step)? {
+                for spot in self.steps(said, (step, State::Runs(at)))? {
                     self.begun(spot, at);
                 }
             }
-            What::Late(_) | What::Nothing | What::Gone => {
-                let units: Vec<usize> = (0..self.draft.units.len())
-                    .filter(|at| said.is_of(&self.draft.units[*at]))
-                    .collect();
-                if units.is_empty() {
-                    return Err(Unheard::NoGroup);
-                }
-                for unit in units {
-                    for task in self.draft.units[unit].strand.tasks.clone() {
-                        match said.what {
-                            What::Late(late) => {
-                                self.states[task] = self.by_plan(task, late);
-                            }
-                            What::Nothing => self.states[task] = State::Open,
-                            _ => {}
-                        }
-                    }
-                }
+            What::Skipped(step) => {
+                let spots = self.draft.spots(said, step)?;
+                self.skipped.extend(spots);
             }
-            What::Out => {}
+            What::Late(late) => {
+                self.tasks_of(said)?.for_each(|task| self.late(task, *late))
+            }
+            What::Nothing => {
+                self.tasks_of(said)?.for_each(|task| self.states[task] = State::Open);
+            }
+            What::Gone => drop(self.tasks_of(said)?),
+            What::Out | What::Back => {}
         }
         Ok(())
     }
 
-    /// The batches with a step. A demonstration that is no batch is known by its name too.
-    fn steps(&mut self, said: &Said, step: &str) -> Result<Vec<Spot>, Unheard> {
+    /// The tasks of those of whom something is said.
+    fn tasks_of(&self, said: &Said) -> Result<std::vec::IntoIter<usize>, Unheard> {
+        let units = self.draft.units.iter().filter(|unit| said.is_of(unit));
+        let tasks: Vec<usize> =
+            units.flat_map(|unit| unit.strand.tasks.clone()).collect();
+        if tasks.is_empty() { Err(Unheard::NoGroup) } else { Ok(tasks.into_iter()) }
+    }
+
+    /// What is known to be over stays; the rest is so much behind its plan.
+    fn late(&mut self, task: usize, late: i32) {
+        let start = self.held.starts[task];
+        if start + self.minutes(task) <= self.held.known {
+            return;
+        }
+        self.states[task] = self.by_plan(task, late);
+        if self.states[task] == State::Open && start < self.now {
+            self.floors.insert(task, start + late);
+        }
+    }
+
+    /// The batches with a step. A demonstration that is no batch is known by its name too:
+    /// those after it are not begun.
+    fn steps(
+        &mut self,
+        said: &Said,
+        (step, state): (&str, State),
+    ) -> Result<Vec<Spot>, Unheard> {
         let found = self.draft.spots(said, step);
         let (Of::Instructor, Err(_)) = (&said.of, &found) else { return found };
-        let draft = self.draft;
-        let shows = draft.shows.iter();
-        let Some(last) = shows.clone().find(|show| show.step.starts_with(step)) else {
-            return found;
-        };
-        let until = self.planned.starts[last.task];
-        for show in shows {
-            let over = self.planned.starts[show.task] <= until;
-            let minutes = self.minutes(show.task);
-            let end = (self.planned.starts[show.task] + minutes).min(self.now);
-            self.states[show.task] = if over { State::Over(end) } else { State::Open };
+        let Some(last) = self.draft.show(step) else { return found };
+        let until = self.held.starts[last];
+        let shows = self.draft.shows.iter().map(|show| show.task);
+        for show in shows.filter(|show| self.held.starts[*show] > until) {
+            self.states[show] = State::Open;
         }
+        self.states[last] = state;
         Ok(Vec::new())
     }
 
@@ -198,9 +309,10 @@ impl Day<'_> {
         let (unit, step) = spot;
         self.open_after(spot);
         for task in self.tasks(unit, step) {
+            // What should be over by now and is not, is soon.
             let over = at + self.minutes(task) <= self.now;
             self.states[task] =
-                if over { State::Over(self.now) } else { State::Runs(at) };
+                if over { State::Over(self.now + SOON) } else { State::Runs(at) };
         }
         self.over_before(spot, at);
     }
@@ -212,8 +324,14 @@ impl Day<'_> {
         let after = (0..steps).filter(|step| self.before((unit, *step)).contains(&at));
         let open: Vec<usize> = after.flat_map(|step| self.tasks(unit, step)).collect();
         open.into_iter().for_each(|task| self.states[task] = State::Open);
-        let finish = self.draft.units[unit].strand.finish;
-        self.states[finish] = State::Open;
+        let strand = &self.draft.units[unit].strand;
+        let own = &strand.steps[at].recipe;
+        let shared = !strand.recipes.contains(own);
+        for (recipe, end) in strand.recipes.iter().zip(&strand.ends) {
+            if shared || recipe == own {
+                self.states[*end] = State::Open;
+            }
+        }
     }
 
     /// What was done before a step was over as late as that lets it have been.
@@ -261,173 +379,4 @@ impl Day<'_> {
             }
         }
     }
-}
-
-/// Nothing that is open begins in the past; the rest stays where it was.
-fn fix(draft: &mut ClassDraft, planned: &Layout, now: i32, states: &[State]) {
-    for (task, state) in states.iter().enumerate() {
-        let own = &mut draft.problem.tasks[task];
-        let minutes = own.minutes;
-        match state {
-            State::Over(end) => own.starts = vec![(end - minutes, end - minutes)],
-            State::Runs(start) => own.starts = vec![(*start, *start)],
-            State::Open => {
-                own.starts.retain(|(_, last)| *last >= now);
-                for (first, _) in &mut own.starts {
-                    *first = (*first).max(now);
-                }
-            }
-        }
-        // Where a rest began is not known to the minute: it has its shortest time from the
-        // latest, and its longest from what was planned.
-        if let State::Over(end) = state {
-            let unsure = (end - minutes - planned.starts[task]).max(0);
-            for link in draft.problem.links.iter_mut().filter(|link| link.from == task) {
-                link.most = link.most.map(|most| (most - unsure).max(link.least));
-            }
-        }
-    }
-}
-
-/// Takes out of the question what is over, and lets go on what has stood too long.
-fn loosen(draft: &mut ClassDraft, now: i32, states: &[State]) -> Vec<Note> {
-    let mut overdue = Vec::new();
-    let problem = &mut draft.problem;
-    let tasks = &problem.tasks;
-    let end = |task: usize| {
-        tasks[task].starts.first().map_or(0, |at| at.0) + tasks[task].minutes
-    };
-    for (at, link) in problem.links.iter_mut().enumerate() {
-        if states[link.to] != State::Open {
-            (link.least, link.usual, link.most, link.crosses) =
-                (i32::MIN / 4, None, None, true);
-            continue;
-        }
-        if let State::Over(_) = states[link.from]
-            && link.most.is_some_and(|most| now - end(link.from) > most)
-        {
-            link.most = None;
-            overdue.extend(draft.units.iter().find_map(|unit| {
-                let steps = unit.strand.steps.iter();
-                let step = steps.rev().find(|step| step.stays.contains(&at))?;
-                step.waits
-                    .then(|| Note::TooLong { who: unit.who, title: step.title.clone() })
-            }));
-        }
-    }
-    let over = |task: usize, after: i32| {
-        matches!(states[task], State::Over(_)) && end(task) + after <= now
-    };
-    for pool in &mut problem.pools {
-        pool.uses.retain(|of| !over(of.task, of.after));
-    }
-    let after = problem.ovens.after;
-    problem.ovens.bakes.retain(|bake| !over(bake.task, after));
-    let links = &problem.links;
-    for store in &mut problem.stores {
-        store.stays.retain(|(link, _)| states[links[*link].to] == State::Open);
-    }
-    overdue.dedup();
-    overdue
-}
-
-/// Kit that is out of order is taken from when what is in it is done until the end.
-fn out(draft: &mut ClassDraft, kit: &str, count: u32, now: i32) -> Result<(), Unheard> {
-    let unknown = || Unheard::NoKit(kit.to_owned());
-    let last = draft.problem.sessions.last().map_or(now, |session| session.1);
-    let runs = |draft: &ClassDraft, tasks: &mut dyn Iterator<Item = usize>| {
-        let ends = tasks.filter_map(|task| {
-            let own = &draft.problem.tasks[task];
-            let start = own.starts.first()?.0;
-            (own.starts.len() == 1 && start < now && own.starts[0].1 == start)
-                .then_some(start + own.minutes)
-        });
-        ends.max().unwrap_or(now).max(now)
-    };
-    let stop = |draft: &mut ClassDraft, from: i32| {
-        let task =
-            Task { minutes: (last - from).max(0), starts: vec![(from, from)], grid: 1 };
-        draft.problem.tasks.push(task);
-        draft.problem.tasks.len() - 1
-    };
-    if kit == "oven" {
-        if count as usize > draft.problem.ovens.count {
-            return Err(unknown());
-        }
-        for _ in 0..count {
-            let bakes: Vec<usize> =
-                draft.problem.ovens.bakes.iter().map(|bake| bake.task).collect();
-            let from = runs(draft, &mut bakes.into_iter());
-            let task = stop(draft, from);
-            let trays = draft.problem.ovens.trays;
-            draft.problem.ovens.bakes.push(Bake { task, trays, heat: -1 });
-        }
-        return Ok(());
-    }
-    let name = super::PoolName::Kit(kit.to_owned());
-    let at = draft.pools.iter().position(|known| *known == name).ok_or_else(unknown)?;
-    let amount = i32::try_from(count).unwrap_or(i32::MAX);
-    if amount > draft.problem.pools[at].capacity {
-        return Err(unknown());
-    }
-    let uses: Vec<usize> =
-        draft.problem.pools[at].uses.iter().map(|of| of.task).collect();
-    let from = runs(draft, &mut uses.into_iter());
-    let task = stop(draft, from);
-    draft.problem.pools[at].uses.push(Use { task, amount, after: 0 });
-    Ok(())
-}
-
-/// Who has gone home does nothing more, and needs nothing.
-fn gone(draft: &mut ClassDraft, said: &Said, states: &[State], now: i32) {
-    let leave: Vec<usize> = draft
-        .units
-        .iter()
-        .filter(|unit| said.is_of(unit))
-        .flat_map(|unit| unit.strand.tasks.clone())
-        .filter(|task| states.get(*task) == Some(&State::Open))
-        .collect();
-    let problem = &mut draft.problem;
-    for task in &leave {
-        problem.tasks[*task] = Task { minutes: 0, starts: vec![(now, now)], grid: 1 };
-    }
-    let left = |task: usize| leave.contains(&task);
-    let mut stays = vec![true; problem.links.len()];
-    for (at, link) in problem.links.iter_mut().enumerate() {
-        if left(link.to) || left(link.from) {
-            stays[at] = false;
-            (link.least, link.usual, link.most, link.crosses) =
-                (i32::MIN / 4, None, None, true);
-        }
-    }
-    problem.pools.iter_mut().for_each(|pool| pool.uses.retain(|of| !left(of.task)));
-    problem.ovens.bakes.retain(|bake| !left(bake.task));
-    for store in &mut problem.stores {
-        store.stays.retain(|(link, _)| stays[*link]);
-    }
-    draft.left.extend(leave);
-}
-
-/// Batches that are still made alike: those that stand where others of their making do.
-fn alike_again(draft: &mut ClassDraft) {
-    let tasks = &draft.problem.tasks;
-    let state = |batch: &Vec<usize>| -> Vec<(i32, Vec<(i32, i32)>)> {
-        batch
-            .iter()
-            .map(|task| (tasks[*task].minutes, tasks[*task].starts.clone()))
-            .collect()
-    };
-    let mut families: Vec<Vec<Vec<usize>>> = Vec::new();
-    for batches in &draft.problem.families {
-        let from = families.len();
-        for batch in batches {
-            let same =
-                families[from..].iter().position(|own| state(&own[0]) == state(batch));
-            match same {
-                Some(at) => families[from + at].push(batch.clone()),
-                None => families.push(vec![batch.clone()]),
-            }
-        }
-    }
-    draft.problem.families = families;
 }

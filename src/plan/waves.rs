@@ -183,7 +183,7 @@ fn question(asked: &Problem, goes: &Goes, strict: Strictness) -> Option<Merged> 
 }
 
 /// Lets every task that has some room begin on the grid.
-fn on_grid(problem: &mut Problem) {
+pub(super) fn on_grid(problem: &mut Problem) {
     let grid = problem.grid.max(1);
     let mut tight = vec![false; problem.tasks.len()];
     for link in &problem.links {

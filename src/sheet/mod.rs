@@ -15,9 +15,9 @@ mod time;
 
 pub use class::{
     ActivityFact, BarKind, Card, ChartBar, ChartLane, ChartMark, ChartSession,
-    ChartSheet, ClassSheet, ForWhom, LineSheet, LinkFact, MakingSheet, ObjectiveFact,
-    Order, OrderLine, OrderSheet, OvensFact, PlanSheet, PoolFact, SessionSheet, Span,
-    StoreFact, Tub, TubLine, UsWeights, WaitFact,
+    ChartSheet, ClassSheet, ForWhom, LineSheet, LinkFact, MakingSheet, NowFact,
+    ObjectiveFact, Order, OrderLine, OrderSheet, OvensFact, PlanSheet, PoolFact,
+    SessionSheet, ShiftFact, Span, StoreFact, Tub, TubLine, UsWeights, WaitFact,
 };
 pub use course::{
     Batch, ClassLink, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look,

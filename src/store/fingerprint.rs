@@ -18,7 +18,10 @@ pub fn fingerprint(folders: &[&Path]) -> Option<String> {
         key.add(b"folder");
         for entry in WalkDir::new(folder).min_depth(1).sort_by_file_name() {
             let entry = entry.ok()?;
-            if entry.file_type().is_dir() {
+            let name = entry.path().strip_prefix(folder).ok()?.to_string_lossy();
+            // What happened on an evening is no part of an edition.
+            if entry.file_type().is_dir() || super::day::is_day(&name.replace('\\', "/"))
+            {
                 continue;
             }
             let plain = entry.file_type().is_file();

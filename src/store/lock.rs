@@ -91,7 +91,7 @@ fn taken(output: &Path) -> StoreError {
 /// Whether the file is still the one at `path`: its holder may have taken it away after
 /// it was opened here.
 #[cfg(unix)]
-fn is_at(file: &File, path: &Path) -> bool {
+pub(super) fn is_at(file: &File, path: &Path) -> bool {
     use std::os::unix::fs::MetadataExt;
     let place = |data: std::fs::Metadata| (data.dev(), data.ino());
     let own = file.metadata().map(place).ok();
@@ -100,7 +100,7 @@ fn is_at(file: &File, path: &Path) -> bool {
 
 /// Whether the file is still the one at `path`: an open file cannot be taken away here.
 #[cfg(not(unix))]
-fn is_at(_: &File, _: &Path) -> bool {
+pub(super) fn is_at(_: &File, _: &Path) -> bool {
     true
 }
 

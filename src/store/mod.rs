@@ -1,5 +1,6 @@
 //! The only room that opens files: loads the content folder, saves what is published.
 
+mod day;
 mod faces;
 mod fingerprint;
 mod floor;
@@ -21,6 +22,7 @@ mod unread;
 mod vacant;
 mod write;
 
+pub use day::{DayFile, day_path, day_text};
 pub use faces::faces;
 pub use fingerprint::fingerprint;
 pub use halt::halt;

@@ -7,7 +7,8 @@ mod plan;
 pub use order::{ForWhom, Order, OrderLine, OrderSheet, Tub, TubLine, UsWeights};
 pub use plan::{
     ActivityFact, BarKind, ChartBar, ChartLane, ChartMark, ChartSession, ChartSheet,
-    LinkFact, ObjectiveFact, OvensFact, PlanSheet, PoolFact, Span, StoreFact, WaitFact,
+    LinkFact, NowFact, ObjectiveFact, OvensFact, PlanSheet, PoolFact, ShiftFact, Span,
+    StoreFact, WaitFact,
 };
 
 use serde::Serialize;

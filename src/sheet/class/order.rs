@@ -43,6 +43,8 @@ pub struct OrderLine {
     pub need_g: f64,
     /// The same in words; empty where no weight is known.
     pub need: String,
+    /// What is bought by the piece, as eggs are: so many whole ones hold what is needed.
+    pub count: Option<u64>,
     /// Of that on the shelf, in grams.
     pub shelf_g: f64,
     /// One pack, in grams.

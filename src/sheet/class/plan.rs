@@ -56,6 +56,9 @@ pub struct PlanSheet {
     pub remedies: Vec<String>,
     /// What else must be known.
     pub notes: Vec<String>,
+    /// The rest of a day under way; `null` for a whole plan.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub now: Option<NowFact>,
     /// Minutes and local times.
     #[serde(skip)]
     pub clock: Clock,
@@ -71,6 +74,46 @@ pub struct PlanSheet {
     /// The plan as a chart; nothing where there is no plan.
     #[serde(skip)]
     pub chart: Option<ChartSheet>,
+}
+
+/// The rest of a day under way.
+#[derive(Clone, Debug, Serialize)]
+pub struct NowFact {
+    /// This minute.
+    pub now_min: i32,
+    /// The same as a local time.
+    pub now: String,
+    /// The minute up to which things are soon.
+    pub next_min: i32,
+    /// The day: `Tuesday 2 March 2027`.
+    #[serde(skip)]
+    pub day: String,
+    /// The time: `18:55`.
+    #[serde(skip)]
+    pub time: String,
+    /// What begins at another minute than was announced.
+    pub changed: Vec<ShiftFact>,
+}
+
+/// Something that begins at another minute than was announced.
+#[derive(Clone, Debug, Serialize)]
+pub struct ShiftFact {
+    /// Who does it.
+    pub who: String,
+    /// The recipe.
+    pub recipe: String,
+    /// The step's heading.
+    pub what: String,
+    /// The minute that was announced.
+    pub from_min: i32,
+    /// The minute at which it begins now.
+    pub to_min: i32,
+    /// The time that was announced.
+    pub from: String,
+    /// The time at which it begins now.
+    pub to: String,
+    /// Why, in words.
+    pub why: String,
 }
 
 /// One thing that is made small.

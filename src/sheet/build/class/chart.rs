@@ -28,7 +28,10 @@ pub(super) fn chart(voice: &Voice, rows: &[LineSheet]) -> Option<ChartSheet> {
         title: plan.title.clone(),
         key,
         sessions: spans.map(|span| session(voice, span, &of_steps, rows)).collect(),
-        steps: steps.iter().map(|(_, title)| (*title).to_owned()).collect(),
+        steps: steps
+            .iter()
+            .map(|((recipe, _), title)| voice.of(recipe, (*title).to_owned()))
+            .collect(),
         said: said(voice, rows.iter()),
     })
 }

@@ -2,6 +2,7 @@
 //! weigh-out put into words, once.
 
 mod chart;
+mod evening;
 mod names;
 mod order;
 mod plan;
@@ -128,7 +129,8 @@ impl Telling<'_> {
         let mut found: Vec<(Who, Timed)> = Vec::new();
         for row in plan.rows().into_iter().chain(plan.rests()) {
             let words = self.card_line(&row);
-            let doing = row.who.iter().map(|who| (*who, words.clone()));
+            let own = |who: &Who| (*who, self.card_line(&plan.own(&row, *who)));
+            let doing = row.who.iter().map(own);
             let others = row.watching.iter().filter(|who| !row.who.contains(who));
             let watching = others.map(|who| (*who, self.watched(&words)));
             for (who, words) in doing.chain(watching) {

@@ -9,7 +9,7 @@ use crate::formula::{Book, expand};
 use crate::measure::show::{self, Notation, Sign};
 use crate::measure::{Exact, Mass, ceil, exact, float};
 use crate::model::{Class, Each, Making};
-use crate::pantry::Item;
+use crate::pantry::{Item, Kind, Portion};
 use crate::plan::scaled;
 use crate::words::Words;
 
@@ -105,6 +105,7 @@ fn line(
         ingredient: item.name.clone(),
         need_g: need.float(),
         need: if as_needed { String::new() } else { grams(need.float(), words) },
+        count: whole_eggs(item, need).filter(|_| !as_needed),
         shelf_g: shelf.float(),
         pack_g: pack.map(Mass::float),
         packs: packs.filter(|_| !as_needed),
@@ -121,6 +122,18 @@ fn line(
             left: left.as_ref().map(|left| ounces(left, words)),
         },
     }
+}
+
+/// Eggs are bought whole: the fewest that hold so much. No other kind is cracked.
+fn whole_eggs(item: &Item, need: &Mass) -> Option<u64> {
+    let piece = |name: &str| {
+        item.portions.iter().find_map(|portion| match portion {
+            Portion::Piece(own, grams) if own == name => Some(grams),
+            Portion::Piece(..) | Portion::Volume(..) => None,
+        })
+    };
+    let grams = piece("large").or_else(|| piece("each"))?;
+    (item.kind == Kind::Egg).then(|| ceil(&(need.amount() / grams)))
 }
 
 /// Grams in words, as in the table: to a tenth, without one that is nought.
@@ -181,7 +194,14 @@ pub fn weights(line: &OrderLine, units: Units, words: &Words) -> [String; 5] {
     };
     let packs = line.packs.zip(pack).map(|(packs, pack)| format!("{packs} × {pack}"));
     let as_needed = || words.get("as-needed").to_owned();
-    let need = if line.as_needed { as_needed() } else { need(line, units) };
+    let need = match (line.as_needed, line.count) {
+        (true, _) => as_needed(),
+        (false, None) => need(line, units),
+        (false, Some(count)) => {
+            let (count, weight) = (count.to_string(), need(line, units));
+            words.fill("order-count", &[("count", &count), ("weight", &weight)])
+        }
+    };
     let cost = line.cost_minor.map(|cost| show::marked(&show::money(cost), words));
     let cost = cost.unwrap_or_default();
     let [packs, left] = [packs, left].map(Option::unwrap_or_default);
@@ -209,6 +229,7 @@ mod tests {
             ingredient: "bread flour".into(),
             need_g: 2675.0,
             need: "2675 g".into(),
+            count: None,
             shelf_g: 0.0,
             pack_g: Some(1500.0),
             packs: Some(2),

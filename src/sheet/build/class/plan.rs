@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::measure::{Temperature, show};
-use crate::plan::{Activity, Kind, PoolName, Row, StepName, Timetable, Wait, Who};
+use crate::plan::{Activity, Kind, Left, PoolName, Row, StepName, Timetable, Wait, Who};
 use crate::words::Words;
 
 use super::super::super::Units;
@@ -12,6 +12,7 @@ use super::super::super::class::{
     Span, StoreFact, WaitFact,
 };
 use super::chart::chart;
+use super::evening::now_fact;
 use super::names::Names;
 use super::reasons::{note, reason, remedy, standing};
 
@@ -65,6 +66,20 @@ impl<'a> Voice<'a> {
 
     /// What is done: the step's heading, and what else happens to it.
     fn what(&self, row: &Row) -> String {
+        self.of(&row.recipe, self.deed(row))
+    }
+
+    /// The same with its recipe before it, where more than one is made.
+    pub(super) fn of(&self, recipe: &str, what: String) -> String {
+        match self.plan.titles.get(recipe) {
+            Some(title) => {
+                self.words.fill("plan-of", &[("recipe", title), ("what", &what)])
+            }
+            None => what,
+        }
+    }
+
+    fn deed(&self, row: &Row) -> String {
         let title = heading(row.step.as_ref());
         let moved = |key: &str| {
             let place = row.place.as_deref()?;
@@ -104,20 +119,27 @@ impl<'a> Voice<'a> {
 
     /// What stands where when a session closes, what is the same at the same place together.
     fn left(&self, session: usize) -> Vec<[String; 4]> {
-        type Joined = (Option<String>, Vec<Who>, Option<StepName>, i32);
-        let mut joined: Vec<Joined> = Vec::new();
+        let mut joined: Vec<(Left, Vec<Who>)> = Vec::new();
         for left in self.plan.overnight(session) {
-            match joined.iter_mut().find(|it| it.0 == left.place && it.2 == left.step) {
-                Some(same) => {
-                    same.1.push(left.who);
-                    same.3 += left.trays;
+            let same = |(it, _): &&mut (Left, Vec<Who>)| {
+                (&it.place, &it.recipe, &it.step)
+                    == (&left.place, &left.recipe, &left.step)
+            };
+            match joined.iter_mut().find(same) {
+                Some((same, who)) => {
+                    same.trays += left.trays;
+                    // Two of the same dough are still one pair's.
+                    if !who.contains(&left.who) {
+                        who.push(left.who);
+                    }
                 }
-                None => joined.push((left.place, vec![left.who], left.step, left.trays)),
+                None => joined.push((left.clone(), vec![left.who])),
             }
         }
-        let words = |(place, who, step, trays): Joined| {
-            let what = heading(step.as_ref()).to_owned();
-            [place.unwrap_or_default(), self.names.all(&who), what, trays.to_string()]
+        let words = |(left, who): (Left, Vec<Who>)| {
+            let what = self.of(&left.recipe, heading(left.step.as_ref()).to_owned());
+            let place = left.place.unwrap_or_default();
+            [place, self.names.all(&who), what, left.trays.to_string()]
         };
         joined.into_iter().map(words).collect()
     }
@@ -211,13 +233,18 @@ pub fn plan_sheet(plan: &Timetable, words: &Words, units: Units) -> PlanSheet {
         ovens: ovens(plan),
         stores: stores(plan),
         reasons: plan.reasons.iter().map(|it| reason(it, words)).collect(),
-        remedies: plan.remedies.iter().map(|it| remedy(it, words)).collect(),
+        remedies: plan
+            .remedies
+            .iter()
+            .map(|it| remedy(it, &voice.names, words))
+            .collect(),
         notes: plan.notes.iter().map(|it| note(it, &voice.names, words)).collect(),
         clock: plan.clock.clone(),
         rests: plan.rests().iter().map(|row| voice.line(row)).collect(),
         left: (0..plan.problem.sessions.len()).map(|at| voice.left(at)).collect(),
         chart: chart(&voice, &rows),
-        rows,
+        rows: voice.from_now(rows),
+        now: plan.now.as_ref().map(|now| now_fact(&voice, now)),
     }
 }
 

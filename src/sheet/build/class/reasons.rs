@@ -56,6 +56,7 @@ pub(super) fn reason(reason: &Reason, words: &Words) -> String {
                 [("kit", &**kit), ("have", &*have), ("need", &*need), ("steps", &*steps)];
             words.fill("reason-kit", &values)
         }
+        Reason::Over(short) => with_short("reason-over", "", *short, words),
         Reason::Together => words.get("reason-together").to_owned(),
         Reason::Hours { awake: (from, to), ready } => {
             let [from, to] = [*from, *to].map(|minute| clock(minute, words));
@@ -68,8 +69,8 @@ pub(super) fn reason(reason: &Reason, words: &Words) -> String {
 }
 
 /// What would make it fit.
-pub(super) fn remedy(remedy: &Remedy, words: &Words) -> String {
-    let change = change(&remedy.change, words);
+pub(super) fn remedy(remedy: &Remedy, names: &Names, words: &Words) -> String {
+    let change = change(&remedy.change, names, words);
     match remedy.end {
         None => words.fill("remedy-fits", &[("change", &change)]),
         Some(end) => {
@@ -82,7 +83,7 @@ pub(super) fn remedy(remedy: &Remedy, words: &Words) -> String {
     }
 }
 
-fn change(of: &Change, words: &Words) -> String {
+fn change(of: &Change, names: &Names, words: &Words) -> String {
     match of {
         Change::More(kit, more) => {
             let count = more.to_string();
@@ -101,9 +102,11 @@ fn change(of: &Change, words: &Words) -> String {
         Change::Bakers(count) => {
             words.fill("remedy-bakers", &[("count", &count.to_string())])
         }
+        Change::Stop(who) => words.fill("remedy-stop", &[("who", &names.all(who))]),
         Change::Without(recipe) => words.fill("remedy-without", &[("recipe", recipe)]),
         Change::All(all) => {
-            let all: Vec<String> = all.iter().map(|one| change(one, words)).collect();
+            let all: Vec<String> =
+                all.iter().map(|one| change(one, names, words)).collect();
             words.list(&all)
         }
         Change::Together(together) => {
@@ -141,6 +144,8 @@ pub(super) fn note(note: &Note, names: &Names, words: &Words) -> String {
             let who = names.one(*who);
             words.fill("plan-note-too-long", &[("who", &who), ("title", title)])
         }
+        Note::Crowded => words.get("plan-note-crowded").to_owned(),
+        Note::Usual(short) => with_short("plan-note-usual", "", *short, words),
         Note::Uncounted(kit) => words.fill("plan-note-uncounted", &[("kit", kit)]),
         Note::Unused(kit) => words.fill("plan-note-unused", &[("kit", kit)]),
         Note::Stopped => words.get("plan-note-stopped").to_owned(),

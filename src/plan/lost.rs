@@ -1,0 +1,193 @@
+//! What an evening loses: kit that is out of order, a group that goes home, a step that is
+//! left out.
+
+use super::class::{ClassDraft, PoolName};
+use super::day::{Of, Said, What, Which};
+use super::problem::{Bake, Problem, Task, Use};
+use super::spot::{Spot, Unheard};
+use super::today::Held;
+
+/// What the ovens are called in a class's kit.
+const OVEN: &str = "oven";
+/// A heat that no bake has.
+const NO_HEAT: i32 = -1;
+
+/// Kit that is out of order, or was.
+#[derive(Clone, Debug)]
+pub(super) struct Out {
+    kit: String,
+    amount: i32,
+    /// Which oven it is.
+    oven: Option<usize>,
+    from: i32,
+    /// When it is in order again.
+    until: Option<i32>,
+}
+
+/// Takes in what is said of kit.
+///
+/// # Errors
+/// Where the class does not count so much of it.
+pub(super) fn out(
+    draft: &ClassDraft,
+    held: &mut Held,
+    said: &Said,
+    now: i32,
+) -> Result<(), Unheard> {
+    let Of::Kit(kit, which) = &said.of else { return Ok(()) };
+    let (kit, capacity) = known(draft, kit)?;
+    let unknown = || Unheard::NoKit(kit.clone());
+    let gone = |of: &&mut Out| of.kit == kit && of.until.is_none_or(|until| until > now);
+    if said.what == What::Back {
+        let mut back: Vec<&mut Out> = held.outs.iter_mut().filter(gone).collect();
+        if let Which::Number(number) = which {
+            back.retain(|of| of.oven.is_none_or(|oven| oven == *number as usize));
+        }
+        let count = if let Which::Some(count) = which { *count as usize } else { 1 };
+        return match back.len() >= count {
+            true => Ok(back.into_iter().take(count).for_each(|of| of.until = Some(now))),
+            false => Err(unknown()),
+        };
+    }
+    let lost: i32 = held.outs.iter_mut().filter(gone).map(|of| of.amount).sum();
+    let more = if let Which::Some(count) = which { *count } else { 1 };
+    let more = i32::try_from(more).unwrap_or(i32::MAX);
+    if more.saturating_add(lost) > capacity {
+        return Err(unknown());
+    }
+    if let Which::Number(number) = which
+        && i64::from(*number) >= i64::from(capacity)
+    {
+        return Err(unknown());
+    }
+    for _ in 0..more {
+        let oven = (kit == OVEN).then(|| match which {
+            Which::Number(number) => *number as usize,
+            Which::Some(_) => free_oven(&draft.problem, held, now),
+        });
+        let from = oven.map_or(now, |oven| free(&draft.problem, oven, now));
+        held.outs.push(Out { kit: kit.clone(), amount: 1, oven, from, until: None });
+    }
+    Ok(())
+}
+
+/// A kind of kit by its name or the beginning of it, and how much the class has.
+fn known(draft: &ClassDraft, said: &str) -> Result<(String, i32), Unheard> {
+    let mut all: Vec<(&str, i32)> = Vec::new();
+    let count = i32::try_from(draft.problem.ovens.count).unwrap_or(i32::MAX);
+    all.extend((count > 0).then_some((OVEN, count)));
+    for (name, pool) in draft.pools.iter().zip(&draft.problem.pools) {
+        if let PoolName::Kit(kit) = name {
+            all.push((kit, pool.capacity));
+        }
+    }
+    let exact = all.iter().filter(|(kit, _)| *kit == said);
+    let found: Vec<_> = match exact.clone().count() {
+        0 => all.iter().filter(|(kit, _)| kit.starts_with(said)).collect(),
+        _ => exact.collect(),
+    };
+    match found.as_slice() {
+        [(kit, capacity)] => Ok(((*kit).to_owned(), *capacity)),
+        _ => Err(Unheard::NoKit(said.to_owned())),
+    }
+}
+
+/// When what is in an oven now is done.
+fn free(problem: &Problem, oven: usize, now: i32) -> i32 {
+    let inside = problem.ovens.bakes.iter().filter(|bake| bake.oven == Some(oven));
+    let ends = inside.filter_map(|bake| {
+        let task = &problem.tasks[bake.task];
+        Some(task.starts.first()?.0 + task.minutes)
+    });
+    ends.max().unwrap_or(now).max(now)
+}
+
+/// The oven that is free first, of those that are not out already.
+fn free_oven(problem: &Problem, held: &Held, now: i32) -> usize {
+    let out = |oven: &usize| {
+        held.outs.iter().any(|of| of.oven == Some(*oven) && of.until.is_none())
+    };
+    let ovens = (0..problem.ovens.count).filter(|oven| !out(oven));
+    // Of those that are free the last: the first ones are used first.
+    let order = |oven: &usize| (free(problem, *oven, now), std::cmp::Reverse(*oven));
+    ovens.min_by_key(order).unwrap_or(0)
+}
+
+/// Kit that is out of order is taken from when what is in it is done until it is in order
+/// again, or the end.
+pub(super) fn stop(draft: &mut ClassDraft, outs: &[Out], now: i32) {
+    let problem = &mut draft.problem;
+    let last = problem.sessions.last().map_or(now, |session| session.1);
+    for of in outs {
+        let to = of.until.unwrap_or(last);
+        if to <= now {
+            continue;
+        }
+        let mut task = Task { minutes: 0, starts: vec![(of.from, of.from)], grid: 1 };
+        // What is said later may have something run in it still.
+        if let Some(oven) = of.oven {
+            let from = free(problem, oven, now.max(of.from)).min(to);
+            task.starts = vec![(from, from)];
+        }
+        task.minutes = to - task.starts[0].0;
+        problem.tasks.push(task);
+        let task = problem.tasks.len() - 1;
+        if of.oven.is_some() {
+            let trays = problem.ovens.trays;
+            let bake = Bake { task, trays, heat: NO_HEAT, oven: of.oven };
+            problem.ovens.bakes.push(bake);
+            continue;
+        }
+        let name = PoolName::Kit(of.kit.clone());
+        if let Some(at) = draft.pools.iter().position(|known| *known == name) {
+            let pool = &mut problem.pools[at];
+            pool.uses.push(Use { task, amount: of.amount, after: 0 });
+        }
+    }
+}
+
+/// Who has gone home does nothing more, and needs nothing.
+pub(super) fn leave(draft: &mut ClassDraft, leave: &[usize], now: i32) {
+    let problem = &mut draft.problem;
+    for task in leave {
+        problem.tasks[*task] = Task { minutes: 0, starts: vec![(now, now)], grid: 1 };
+    }
+    let left = |task: usize| leave.contains(&task);
+    let mut stays = vec![true; problem.links.len()];
+    for (at, link) in problem.links.iter_mut().enumerate() {
+        if left(link.to) || left(link.from) {
+            stays[at] = false;
+            (link.least, link.usual, link.most, link.crosses) =
+                (i32::MIN / 4, None, None, true);
+        }
+    }
+    problem.pools.iter_mut().for_each(|pool| pool.uses.retain(|of| !left(of.task)));
+    problem.ovens.bakes.retain(|bake| !left(bake.task));
+    for store in &mut problem.stores {
+        store.stays.retain(|(link, _)| stays[*link]);
+    }
+    draft.left.extend(leave);
+}
+
+/// A step that is left out takes no time and no kit, and nothing waits for its rest.
+pub(super) fn skip(draft: &mut ClassDraft, (unit, at): Spot) {
+    let steps = &draft.units[unit].strand.steps;
+    let step = &steps[at];
+    let own = step.tasks();
+    let next = steps.iter().filter(|other| other.after.contains(&at));
+    let next: Vec<usize> = next.flat_map(|other| other.entries()).collect();
+    let problem = &mut draft.problem;
+    own.iter().for_each(|task| problem.tasks[*task].minutes = 0);
+    problem
+        .pools
+        .iter_mut()
+        .for_each(|pool| pool.uses.retain(|of| !own.contains(&of.task)));
+    problem.ovens.bakes.retain(|bake| !own.contains(&bake.task));
+    for (link, it) in problem.links.iter_mut().enumerate() {
+        let behind = step.exits.contains(&it.from) && next.contains(&it.to);
+        if step.waits && (behind || step.stays.contains(&link)) {
+            (it.least, it.usual) = (0, it.usual.map(|_| 0));
+        }
+    }
+    draft.left.extend(own);
+}

@@ -1,0 +1,224 @@
+//! An evening under way: what is said is kept and taken as it was meant, each plan of the rest
+//! builds on the one before.
+//!
+//! `tests/outside/evenings.py` carries whole evenings out and holds every plan against what
+//! really happened.
+#![allow(clippy::disallowed_methods, reason = "tests write files")]
+
+mod common;
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use common::{folder, tourier};
+use serde_json::Value;
+
+/// The demonstration course in a folder of its own.
+fn course(name: &str) -> PathBuf {
+    course_of(name, "content")
+}
+
+fn course_of(name: &str, from: &str) -> PathBuf {
+    fn copy(from: &Path, to: &Path) {
+        fs::create_dir_all(to).expect("a folder");
+        for entry in fs::read_dir(from).expect("a folder").flatten() {
+            let target = to.join(entry.file_name());
+            if entry.path().is_dir() {
+                copy(&entry.path(), &target);
+            } else {
+                fs::copy(entry.path(), target).expect("a file");
+            }
+        }
+    }
+    let content = folder(name);
+    copy(Path::new(from), &content);
+    content
+}
+
+/// What the program makes of words said on the first evening.
+fn said(content: &Path, words: &str, now: &str) -> Value {
+    let now =
+        if now.contains(' ') { now.to_owned() } else { format!("2027-03-02 {now}") };
+    let words = ["today", "evening-3", words, "--now", &now, "--as", "json"];
+    let answer = tourier(content, &words);
+    serde_json::from_str(&answer.out).unwrap_or_else(|error| {
+        panic!("{words:?}: {error}: {}{}", answer.out, answer.err)
+    })
+}
+
+/// Start and end of a step of someone, as `18:05`.
+fn times(plan: &Value, who: &str, step: &str) -> (String, String) {
+    let acts = plan["activities"].as_array().expect("activities");
+    let own = |act: &&Value| act["group"] == who && act["step"] == step;
+    let act = acts.iter().find(own).unwrap_or_else(|| panic!("{who} has no {step}"));
+    let time = |key: &str| act[key].as_str().expect("a time")[11..].to_owned();
+    (time("start"), time("end"))
+}
+
+fn minutes(time: &str) -> i32 {
+    let (hour, minute) = time.split_once(':').expect("a time");
+    hour.parse::<i32>().expect("an hour") * 60 + minute.parse::<i32>().expect("a minute")
+}
+
+#[test]
+fn a_step_said_late_ended_late_and_no_rest_is_cut_short() {
+    let content = course("today-late");
+    let plan = said(&content, "pairs 1-3: mix", "18:40");
+    assert_eq!(times(&plan, "pair 1", "mix-the-dough").1, "18:40");
+    // The dough rests for at least 30 minutes before the butter is locked in.
+    let lock = times(&plan, "pair 1", "lock-in-the-butter").0;
+    assert!(minutes(&lock) >= minutes("18:40") + 30, "{lock}");
+    // Who was not spoken of has kept to the plan.
+    assert_eq!(times(&plan, "pair 5", "mix-the-dough").1, "18:25");
+    let acts = plan["activities"].as_array().expect("activities");
+    let work = |act: &&Value| act["minutes"].as_i64() > Some(0);
+    for act in acts.iter().filter(work) {
+        let start = act["start"].as_str().expect("a time");
+        let end = act["end"].as_str().expect("a time");
+        let over = end <= "2027-03-02T18:40";
+        assert!(over || start >= "2027-03-02T18:40", "{act}");
+    }
+}
+
+#[test]
+fn what_runs_goes_on_and_is_not_begun_again() {
+    let content = course("today-runs");
+    let plan = said(&content, "", "2027-03-03 20:50");
+    let before = times(&plan, "pair 1", "bake");
+    assert_eq!(before.0, "20:45");
+    let plan = said(&content, "pair 7: brush with egg at 20:50", "2027-03-03 20:51");
+    assert_eq!(times(&plan, "pair 1", "bake"), before);
+    assert!(minutes(&times(&plan, "pair 7", "bake").0) >= minutes("20:51"));
+}
+
+#[test]
+fn a_mixer_is_free_again_after_its_changeover() {
+    let content = course("today-changeover");
+    let plan =
+        said(&content, "instructor: mix at 18:20; pairs 1-3: mix at 18:20", "18:20");
+    let next = times(&plan, "pair 4", "mix-the-dough").0;
+    // It was to begin at 18:15, and nobody said that it did not: it keeps to the plan.
+    assert_eq!(next, "18:15");
+    let all = "pairs 4-7: nothing yet; instructor: mix at 18:20; pairs 1-3: mix at 18:20";
+    let plan = said(&content, all, "18:21");
+    let next = times(&plan, "pair 4", "mix-the-dough").0;
+    assert!(minutes(&next) >= minutes("18:25"), "{next}");
+}
+
+#[test]
+fn the_second_evening_is_the_second() {
+    let content = course("today-second");
+    let both = tourier(&content, &["today", "evening-3", "all: cut", "--now", "18:10"]);
+    assert_eq!(both.code, 2);
+    assert!(both.err.contains("say which"), "{}", both.err);
+    let plan = said(&content, "all: cut at 18:44", "2027-03-03 18:45");
+    assert_eq!(times(&plan, "pair 2", "cut").1, "18:44");
+    let rolled = times(&plan, "pair 2", "second-turn").1;
+    assert_eq!(rolled, "20:52", "the first evening stays as it was");
+}
+
+#[test]
+fn each_plan_builds_on_the_one_before() {
+    let content = course("today-builds");
+    said(&content, "oven 2 out", "2027-03-03 19:00");
+    let plan = said(&content, "pair 3 gone", "2027-03-03 19:10");
+    let acts = plan["activities"].as_array().expect("activities");
+    for act in acts.iter().filter(|act| act["kind"] == "bake") {
+        assert_ne!(act["oven"], 2, "{act}");
+        assert_ne!(act["group"], "pair 3", "{act}");
+    }
+    let plan = said(
+        &content,
+        "oven 2 back; pairs 1, 2: brush with egg skipped",
+        "2027-03-03 19:20",
+    );
+    let acts = plan["activities"].as_array().expect("activities");
+    let bakes = || acts.iter().filter(|act| act["kind"] == "bake");
+    assert!(bakes().all(|act| act["group"] != "pair 3"));
+    let brushed = acts
+        .iter()
+        .filter(|act| act["step"] == "brush-with-egg" && act["kind"] == "hands");
+    let who: Vec<&str> = brushed.filter_map(|act| act["group"].as_str()).collect();
+    assert!(!who.contains(&"pair 1") && who.contains(&"pair 4"), "{who:?}");
+    let kept =
+        fs::read_to_string(content.join("classes/evening-3.day.txt")).expect("kept");
+    assert_eq!(
+        kept,
+        "2027-03-03 19:00 oven 2 out\n2027-03-03 19:10 pair 3 gone\n\
+         2027-03-03 19:20 oven 2 back; pairs 1, 2: brush with egg skipped\n"
+    );
+    said(&content, "take back", "2027-03-03 19:21");
+    let kept =
+        fs::read_to_string(content.join("classes/evening-3.day.txt")).expect("kept");
+    assert!(kept.ends_with("2027-03-03 19:21 taken back\n"), "{kept}");
+    let words = ["today", "evening-3", "--now", "2027-03-03 19:25"];
+    let text = tourier(&content, &words);
+    assert_eq!(text.code, 0, "{}{}", text.out, text.err);
+    assert!(!text.out.contains("Group(") && !text.out.contains("pair 3"), "{}", text.out);
+}
+
+#[test]
+fn what_cannot_be_taken_in_is_not_kept() {
+    let content = course("today-unheard");
+    for (words, now) in [
+        ("pair 1: knead", "2027-03-02 18:40"),
+        ("pair 99: mix", "2027-03-02 18:40"),
+        ("3 ovens out", "2027-03-02 18:40"),
+        ("oven 3 out", "2027-03-02 18:40"),
+        ("pairs", "2027-03-02 18:40"),
+        ("all: mix", "2027-05-02 18:99"),
+        ("all: mix", "noon"),
+        ("all: c", "2027-03-02 18:40"),
+    ] {
+        let answer = tourier(&content, &["today", "evening-3", words, "--now", now]);
+        assert_eq!(answer.code, 2, "{words}: {}{}", answer.out, answer.err);
+        assert!(!content.join("classes/evening-3.day.txt").exists(), "{words}");
+    }
+    let tried = ["today", "evening-3", "all: mix", "--now", "2027-03-02 18:40", "--try"];
+    assert_eq!(tourier(&content, &tried).code, 0);
+    assert!(!content.join("classes/evening-3.day.txt").exists());
+}
+
+#[test]
+fn one_name_in_two_recipes_is_asked_about() {
+    let content = course("today-two");
+    let class = "title: Two\nsessions:\n  - 2027-03-02 10:00 to 20:00\nbakers: 2\nwork in: pairs\nmakes:\n  \
+                 - recipe: crescents\n    each: pair\n    pieces: 10\n  \
+                 - recipe: chocolate-batons\n    each: pair\n    pieces: 12\n\
+                 kit: { mixer: 1, oven: 2, tray per oven: 4, fridge tray: 16, proofer tray: 16, instructor: 1 }\n";
+    fs::write(content.join("classes/two.yaml"), class).expect("written");
+    let asked = tourier(&content, &["today", "two", "pair 1: bake", "--now", "12:00"]);
+    assert_eq!(asked.code, 2);
+    assert!(asked.err.contains("crescents/bake"), "{}", asked.err);
+    let told = tourier(&content, &["today", "two", "pair 1: cres/cut", "--now", "17:00"]);
+    assert_ne!(told.code, 2, "{}{}", told.out, told.err);
+    // Both are made from one dough, which is made once; rows say what they are of.
+    let plan = tourier(&content, &["timetable", "two"]).out;
+    assert_eq!(plan.matches("Mix the dough").count(), 1, "{plan}");
+    assert!(plan.contains("Crescents: Bake"), "{plan}");
+    assert!(!plan.contains("1, 1"), "{plan}");
+}
+
+/// What happened is nobody's but the teacher's.
+#[test]
+fn what_happened_is_never_published() {
+    let content = course_of("today-published", "tests/golden/taught");
+    let site = content.with_file_name("today-published-site");
+    let _ = fs::remove_dir_all(&site);
+    let to = site.display().to_string();
+    assert_eq!(tourier(&content, &["publish", "--to", &to]).code, 0);
+    let manifest = || {
+        let time = |path: &Path| fs::metadata(path).and_then(|it| it.modified()).ok();
+        time(&site.join("index.html"))
+    };
+    let before = manifest();
+    let words = ["today", "two-evenings", "pair 1 late 7", "--now", "2027-03-02 18:20"];
+    assert_ne!(tourier(&content, &words).code, 2);
+    assert!(content.join("classes/two-evenings.day.txt").exists());
+    assert_eq!(tourier(&content, &["publish", "--to", &to]).code, 0);
+    assert_eq!(manifest(), before);
+    let named = walkdir::WalkDir::new(&site).into_iter().flatten();
+    let named: Vec<_> =
+        named.filter(|it| it.path().to_string_lossy().contains(".day")).collect();
+    assert!(named.is_empty(), "{named:?}");
+}
