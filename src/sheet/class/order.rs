@@ -44,6 +44,7 @@ pub struct OrderLine {
     /// The same in words; empty where no weight is known.
     pub need: String,
     /// What is bought by the piece, as eggs are: so many whole ones hold what is needed.
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub count: Option<u64>,
     /// Of that on the shelf, in grams.
     pub shelf_g: f64,
