@@ -173,7 +173,7 @@ fn here(zone: &str) -> Option<DateTime> {
 /// This machine's time, where a session is near.
 fn by_the_clock(class: &Class, here: Option<DateTime>) -> Result<DateTime, Stop> {
     let first = class.sessions.first().map(|first| first.value.from);
-    let example = first.map_or_else(String::new, |at| stamp(at));
+    let example = first.map_or_else(String::new, stamp);
     let Some(here) = here else {
         let why = "the course names no `time zone`";
         return Err(Stop::Use(format!(

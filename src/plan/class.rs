@@ -571,9 +571,12 @@ impl Drafting<'_> {
     }
 }
 
+/// What somebody makes together: entries of the class's list, each with its work.
+type Bundle<'w, 'b> = Vec<&'w (usize, Work<'b>)>;
+
 /// What is made together: recipes that include the same dough.
-fn bundles<'w, 'b>(works: &'w [(usize, Work<'b>)]) -> Vec<Vec<&'w (usize, Work<'b>)>> {
-    let mut bundles: Vec<(BTreeSet<&str>, Vec<&(usize, Work)>)> = Vec::new();
+fn bundles<'w, 'b>(works: &'w [(usize, Work<'b>)]) -> Vec<Bundle<'w, 'b>> {
+    let mut bundles: Vec<(BTreeSet<&str>, Bundle)> = Vec::new();
     for one in works {
         let jobs = one.1.timing.iter().flat_map(|timing| &timing.jobs);
         let own = one.1.recipe.name.as_str();

@@ -44,10 +44,11 @@ pub(super) fn out(
             back.retain(|of| of.oven.is_none_or(|oven| oven == *number as usize));
         }
         let count = if let Which::Some(count) = which { *count as usize } else { 1 };
-        return match back.len() >= count {
-            true => Ok(back.into_iter().take(count).for_each(|of| of.until = Some(now))),
-            false => Err(unknown()),
-        };
+        if back.len() < count {
+            return Err(unknown());
+        }
+        back.into_iter().take(count).for_each(|of| of.until = Some(now));
+        return Ok(());
     }
     let lost: i32 = held.outs.iter_mut().filter(gone).map(|of| of.amount).sum();
     let more = if let Which::Some(count) = which { *count } else { 1 };

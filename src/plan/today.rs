@@ -213,7 +213,7 @@ impl Day<'_> {
                 self.skipped.extend(spots);
             }
             What::Late(late) => {
-                self.tasks_of(said)?.for_each(|task| self.late(task, *late))
+                self.tasks_of(said)?.for_each(|task| self.late(task, *late));
             }
             What::Nothing => {
                 self.tasks_of(said)?.for_each(|task| self.states[task] = State::Open);

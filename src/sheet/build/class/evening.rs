@@ -10,7 +10,7 @@ const NEXT: i32 = 30;
 
 impl Voice<'_> {
     /// What is still to come; all of it where no day is under way.
-    pub(super) fn from_now(&self, mut rows: Vec<LineSheet>) -> Vec<LineSheet> {
+    pub(super) fn still_to_come(&self, mut rows: Vec<LineSheet>) -> Vec<LineSheet> {
         if let Some(now) = &self.plan.now {
             let comes =
                 |row: &LineSheet| row.to_min > now.minute || row.from_min >= now.minute;

@@ -243,7 +243,7 @@ pub fn plan_sheet(plan: &Timetable, words: &Words, units: Units) -> PlanSheet {
         rests: plan.rests().iter().map(|row| voice.line(row)).collect(),
         left: (0..plan.problem.sessions.len()).map(|at| voice.left(at)).collect(),
         chart: chart(&voice, &rows),
-        rows: voice.from_now(rows),
+        rows: voice.still_to_come(rows),
         now: plan.now.as_ref().map(|now| now_fact(&voice, now)),
     }
 }
