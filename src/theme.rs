@@ -34,6 +34,7 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "fonts/Vollkorn-Regular.ttf",
     "fonts/Vollkorn-Regular.woff2",
     "paper/bench.typ",
+    "paper/book.typ",
     "paper/booklet.typ",
     "paper/class.typ",
     "paper/formula.typ",

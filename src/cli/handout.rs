@@ -4,10 +4,10 @@ use crate::edition::Edition;
 use crate::formula::Scaling;
 use crate::measure::{Size, exact};
 use crate::model::{Class, Recipe};
-use crate::paper::{Grid, Inner, Job, PaperFault, Press};
+use crate::paper::{Book, Grid, Inner, Job, PaperFault, Press};
 use crate::product::{Plate, Supplies};
 use crate::read::size_of;
-use crate::sheet::{CourseSheet, HandoutKind, Paper, Units};
+use crate::sheet::{CourseSheet, HandoutKind, Paper, TechniqueSheet, Units};
 use crate::store;
 
 use super::args::{Args, HandoutArgs};
@@ -52,9 +52,34 @@ pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
     let how = (print.kind, print.units, print.paper);
     let job = |plate| supplies.job(plate, how, print.batch);
     let jobs: Vec<Job> = plates.iter().map(job).collect();
+    let whole = options.recipe == ALL && !options.booklet && options.labels.is_none();
+    if whole && print.kind == HandoutKind::Student {
+        let techniques = edition.techniques(&words);
+        let book = Book { jobs: &jobs, techniques: &in_order(&techniques, &course) };
+        let data = press.book_data(&book);
+        put((ALL, "book"), &print, (options, press.print(&data)))?;
+        let epub = press.epub(&data, words.get("handout-book-access"));
+        let what = format!("book-{}", print.units.word());
+        return save((ALL, &what, "epub"), (options, epub));
+    }
     let name = if let [one] = recipes.as_slice() { &one.name } else { ALL };
     let (what, pdf) = typeset(&press, &jobs, options)?;
     put((name, &what), &print, (options, pdf))
+}
+
+/// The techniques in the order in which the lessons teach them.
+fn in_order<'t>(
+    techniques: &'t [TechniqueSheet],
+    course: &CourseSheet,
+) -> Vec<&'t TechniqueSheet> {
+    let mut order: Vec<&TechniqueSheet> = Vec::new();
+    for name in course.lessons.iter().flat_map(|lesson| &lesson.techniques) {
+        let known = techniques.iter().find(|it| it.technique == *name);
+        order.extend(
+            known.filter(|it| order.iter().all(|one| one.technique != it.technique)),
+        );
+    }
+    order
 }
 
 /// Writes a PDF and says where it is.
@@ -63,15 +88,23 @@ pub(super) fn put(
     print: &Print,
     (options, pdf): (&HandoutArgs, Result<Vec<u8>, PaperFault>),
 ) -> Done {
-    let pdf = pdf.map_err(|fault| {
+    let end = [what, print.units.word(), print.paper.word()].join("-");
+    save((name, &end, "pdf"), (options, pdf))
+}
+
+/// Writes a file and says where it is.
+fn save(
+    (name, what, ending): (&str, &str, &str),
+    (options, made): (&HandoutArgs, Result<Vec<u8>, PaperFault>),
+) -> Done {
+    let bytes = made.map_err(|fault| {
         anstream::eprintln!("error: {fault}");
         Stop::Faults
     })?;
-    let end = [what, print.units.word(), print.paper.word()].join("-");
-    let path = options.to.join(format!("{name}-{end}.pdf"));
+    let path = options.to.join(format!("{name}-{what}.{ending}"));
     let folder = options.to.display();
     let waiting = || anstream::eprintln!("waiting for a publish to {folder} to end");
-    store::save(&path, &pdf, &waiting)?;
+    store::save(&path, &bytes, &waiting)?;
     say(format!("{}\n", path.display()).as_bytes())
 }
 

@@ -273,7 +273,7 @@ fn same_fold(sheet: &Sheet, step: &str) -> Option<usize> {
 /// a page.
 const TALLEST_TIMELINE: f64 = 2.2;
 
-fn drawing(job: &Job, figure: &Figure) -> Drawing {
+pub(super) fn drawing(job: &Job, figure: &Figure) -> Drawing {
     let (upright, smallest) = match job.kind {
         HandoutKind::Student => (&figure.paper.column, 8.0),
         HandoutKind::LargePrint => (&figure.paper.large, 18.0),

@@ -19,7 +19,7 @@ use typst_as_lib::TypstWorld;
 use super::code;
 
 /// The fields that every handout of a course has alike.
-const SHARED: [&str; 3] = ["look", "words", "half"];
+const SHARED: [&str; 4] = ["look", "words", "half", "book"];
 /// The fields that hold a drawing.
 const DRAWN: [&str; 2] = ["svg", "logo"];
 /// The field that holds the name of a picture's file.
@@ -70,7 +70,7 @@ impl Files {
         found.take("data", &mut data);
         let mut house = json!({
             "families": families,
-            "alone": data["kind"] != "set",
+            "alone": data["kind"] != "set" && data["kind"] != "book",
         });
         let columns = if data["kind"] == "student" { 2 } else { 1 };
         for name in SHARED {

@@ -5,11 +5,13 @@
 //! templates and makes a tagged PDF/UA-1 of it, which is a PDF/A-2a too. What an instructor wrote reaches the
 //! templates as values, never as markup. Nothing here computes an amount.
 
+mod book;
 mod chapter;
 mod class;
 mod code;
 mod data;
 mod desk;
+mod epub;
 mod fault;
 mod formula;
 mod glyphs;
@@ -31,6 +33,7 @@ mod sheet_tests;
 #[cfg(test)]
 mod tests;
 
+pub use book::Book;
 pub use class::ClassPaper;
 pub use desk::Files;
 pub use fault::PaperFault;

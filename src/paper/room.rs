@@ -82,7 +82,7 @@ impl Press {
     }
 
     /// The data of one handout of a set, without the words that all of them share.
-    fn wordless(&self, job: &Job) -> Value {
+    pub(super) fn wordless(&self, job: &Job) -> Value {
         let mut value = data::value(job, self.glyphs());
         if let Some(fields) = value.as_object_mut() {
             fields.remove("words");

@@ -111,6 +111,21 @@ async function bench(browser, server, recipe) {
   await context.close();
 }
 
+/** From each step one tap leads to the next, with scripts off; its heading is in sight then. */
+async function onward(browser, url) {
+  const context = await browser.newContext({ ...PHONE, javaScriptEnabled: false });
+  const page = await context.newPage();
+  await page.goto(url);
+  const steps = await page.locator('.step').count();
+  tally.check(await page.locator('.here .next').count() === steps - 1, 'a step has no way to the next');
+  for (let at = 0; at + 1 < steps; at += 1) {
+    await page.locator('.step').nth(at).locator('.next').click();
+    const head = await page.locator('.step').nth(at + 1).locator('h3').boundingBox();
+    tally.check(head && head.y >= 0 && head.y < 300, `the way from step ${at + 1} does not lead to the next`);
+  }
+  await context.close();
+}
+
 /** The heading of the step that is read stays in sight. */
 async function place(browser, url, settings) {
   const page = await browser.newPage(settings);
@@ -228,6 +243,7 @@ async function pictures(browser, server, folder) {
   await switches(browser, url);
   await keyboard(browser, url);
   await bench(browser, server, longest);
+  await onward(browser, url);
   for (const settings of [PHONE, wide]) {
     await place(browser, url, settings);
     for (const file of [longest, 'index.html']) await shift(browser, `${server.url}/${file}`, settings);

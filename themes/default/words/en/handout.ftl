@@ -134,4 +134,13 @@ handout-class-amount = Amount
 ## What is new since another edition
 
 handout-changed = changed
+handout-book-contents = Contents
+handout-book-techniques = Techniques
+handout-book-glossary = Words of the trade
+handout-book-index = Index
+handout-book-index-help = Recipes, techniques, words of the trade, and what can go wrong.
+handout-book-also = Also
+handout-book-begin = The recipes
+handout-book-access = All text can be read aloud and set as you like; every drawing and picture is told in words. There is a table of contents and an index.
+handout-book-page = page { $page }
 handout-since = Since { $edition }: { $changes }.
