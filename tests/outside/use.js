@@ -26,7 +26,10 @@ async function switches(browser, url) {
   tally.check(await shown(page, '.formula .u') > 0, 'US is not shown');
   await page.locator('#x1').focus();
   await page.keyboard.press('ArrowRight');
-  tally.check(await page.locator('#x2').isChecked(), 'the arrow key does not choose two batches');
+  tally.check(!await page.locator('#x1').isChecked(), 'the arrow key does not choose another size');
+  await page.locator('#x2').focus();
+  await page.keyboard.press('Space');
+  tally.check(await page.locator('#x2').isChecked(), 'two batches are not chosen');
   tally.check(await shown(page, '.formula .b-x1:not(.b-x2)') === 0, 'one batch is still shown');
   for (const hidden of ['button.clock', '#awake', '#untick', '.clocks']) {
     tally.check(await shown(page, hidden) === 0, `${hidden} is shown and does nothing`);
