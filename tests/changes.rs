@@ -72,6 +72,12 @@ fn the_handout_says_what_changed_since_the_edition_before() {
     let since = since(&edition, recipe, &words).expect("something differs");
     assert_eq!(since.edition, "Trial");
     assert_eq!(since.changes[0].metric, "bake 205 °C, was 215 °C");
+    // It is marked where it stands: at the oven of the step that bakes.
+    let mark = tourier::sheet::SinceMark::Step {
+        step: "bake".to_owned(),
+        row: Some("oven".to_owned()),
+    };
+    assert_eq!(since.marks, [mark]);
 
     let to = content.with_extension("site");
     let print = ["handout", "small-crescents", "--to", &to.to_string_lossy()];
