@@ -103,7 +103,7 @@ impl Writer<'_> {
     fn formula(&mut self, it: &Value) -> String {
         let (formula, mut out) = (&it["formula"], String::new());
         for section in items(&formula["sections"]) {
-            let lines: String = items(&section["lines"]).map(|row| line(row)).collect();
+            let lines: String = items(&section["lines"]).map(line).collect();
             let heads = ["ingredient", "weight", "measure", "percent"]
                 .map(|key| format!("<th scope=\"col\">{}</th>", self.word(key)));
             let name = escape(text_of(&section["name"]));

@@ -46,6 +46,9 @@ const ACCESS: [(&str, &str); 10] = [
     ("schema:accessibilityFeature", "displayTransformability"),
 ];
 
+/// Writes what stands on a page.
+type WriteOne<'a> = fn(&mut Writer<'a>, &Value) -> String;
+
 /// One page of the book.
 struct Page {
     /// Its file.
@@ -171,20 +174,24 @@ impl<'a> Writer<'a> {
         for it in items(&data["techniques"]) {
             pages.push(self.written(it, Self::technique));
         }
-        let back: [(&str, &str, fn(&mut Self, &Value) -> String); 2] = [
-            ("glossary.xhtml", "book-glossary", Self::glossary),
-            ("index.xhtml", "book-index", Self::index),
-        ];
-        for (file, key, write) in back {
-            self.here = file.to_owned();
-            let title = self.words[key].as_str().unwrap_or(key).to_owned();
-            let body = write(self, data);
-            pages.push(Page { file: file.to_owned(), title, body });
-        }
+        pages.push(self.back("glossary.xhtml", "book-glossary", (data, Self::glossary)));
+        pages.push(self.back("index.xhtml", "book-index", (data, Self::index)));
         pages
     }
 
-    fn written(&mut self, it: &Value, write: fn(&mut Self, &Value) -> String) -> Page {
+    /// A page at the back of the book, with the word for its title.
+    fn back(
+        &mut self,
+        file: &str,
+        key: &str,
+        (data, write): (&Value, WriteOne<'a>),
+    ) -> Page {
+        self.here = file.to_owned();
+        let title = text_of(&self.words[key]).to_owned();
+        Page { file: file.to_owned(), title, body: write(self, data) }
+    }
+
+    fn written(&mut self, it: &Value, write: WriteOne<'a>) -> Page {
         let file = self.files.get(text_of(&it["name"])).cloned().unwrap_or_default();
         self.here.clone_from(&file);
         self.terms.push((text_of(&it["title"]).to_owned(), file.clone()));
