@@ -195,8 +195,17 @@ impl Words {
 
     /// A time of day: `18:05`.
     pub fn clock(&self, hour: i8, minute: i8) -> String {
-        let (hour, minute) = (format!("{hour:02}"), format!("{minute:02}"));
-        self.fill("clock", &[("hour", &hour), ("minute", &minute)])
+        let half = if hour < 12 { "am" } else { "pm" };
+        let twelfth = (hour + 11).rem_euclid(12) + 1;
+        let two = |number: i8| format!("{number:02}");
+        let values = [
+            ("hour", &*two(hour)),
+            ("plain-hour", &*hour.to_string()),
+            ("hour-12", &*twelfth.to_string()),
+            ("half", half),
+            ("minute", &*two(minute)),
+        ];
+        self.fill("clock", &values)
     }
 
     /// A day with its weekday: `Tuesday 2 March 2027`.

@@ -157,7 +157,7 @@ fn resize(thickness: &Length, task: Task) -> String {
 }
 
 pub(super) fn is_puff(case: Case) -> bool {
-    let leavened = |line: &crate::formula::Weighed| line.title().contains("yeast");
+    let leavened = |line: &crate::formula::Weighed| line.known_as().contains("yeast");
     let included = case.work.formula.lines.iter().any(|line| match line.source {
         crate::formula::Source::Recipe(recipe) => {
             crate::formula::weigh(recipe, case.book).0.lines.iter().any(leavened)

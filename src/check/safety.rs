@@ -15,7 +15,7 @@ pub(super) fn allergens(case: Case) -> Vec<Fault> {
     unknown
         .iter()
         .map(|name| {
-            let line = work.formula.lines.iter().find(|line| line.title() == name);
+            let line = work.formula.lines.iter().find(|line| line.known_as() == name);
             let place =
                 line.map_or(&work.recipe.title.place, |line| &line.line.ingredient.place);
             let message = format!("the allergens of `{name}` are not known");
@@ -81,7 +81,7 @@ pub(super) fn unknown_water(case: Case) -> Vec<Fault> {
     }
     let unknown = dry_unknown(&work.formula, &work.body, case.book);
     let lines = work.formula.lines.iter();
-    let lines = lines.filter(|line| unknown.contains(&line.title()));
+    let lines = lines.filter(|line| unknown.contains(&line.known_as()));
     lines
         .map(|line| {
             let message = format!(

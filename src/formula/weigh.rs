@@ -68,10 +68,19 @@ impl Weighed<'_> {
         matches!(self.source, Source::Item(item) if item.kind == kind)
     }
 
+    /// The name by which the pantry or the course knows it, in whatever language it is
+    /// written.
+    pub fn known_as(&self) -> &str {
+        match self.source {
+            Source::Item(item) => &item.name,
+            Source::Recipe(recipe) => &recipe.name,
+        }
+    }
+
     /// The ingredient as the student reads it, without the word for its pieces.
     pub fn title(&self) -> &str {
         match (&self.piece, self.source) {
-            (Some(_), Source::Item(item)) => &item.name,
+            (Some(_), Source::Item(item)) => item.title(),
             _ => self.line.ingredient.value.title(),
         }
     }

@@ -41,6 +41,8 @@ pub enum Kind {
 pub struct Item {
     /// Its name, singular and in lower case.
     pub name: String,
+    /// What it is called in the course's language; none where that is its name.
+    pub shown: Option<String>,
     /// Its kind.
     pub kind: Kind,
     /// Measured portions.
@@ -102,6 +104,13 @@ impl Allergen {
             word.map(|word| word.trim_end_matches('s').to_lowercase())
         };
         self.name == other.name && stem(&self.kind) == stem(&other.kind)
+    }
+}
+
+impl Item {
+    /// What it is called in the course's language.
+    pub fn title(&self) -> &str {
+        self.shown.as_deref().unwrap_or(&self.name)
     }
 }
 

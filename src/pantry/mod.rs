@@ -55,6 +55,9 @@ impl Pantry {
         if course.is_some_and(|course| course.eggs == EggClasses::Eu) {
             eggs::eu(&mut pantry.items);
         }
+        if let Some(course) = course {
+            pantry.speak(&course.language);
+        }
         let mut faults = Vec::new();
         for entry in &content.pantry {
             let item = pantry.own(entry, &mut faults);
@@ -65,6 +68,19 @@ impl Pantry {
             faults.extend(pantry.mean(&word.value, name));
         }
         (pantry, faults)
+    }
+
+    /// Knows and shows the commonest ingredients by their names in a language.
+    fn speak(&mut self, language: &str) {
+        let language = language.split('-').next().unwrap_or(language);
+        for named in table::names().filter(|named| named.language == language) {
+            let Some(at) = self.names.get(&named.item).copied() else { continue };
+            for name in std::iter::once(&named.name).chain(&named.also) {
+                let name = name.to_lowercase().replace('’', "'");
+                self.names.insert(name, at);
+            }
+            self.items[at].shown = Some(named.name);
+        }
     }
 
     /// Takes a bare name to mean an ingredient.
@@ -113,6 +129,7 @@ impl Pantry {
         let base = base.cloned().unwrap_or_default();
         let mut item = base.clone();
         item.name = name;
+        item.shown = None;
         item.learn(entry, faults);
         // What could not be read may have been what the guard would miss.
         if faults.len() == so_far {

@@ -7,6 +7,31 @@ use super::item::{Allergen, Item, Kind, Nutrients, Portion};
 /// One row an ingredient, with its source: USDA National Nutrient Database for Standard
 /// Reference, Release 28 (SR28), where the row names it.
 const DATA: &[u8] = include_bytes!("pantry.csv");
+/// Names of the commonest ingredients in other languages.
+const NAMES: &[u8] = include_bytes!("names.csv");
+
+/// What an ingredient is called in a language.
+pub(super) struct Named {
+    pub(super) language: String,
+    /// The ingredient's own name in the table.
+    pub(super) item: String,
+    /// How it is shown.
+    pub(super) name: String,
+    /// What else it is written as.
+    pub(super) also: Vec<String>,
+}
+
+/// The names of ingredients in other languages, in the order of the file.
+pub(super) fn names() -> impl Iterator<Item = Named> {
+    let rows = csv::Reader::from_reader(NAMES).into_records().flatten();
+    rows.map(|row| {
+        let field = |at: usize| row.get(at).unwrap_or("").to_owned();
+        let also = field(3);
+        let also = also.split(';').map(str::trim).filter(|name| !name.is_empty());
+        let also = also.map(str::to_owned).collect();
+        Named { language: field(0), item: field(1), name: field(2), also }
+    })
+}
 
 /// The US nine and the EU fourteen by the plain words an instructor writes: word, US
 /// name, EU name. 21 USC 321(qq); Regulation (EU) 1169/2011 Annex II.
@@ -79,6 +104,7 @@ fn item(row: &csv::StringRecord) -> (Item, Vec<String>) {
     let nutrients: Nutrients = std::array::from_fn(|n| number(field(8 + n)));
     let item = Item {
         name: field(0).to_owned(),
+        shown: None,
         kind: Kind::parse(field(2)).unwrap_or_default(),
         portions: list(3).filter_map(Portion::parse).collect(),
         density: number(field(4)),

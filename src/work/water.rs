@@ -61,7 +61,7 @@ fn waters<'w, 'a>(work: &'w Work<'a>) -> impl Iterator<Item = &'w Weighed<'a>> {
     let is_preferment = |section: &str| {
         work.recipe.preferments.iter().any(|it| it.section.value == section)
     };
-    let lines = work.formula.lines.iter().filter(|line| line.title() == "water");
+    let lines = work.formula.lines.iter().filter(|line| line.known_as() == "water");
     lines.filter(move |line| !line.purpose.is_put_on() && !is_preferment(line.section))
 }
 

@@ -28,10 +28,17 @@ PLURALS = ROOT / "tests" / "golden" / "plurals.csv"
 CATEGORIES = {"zero", "one", "two", "few", "many", "other"}
 
 
-def plain(pattern):
-    """A pattern with `{name}` where a value goes."""
+def plain(pattern, values=()):
+    """A pattern with `{name}` where a value goes; of a choice, the form for its value."""
     parts = []
     for element in pattern.elements:
+        if isinstance(element, ast.Placeable) and isinstance(element.expression, ast.SelectExpression):
+            chosen = dict(values).get(element.expression.selector.id.name)
+            for variant in element.expression.variants:
+                name = getattr(variant.key, "name", None) or variant.key.value
+                if name == chosen or (chosen is None and variant.default):
+                    parts.append(plain(variant.value, values))
+            continue
         if isinstance(element, ast.TextElement):
             parts.append(element.value)
         elif isinstance(element.expression, ast.VariableReference):
@@ -65,8 +72,9 @@ def choices(pattern):
             yield element.expression.selector.id.name, names, default
 
 
-def dated(tally, said, locale, language):
+def dated(tally, own_patterns, locale, language):
     """Names of days and months, and dates and times put together from the patterns."""
+    said = {key: plain(pattern) for key, pattern in own_patterns.items()}
     weekdays = dates.get_day_names("wide", "format", locale)
     months = dates.get_month_names("wide", "format", locale)
     for at in range(7):
@@ -88,9 +96,13 @@ def dated(tally, said, locale, language):
             wanted = dates.format_date(date, form, locale)
             tally.check(own == wanted, f"{language}: {key} is {own}, CLDR has {wanted}")
     for hour, minute in ((0, 5), (9, 0), (12, 30), (18, 5), (23, 59)):
-        values = {"hour": f"{hour:02}", "minute": f"{minute:02}"}
-        own = re.sub(r"\{(\w+)\}", lambda gap: values[gap[1]], said["clock"])
-        wanted = dates.format_time(datetime.time(hour, minute), "short", locale=locale)
+        values = {
+            "hour": f"{hour:02}", "plain-hour": str(hour), "hour-12": str((hour + 11) % 12 + 1),
+            "half": "am" if hour < 12 else "pm", "minute": f"{minute:02}",
+        }
+        own = re.sub(r"\{([\w-]+)\}", lambda gap: values[gap[1]], plain(own_patterns["clock"], values.items()))
+        # CLDR parts the halves of the day by a narrow space, which few typefaces have.
+        wanted = dates.format_time(datetime.time(hour, minute), "short", locale=locale).replace("\u202f", " ")
         tally.check(own == wanted, f"{language}: {own}, CLDR has {wanted}")
 
 
@@ -118,7 +130,7 @@ def main():
         language = folder.name
         locale = LOCALES.get(language, language.replace("-", "_"))
         own = {**base, **messages(folder)}
-        dated(tally, {key: plain(pattern) for key, pattern in own.items()}, locale, language)
+        dated(tally, own, locale, language)
         rule = Locale.parse(locale).plural_form
         wanted = {rule(number) for number in range(1000)}
         for key, pattern in own.items():

@@ -43,20 +43,35 @@ pub(super) fn water(work: &Work, context: Context) -> Option<Water> {
 }
 
 /// Allergens in words.
-pub(super) fn allergens(contents: &Contents) -> Allergens {
+pub(super) fn allergens(contents: &Contents, context: Context) -> Allergens {
     let sum = formula::allergens(contents);
-    let names = |found: &[Found]| found.iter().map(|found| found.name.clone()).collect();
+    let law = |name: &String| {
+        let key = format!("allergen-{}", name.to_lowercase().replace(' ', "-"));
+        context.words.find(&key).unwrap_or(name).to_owned()
+    };
+    let titles = |names: Vec<String>| -> Vec<String> {
+        let title = |name: String| {
+            let item = contents.get(name.as_str());
+            item.map_or(name.clone(), |(item, _)| item.title().to_owned())
+        };
+        names.into_iter().map(title).collect()
+    };
+    let names = |found: &[Found]| found.iter().map(|found| law(&found.name)).collect();
     let detail = |found: Vec<Found>| {
         found
             .into_iter()
-            .map(|f| Allergen { name: f.name, kinds: f.kinds, from: f.from })
+            .map(|f| Allergen {
+                name: law(&f.name),
+                kinds: f.kinds.iter().map(law).collect(),
+                from: titles(f.from),
+            })
             .collect()
     };
     Allergens {
         us: names(&sum.us),
         eu: names(&sum.eu),
-        unknown: sum.unknown,
-        read_on_pack: sum.read_on_pack,
+        unknown: titles(sum.unknown),
+        read_on_pack: titles(sum.read_on_pack),
         us_detail: detail(sum.us),
         eu_detail: detail(sum.eu),
     }

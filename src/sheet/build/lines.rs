@@ -34,7 +34,7 @@ fn line(work: &Work, at: LineRef, context: Context) -> Line {
     Line {
         section: weighed.section.to_owned(),
         ingredient: weighed.title().to_owned(),
-        key: key(weighed),
+        key: weighed.known_as().to_owned(),
         is_recipe: matches!(weighed.source, Source::Recipe(_)),
         note: weighed.line.note.clone(),
         at: own_temperature(weighed, context),
@@ -179,13 +179,6 @@ fn spoons(item: &Item, context: Context) -> Option<Spoons> {
         tablespoon: item.volume(Unit::Tablespoon, cups)?,
         teaspoon: item.volume(Unit::Teaspoon, cups)?,
     })
-}
-
-fn key(weighed: &Weighed) -> String {
-    match weighed.source {
-        Source::Item(item) => item.name.clone(),
-        Source::Recipe(recipe) => recipe.name.clone(),
-    }
 }
 
 fn free_words(weighed: &Weighed) -> String {
@@ -441,12 +434,13 @@ fn overall_line(
         |of: &Contents| of.get(name).map_or_else(Mass::zero, |(_, mass)| mass.clone());
     let (own, rest) = (mass(own), mass(rest));
     let percent = (own.clone() + rest.clone()).over(flour)? * exact(100, 1);
-    let kind = context.book.pantry.find(name).map_or(Kind::Other, |item| item.kind);
+    let item = context.book.pantry.find(name);
+    let kind = item.map_or(Kind::Other, |item| item.kind);
     let label = |mass: &Mass| {
         if mass.is_positive() { weight(mass, kind, context) } else { Label::default() }
     };
     (percent > exact(0, 1)).then(|| OverallLine {
-        ingredient: name.to_owned(),
+        ingredient: item.map_or(name, Item::title).to_owned(),
         preferment_g: float(own.amount()),
         dough_g: float(rest.amount()),
         percent: round(&percent, 3),

@@ -83,7 +83,7 @@ pub fn recipe(work: &Work, faults: &[&str], context: Context) -> Sheet {
         bakes: bakes::bakes(work, context),
         notes: notes::notes(work, context),
         water: content::water(work, context),
-        allergens: content::allergens(&contents),
+        allergens: content::allergens(&contents, context),
         nutrition: nutrition::nutrition(work, &contents, context),
         cost: content::cost(work, &contents, context),
         caution_texts: content::caution_texts(&cautions, context),

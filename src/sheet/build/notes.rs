@@ -4,7 +4,7 @@ use crate::formula::{Filling, Source, Weighed, boiling, filling, yeast_instead};
 use crate::measure::show::{self, Notation, Sign};
 use crate::measure::{Exact, Label, Length, Mass, Temperature, exact};
 use crate::model::Purpose;
-use crate::pantry::Kind;
+use crate::pantry::{Item, Kind};
 use crate::words::Words;
 use crate::work::Work;
 
@@ -53,15 +53,16 @@ fn yeast(work: &Work, context: Context) -> Vec<Note> {
     let mut weights: Vec<(&str, Mass)> = Vec::new();
     for line in work.formula.lines.iter().filter(|line| line.is(Kind::Leavener)) {
         let mass = &line.mass() * &work.factor;
-        match weights.iter_mut().find(|(name, _)| *name == line.title()) {
+        match weights.iter_mut().find(|(name, _)| *name == line.known_as()) {
             Some((_, sum)) => *sum = sum.clone() + mass,
-            None => weights.push((line.title(), mass)),
+            None => weights.push((line.known_as(), mass)),
         }
     }
     let notes = weights.iter().filter_map(|(name, mass)| {
         let [(one, of_one), (two, of_two)] = yeast_instead(name, mass).try_into().ok()?;
         let weight = |mass: &Mass| lines::weight(mass, Kind::Leavener, context);
-        let same = |text: &str| Label::same(text);
+        let title = |name| context.book.pantry.find(name).map_or(name, Item::title);
+        let same = |name| Label::same(title(name));
         let values = [
             ("name", &same(name)),
             ("weight", &weight(mass)),
@@ -86,7 +87,7 @@ fn fat_firm(work: &Work, context: Context) -> Option<Note> {
             && matches!(line.source, Source::Item(item) if item.kind == Kind::Fat)
     };
     let all = work.formula.lines.iter().any(is_butter);
-    let at = Label::new("15 °C", "60 °F");
+    let at = show::degrees(&exact(15, 1), &exact(60, 1), context.words);
     all.then(|| note("fat-firm", fill("note-fat-firm", &[("at", &at)], context)))
 }
 

@@ -58,7 +58,7 @@ pub fn order(class: &Class, book: Book, words: &Words) -> Result<Order, &'static
         total_minor: total,
         per_student_minor: total.and_then(|sum| share(sum, class.bakers.value.into())),
         per_piece_minor: total.and_then(|sum| share(sum, pieces)),
-        unpriced: unpriced(&lines),
+        unpriced: unpriced(needs.values().map(|(item, _)| *item), &lines),
         tubs: tubs(&works, book, words),
         lines,
     })
@@ -102,7 +102,7 @@ fn line(
     let as_needed = need.amount().is_zero();
     let left = left.filter(|_| !as_needed);
     OrderLine {
-        ingredient: item.name.clone(),
+        ingredient: item.title().to_owned(),
         need_g: need.float(),
         need: if as_needed { String::new() } else { grams(need.float(), words) },
         count: whole_eggs(item, need).filter(|_| !as_needed),
@@ -146,12 +146,15 @@ fn ounces(mass: &Mass, words: &Words) -> String {
 }
 
 /// What must be bought and has no price.
-fn unpriced(lines: &[OrderLine]) -> Vec<String> {
-    let open = lines.iter().filter(|line| {
-        let free = FREE.contains(&line.ingredient.as_str());
+fn unpriced<'i>(
+    items: impl Iterator<Item = &'i Item>,
+    lines: &[OrderLine],
+) -> Vec<String> {
+    let open = items.zip(lines).filter(|(item, line)| {
+        let free = FREE.contains(&item.name.as_str());
         line.cost_minor.is_none() && !line.as_needed && !free
     });
-    open.map(|line| line.ingredient.clone()).collect()
+    open.map(|(_, line)| line.ingredient.clone()).collect()
 }
 
 /// A sum over a number, to the nearest whole; `None` over nought.

@@ -111,7 +111,7 @@ impl Walk<'_> {
                     recipe: work.recipe.name.clone(),
                     step: step.name.clone(),
                     title: step.title.value.clone(),
-                    ingredient: item.name.clone(),
+                    ingredient: item.title().to_owned(),
                     grams: (!mass.amount().is_zero()).then(|| mass.float()),
                     metric: self
                         .weight(&mass, |mass| show::metric(mass, &exact(1, 100), true)),

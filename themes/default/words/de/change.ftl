@@ -1,0 +1,35 @@
+### Was sich seit einer anderen Ausgabe geändert hat.
+
+change-contains = enthält jetzt { $name }
+change-contains-not = enthält kein { $name } mehr
+change-unknown = die Allergene sind nicht bekannt: { $name }
+change-title = heißt jetzt { $new }, vorher { $old }
+change-makes = ergibt { $new }, vorher { $old }
+change-more = { $amount } mehr { $name }
+change-less = { $amount } weniger { $name }
+change-is = { $name }: { $new }, vorher { $old }
+change-in = { $change } ({ $section })
+change-note = { $name }: jetzt { $note }
+change-note-gone = { $name }: nicht mehr { $note }
+change-added = neu: { $amount } { $name }
+change-removed = entfällt: { $amount } { $name }
+change-dough = Teig { $new }, vorher { $old }
+change-loss = Verlust { $new }, vorher { $old }
+change-tin = für eine andere Form
+change-oven = backen bei { $new }, vorher { $old }
+change-bake = { $new } backen, vorher { $old }
+change-row = { $step }: { $term } { $new }, vorher { $old }
+change-row-added = { $step }: { $term } { $new } ist neu
+change-row-removed = { $step }: { $term } { $old } entfällt
+change-until = { $step }: bis { $new }
+change-step-added = neuer Schritt: { $name }
+change-step-removed = Schritt entfällt: { $name }
+change-step-name = der Schritt { $old } heißt jetzt { $new }
+change-order = die Schritte stehen in anderer Reihenfolge
+change-hands = Handarbeit insgesamt { $new }, vorher { $old }
+change-elapsed = von Anfang bis Ende { $new }, vorher { $old }
+change-reworded = neu formuliert: { $name }
+change-text-added = neu: { $name }
+change-text-removed = entfällt: { $name }
+change-drawn = nach anderen Zahlen gezeichnet
+change-worded = neu formuliert

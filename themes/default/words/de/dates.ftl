@@ -1,0 +1,36 @@
+### Datum, Uhrzeit, Bereiche, Aufzählungen.
+
+weekday-1 = Montag
+weekday-2 = Dienstag
+weekday-3 = Mittwoch
+weekday-4 = Donnerstag
+weekday-5 = Freitag
+weekday-6 = Samstag
+weekday-7 = Sonntag
+month-1 = Januar
+month-2 = Februar
+month-3 = März
+month-4 = April
+month-5 = Mai
+month-6 = Juni
+month-7 = Juli
+month-8 = August
+month-9 = September
+month-10 = Oktober
+month-11 = November
+month-12 = Dezember
+date = { $day }. { $month } { $year }
+date-weekday = { $weekday }, { $day }. { $month } { $year }
+count-2 = zwei
+count-3 = drei
+count-4 = vier
+count-5 = fünf
+count-6 = sechs
+count-7 = sieben
+count-8 = acht
+count-9 = neun
+count-10 = zehn
+count-11 = elf
+count-12 = zwölf
+count-and-beaten = { $pieces } und { $weight } verquirltes Ei ({ $name })
+count-beaten = { $weight } verquirltes Ei ({ $name })

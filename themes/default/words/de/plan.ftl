@@ -1,0 +1,162 @@
+### Pläne für Kursabende und fürs Backen zu Hause, Einkauf, Abwiegen.
+
+crew-baker = Person
+crew-pair = Paar
+crew-three = Dreiergruppe
+crew-four = Vierergruppe
+crew-group = Gruppe
+crews-baker =
+    { $count ->
+        [one] { $count } Person
+       *[other] { $count } Personen
+    }
+crews-pair =
+    { $count ->
+        [one] { $count } Paar
+       *[other] { $count } Paare
+    }
+crews-three =
+    { $count ->
+        [one] { $count } Dreiergruppe
+       *[other] { $count } Dreiergruppen
+    }
+crews-four =
+    { $count ->
+        [one] { $count } Vierergruppe
+       *[other] { $count } Vierergruppen
+    }
+crews-group =
+    { $count ->
+        [one] { $count } Gruppe
+       *[other] { $count } Gruppen
+    }
+who-instructor = Kursleitung
+who-home = Sie
+who-baker =
+    { $count ->
+        [one] Person { $numbers }
+       *[other] Personen { $numbers }
+    }
+who-pair =
+    { $count ->
+        [one] Paar { $numbers }
+       *[other] Paare { $numbers }
+    }
+who-three =
+    { $count ->
+        [one] Dreiergruppe { $numbers }
+       *[other] Dreiergruppen { $numbers }
+    }
+who-four =
+    { $count ->
+        [one] Vierergruppe { $numbers }
+       *[other] Vierergruppen { $numbers }
+    }
+who-group =
+    { $count ->
+        [one] Gruppe { $numbers }
+       *[other] Gruppen { $numbers }
+    }
+who-member = { $who }, Person { $number }
+hands-home = Ihre Hände
+plan-done = Fertig
+plan-into = { $title }: hineinstellen: { $place }
+plan-out = { $title }: herausnehmen: { $place }
+plan-watch = Zusehen: { $what }
+plan-oven =
+    { $count ->
+        [one] Ofen { $oven } mit { $count } Blech
+       *[other] Ofen { $oven } mit { $count } Blechen
+    }
+plan-heat = { $heat }: { $ovens }
+standing-best = bewiesen: kein Plan ist besser
+standing-nearest = bewiesen: kein Plan ist näher an den Zeiten des Rezepts
+standing-nearer = ein guter Plan; ein anderer könnte den Zeiten des Rezepts um bis zu { $minutes } min näher kommen
+standing-sound = ein guter Plan: { $rests }{ $grid }, { $moments } verschiedene Anfangszeiten (kein Plan hat weniger als { $fewest }), { $waiting } Warten; kein Plan endet vor { $end }
+standing-rests = jede Ruhezeit wie üblich
+standing-rests-short = Ruhezeiten zusammen um { $minutes } min kürzer als üblich
+standing-off-grid = {", "}minutengenau, damit es passt
+standing-never = bewiesen: kein Plan passt
+standing-unknown = nicht entschieden: kein Plan wurde gefunden, und dass es keinen gibt, ist nicht bewiesen
+reason-chain = die Schritte folgen länger aufeinander, als die Kursabende dauern, gleich mit welchem Gerät: Abend { $session } ist { $minutes } min zu kurz
+reason-apart = die Schritte, ihre Ruhezeiten und die Vorführungen gehen nicht in diese Kursabende, gleich mit welchem Gerät: Eine Ruhezeit, die sich nicht halten lässt, reicht nicht von einem Abend zum nächsten
+reason-kit = zu wenig von diesem Gerät für { $steps }: { $kit }, davon gibt es { $have }; mit { $need } passt es, mit weniger nicht
+reason-step = „{ $title }“
+reason-together = kein Gerät allein ist der Grund: mehrere zusammen sind knapp
+reason-hours = wach von { $from } bis { $to } bleibt bis { $ready } keine Zeit, in der jeder Schritt und jedes Umstellen weder zu früh noch zu spät für seine Ruhezeit kommt
+reason-waits = die Schritte folgen einander nicht innerhalb ihrer Ruhezeiten, gleich zu welchen Stunden
+remedy-fits = { $change } passt es
+remedy-fits-by = { $change } passt es und endet um { $end }
+remedy-more =
+    { $count ->
+        [one] mit { $count } mehr von diesem Gerät ({ $kit })
+       *[other] mit { $count } mehr von diesem Gerät ({ $kit })
+    }
+remedy-session = mit einem Kursabend mehr, { $date } { $from } bis { $to },
+remedy-bakers =
+    { $count ->
+        [one] mit höchstens { $count } Person
+       *[other] mit höchstens { $count } Personen
+    }
+remedy-without = ohne { $recipe }
+remedy-end = { $time } am { $day }
+remedy-together-2 = zu zweit
+remedy-together-3 = zu dritt
+remedy-together-4 = zu viert
+remedy-together-5 = zu fünft
+remedy-no-demonstration = ohne den eigenen Ansatz der Kursleitung
+remedy-hold = mit einem Halt über Nacht (`hold: up to 24 h`) bei „{ $title }“ ({ $recipe })
+remedy-longer = wenn Abend { $session } { $minutes } min länger dauert,
+remedy-ready = fertig um { $time } am { $day }
+remedy-up = beim Aufstehen um { $time }
+remedy-stay-up = beim Aufbleiben bis { $time }
+plan-note-shortened = „{ $title }“ hat { $lasts } statt { $usual }, im erlaubten Bereich: Sonst stünde es anderswo länger
+plan-note-too-long = { $who }: { $title } dauert schon länger als die längste Zeit
+plan-note-uncounted = der Kurs zählt dieses Gerät nicht, { $kit }: der Plan nimmt an, dass genug da ist
+plan-note-unused = nichts, was an diesem Abend gemacht wird, braucht dieses Gerät: { $kit }
+plan-note-stopped = die Suche wurde angehalten: dies ist das Beste bis dahin
+plan-by-short = Ruhezeiten kürzer als üblich
+plan-by-moments = verschiedene Minuten, in denen etwas beginnt
+plan-by-waiting = Warten über die Zeiten der Rezepte hinaus
+plan-by-away = Abstand von den Zeiten des Rezepts, alle Ruhezeiten zusammen
+plan-by-end = vom ersten Öffnen bis zum Ende
+plan-by-lead = vom ersten Schritt bis es fertig ist
+plan-measured = { $what }: { $time }
+plan-why = warum: { $reason }
+plan-help = was helfen würde: { $remedy }
+plan-note = Anmerkung: { $note }
+plan-all-watch = { $what } (alle sehen zu)
+plan-closes = am Ende des Kursabends, { $date } { $time }
+plan-left = { $what } ({ $count })
+plan-summary = { $who }: { $what }
+plan-about = { $title } ({ $oven })
+as-needed = nach Bedarf
+order-head = { $title }: { $bakers } Personen, { $pieces } Stück, { $spare } % Reserve
+order-to-buy = einkaufen
+order-left = { $weight } übrig
+order-total = Summe { $sum }
+order-a-student = { $sum } pro Person
+order-a-piece = { $sum } pro Stück
+order-unpriced = ohne Preis: { $names }
+order-weigh = abwiegen, { $sets } × { $title } ({ $each })
+order-weigh-table =
+    { $sets ->
+        [one] Abwiegen: { $title } je { $each } ({ $sets } Satz)
+       *[other] Abwiegen: { $title } je { $each } ({ $sets } Sätze)
+    }
+each-group = Gruppe
+each-baker = Person
+each-demonstration = Vorführung
+order-ingredient = Zutat
+order-need = Bedarf (g)
+order-shelf = vorrätig (g)
+order-pack = Packung (g)
+order-packs = Packungen
+order-left-over = übrig (g)
+order-cost = Kosten
+order-currency = Währung
+order-sum = Summe
+order-step = Schritt
+order-recipe = Rezept
+order-grams = Gramm
+order-in-words = in Worten

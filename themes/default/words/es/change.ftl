@@ -1,0 +1,35 @@
+### Qué ha cambiado desde otra edición.
+
+change-contains = ahora contiene { $name }
+change-contains-not = ya no contiene { $name }
+change-unknown = no se conocen los alérgenos de { $name }
+change-title = ahora se llama { $new }, antes { $old }
+change-makes = rinde { $new }, antes { $old }
+change-more = { $amount } más de { $name }
+change-less = { $amount } menos de { $name }
+change-is = { $name }: { $new }, antes { $old }
+change-in = { $change } ({ $section })
+change-note = { $name }: ahora { $note }
+change-note-gone = { $name }: ya no { $note }
+change-added = nuevo: { $amount } { $name }
+change-removed = se quita: { $amount } { $name }
+change-dough = masa a { $new }, antes { $old }
+change-loss = merma { $new }, antes { $old }
+change-tin = para otro molde
+change-oven = hornear a { $new }, antes { $old }
+change-bake = hornear { $new }, antes { $old }
+change-row = { $step }: { $lower } { $new }, antes { $old }
+change-row-added = { $step }: { $lower } { $new }, nuevo
+change-row-removed = { $step }: { $lower } { $old }, se quita
+change-until = { $step }: hasta que { $new }
+change-step-added = paso nuevo: { $name }
+change-step-removed = paso que se quita: { $name }
+change-step-name = el paso { $old } se llama ahora { $new }
+change-order = los pasos van en otro orden
+change-hands = trabajo { $new } en total, antes { $old }
+change-elapsed = de principio a fin { $new }, antes { $old }
+change-reworded = texto revisado: { $name }
+change-text-added = nuevo: { $name }
+change-text-removed = se quita: { $name }
+change-drawn = dibujado con otros números
+change-worded = texto revisado

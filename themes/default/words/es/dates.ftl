@@ -1,0 +1,37 @@
+### Fechas, horas, intervalos, listas.
+
+weekday-1 = lunes
+weekday-2 = martes
+weekday-3 = miércoles
+weekday-4 = jueves
+weekday-5 = viernes
+weekday-6 = sábado
+weekday-7 = domingo
+month-1 = enero
+month-2 = febrero
+month-3 = marzo
+month-4 = abril
+month-5 = mayo
+month-6 = junio
+month-7 = julio
+month-8 = agosto
+month-9 = septiembre
+month-10 = octubre
+month-11 = noviembre
+month-12 = diciembre
+date = { $day } de { $month } de { $year }
+date-weekday = { $weekday }, { $day } de { $month } de { $year }
+clock = { $plain-hour }:{ $minute }
+count-2 = dos
+count-3 = tres
+count-4 = cuatro
+count-5 = cinco
+count-6 = seis
+count-7 = siete
+count-8 = ocho
+count-9 = nueve
+count-10 = diez
+count-11 = once
+count-12 = doce
+count-and-beaten = { $pieces } y { $weight } de huevo batido ({ $name })
+count-beaten = { $weight } de huevo batido ({ $name })

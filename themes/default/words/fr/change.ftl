@@ -1,0 +1,35 @@
+### Ce qui a changé depuis une autre édition.
+
+change-contains = contient maintenant { $name }
+change-contains-not = ne contient plus { $name }
+change-unknown = les allergènes ne sont pas connus pour : { $name }
+change-title = s’appelle maintenant { $new }, auparavant { $old }
+change-makes = donne { $new }, auparavant { $old }
+change-more = { $name } : { $amount } de plus
+change-less = { $name } : { $amount } de moins
+change-is = { $name } : { $new }, auparavant { $old }
+change-in = { $change } ({ $section })
+change-note = { $name } : désormais { $note }
+change-note-gone = { $name } : n’est plus { $note }
+change-added = nouveau : { $amount } { $name }
+change-removed = supprimé : { $amount } { $name }
+change-dough = pâte à { $new }, auparavant { $old }
+change-loss = perte { $new }, auparavant { $old }
+change-tin = pour un autre moule
+change-oven = cuire à { $new }, auparavant { $old }
+change-bake = cuire { $new }, auparavant { $old }
+change-row = { $step } : { $lower } { $new }, auparavant { $old }
+change-row-added = { $step } : { $lower } { $new }, nouveau
+change-row-removed = { $step } : { $lower } { $old }, supprimé
+change-until = { $step } : jusqu’à ce que { $new }
+change-step-added = nouvelle étape : { $name }
+change-step-removed = étape supprimée : { $name }
+change-step-name = l’étape { $old } s’appelle maintenant { $new }
+change-order = l’ordre des étapes a changé
+change-hands = travail { $new } en tout, auparavant { $old }
+change-elapsed = du début à la fin { $new }, auparavant { $old }
+change-reworded = texte revu : { $name }
+change-text-added = nouveau : { $name }
+change-text-removed = supprimé : { $name }
+change-drawn = dessiné avec d’autres nombres
+change-worded = texte revu

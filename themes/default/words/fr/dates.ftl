@@ -1,0 +1,37 @@
+### Dates, heures, intervalles, listes.
+
+weekday-1 = lundi
+weekday-2 = mardi
+weekday-3 = mercredi
+weekday-4 = jeudi
+weekday-5 = vendredi
+weekday-6 = samedi
+weekday-7 = dimanche
+month-1 = janvier
+month-2 = février
+month-3 = mars
+month-4 = avril
+month-5 = mai
+month-6 = juin
+month-7 = juillet
+month-8 = août
+month-9 = septembre
+month-10 = octobre
+month-11 = novembre
+month-12 = décembre
+date = { $day } { $month } { $year }
+date-weekday = { $weekday } { $day } { $month } { $year }
+list-colon = { " : " }
+count-2 = deux
+count-3 = trois
+count-4 = quatre
+count-5 = cinq
+count-6 = six
+count-7 = sept
+count-8 = huit
+count-9 = neuf
+count-10 = dix
+count-11 = onze
+count-12 = douze
+count-and-beaten = { $pieces } et { $weight } d’œuf battu ({ $name })
+count-beaten = { $weight } d’œuf battu ({ $name })

@@ -1,0 +1,35 @@
+### 前の版から変わったところ。
+
+change-contains = { $name }を含むようになりました
+change-contains-not = { $name }を含まなくなりました
+change-unknown = { $name }のアレルゲンは不明です
+change-title = 名称は{ $new }（以前は{ $old }）
+change-makes = できあがり{ $new }（以前は{ $old }）
+change-more = { $name }を{ $amount }増やしました
+change-less = { $name }を{ $amount }減らしました
+change-is = { $name }：{ $new }（以前は{ $old }）
+change-in = { $section }で{ $change }
+change-note = { $name }：{ $note }になりました
+change-note-gone = { $name }：{ $note }ではなくなりました
+change-added = 追加：{ $name } { $amount }
+change-removed = 削除：{ $name } { $amount }
+change-dough = こね上げ温度{ $new }（以前は{ $old }）
+change-loss = ロス{ $new }（以前は{ $old }）
+change-tin = 型が変わりました
+change-oven = 焼成温度{ $new }（以前は{ $old }）
+change-bake = 焼成時間{ $new }（以前は{ $old }）
+change-row = { $step }：{ $term } { $new }（以前は{ $old }）
+change-row-added = { $step }：{ $term } { $new }を追加
+change-row-removed = { $step }：{ $term } { $old }を削除
+change-until = { $step }：目安は{ $new }
+change-step-added = 新しい工程：{ $name }
+change-step-removed = 削除した工程：{ $name }
+change-step-name = 工程{ $old }の名称は{ $new }になりました
+change-order = 工程の順番が変わりました
+change-hands = 作業時間は合計{ $new }（以前は{ $old }）
+change-elapsed = 始めから終わりまで{ $new }（以前は{ $old }）
+change-reworded = 文を直しました：{ $name }
+change-text-added = 追加：{ $name }
+change-text-removed = 削除：{ $name }
+change-drawn = 別の数値で描き直しました
+change-worded = 文を直しました
