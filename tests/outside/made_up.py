@@ -1,4 +1,4 @@
-"""A course in a made-up language, published: every message is put in brackets ⟦…⟧, every word of the author holds
+"""A course in a made-up language, published: every word of a message is put in brackets ‹…›, every word of the author holds
 `xq`. No other word may stand on a page, in a drawing or its spoken words, a list, a calendar or a PDF, but names
 of the pantry and signs of units. Messages are read by PyPI fluent.syntax (Apache-2.0), PDFs by poppler's pdftotext.
 
@@ -28,7 +28,7 @@ SIGNS = set("""g kg mg ml cl l cm mm m in ft lb oz C F min h s kcal tsp tbsp cup
     width device initial scale light dark noindex default src self base uri none form action object""".split())
 #: Names of the built-in pantry, of its allergens and of where things wait, as the course below has them.
 NAMES = set("""bread flour fine salt instant fresh active dry yeast butter water egg eggs whole milk large cereals
-    containing gluten wheat fridge bench dough tray mixer""".split())
+    containing gluten wheat fridge bench dough tray mixer""".split()) | {"recipes", "metric", "us"}  # parts of printed addresses
 COURSE = """title: Xqcourse
 summary: Xqabout xqthis.
 language: qaa
@@ -65,7 +65,7 @@ Xqopening xqwords.
 ~~~ticket
 uses: xqdough
 hands: 10 min
-kit: mixer
+kit: 1 mixer
 until: xqsmooth
 ~~~
 Xqwork {xqdough} xqwell.
@@ -156,7 +156,7 @@ demonstrate: [xqlock]
 
 
 def bracketed(text):
-    """A message file with each run of its words in brackets."""
+    """A message file with each of its words in brackets."""
     resource = parse(text)
     for entry in resource.body:
         if isinstance(entry, ast.Message):
@@ -167,8 +167,7 @@ def bracketed(text):
 def enclose(pattern):
     for element in pattern.elements:
         if isinstance(element, ast.TextElement):
-            element.value = re.sub(r"\S(?:[^\n]*\S)?", lambda run: f"⟦{run[0]}⟧" if re.search(r"[^\W\d_]", run[0]) else run[0],
-                                   element.value)
+            element.value = re.sub(r"\S*[^\W\d_]\S*", lambda word: f"‹{word[0]}›", element.value)
         elif isinstance(element.expression, ast.SelectExpression):
             for variant in element.expression.variants:
                 enclose(variant.value)
@@ -198,11 +197,9 @@ class Said(HTMLParser):
 
 def strangers(text):
     """Words outside brackets that are neither the author's, the pantry's nor signs."""
-    depth, bare = 0, []
-    for sign in text:
-        depth += (sign == "⟦") - (sign == "⟧")
-        bare.append(sign if depth == 0 else " ")
-    words = re.findall(r"[^\W\d_]+", "".join(bare).replace("⟧", " "))
+    text = re.sub(r"xq\.example\S*", " ", text)
+    words = re.findall(r"\w+", re.sub(r"‹[^‹›]*›", " ", text))
+    words = {word for word in words if any(sign.isalpha() for sign in word) and not re.fullmatch(r"[\d¼½¾⅛⅜⅝⅞⅓⅔]+[a-z]{1,2}", word)}
     return {word for word in words if "xq" not in word.lower() and word not in SIGNS and word not in NAMES}
 
 
@@ -243,12 +240,13 @@ def main():
     if run.returncode:
         print(run.stdout[-2000:], run.stderr[-3000:])
         return 1
-    for path in sorted(site.rglob("*")):
+    beside = site.with_name("site-instructor")
+    for path in sorted([*site.rglob("*"), *beside.rglob("*")]):
         text = text_of(path) if path.is_file() else None
         if text is None:
             continue
         strange = strangers(html.unescape(text))
-        tally.check(not strange, f"{path.relative_to(site)}: {sorted(strange)}")
+        tally.check(not strange, f"{path.relative_to(work)}: {sorted(strange)}")
     return tally.end()
 
 
