@@ -24,19 +24,53 @@ pub(super) fn width(text: &str, size: f64, bold: bool) -> f64 {
     text.chars().map(|letter| advance(letter, bold)).sum::<f64>() * size
 }
 
-/// `text` in lines no wider than `room`; a word wider than that stands alone.
+/// `text` in lines no wider than `room`; a word wider than that stands alone. Scripts that
+/// put no spaces between words break between their letters.
 pub(super) fn wrap(text: &str, size: f64, bold: bool, room: f64) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     for word in text.split_whitespace() {
-        let joined = lines.last().map(|line| format!("{line} {word}"));
-        match (joined, lines.last_mut()) {
-            (Some(joined), Some(line)) if width(&joined, size, bold) <= room => {
-                *line = joined;
+        for (at, part) in parts(word).into_iter().enumerate() {
+            let space = if at == 0 { " " } else { "" };
+            let joined = lines.last().map(|line| format!("{line}{space}{part}"));
+            match (joined, lines.last_mut()) {
+                (Some(joined), Some(line)) if width(&joined, size, bold) <= room => {
+                    *line = joined;
+                }
+                _ => lines.push(part.to_owned()),
             }
-            _ => lines.push(word.to_owned()),
         }
     }
     lines
+}
+
+/// Signs that begin no line, and those that end none: JIS X 4051, as *Requirements for
+/// Japanese Text Layout* (W3C) 3.1.7 and 3.1.8 list them; the commonest of them.
+const NEVER_FIRST: &str =
+    "、。，．・：；？！）］｝」』】〉》〕ーっゃゅょッャュョァィゥェォ々〜…";
+const NEVER_LAST: &str = "（［｛「『【〈《〔";
+
+/// A word at the places where a line may break in it.
+fn parts(word: &str) -> Vec<&str> {
+    let letters = word.char_indices().zip(word.char_indices().skip(1));
+    let breaks = letters.filter(|((_, before), (_, after))| {
+        is_spaceless(*before)
+            && !NEVER_FIRST.contains(*after)
+            && !NEVER_LAST.contains(*before)
+    });
+    let mut parts = Vec::new();
+    let mut start = 0;
+    for (_, (at, _)) in breaks {
+        parts.push(&word[start..at]);
+        start = at;
+    }
+    parts.push(&word[start..]);
+    parts
+}
+
+/// Whether a letter is of a script that puts no spaces between words: kana, kanji and
+/// their signs (Unicode blocks from CJK Radicals Supplement to fullwidth forms).
+fn is_spaceless(letter: char) -> bool {
+    matches!(letter, '\u{2e80}'..='\u{9fff}' | '\u{f900}'..='\u{faff}' | '\u{ff00}'..='\u{ffef}')
 }
 
 /// `text` cut to `room`, with an ellipsis where something is lost.
@@ -91,6 +125,16 @@ fn face(path: &str) -> Option<Face<'static>> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn words_without_spaces_break_between_letters() {
+        let lines = wrap("点線：合わせ目。つまんで閉じます。", 20.0, false, 120.0);
+        assert!(
+            lines.len() > 1 && lines.iter().all(|it| width(it, 20.0, false) <= 140.0)
+        );
+        assert!(lines.iter().all(|line| !line.starts_with(['。', '：'])), "{lines:?}");
+        assert_eq!(lines.concat(), "点線：合わせ目。つまんで閉じます。");
+    }
 
     #[test]
     fn widths_come_from_the_face() {
