@@ -7,13 +7,14 @@ use rayon::prelude::*;
 
 use crate::check::{self, Case};
 use crate::fault::{self, Fault, Severity, Texts};
-use crate::formula::{self, Book, Scaling, cycles};
+use crate::formula::{self, Book, Scaling, Unscalable, cycles};
 use crate::measure::exact;
 use crate::media::Medium;
 use crate::model::{Class, Content, Included, Recipe};
 use crate::pantry::Pantry;
-use crate::plan::{Effort, planned};
+use crate::plan::{Effort, Unclear, planned};
 use crate::read::{self, Source};
+use crate::said;
 use crate::sheet::build::{self, Context};
 use crate::sheet::{
     Batch, ClassSheet, CourseSheet, RecipeSheets, Sheet, TechniqueSheet, Units,
@@ -103,18 +104,18 @@ impl Edition {
                 Fault::caution(
                     "faulty-edition",
                     &since.place,
-                    format!("the edition in `{}` has errors, so no handout says what changed since", since.value),
+                    said!("faulty-edition", folder = since.value),
                 )
-                .help("See them with `tourier proof --content` and its folder."),
+                .help(said!("faulty-edition-help")),
             ),
             Some(_) => None,
             None => Some(
                 Fault::error(
                     "missing-edition",
                     &since.place,
-                    format!("there is no folder `{}` in the content folder", since.value),
+                    said!("missing-edition", folder = since.value),
                 )
-                .help("Copy the old content there, or leave this line out."),
+                .help(said!("missing-edition-help")),
             ),
         };
         self.faults.extend(fault);
@@ -142,7 +143,7 @@ impl Edition {
         recipe: &Recipe,
         scaling: &Scaling,
         words: &Words,
-    ) -> Result<Sheet, &'static str> {
+    ) -> Result<Sheet, Unscalable> {
         let work = work(recipe, scaling, self.book())?;
         Ok(build::recipe(&work, &self.fault_names(recipe), self.context(words)))
     }
@@ -176,7 +177,7 @@ impl Edition {
         &self,
         recipe: &Recipe,
         words: &Words,
-    ) -> Result<RecipeSheets, &'static str> {
+    ) -> Result<RecipeSheets, Unscalable> {
         let mut batches = Vec::new();
         for (key, (over, under)) in BATCHES {
             let sheet =
@@ -224,7 +225,7 @@ impl Edition {
         class: &Class,
         effort: Effort,
         words: &Words,
-    ) -> Result<ClassSheet, &'static str> {
+    ) -> Result<ClassSheet, Unclear> {
         let plan = planned(class, self.book(), effort)?;
         Ok(build::class(class, &plan, self.context(words), self.first_units()))
     }

@@ -4,11 +4,13 @@
 //! draw → paint → write. A module may use what stands above it, never what stands below.
 
 // Words every room may use; they import nothing of ours.
-pub mod fault;
 pub mod measure;
-pub mod media;
+pub mod statement;
 pub mod theme;
 pub mod words;
+
+pub mod fault;
+pub mod media;
 
 // Text to model.
 pub mod model;

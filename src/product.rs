@@ -35,6 +35,7 @@ use crate::sheet::{
     TechniqueSheet, Units,
 };
 use crate::site::{self, FigureMap, Page, Site, TemplateFault};
+use crate::statement::Statement;
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -52,7 +53,8 @@ const AS_WRITTEN: &str = "x1";
 
 /// How a file is made when it is out of date, if need be from others on the shelf; the
 /// reason where it cannot be.
-pub type Make<'a> = Box<dyn Fn(&dyn Shelf) -> Result<Vec<u8>, String> + Send + Sync + 'a>;
+pub type Make<'a> =
+    Box<dyn Fn(&dyn Shelf) -> Result<Vec<u8>, Statement> + Send + Sync + 'a>;
 
 /// One batch: what drawings and handouts show.
 fn as_written() -> Scaling {
@@ -398,7 +400,7 @@ impl<'s> Workshop<'s> {
     fn painted(&self, path: String, svg: String, width: u32) -> Product<'_> {
         let inputs = svg.clone().into_bytes();
         let make = move |_: &dyn Shelf| {
-            png(&svg, self.stock.theme, width).map_err(|error| error.to_string())
+            png(&svg, self.stock.theme, width).map_err(|error| error.said())
         };
         Product::new(path, &[&inputs, self.fonts.as_bytes()], Box::new(make))
     }
@@ -420,7 +422,7 @@ impl<'s> Workshop<'s> {
         // Put together once more where it is made: kept, it would be most of what a large
         // course takes of memory.
         let make = move |_: &dyn Shelf| {
-            self.press().print(&data()).map_err(|fault| fault.to_string())
+            self.press().print(&data()).map_err(|fault| fault.said())
         };
         Product::new(path, &[&inputs, self.look.as_bytes()], Box::new(make))
     }

@@ -11,6 +11,7 @@ use icu_plurals::{PluralCategory, PluralRules};
 use jiff::civil::Date;
 
 use crate::measure::show::{Notation, Sign};
+use crate::statement::{Statement, Value};
 
 /// Words by key, kebab-case.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -115,7 +116,28 @@ impl Words {
         out
     }
 
-    /// The same part by part, for those who put words and values down in different ways.
+    /// What a statement says in this language.
+    pub fn tell(&self, statement: &Statement) -> String {
+        let tell = |(name, value): &(&'static str, Value)| (*name, self.value(value));
+        let values: Vec<(&str, String)> = statement.values.iter().map(tell).collect();
+        let values: Vec<(&str, &str)> =
+            values.iter().map(|(name, value)| (*name, value.as_str())).collect();
+        self.fill(statement.key, &values)
+    }
+
+    fn value(&self, value: &Value) -> String {
+        match value {
+            Value::Text(text) | Value::Number(text) => text.clone(),
+            Value::Said(statement) => self.tell(statement),
+            Value::List(values) => {
+                let parts: Vec<String> =
+                    values.iter().map(|value| self.value(value)).collect();
+                self.list(&parts)
+            }
+        }
+    }
+
+    /// The same as [`Self::fill`] part by part, for those who put words and values down in different ways.
     pub fn say<'a>(
         &'a self,
         key: &'a str,

@@ -2,6 +2,9 @@
 //! own line; what would only follow from it is not said.
 #![allow(clippy::disallowed_methods, reason = "the courses are read")]
 
+#[path = "common/english.rs"]
+mod english;
+
 use std::path::Path;
 
 use rayon::prelude::*;
@@ -153,7 +156,7 @@ fn a_bad_link_points_at_the_link() {
     let edition = Edition::new(&texts, course.media.clone(), Vec::new());
     let [fault] = &edition.faults[..] else { panic!("{:?}", edition.faults) };
     assert_eq!(edition.texts.words(&fault.place), to);
-    let help = fault.help.as_deref().unwrap_or_default();
+    let help = english::told(fault).help.unwrap_or_default();
     assert!(help.contains("`../techniques/turning.md`"), "{help}");
 }
 

@@ -4,6 +4,9 @@
 //! Where a batter has so little flour that it is both, the caution stays: from a third of flour
 //! over milk, cream and egg on it is none (common practice, no source).
 
+#[path = "common/english.rs"]
+mod english;
+
 use tourier::edition::Edition;
 use tourier::read::Source;
 
@@ -224,7 +227,7 @@ fn each_is_asked_about_as_it_should_be() {
         let unread =
             faults().find(|fault| fault.severity == tourier::fault::Severity::Error);
         if let Some(fault) = unread {
-            wrong.push(format!("{name}: {}", fault.message));
+            wrong.push(format!("{name}: {}", english::told(fault).message));
         }
         let asked = faults().any(|fault| fault.name == "cooling-missing");
         if asked != *is_custard {

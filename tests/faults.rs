@@ -78,7 +78,7 @@ fn no_fault_brings_others_along() {
     }
 }
 
-/// The names in the source: the first text behind `Fault::error(` and `Fault::caution(`,
+/// The names in the source: the first text behind `Fault::error(`, `Fault::new(` and the like,
 /// and those that are put there by another name.
 fn used() -> BTreeSet<String> {
     let mut names: BTreeSet<String> =
@@ -88,7 +88,7 @@ fn used() -> BTreeSet<String> {
             continue;
         }
         let text = fs::read_to_string(entry.path()).expect("a source");
-        for call in ["Fault::error(", "Fault::caution(", "fault(", "unlikely("] {
+        for call in ["Fault::error(", "Fault::caution(", "Fault::new(", "fault("] {
             let after = text.split(call).skip(1).map(str::trim_start);
             let quoted =
                 after.filter_map(|rest| rest.strip_prefix('"')?.split('"').next());

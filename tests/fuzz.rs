@@ -339,7 +339,7 @@ impl Target {
         files.push(Source { path: path.to_owned(), text: (self.whole)(text) });
         let edition = Edition::new(&files, self.media.clone(), Vec::new());
         for fault in &edition.faults {
-            assert!(!fault.message.is_empty());
+            assert!(!fault.message.key.is_empty());
             let _ = edition.texts.position(&fault.place);
         }
         if edition.stops() {

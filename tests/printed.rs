@@ -8,6 +8,9 @@
 
 #![allow(clippy::disallowed_methods, reason = "the printed recipes are read")]
 
+#[path = "common/english.rs"]
+mod english;
+
 use std::path::Path;
 use std::sync::LazyLock;
 
@@ -153,7 +156,7 @@ fn miss(line: &Line) -> Option<String> {
         (Found::Refused(_), Right::Refused) => return None,
         (Found::Refused(faults), Right::Taken(_)) => faults
             .first()
-            .map_or_else(|| "not read".into(), |fault| fault.message.clone()),
+            .map_or_else(|| "not read".into(), |fault| english::told(fault).message),
     })
 }
 

@@ -3,6 +3,8 @@
 //! never leaves the same words unanswered.
 #![allow(clippy::disallowed_methods, reason = "the list of faults is read")]
 
+#[path = "common/english.rs"]
+mod english;
 #[path = "common/fault_list.rs"]
 mod fault_list;
 
@@ -10,6 +12,7 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use english::told;
 use fault_list::{GROUND, changed, rows};
 
 use tourier::edition::Edition;
@@ -87,7 +90,7 @@ fn printed(edition: &Edition) -> Option<Vec<String>> {
 
 /// The course with each remedy of a fault followed.
 fn followed(course: &Course, fault: &Fault) -> Vec<Course> {
-    let Some(help) = &fault.help else { return Vec::new() };
+    let Some(help) = told(fault).help else { return Vec::new() };
     let mut all = Vec::new();
     if let Some(list) =
         help.strip_prefix("Did you mean ").and_then(|it| it.split_once('?'))
@@ -323,7 +326,8 @@ fn offers(help: &str) -> Vec<&str> {
 /// with that key, else into the ticket or the head; other words in place of those at fault.
 fn written(course: &Course, fault: &Fault, offer: &str) -> Option<Course> {
     let mut course = course.clone();
-    let wrong: Vec<&str> = fault.message.split('`').skip(1).step_by(2).collect();
+    let message = told(fault).message;
+    let wrong: Vec<&str> = message.split('`').skip(1).step_by(2).collect();
     let file = course.files.iter().position(|file| file.path == *fault.place.file)?;
     let text = &mut course.files[file].text;
     let (start, end) = (fault.place.start, fault.place.end);
@@ -368,7 +372,7 @@ fn every_fault_of_the_list_leads_on() {
         let before = printed(&edition).or_else(|| ground.clone()).unwrap_or_default();
         let mut own = edition.faults.iter().filter(|fault| fault.name == row.name);
         let Some(fault) = own.next() else { continue };
-        let Some(help) = &fault.help else {
+        let Some(help) = told(fault).help else {
             silent.push(row.name);
             continue;
         };
@@ -377,7 +381,7 @@ fn every_fault_of_the_list_leads_on() {
             let file = files.find(|name| said.contains(name));
             Some(("a block", pasted(&course, file.unwrap_or(&fault.place.file), block)?))
         });
-        let all = offers(help).into_iter();
+        let all = offers(&help).into_iter();
         let all = all.filter_map(|offer| Some((offer, written(&course, fault, offer)?)));
         for (offer, next) in all.chain(block) {
             let after = next.edition();

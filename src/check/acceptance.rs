@@ -2,6 +2,7 @@
 
 use crate::fault::{Fault, instead};
 use crate::model::Recipe;
+use crate::said;
 
 /// Faults that concern safety or allergens, or without which nothing can be worked out:
 /// these cannot be accepted away.
@@ -47,8 +48,8 @@ pub(super) fn unacceptable(recipe: &Recipe) -> Vec<Fault> {
     names
         .filter(|name| !ACCEPTABLE.contains(&name.value.as_str()))
         .map(|name| {
-            let message = format!("`{}` cannot be accepted", name.value);
-            let help = instead(&name.value, &ACCEPTABLE, "These can");
+            let message = said!("not-acceptable", name = name.value);
+            let help = instead(&name.value, &ACCEPTABLE, said!("names-acceptable"));
             Fault::error("not-acceptable", &name.place, message).help(help)
         })
         .collect()

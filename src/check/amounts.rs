@@ -5,6 +5,7 @@ use crate::formula::{Weighed, weigh_unit};
 use crate::measure::{Exact, Mass, exact, show};
 use crate::model::{Makes, Quantity};
 use crate::pantry::Kind;
+use crate::said;
 
 use super::Case;
 
@@ -46,16 +47,17 @@ fn second_amount(line: &Weighed, case: Case) -> Option<Fault> {
     if off <= tolerance && off >= -tolerance {
         return None;
     }
-    let message = format!(
-        "the amount in brackets is {}, {} % {} than the first",
-        grams(&second),
-        show::decimal(&(&off * exact(100, 1)).abs(), 0),
-        if off > exact(0, 1) { "more" } else { "less" },
-    );
-    Some(Fault::caution("amounts-disagree", &also.place, message).help(format!(
-        "The first counts: {}. Change one of them, or leave the second out.",
-        grams(first)
-    )))
+    let second = grams(&second);
+    let percent = show::decimal(&(&off * exact(100, 1)).abs(), 0);
+    let message = if off > exact(0, 1) {
+        said!("amounts-disagree-more", second, percent)
+    } else {
+        said!("amounts-disagree-less", second, percent)
+    };
+    Some(
+        Fault::caution("amounts-disagree", &also.place, message)
+            .help(said!("amounts-disagree-help", first = grams(first))),
+    )
 }
 
 fn grams(mass: &Mass) -> String {
@@ -72,8 +74,8 @@ pub(super) fn yields(case: Case) -> Vec<Fault> {
     if *stated <= most {
         return Vec::new();
     }
-    let message = format!("the formula gives only {} after its loss", grams(&there));
-    let help = format!("Write `makes: {}`, or raise the formula.", grams(&there));
+    let message = said!("yield-off", weight = grams(&there));
+    let help = said!("yield-off-help", weight = grams(&there));
     vec![Fault::error("yield-off", &makes.place, message).help(help)]
 }
 

@@ -1,8 +1,9 @@
 //! Classes name recipes and steps that exist, and sessions that can be held.
 
-use crate::fault::{Fault, Place, Placed, instead, nearest};
+use crate::fault::{Fault, Place, Placed, Severity, instead, nearest};
 use crate::formula::{Book, included};
 use crate::model::{Class, Content, Each, Makes, Much, Recipe, Step, one_of};
+use crate::said;
 
 /// A session longer than this is long; one of more than the second number is a slip of the
 /// pen, as `21:00 to 18:00` is.
@@ -51,12 +52,12 @@ fn empty(class: &Class, _: &Content) -> Vec<Fault> {
     let place = &class.title.place;
     let mut faults = Vec::new();
     if class.makes.is_empty() {
-        let fault = Fault::error("class-empty", place, "this class makes nothing");
-        faults.push(fault.help("Write under `makes` which recipe each pair makes."));
+        let fault = Fault::error("class-empty", place, said!("class-makes-nothing"));
+        faults.push(fault.help(said!("class-makes-nothing-help")));
     }
     if class.sessions.is_empty() {
-        let fault = Fault::error("class-empty", place, "this class is never held");
-        let example = "Write under `sessions` when, as in `- 2027-03-02 18:00 to 21:00`.";
+        let fault = Fault::error("class-empty", place, said!("class-never-held"));
+        let example = said!("class-never-held-help");
         faults.push(fault.help(example));
     }
     faults
@@ -73,8 +74,9 @@ fn recipes(class: &Class, content: &Content) -> Vec<Fault> {
             if content.is_unread(name) {
                 continue;
             }
-            let message = format!("there is no file `recipes/{name}.md`");
-            let help = instead(name, &known, "Recipes here");
+            let file = format!("recipes/{name}.md");
+            let message = said!("missing-file", file);
+            let help = instead(name, &known, said!("names-recipes"));
             faults.push(
                 Fault::error("missing-file", &making.recipe.place, message).help(help),
             );
@@ -85,9 +87,9 @@ fn recipes(class: &Class, content: &Content) -> Vec<Fault> {
             Some(Makes::Weight(_))
         );
         if by_weight && matches!(making.much, Much::Pieces(_)) {
-            let message = format!("`{name}` is made by weight, not in pieces");
+            let message = said!("class-pieces", name);
             let fault = Fault::error("class-pieces", &making.recipe.place, message);
-            faults.push(fault.help("Write `batches: 1` instead of `pieces`."));
+            faults.push(fault.help(said!("class-pieces-help")));
         }
     }
     faults
@@ -98,26 +100,20 @@ fn sessions(class: &Class, _: &Content) -> Vec<Fault> {
     let mut faults = Vec::new();
     for (one, next) in class.sessions.iter().zip(class.sessions.iter().skip(1)) {
         if next.value.from < one.value.to {
-            let message = "this session begins before the one before it is over";
+            let message = said!("session-overlap");
             let fault = Fault::error("session-overlap", &next.place, message);
-            faults.push(fault.help("Give the sessions times of their own."));
+            faults.push(fault.help(said!("session-overlap-help")));
         }
     }
     for session in &class.sessions {
         let lasts = session.value.to.duration_since(session.value.from).as_hours();
         let (long, slip) = LONG_HOURS;
         if lasts > long {
-            let message = format!("this session lasts {lasts} hours");
+            let message = said!("long-session", hours = lasts);
             let place = &session.place;
-            let fault = if lasts > slip {
-                Fault::error("long-session", place, message)
-            } else {
-                Fault::caution("long-session", place, message)
-            };
-            faults.push(fault.help(
-                "Write the time at which it ends, as in `18:00 to 21:00`; one that ends \
-                 after midnight ends the day after.",
-            ));
+            let severity = if lasts > slip { Severity::Error } else { Severity::Caution };
+            let fault = Fault::new("long-session", severity, place, message);
+            faults.push(fault.help(said!("long-session-help")));
         }
     }
     faults
@@ -153,17 +149,17 @@ fn demonstrations(class: &Class, content: &Content) -> Vec<Fault> {
         let mut own = steps.iter().filter(|step| step.name == name.value).peekable();
         if own.peek().is_some() {
             if own.all(|step| step.hands.is_none()) {
-                let message = format!("nothing is done by hand in `{}`", name.value);
+                let message = said!("step-without-hands", step = name.value);
                 let fault = Fault::error("unknown-step", &name.place, message);
-                faults.push(fault.help("Give it `hands: 5 min`, or show another step."));
+                faults.push(fault.help(said!("step-without-hands-help")));
             }
             continue;
         }
-        let message = format!("no recipe of this class has a step `{}`", name.value);
+        let message = said!("unknown-class-step", step = name.value);
         let near = nearest(&name.value, steps.iter().map(|step| step.name.as_str()));
         let help = near.map_or_else(
-            || "A step's name is its heading in small letters with dashes.".to_owned(),
-            |near| format!("Did you mean `{near}`?"),
+            || said!("unknown-class-step-help"),
+            |near| said!("did-you-mean", near),
         );
         faults.push(Fault::error("unknown-step", &name.place, message).help(help));
     }
@@ -194,19 +190,17 @@ fn kit(class: &Class, content: &Content) -> Vec<Fault> {
         match class.count(&name) {
             Some(have) if have >= count => {}
             Some(have) => {
-                let message =
-                    format!("a step needs {count} of {name}, and the kit has {have}");
+                let message = said!("class-kit-short", count, name, have);
                 let place = entry(class, &name).unwrap_or(place);
                 let fault = Fault::error("class-kit", place, message);
-                faults
-                    .push(fault.help("Change the ticket or the kit: no plan could fit."));
+                faults.push(fault.help(said!("class-kit-short-help")));
             }
             None => {
-                let message =
-                    format!("the recipes need a {name}, and the kit lists none");
-                faults.push(Fault::caution("class-kit", place, message).help(format!(
-                    "Add `{name}: …` to `kit`, so that the plan can share them out."
-                )));
+                let message = said!("class-kit-none", name);
+                faults.push(
+                    Fault::caution("class-kit", place, message)
+                        .help(said!("class-kit-none-help", name)),
+                );
             }
         }
     }
@@ -220,10 +214,9 @@ fn kit(class: &Class, content: &Content) -> Vec<Fault> {
                 && step.at_place.as_ref().is_some_and(|own| own.value == place)
         };
         if waits.iter().any(stands) {
-            let message = format!("a step waits in the {place}, and it has no tray");
+            let message = said!("class-kit-no-place", place);
             let fault = Fault::error("class-kit", &name.place, message);
-            faults
-                .push(fault.help("Say how many trays it takes, or leave the line out."));
+            faults.push(fault.help(said!("class-kit-no-place-help")));
         }
     }
     faults
@@ -246,17 +239,17 @@ fn ovens(class: &Class, content: &Content) -> Vec<Fault> {
     let mut none = none.filter(|name| class.count(name) == Some(0));
     if let Some(name) = none.next() {
         let place = entry(class, name).unwrap_or(&class.title.place);
-        let message = format!("the recipes bake, and the kit has no {name}");
+        let message = said!("class-kit-no-oven", name);
         let fault = Fault::error("class-kit", place, message);
-        return vec![fault.help("Add `oven: 2, tray per oven: 4` to `kit`.")];
+        return vec![fault.help(said!("class-kit-no-oven-help"))];
     }
     if class.count("oven").is_some() {
         return Vec::new();
     }
-    let message = "the recipes bake, and the kit lists no oven";
+    let message = said!("class-kit-oven-unlisted");
     vec![
         Fault::caution("class-kit", &class.title.place, message)
-            .help("Add `oven: 2, tray per oven: 4` to `kit`."),
+            .help(said!("class-kit-no-oven-help")),
     ]
 }
 
@@ -272,9 +265,9 @@ fn instructors(class: &Class, content: &Content) -> Vec<Fault> {
         return Vec::new();
     }
     let place = entry(class, INSTRUCTOR).unwrap_or(&class.title.place);
-    let message = format!("the class needs {least} to teach it, and has {have}");
+    let message = said!("class-kit-instructor", least, have);
     let fault = Fault::error("class-kit", place, message);
-    vec![fault.help(format!("Write `instructor: {least}`, or show nothing."))]
+    vec![fault.help(said!("class-kit-instructor-help", least))]
 }
 
 /// Kit of which nobody knows what it is: the plan would share out nothing of it.
@@ -294,17 +287,16 @@ fn names(class: &Class, content: &Content) -> Vec<Fault> {
     known.extend(KIT.map(str::to_owned));
     let unknown = class.kit.iter().filter(|(name, _)| !known.contains(&name.value));
     let fault = |(name, _): &(Placed<String>, u32)| {
-        let message =
-            format!("no recipe needs a {}, and no step waits there", name.value);
+        let message = said!("class-kit-unknown", name = name.value);
         let meant = BY_NAMES.iter().find(|(word, _)| *word == name.value);
         let near = meant
             .map(|(_, meant)| *meant)
             .or_else(|| nearest(&name.value, known.iter().map(String::as_str)));
         match near {
             Some(near) => Fault::error("class-kit", &name.place, message)
-                .help(format!("Did you mean `{near}`?")),
+                .help(said!("did-you-mean", near)),
             None => Fault::caution("class-kit", &name.place, message)
-                .help("Name it on the tickets that need it: `kit: 1 mixer`."),
+                .help(said!("class-kit-unknown-help")),
         }
     };
     unknown.map(fault).collect()

@@ -1,8 +1,10 @@
 //! The cutting plan can be made and gives the promised pieces.
 
 use crate::dough::cutting::{MOST_PIECES, Refusal};
-use crate::fault::Fault;
+use crate::fault::{Fault, Place, Severity};
 use crate::model::Makes;
+use crate::said;
+use crate::statement::Statement;
 
 use super::Case;
 
@@ -17,17 +19,13 @@ pub(super) fn layouts(case: Case) -> Vec<Fault> {
     refused
         .map(|(plan, refusal)| {
             let (message, help) = match refusal {
-                Refusal::NoSize => (
-                    "there is no sheet to cut".to_owned(),
-                    "Give this step or one before it a `sheet: 54 x 48 cm`.",
-                ),
-                Refusal::TooLarge => (
-                    "not one piece fits on the sheet".to_owned(),
-                    "Make the pieces smaller or the sheet bigger.",
-                ),
+                Refusal::NoSize => (said!("cut-no-sheet"), said!("cut-no-sheet-help")),
+                Refusal::TooLarge => {
+                    (said!("cut-too-large"), said!("cut-too-large-help"))
+                }
                 Refusal::TooMany => (
-                    format!("that would be more than {MOST_PIECES} pieces"),
-                    "Look at the units of the piece and the sheet.",
+                    said!("cut-too-many", most = MOST_PIECES),
+                    said!("cut-too-many-help"),
                 ),
             };
             Fault::error("cut-does-not-fit", &plan.place, message).help(help)
@@ -53,25 +51,23 @@ pub(super) fn counts(case: Case) -> Vec<Fault> {
     if (made..=most).contains(count) {
         return Vec::new();
     }
-    let message =
-        format!("this cut gives {made} pieces, and `makes` says {count} {word}");
-    let help = AGREE;
-    // More than promised is scrap; fewer is a promise that cannot be kept.
-    let fault = if made > *count { Fault::caution } else { Fault::error };
-    vec![fault("cut-count", place, message).help(help)]
+    let message = said!("cut-count", made, count, word);
+    vec![disagree(made, *count, place, message)]
 }
 
-/// What to do where numbers disagree.
-const AGREE: &str = "Change the sheet, the piece or `makes`, so that they agree.";
+/// More than promised is scrap; fewer is a promise that cannot be kept.
+fn disagree(made: u64, promised: u64, place: &Place, message: Statement) -> Fault {
+    let severity = if made > promised { Severity::Caution } else { Severity::Error };
+    let fault = Fault::new("cut-count", severity, place, message);
+    fault.help(said!("cut-count-help"))
+}
 
 /// The parts of a divided dough give together as many pieces as the recipe says it makes.
 fn in_parts(case: Case, (count, word): (u64, &str)) -> Option<Fault> {
     let made = case.work.in_parts.filter(|made| *made != count)?;
     let place = &case.work.recipe.makes.as_ref()?.place;
-    let message =
-        format!("all parts give {made} pieces together, and `makes` says {count} {word}");
-    let fault = if made > count { Fault::caution } else { Fault::error };
-    Some(fault("cut-count", place, message).help(AGREE))
+    let message = said!("cut-count-parts", made, count, word);
+    Some(disagree(made, count, place, message))
 }
 
 #[cfg(test)]

@@ -1,9 +1,11 @@
 //! A dough is divided into no more than there is, and every part that a step names is there.
 
-use crate::fault::{Fault, nearest};
+use crate::fault::{Fault, Severity, nearest};
 use crate::formula::parts::shares;
 use crate::measure::{Exact, exact, show};
 use crate::model::{Divide, Portion, Portioned};
+use crate::said;
+use crate::statement::Statement;
 
 use super::Case;
 
@@ -25,10 +27,10 @@ pub(super) fn unknown(case: Case) -> Vec<Fault> {
     asked
         .filter(|part| !names.contains(&part.value.as_str()))
         .map(|part| {
-            let message = format!("no step divides off a part `{}`", part.value);
+            let message = said!("unknown-part", part = part.value);
             let help = match nearest(&part.value, names.iter().copied()) {
-                Some(near) => format!("Did you mean `{near}`?"),
-                None => "Name it where the dough is divided: `divide: half for crescents, the rest for batons`.".to_owned(),
+                Some(near) => said!("did-you-mean", near),
+                None => said!("unknown-part-help"),
             };
             Fault::error("unknown-part", &part.place, message).help(help)
         })
@@ -48,15 +50,15 @@ pub(super) fn sums(case: Case) -> Vec<Fault> {
     divided
         .filter_map(|(at, place, parts)| {
             let (message, too_much) = off(at, parts, case)?;
-            let help = "Give one part `the rest`, or change the others.";
-            let fault = if too_much { Fault::error } else { Fault::caution };
-            Some(fault("divided-off", place, message).help(help))
+            let severity = if too_much { Severity::Error } else { Severity::Caution };
+            let fault = Fault::new("divided-off", severity, place, message);
+            Some(fault.help(said!("divided-off-help")))
         })
         .collect()
 }
 
 /// What is wrong with a division, and whether it asks for too much.
-fn off(at: usize, parts: &[Portioned], case: Case) -> Option<(String, bool)> {
+fn off(at: usize, parts: &[Portioned], case: Case) -> Option<(Statement, bool)> {
     let (dough, fat) = case.work.flow.on_bench(at, &case.work.formula, case.book);
     let mass = dough + fat;
     let portions = || parts.iter().map(|part| &part.portion);
@@ -66,21 +68,17 @@ fn off(at: usize, parts: &[Portioned], case: Case) -> Option<(String, bool)> {
     let percent = |share: &Exact| show::decimal(&(share * exact(100, 1)), 0);
     if sum > whole {
         let over = percent(&(&sum - &whole));
-        return Some((
-            format!("the parts ask for {over} % more than the dough of {weight}"),
-            true,
-        ));
+        return Some((said!("divided-too-much", over, weight), true));
     }
     let rest = portions().any(|portion| *portion == Portion::Rest);
     let left = &whole - &sum;
     if rest && left <= exact(0, 1) && parts.len() > 1 && mass.is_positive() {
         let nothing = shares(portions(), &mass).contains(&exact(0, 1));
-        return nothing.then(|| {
-            (format!("nothing is left of the dough of {weight} for the rest"), true)
-        });
+        return nothing.then(|| (said!("divided-no-rest", weight), true));
     }
     (left > exact(CRUMBS.0, CRUMBS.1)).then(|| {
-        (format!("{} % of the dough of {weight} goes nowhere", percent(&left)), false)
+        let left = percent(&left);
+        (said!("divided-too-little", left, weight), false)
     })
 }
 

@@ -3,6 +3,7 @@
 use crate::dough::bench_fits;
 use crate::fault::Fault;
 use crate::measure::{Mass, exact, show};
+use crate::said;
 use crate::work::kit;
 
 use super::Case;
@@ -23,13 +24,10 @@ pub(super) fn mixer(case: Case) -> Vec<Fault> {
                 let weight = |mass: &Mass| {
                     show::metric(mass, &exact(1, 100), false).words(&show::International)
                 };
-                let message = format!(
-                    "{} go in here; the mixer holds {}",
-                    weight(&mass),
-                    weight(&most)
-                );
+                let message =
+                    said!("mixer-too-small", dough = weight(&mass), most = weight(&most));
                 Fault::caution("mixer-too-small", &step.title.place, message)
-                    .help("Mix it in two doughs, or make the formula smaller.")
+                    .help(said!("mixer-too-small-help"))
             })
         })
         .collect()
@@ -42,12 +40,12 @@ pub(super) fn bench(case: Case) -> Vec<Fault> {
     sheets
         .filter(|sheet| !bench_fits(&sheet.value, &bench))
         .map(|sheet| {
-            let message = format!(
-                "the bench is {}",
-                show::size(&bench, &show::International).metric
+            let message = said!(
+                "bench-too-short",
+                bench = show::size(&bench, &show::International).metric
             );
             Fault::caution("bench-too-short", &sheet.place, message)
-                .help("Divide the dough in two, or roll it shorter and wider.")
+                .help(said!("bench-too-short-help"))
         })
         .collect()
 }

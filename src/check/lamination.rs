@@ -4,9 +4,11 @@
 use crate::dough::{
     self, Misfit, Strain, Work as Task, block_fits, fat_layer_fits, turn_fits,
 };
-use crate::fault::{Fault, Place};
+use crate::fault::{Fault, Place, Severity};
 use crate::measure::{Length, Size, exact, show};
-use crate::model::Step;
+use crate::model::{LockIn, Step};
+use crate::said;
+use crate::statement::Statement;
 
 use super::Case;
 
@@ -23,21 +25,17 @@ pub(super) fn fat_block(case: Case) -> Vec<Fault> {
         Err(Misfit { short, pulls }) => (short, pulls),
     };
     let (short, pulls) = short;
-    let message = format!(
-        "a block of {} is {} too big for {}",
-        show::size(&locked.block, &show::International).metric,
-        millimetres(&short),
-        match locked.kind.word() {
-            "envelope" => "an envelope of this sheet: its side may be 0.7 of the sheet's",
-            "letter" => "two thirds of this sheet",
-            _ => "the middle half of this sheet",
-        },
-    );
-    let help =
-        "Make the block smaller or the sheet bigger, with 5 mm to spare for sealing.";
+    let (block, short) =
+        (show::size(&locked.block, &show::International).metric, millimetres(&short));
+    let message = match locked.kind {
+        LockIn::Envelope => said!("block-too-big-envelope", block, short),
+        LockIn::Letter => said!("block-too-big-letter", block, short),
+        LockIn::Book => said!("block-too-big-book", block, short),
+    };
     // Where the flaps can be pulled over the last millimetres it is only pointed out.
-    let fault = if pulls { Fault::caution } else { Fault::error };
-    vec![fault("block-does-not-fit", &place, message).help(help)]
+    let severity = if pulls { Severity::Caution } else { Severity::Error };
+    let fault = Fault::new("block-does-not-fit", severity, &place, message);
+    vec![fault.help(said!("block-too-big-help"))]
 }
 
 /// Fat and dough that cannot roll together, because one lies much thicker than the other when
@@ -59,10 +57,8 @@ pub(super) fn fat_beside_dough(case: Case) -> Vec<Fault> {
     }
     let [fat, dough] =
         [fat, dough].map(|it| show::thickness(it, &show::International).metric);
-    let message = format!(
-        "the fat lies {fat} thick and the dough {dough}: they will not roll together"
-    );
-    let help = "Beat the fat out wider or thinner, or roll the dough so, until both are about as thick.";
+    let message = said!("fat-unlike-dough", fat, dough);
+    let help = said!("fat-unlike-dough-help");
     vec![Fault::caution("fat-unlike-dough", &place, message).help(help)]
 }
 
@@ -71,12 +67,8 @@ pub(super) fn fat_beside_dough(case: Case) -> Vec<Fault> {
 const FAT_SHARE: [(i64, i64); 2] = [(1, 3), (2, 1)];
 
 fn no_margin(place: &Place) -> Fault {
-    Fault::caution(
-        "block-does-not-fit",
-        place,
-        "the block leaves no margin to seal it in",
-    )
-    .help("Leave at least 5 mm of dough around it.")
+    Fault::caution("block-does-not-fit", place, said!("block-no-margin"))
+        .help(said!("block-no-margin-help"))
 }
 
 /// Sheets thinner or thicker than dough can be.
@@ -106,32 +98,27 @@ fn one_sheet(step: &str, thickness: &Length, task: Task, case: Case) -> Option<F
     let place = sheet_place(step, case)?;
     if !thickness.is_positive() {
         return Some(
-            Fault::caution(
-                "sheet-of-nothing",
-                &place,
-                "no dough lies on the bench at this step",
-            )
-            .help("Say in a ticket before it what goes in: `uses: dough`."),
+            Fault::caution("sheet-of-nothing", &place, said!("sheet-of-nothing"))
+                .help(said!("sheet-of-nothing-help")),
         );
     }
-    let lies = show::thickness(thickness, &show::International);
-    let message = |how: &str| format!("the dough lies only {} here: {how}", lies.metric);
+    let lies = show::thickness(thickness, &show::International).metric;
     if *thickness < Length::centimetres(exact(THINNEST.0, THINNEST.1) / exact(10, 1)) {
-        let message = message("the sheet is too big for it");
+        let message = said!("sheet-too-big", lies);
         return Some(
             Fault::error("sheet-too-thin", &place, message).help(resize(thickness, task)),
         );
     }
     match dough::thickness_fits(thickness, task)? {
         Strain::Thin(_) => {
-            let message = message("it may tear");
+            let message = said!("sheet-may-tear", lies);
             Some(
                 Fault::caution("sheet-too-thin", &place, message)
                     .help(resize(thickness, task)),
             )
         }
         Strain::Thick(_) => {
-            let message = format!("the dough lies {} thick here", lies.metric);
+            let message = said!("sheet-too-thick", lies);
             Some(
                 Fault::caution("sheet-too-thick", &place, message)
                     .help(resize(thickness, task)),
@@ -141,19 +128,15 @@ fn one_sheet(step: &str, thickness: &Length, task: Task, case: Case) -> Option<F
 }
 
 /// What would be right: the area for a usual thickness, as a share of the one written.
-fn resize(thickness: &Length, task: Task) -> String {
+fn resize(thickness: &Length, task: Task) -> Statement {
     let usual = match task {
         Task::LockingIn | Task::Turning => exact(8, 10),
         Task::YeastCut => exact(4, 10),
         Task::PuffCut => exact(3, 10),
     };
-    let usual_words =
-        show::thickness(&Length::centimetres(usual.clone()), &show::International).metric;
-    let share = thickness.amount() / usual * exact(100, 1);
-    format!(
-        "For {usual_words} the sheet would have {} % of this area; or change the formula.",
-        show::decimal(&share, 0)
-    )
+    let share = show::decimal(&(thickness.amount() / &usual * exact(100, 1)), 0);
+    let usual = show::thickness(&Length::centimetres(usual), &show::International).metric;
+    said!("sheet-thickness-help", usual, share)
 }
 
 pub(super) fn is_puff(case: Case) -> bool {
@@ -176,14 +159,15 @@ pub(super) fn fat_layers(case: Case) -> Vec<Fault> {
         .filter(|rolled| fat_layer_fits(&rolled.fat_layer).is_some())
         .filter_map(|rolled| {
             let place = sheet_place(&rolled.step, case)?;
-            let message = format!(
-                "each of the {} fat layers is only {} mm thick before this turn",
-                rolled.fat_layers,
-                show::decimal(&rolled.fat_layer.in_millimetres(), 3)
+            let message = said!(
+                "fat-layer-too-thin",
+                layers = rolled.fat_layers,
+                thickness = show::decimal(&rolled.fat_layer.in_millimetres(), 3)
             );
-            Some(Fault::caution("fat-layer-too-thin", &place, message).help(
-                "Below 0.01 mm the layers run together. Roll a smaller sheet, or leave a turn out.",
-            ))
+            Some(
+                Fault::caution("fat-layer-too-thin", &place, message)
+                    .help(said!("fat-layer-too-thin-help")),
+            )
         })
         .collect()
 }
@@ -197,22 +181,22 @@ pub(super) fn parts(case: Case) -> Vec<Fault> {
             let place = sheet_place(&fold.step, case)?;
             let other = Size::new(fold.sheet.width.clone(), fold.sheet.length.clone());
             let crossed = turn_fits(fold.turn, &other, &fold.thickness).is_ok();
-            let message = format!(
-                "folded in {}, each part would be {} too short",
-                fold.turn.parts,
-                millimetres(&misfit.short)
+            let message = said!(
+                "part-too-short",
+                parts = fold.turn.parts,
+                short = millimetres(&misfit.short)
             );
             Some(Fault::error("part-too-short", &place, message).help(if crossed {
-                "The first figure is the side that is folded: write the longer one first."
+                said!("part-too-short-crossed")
             } else {
-                "Roll the sheet longer, or fold it in fewer parts."
+                said!("part-too-short-help")
             }))
         })
         .collect()
 }
 
 fn millimetres(length: &Length) -> String {
-    format!("{} mm", show::decimal(&length.in_millimetres(), 1))
+    show::decimal(&length.in_millimetres(), 1) + " mm"
 }
 
 /// Where a step says its sheet, else its heading.

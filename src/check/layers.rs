@@ -6,6 +6,7 @@ use crate::fault::Fault;
 use crate::measure::{Exact, Mass, exact, show};
 use crate::model::{Purpose, Step};
 use crate::pantry::Kind;
+use crate::said;
 
 use super::Case;
 use super::lamination::is_puff;
@@ -27,10 +28,10 @@ pub(super) fn fat_share(case: Case) -> Vec<Fault> {
         return Vec::new();
     };
     let (puff, fat) = (is_puff(case), &case.work.layering.batch.fat);
-    let ([least, most], of, over) = if puff {
-        (PUFF_PASTE, flour(case), "the flour of puff paste")
+    let ([least, most], of) = if puff {
+        (PUFF_PASTE, flour(case))
     } else {
-        (YEAST_DOUGH, case.work.layering.batch.dough.clone(), "a yeast dough")
+        (YEAST_DOUGH, case.work.layering.batch.dough.clone())
     };
     let Some(share) = fat.over(&of).filter(|_| fat.is_positive()) else {
         return Vec::new();
@@ -40,11 +41,16 @@ pub(super) fn fat_share(case: Case) -> Vec<Fault> {
         return Vec::new();
     }
     let percent = show::decimal(&percent, 0);
-    let message = format!("the roll-in fat is {percent} % of {over}");
-    vec![
-        Fault::caution("fat-share-unusual", &lock_in.place, message)
-            .help(format!("Usual is {least} to {most} %.")),
-    ]
+    let message = if puff {
+        said!("fat-share-puff", percent)
+    } else {
+        said!("fat-share-yeast", percent)
+    };
+    vec![Fault::caution("fat-share-unusual", &lock_in.place, message).help(said!(
+        "fat-share-help",
+        least,
+        most
+    ))]
 }
 
 /// The flour in the dough, without what is in the roll-in fat.
@@ -61,10 +67,11 @@ pub(super) fn seams(case: Case) -> Vec<Fault> {
     let same = sheets.iter().filter(|rolled| rolled.way == Direction::SameWay);
     same.filter_map(|rolled| {
         let place = &step(rolled, case)?.roll.as_ref()?.place;
-        let message = "the block is rolled the same way as before the fold";
-        Some(Fault::caution("seams-not-turned", place, message).help(
-            "Usual is a quarter turn, so that the dough is stretched the other way. Take this line out, or accept it.",
-        ))
+        let message = said!("seams-not-turned");
+        Some(
+            Fault::caution("seams-not-turned", place, message)
+                .help(said!("seams-not-turned-help")),
+        )
     })
     .collect()
 }
@@ -78,12 +85,15 @@ pub(super) fn narrower(case: Case) -> Vec<Fault> {
         .filter_map(|rolled| {
             let [from, to] = narrows(rolled.block.as_ref()?, &rolled.sheet)?;
             let place = &step(rolled, case)?.sheet.as_ref()?.place;
-            let (from, to) = (show::length(&from, &show::International).metric, show::length(&to, &show::International).metric);
-            let message =
-                format!("the sheet gets narrower here: a side of {from} would become {to}");
-            Some(Fault::caution("sheet-gets-narrower", place, message).help(
-                "Dough cannot be pushed together. The first figure is the side that is stretched; after a fold it is the side along the spine. Write a wider sheet, or fold the one before it narrower.",
-            ))
+            let (from, to) = (
+                show::length(&from, &show::International).metric,
+                show::length(&to, &show::International).metric,
+            );
+            let message = said!("sheet-gets-narrower", from, to);
+            Some(
+                Fault::caution("sheet-gets-narrower", place, message)
+                    .help(said!("sheet-gets-narrower-help")),
+            )
         })
         .collect()
 }

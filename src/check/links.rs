@@ -2,6 +2,7 @@
 
 use crate::fault::{Fault, Placed, nearest};
 use crate::model::Content;
+use crate::said;
 
 /// Links to files that do not exist, and links of kinds that are not let through.
 pub(super) fn links(content: &Content) -> Vec<Fault> {
@@ -18,15 +19,9 @@ pub(super) fn links(content: &Content) -> Vec<Fault> {
 }
 
 fn fault(to: &Placed<String>, folder: &str, content: &Content) -> Fault {
-    let message = format!("the link to `{}` leads nowhere", to.value);
-    let help = near(&to.value, folder, content).map_or_else(
-        || {
-            "Link to a file here (`../techniques/letter-turn.md`) or to an address \
-             beginning with https:, http: or mailto:."
-                .to_owned()
-        },
-        |near| format!("Did you mean `{near}`?"),
-    );
+    let message = said!("bad-link", link = to.value);
+    let help = near(&to.value, folder, content)
+        .map_or_else(|| said!("bad-link-help"), |near| said!("did-you-mean", near));
     Fault::error("bad-link", &to.place, message).help(help)
 }
 

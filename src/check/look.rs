@@ -4,6 +4,8 @@ use resvg::usvg::{Options, Tree};
 
 use crate::fault::{Fault, nearest};
 use crate::model::Content;
+use crate::said;
+use crate::statement::Statement;
 use crate::theme::Theme;
 
 /// The least contrast of text with its ground (WCAG 2.2, 1.4.3).
@@ -11,12 +13,12 @@ const LEAST: f64 = 4.5;
 
 /// What a logo must not hold: pictures and pages of others, programs, and words, whose
 /// typefaces may not be at hand.
-const REFUSED: [(&str, &str); 5] = [
-    ("<image", "pictures"),
-    ("<script", "a program"),
-    ("<foreignObject", "parts of a page"),
-    ("<text", "words set in type"),
-    ("<!ENTITY", "entities"),
+const REFUSED: [(&str, Statement); 5] = [
+    ("<image", said!("logo-holds-pictures")),
+    ("<script", said!("logo-holds-program")),
+    ("<foreignObject", said!("logo-holds-page")),
+    ("<text", said!("logo-holds-words")),
+    ("<!ENTITY", said!("logo-holds-entities")),
 ];
 
 /// An accent too pale for white paper: badges and headings would not be read.
@@ -25,12 +27,11 @@ pub(super) fn accent(content: &Content) -> Vec<Fault> {
     let accent = course.and_then(|course| course.look.accent.as_ref());
     let pale = accent.filter(|accent| on_white(accent.value) < LEAST);
     pale.map(|accent| {
-        let ratio = on_white(accent.value);
-        let message = format!(
-            "on white this colour has a contrast of {ratio:.1}:1; {LEAST}:1 is the least"
-        );
+        let least = LEAST.to_string();
+        let ratio = format!("{:.1}", on_white(accent.value));
+        let message = said!("pale-accent", ratio, least);
         Fault::error("pale-accent", &accent.place, message)
-            .help("Take a darker one: a copier prints it grey.")
+            .help(said!("pale-accent-help"))
     })
     .into_iter()
     .collect()
@@ -46,23 +47,19 @@ pub(super) fn logo(content: &Content) -> Vec<Fault> {
         if content.is_unread(logo.value.rsplit('/').next().unwrap_or_default()) {
             return Vec::new();
         }
-        let message = format!("there is no drawing `{}`", logo.value);
+        let message = said!("no-logo", logo = logo.value);
         let near = nearest(&logo.value, content.drawings.keys().map(String::as_str));
-        let help = near.map_or_else(
-            || "Put an SVG file below content/media: `logo: media/house.svg`.".to_owned(),
-            |near| format!("Did you mean `{near}`?"),
-        );
+        let help = near
+            .map_or_else(|| said!("no-logo-help"), |near| said!("did-you-mean", near));
         return vec![Fault::error("no-logo", &logo.place, message).help(help)];
     };
-    let refused = REFUSED.iter().filter(|(sign, _)| svg.contains(sign));
-    let mut wrong: Vec<String> =
-        refused.map(|(_, what)| format!("the logo holds {what}")).collect();
+    let refused = REFUSED.into_iter().filter(|(sign, _)| svg.contains(sign));
+    let mut wrong: Vec<Statement> = refused.map(|(_, holds)| holds).collect();
     if wrong.is_empty() && Tree::from_str(svg, &Options::default()).is_err() {
-        wrong.push("the logo does not read as a drawing".to_owned());
+        wrong.push(said!("logo-unreadable"));
     }
     let fault = |message| {
-        Fault::error("bad-logo", &logo.place, message)
-            .help("Save it as plain SVG with its words turned into shapes.")
+        Fault::error("bad-logo", &logo.place, message).help(said!("bad-logo-help"))
     };
     wrong.into_iter().map(fault).collect()
 }
@@ -85,9 +82,8 @@ pub fn unspoken(content: &Content, theme: &Theme) -> Option<Fault> {
     if theme.speaks(&course.language) {
         return None;
     }
-    let message = format!("there are no words in the language `{}`", course.language);
-    let help = "Write `en`, or put a translation of the files in `words/en/` into a theme of your own \
-                as a folder named after the language, and name that theme with --theme.";
+    let message = said!("no-words", language = course.language);
+    let help = said!("no-words-help");
     Some(Fault::error("no-words", place, message).help(help))
 }
 

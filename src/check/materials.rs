@@ -3,6 +3,8 @@
 use crate::fault::{Fault, Place, instead, nearest};
 use crate::formula::{Weighed, brings_allergens, lines_of};
 use crate::measure::{Exact, exact};
+use crate::said;
+use crate::statement::Statement;
 
 use super::Case;
 
@@ -27,14 +29,14 @@ pub(super) fn unused(case: Case) -> Vec<Fault> {
             idle.iter().filter(|it| it.section == name).copied().collect();
         let none = own.len() > 1 && own.len() == section.lines.len();
         if none && section.name.place.start < section.name.place.end {
-            let message = format!("no step uses anything of the section `{name}`");
+            let message = said!("unused-section", name);
             let place = &section.name.place;
             let help = use_it(name, &own, case);
             faults.push(Fault::error("unused-ingredient", place, message).help(help));
             continue;
         }
         faults.extend(own.iter().map(|line| {
-            let message = format!("no step uses this {}", line.title());
+            let message = said!("unused-ingredient", name = line.title());
             let name = use_name(line, &idle, case);
             let help = use_it(name, &[line], case);
             Fault::error("unused-ingredient", &line.line.place, message).help(help)
@@ -59,12 +61,11 @@ fn use_name<'a>(line: &'a Weighed, idle: &[&Weighed], case: Case) -> &'a str {
 
 /// Says how lines are used. What brings an allergen, or may, is never said to be taken out:
 /// it may lie in the bowl although no step names it.
-fn use_it(name: &str, lines: &[&Weighed], case: Case) -> String {
-    let help = format!("Add `uses: {name}` to the ticket of the step where it goes in");
+fn use_it(name: &str, lines: &[&Weighed], case: Case) -> Statement {
     if brings_allergens(lines, case.book) {
-        return help + ".";
+        return said!("unused-help-allergen", name);
     }
-    help + ". Where it goes into nothing, take the line out."
+    said!("unused-help", name)
 }
 
 /// What misspelt names in `uses` were meant to name: that is used, whatever they say. `None`
@@ -96,7 +97,7 @@ pub(super) fn unknown_uses(case: Case) -> Vec<Fault> {
     uses.filter(|used| !is_known(&used.value.name, case))
         .map(|used| {
             let name = &used.value.name;
-            let message = format!("`{name}` is no section or ingredient of this recipe");
+            let message = said!("unknown-use", name);
             Fault::error("unknown-use", &used.place, message).help(suggest(name, case))
         })
         .collect()
@@ -136,8 +137,8 @@ fn is_part_of(name: &str, line: &str) -> bool {
 }
 
 /// The nearest section or ingredient, or all of them.
-pub(super) fn suggest(name: &str, case: Case) -> String {
-    instead(name, &names(case), "This recipe has")
+pub(super) fn suggest(name: &str, case: Case) -> Statement {
+    instead(name, &names(case), said!("names-in-recipe"))
 }
 
 #[cfg(test)]

@@ -5,6 +5,8 @@ use std::collections::BTreeMap;
 use crate::fault::{Fault, Place, Placed, instead};
 use crate::formula::Book;
 use crate::model::{Content, Ingredient};
+use crate::said;
+use crate::statement::Statement;
 
 /// Two files that would become one page, or whose drawings would lie in one folder: names
 /// that are the same or differ only in case.
@@ -28,19 +30,17 @@ pub(super) fn taken(content: &Content) -> Vec<Fault> {
         .chain(classes.clone())
         .filter(|(name, _)| is_device(name))
         .map(|(name, place)| {
-            let message = format!("Windows keeps the name `{name}` for a device");
+            let message = said!("taken-by-windows", name);
             renamed(place, message, &format!("{name}-1"))
         })
         .collect();
     for (name, place) in recipes.clone().filter(|(name, _)| *name == ALL) {
-        let message = "`tourier handout all` prints the whole course, never this recipe";
-        faults.push(renamed(place, message.into(), &format!("{name}-of-it")));
+        let message = said!("taken-all");
+        faults.push(renamed(place, message, &format!("{name}-of-it")));
     }
     for (name, place) in classes {
         if recipes.clone().any(|(recipe, _)| recipe == name) {
-            let message = format!(
-                "a recipe has the name `{name}` too: commands take the class for it"
-            );
+            let message = said!("taken-by-recipe", name);
             faults.push(renamed(place, message, &format!("{name}-class")));
         }
     }
@@ -50,9 +50,9 @@ pub(super) fn taken(content: &Content) -> Vec<Fault> {
 /// The word that commands take for the whole course.
 const ALL: &str = "all";
 
-fn renamed(place: &Place, message: String, better: &str) -> Fault {
+fn renamed(place: &Place, message: Statement, better: &str) -> Fault {
     Fault::caution("taken-name", &Place::file(&place.file), message)
-        .help(format!("Rename the file, such as to `{better}`, and what names it."))
+        .help(said!("taken-name-help", better))
 }
 
 /// The names that no file on Windows may have, whatever its ending: Microsoft, Naming Files,
@@ -75,10 +75,10 @@ fn twins<'a>(files: impl Iterator<Item = (&'a String, &'a Place)>) -> Vec<Fault>
     let mut faults = Vec::new();
     for (name, place) in files {
         let Some(first) = seen.insert(name.to_lowercase(), place) else { continue };
-        let message = format!("this file and `{}` would become one page", first.file);
+        let message = said!("one-page-for-two", file = first.file);
         faults.push(
             Fault::error("one-page-for-two", &place.part(0, 0), message)
-                .help("Rename one of the files: no two may differ in capitals only."),
+                .help(said!("one-page-for-two-help")),
         );
     }
     faults
@@ -127,10 +127,9 @@ pub(super) fn bare(book: Book) -> Vec<Fault> {
 }
 
 fn taken_as(word: &str, meant: &str, place: &Place) -> Fault {
-    let message = format!("`{word}` is taken as {meant}, in all recipes here");
-    Fault::caution("bare-name", place, message).help(format!(
-        "Say in `course.yaml` what it means in this course:\nmeans:\n  {word}: {meant}"
-    ))
+    let message = said!("bare-name", word, meant);
+    let entry = ["means:\n  ", word, ": ", meant].concat();
+    Fault::caution("bare-name", place, message).help(said!("bare-name-help", entry))
 }
 
 /// Each form of a word of the trade is explained once.
@@ -141,10 +140,10 @@ pub(super) fn words(content: &Content) -> Vec<Fault> {
         for form in std::iter::once(&entry.word).chain(&entry.also) {
             let plain = form.value.to_lowercase();
             if seen.contains(&plain) {
-                let message = format!("`{}` is explained twice", form.value);
+                let message = said!("same-word", word = form.value);
                 faults.push(
                     Fault::error("same-word", &form.place, message)
-                        .help("Keep one of the two."),
+                        .help(said!("same-word-help")),
                 );
             }
             seen.push(plain);
@@ -162,8 +161,9 @@ fn missing(
     let unknown = named.iter().filter(|name| !known.contains(&name.value.as_str()));
     unknown
         .map(|name| {
-            let message = format!("there is no file `{folder}/{}.md`", name.value);
-            let help = instead(&name.value, known, "Files there");
+            let file = format!("{folder}/{}.md", name.value);
+            let message = said!("missing-file", file);
+            let help = instead(&name.value, known, said!("names-files"));
             let fault = Fault::error("missing-file", &name.place, message).help(help);
             (name.value.clone(), fault)
         })

@@ -1,6 +1,7 @@
 //! An oven with a fan is set cooler than one without.
 
 use crate::fault::Fault;
+use crate::said;
 
 use super::Case;
 
@@ -11,10 +12,9 @@ pub(super) fn fans(case: Case) -> Vec<Fault> {
         let (bake, fan) = (step.bake.as_ref()?, step.fan.as_ref()?);
         (fan.value >= bake.value.oven).then_some(fan)
     });
-    let message = "with a fan the oven is set cooler than without, and here it is not";
     hot.map(|fan| {
-        Fault::caution("fan-not-cooler", &fan.place, message)
-            .help("About 20 °C less bakes alike. Left out, it is worked out so.")
+        Fault::caution("fan-not-cooler", &fan.place, said!("fan-not-cooler"))
+            .help(said!("fan-not-cooler-help"))
     })
     .collect()
 }

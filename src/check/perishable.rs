@@ -10,6 +10,7 @@ use crate::formula::{Filling, Source, filling};
 use crate::measure::{Duration, Temperature, exact};
 use crate::model::Step;
 use crate::pantry::Kind;
+use crate::said;
 
 use super::Case;
 
@@ -31,10 +32,9 @@ pub(super) fn cooling(case: Case) -> Vec<Fault> {
         later.into_iter().all(|at| steps[at].cool.is_none())
     });
     warm.map(|at| {
-        let message = "this is a custard or cream with egg, and no later step says how it is cooled";
-        Fault::caution("cooling-missing", &steps[at].title.place, message).help(
-            "Add `cool: custard` to the step where it cools: from 57 °C to 21 °C within 2 h, and to 5 °C within 6 h in all. Local rules come first.",
-        )
+        let message = said!("cooling-missing");
+        Fault::caution("cooling-missing", &steps[at].title.place, message)
+            .help(said!("cooling-missing-help"))
     })
     .collect()
 }
@@ -54,13 +54,14 @@ pub(super) fn cooling_times(case: Case) -> Vec<Fault> {
         if warm > first || all > both {
             let place = step.cool.as_ref().map_or(&step.title.place, |cool| &cool.place);
             let message = if warm > first {
-                "this may cool for more than 2 h outside the fridge"
+                said!("cooling-slow-warm")
             } else {
-                "this may cool for more than 6 h in all"
+                said!("cooling-slow-all")
             };
-            return vec![Fault::caution("cooling-too-slow", place, message).help(
-                "From 57 °C to 21 °C within 2 h, and to 5 °C within 6 h in all: shorten the longest wait. Local rules come first.",
-            )];
+            return vec![
+                Fault::caution("cooling-too-slow", place, message)
+                    .help(said!("cooling-slow-help")),
+            ];
         }
     }
     Vec::new()
@@ -93,10 +94,8 @@ pub(super) fn held_warm(case: Case) -> Vec<Fault> {
         held.map(|hold| &hold.place).or_else(|| waits.map(|wait| &wait.place))
     });
     warm.map(|place| {
-        let message = "what is filled with custard or cream may stand outside the fridge here";
-        Fault::caution("held-warm", place, message).help(
-            "Say `hold: up to 24 h in the fridge`, or take the hold out: it is kept at 5 °C or colder. Local rules come first.",
-        )
+        let message = said!("held-warm");
+        Fault::caution("held-warm", place, message).help(said!("held-warm-help"))
     })
     .collect()
 }
@@ -112,10 +111,9 @@ pub(super) fn raw_egg(case: Case) -> Vec<Fault> {
         (!cooked).then_some(&work.formula.lines[*line])
     });
     raw.map(|line| {
-        let message = format!("this {} is eaten raw: no later step bakes or cooks it", line.title());
-        Fault::caution("raw-egg-eaten", &line.line.ingredient.place, message).help(
-            "Use `pasteurised egg`, or cook it: `core: 71 °C` in the ticket. Local rules come first.",
-        )
+        let message = said!("raw-egg-eaten", name = line.title());
+        Fault::caution("raw-egg-eaten", &line.line.ingredient.place, message)
+            .help(said!("raw-egg-eaten-help"))
     })
     .collect()
 }
@@ -131,10 +129,9 @@ pub(super) fn cores(case: Case) -> Vec<Fault> {
         used.any(|(line, _)| is_raw_egg(*line, case)).then_some(core)
     });
     low.map(|core| {
-        let message = "with raw egg in it this must get hotter than that";
-        Fault::caution("core-too-low", &core.place, message).help(
-            "Raw egg that is not eaten at once is cooked to at least 68 °C. Local rules come first.",
-        )
+        let message = said!("core-too-low");
+        Fault::caution("core-too-low", &core.place, message)
+            .help(said!("core-too-low-help"))
     })
     .collect()
 }

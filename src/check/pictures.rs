@@ -2,6 +2,7 @@
 
 use crate::fault::{Fault, Placed, nearest};
 use crate::model::Content;
+use crate::said;
 
 /// Pictures that are not there.
 pub(super) fn missing(content: &Content) -> Vec<Fault> {
@@ -16,9 +17,9 @@ fn fault(file: &Placed<String>, content: &Content) -> Option<Fault> {
         return None;
     }
     let help = nearest(&file.value, known()).map_or_else(
-        || format!("Put the picture at `media/{}`.", file.value),
-        |near| format!("Did you mean `{near}`?"),
+        || said!("missing-picture-help", picture = file.value),
+        |near| said!("did-you-mean", near),
     );
-    let message = format!("there is no picture `{}` in the media folder", file.value);
+    let message = said!("missing-picture", picture = file.value);
     Some(Fault::error("missing-picture", &file.place, message).help(help))
 }

@@ -2,6 +2,7 @@
 
 use crate::fault::Fault;
 use crate::formula::Weighed;
+use crate::said;
 
 use super::Case;
 
@@ -10,10 +11,9 @@ pub(super) fn open_weights(case: Case) -> Vec<Fault> {
     let work = case.work;
     let fault = |line: &Weighed| {
         let title = line.title();
-        let message = format!("this {title} is mixed in and has no weight");
-        Fault::caution("weight-open", &line.line.place, message).help(format!(
-            "Write about how much it takes, `300 g {title}`, or say that it is put on: `{title}, for dusting`. Till then percentages, hydration and the weight of a piece that depend on it are left out."
-        ))
+        let message = said!("weight-open", title);
+        Fault::caution("weight-open", &line.line.place, message)
+            .help(said!("weight-open-help", title))
     };
     work.body.open(&work.formula).into_iter().map(fault).collect()
 }
@@ -28,10 +28,11 @@ pub(super) fn piece_weights(case: Case) -> Vec<Fault> {
     if !in_pieces || known || !work.body.open(&work.formula).is_empty() {
         return Vec::new();
     }
-    let message = "what one of these weighs cannot be worked out, so no sheet says it";
-    vec![Fault::caution("piece-weight-unknown", &makes.place, message).help(
-        "The steps up to where the pieces are made must say what goes in: `uses: dough`.",
-    )]
+    let message = said!("piece-weight-unknown");
+    vec![
+        Fault::caution("piece-weight-unknown", &makes.place, message)
+            .help(said!("piece-weight-unknown-help")),
+    ]
 }
 
 #[cfg(test)]

@@ -2,6 +2,8 @@
 
 use crate::fault::{Fault, clip};
 use crate::model::{Inline, Live};
+use crate::said;
+use crate::statement::Statement;
 
 use super::Case;
 use super::materials::{is_known, suggest};
@@ -24,7 +26,7 @@ pub(super) fn braces(case: Case) -> Vec<Fault> {
                 && !used(name)
             {
                 let name = &clip(name);
-                let message = format!("`{{{name}}}` means nothing here");
+                let message = said!("unknown-brace", name);
                 let help = help(name, case);
                 faults.push(
                     Fault::error("unknown-brace", &value.place, message).help(help),
@@ -36,20 +38,17 @@ pub(super) fn braces(case: Case) -> Vec<Fault> {
 }
 
 /// A slip in a temperature or size is answered as such.
-fn help(name: &str, case: Case) -> String {
+fn help(name: &str, case: Case) -> Statement {
     let digits: String = name.chars().take_while(char::is_ascii_digit).collect();
     if digits.is_empty() {
-        return format!(
-            "{} For plain braces write `\\{{{name}\\}}`.",
-            suggest(name, case)
-        );
+        let suggested = suggest(name, case);
+        return said!("unknown-brace-help", suggested, name);
     }
     if name.ends_with(['C', 'F']) && !name.contains('°') {
         let scale = &name[name.len() - 1..];
-        return format!("Write the temperature with its sign: `{{{digits} °{scale}}}`.");
+        return said!("brace-temperature-help", digits, scale);
     }
-    "Write a temperature `{190 °C}`, a size `{20 x 20 cm}` or a length `{4 mm}`."
-        .to_owned()
+    said!("brace-number-help")
 }
 
 #[cfg(test)]

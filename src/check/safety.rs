@@ -5,6 +5,7 @@ use crate::fault::{Fault, Place};
 use crate::formula::{Counting, Formula, allergens as sum, dry_unknown, expand};
 use crate::measure::exact;
 use crate::pantry::yaml_key;
+use crate::said;
 
 use super::Case;
 
@@ -18,11 +19,10 @@ pub(super) fn allergens(case: Case) -> Vec<Fault> {
             let line = work.formula.lines.iter().find(|line| line.known_as() == name);
             let place =
                 line.map_or(&work.recipe.title.place, |line| &line.line.ingredient.place);
-            let message = format!("the allergens of `{name}` are not known");
-            Fault::caution("allergens-unknown", place, message).help(format!(
-                "Read the pack, and say in `pantry.yaml` what it lists:\n{}:\n  allergens:",
-                yaml_key(name)
-            ))
+            let message = said!("allergens-unknown", name);
+            let entry = yaml_key(name) + ":\n  allergens:";
+            Fault::caution("allergens-unknown", place, message)
+                .help(said!("allergens-unknown-help", entry))
         })
         .collect()
 }
@@ -49,11 +49,8 @@ pub(super) fn named_beside(case: Case) -> Vec<Fault> {
 }
 
 fn beside(name: &str, place: &Place) -> Fault {
-    let message = format!("`{name}` is named on this line: its allergens count");
-    Fault::caution("named-beside", place, message).help(format!(
-        "Give it a line of its own, with its weight or as `{name}, as needed`; where it does \
-         not go in, leave its name out of this line."
-    ))
+    let message = said!("named-beside", name);
+    Fault::caution("named-beside", place, message).help(said!("named-beside-help", name))
 }
 
 /// A dough that would need water below freezing.
@@ -66,10 +63,10 @@ pub(super) fn cold_water(case: Case) -> Vec<Fault> {
     if *wanted.in_celsius() >= exact(0, 1) {
         return Vec::new();
     }
-    let message = "in this course's room the water would have to be colder than ice";
+    let message = said!("water-too-cold");
     vec![
         Fault::caution("water-too-cold", &desired.place, message)
-            .help("Cool the flour, mix for a shorter time, or allow a warmer dough."),
+            .help(said!("water-too-cold-help")),
     ]
 }
 
@@ -84,13 +81,9 @@ pub(super) fn unknown_water(case: Case) -> Vec<Fault> {
     let lines = lines.filter(|line| unknown.contains(&line.known_as()));
     lines
         .map(|line| {
-            let message = format!(
-                "the water in `{}` is not known, so true hydration cannot be worked out",
-                line.title()
-            );
-            Fault::caution("water-unknown", &line.line.ingredient.place, message).help(
-                "Give it a `like:` in `pantry.yaml`, or leave `true hydration` out.",
-            )
+            let message = said!("water-unknown", name = line.title());
+            Fault::caution("water-unknown", &line.line.ingredient.place, message)
+                .help(said!("water-unknown-help"))
         })
         .collect()
 }

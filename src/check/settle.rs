@@ -1,6 +1,7 @@
 //! A draft says what its author has yet to settle.
 
 use crate::fault::Fault;
+use crate::said;
 
 use super::Case;
 
@@ -9,9 +10,9 @@ pub(super) fn unsettled(case: Case) -> Vec<Fault> {
     let lines = case.work.recipe.unsettled.iter();
     lines
         .map(|line| {
-            let message = format!("this is still to be settled: {}", line.value);
+            let message = said!("to-settle", line = line.value);
             Fault::caution("to-settle", &line.place, message)
-                .help("Settle it in the text, then take this line out.")
+                .help(said!("to-settle-help"))
         })
         .collect()
 }

@@ -1,8 +1,11 @@
 //! What a step shapes can be shaped so, and an author's own shaping is there.
 
+use crate::dough::cutting::Form;
 use crate::dough::shaping::fits;
 use crate::fault::{Fault, nearest};
 use crate::model::Shaping;
+use crate::said;
+use crate::statement::Statement;
 use crate::work::piece_in_hand;
 
 use super::Case;
@@ -20,11 +23,10 @@ pub(super) fn unknown(case: Case) -> Vec<Fault> {
     shapes
         .filter_map(|shape| match &shape.value {
             Shaping::Own(name) if !own.contains(&name.as_str()) => {
-                let message = format!("no shape is called `{name}`");
+                let message = said!("unknown-shape", name);
                 let help = match nearest(name, words()) {
-                    Some(near) => format!("Did you mean `{near}`?"),
-                    None => "Give it a strip of `frames` under `shapes` in a technique."
-                        .into(),
+                    Some(near) => said!("did-you-mean", near),
+                    None => said!("unknown-shape-help"),
                 };
                 Some(Fault::error("unknown-shape", &shape.place, message).help(help))
             }
@@ -43,12 +45,25 @@ pub(super) fn misfits(case: Case) -> Vec<Fault> {
             if fits(&shape.value, piece.form) {
                 return None;
             }
-            let (shaping, form) = (shape.value.word(), piece.form.word());
-            let message = format!("a {form} cannot become a {shaping}");
-            let help = "Change the cut before it, or the shape: without that nothing can be drawn.";
+            let (shaping, form) = (shape.value.word(), in_words(piece.form));
+            let message = said!("shape-misfit", form, shaping);
+            let help = said!("shape-misfit-help");
             Some(Fault::caution("shape-misfit", &shape.place, message).help(help))
         })
         .collect()
+}
+
+/// What a form is called.
+fn in_words(form: Form) -> Statement {
+    match form {
+        Form::Triangle => said!("form-triangle"),
+        Form::RightTriangle => said!("form-right-triangle"),
+        Form::Rectangle => said!("form-rectangle"),
+        Form::Square => said!("form-square"),
+        Form::Round => said!("form-round"),
+        Form::Strip => said!("form-strip"),
+        Form::Lump => said!("form-lump"),
+    }
 }
 
 #[cfg(test)]

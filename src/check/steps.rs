@@ -1,6 +1,7 @@
 //! Steps follow one another, videos and preferments exist, and something is made.
 
 use crate::fault::{Fault, Placed, instead, nearest};
+use crate::said;
 
 use super::Case;
 
@@ -14,11 +15,9 @@ pub(super) fn rings(case: Case) -> Vec<Fault> {
     let place = step
         .and_then(|step| step.after.as_ref()?.first())
         .map_or(&case.work.recipe.title.place, |after| &after.place);
-    let message = format!("these steps wait for each other: {}", names.join(" → "));
-    vec![
-        Fault::error("step-ring", place, message)
-            .help("Take one name out of an `after:` so that there is a first step."),
-    ]
+    let steps = names.join(" → ");
+    let message = said!("step-ring", steps);
+    vec![Fault::error("step-ring", place, message).help(said!("step-ring-help"))]
 }
 
 /// Videos that tickets name and the head does not.
@@ -33,15 +32,10 @@ pub(super) fn videos(case: Case) -> Vec<Fault> {
         .filter(|name| known().all(|known| known != name.value))
         .map(|name| {
             let help = nearest(&name.value, known()).map_or_else(
-                || {
-                    format!(
-                        "Add to the head, under `watch:`, a line `- {}: https://…`.",
-                        name.value
-                    )
-                },
-                |near| format!("Did you mean `{near}`?"),
+                || said!("unknown-video-help", name = name.value),
+                |near| said!("did-you-mean", near),
             );
-            let message = format!("the head names no video `{}`", name.value);
+            let message = said!("unknown-video", name = name.value);
             Fault::error("unknown-video", &name.place, message).help(help)
         })
         .collect()
@@ -55,26 +49,26 @@ pub(super) fn makes(case: Case) -> Vec<Fault> {
         (
             recipe.makes.is_none() && !recipe.unread.makes,
             "missing-key",
-            "it is not said what this recipe makes",
-            "Add `makes: 22 crescents`, or for a base dough its weight, `makes: 1100 g`.",
+            said!("makes-missing"),
+            said!("makes-missing-help"),
         ),
         (
             recipe.has_no_formula(),
             "no-formula",
-            "this recipe has no formula",
-            "Add `formula:` with sections and lines such as `- 500 g bread flour`.",
+            said!("no-formula"),
+            said!("no-formula-help"),
         ),
         (
             recipe.steps().next().is_none() && !recipe.unread.method,
             "no-steps",
-            "this recipe has no steps",
-            "A step is a heading with a `~~~ticket` right beneath it.",
+            said!("no-steps"),
+            said!("no-steps-help"),
         ),
     ];
     rules
-        .iter()
+        .into_iter()
         .filter(|(broken, ..)| *broken)
-        .map(|(_, name, message, help)| Fault::error(name, place, *message).help(*help))
+        .map(|(_, name, message, help)| Fault::error(name, place, message).help(help))
         .collect()
 }
 
@@ -93,11 +87,12 @@ pub(super) fn preferment(case: Case) -> Vec<Fault> {
         let above = recipe.preferments[..at].iter();
         if above.clone().all(|it| it.section.value != from.value) {
             faults.push(unknown_section(from, &sections).unwrap_or_else(|| {
-                let message =
-                    format!("`{}` is no preferment named before this one", from.value);
-                Fault::error("unknown-section", &from.place, message).help(format!(
-                    "Name it first: `preferment: {0}, {1} from {0}`.",
-                    from.value, preferment.section.value
+                let message = said!("preferment-not-above", name = from.value);
+                let (first, second) = (&from.value, &preferment.section.value);
+                Fault::error("unknown-section", &from.place, message).help(said!(
+                    "preferment-not-above-help",
+                    first,
+                    second
                 ))
             }));
         }
@@ -109,8 +104,8 @@ fn unknown_section(name: &Placed<String>, sections: &[&str]) -> Option<Fault> {
     if sections.contains(&name.value.as_str()) {
         return None;
     }
-    let help = instead(&name.value, sections, "Sections here");
-    let message = format!("the formula has no section `{}`", name.value);
+    let help = instead(&name.value, sections, said!("names-sections"));
+    let message = said!("unknown-section", name = name.value);
     Some(Fault::error("unknown-section", &name.place, message).help(help))
 }
 

@@ -21,7 +21,10 @@ pub(super) fn faults(head: &str, body: &str) -> Vec<(&'static str, String)> {
 
 /// What is said to be done about each fault.
 pub(super) fn helps(head: &str, body: &str) -> Vec<String> {
-    check(head, body).0.into_iter().filter_map(|fault| fault.help).collect()
+    let theme = crate::theme::Theme::built_in();
+    let words = crate::read::words_in(&theme, "en").expect("the words");
+    let faults = check(head, body).0.into_iter();
+    faults.filter_map(|fault| fault.told(&words).help).collect()
 }
 
 /// Whether exactly the fault `name` is found, at these words.

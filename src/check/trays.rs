@@ -5,6 +5,7 @@ use crate::dough::shaping::best_lie;
 use crate::fault::{Fault, Placed};
 use crate::measure::show;
 use crate::model::Step;
+use crate::said;
 use crate::work::{is_leavened, kit, set_down};
 
 use super::Case;
@@ -35,17 +36,13 @@ fn crowded(
         (lie.fits < on_one).then_some((lie.fits, on_one, piece.size))
     });
     let (fits, on_one, piece) = trays.min_by_key(|(fits, ..)| *fits)?;
-    let message = format!(
-        "{on_one} pieces of {} each do not fit on a tray of {} with a gap between them: \
-         {fits} do",
+    let (piece, tray) = (
         show::size(&piece, &show::International).metric,
-        show::size(&tray, &show::International).metric
+        show::size(&tray, &show::International).metric,
     );
-    let help = format!(
-        "Write `per tray: {}`, or shape smaller pieces. Pieces that touch do not brown at \
-         their sides.",
-        fits.max(1)
-    );
+    let message = said!("tray-too-full", on_one, piece, tray, fits);
+    let most = fits.max(1);
+    let help = said!("tray-too-full-help", most);
     let place = step.per_tray.as_ref().map_or(&step.place, |it| &it.place);
     Some(Fault::caution("tray-too-full", place, message).help(help))
 }

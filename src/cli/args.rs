@@ -8,6 +8,7 @@ use crate::formula::Scaling;
 use crate::measure::{Exact, Mass, Unit, parse};
 use crate::model::Quantity;
 use crate::read::{amount_of, tin};
+use crate::said;
 
 use super::Stop;
 
@@ -17,13 +18,16 @@ const VERSION: &str = concat!(env!("CARGO_PKG_VERSION"), " (pantry: USDA SR28)")
 /// The output folder where none is named.
 pub(super) const OUTPUT: &str = "output";
 
+/// The content folder where none is named.
+pub(super) const CONTENT: &str = "content";
+
 /// Turns a folder of hand-baking recipes in plain text into a checked course site and
 /// printed handouts.
 #[derive(Parser)]
 #[command(version = VERSION, about, propagate_version = true)]
 pub(super) struct Args {
     /// The content folder.
-    #[arg(long, global = true, default_value = "content", value_name = "DIR")]
+    #[arg(long, global = true, default_value = CONTENT, value_name = "DIR")]
     pub(super) content: PathBuf,
     /// A theme's folder, laid over the default theme.
     #[arg(long, global = true, value_name = "DIR")]
@@ -419,9 +423,7 @@ impl ScalingArgs {
     /// The scaling that was typed; one batch where none was.
     pub(super) fn scaling(&self) -> Result<Scaling, Stop> {
         let wrong = |option: &str, text: &str, example: &str| {
-            Stop::Use(format!(
-                "--{option} {text} does not read; write --{option} {example}"
-            ))
+            Stop::Use(said!("option-unreadable", option, value = text, example))
         };
         if let Some(text) = &self.piece_weight {
             let weight = mass(text).ok_or_else(|| wrong("piece-weight", text, "60g"))?;

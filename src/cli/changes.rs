@@ -4,22 +4,25 @@ use std::path::Path;
 
 use crate::changes::{Became, Change, Changes, Entry, between};
 use crate::edition::Edition;
+use crate::said;
 use crate::sheet::Units;
+use crate::statement::Statement;
+use crate::words::Words;
 
-use super::args::{Args, As, ChangesArgs};
-use super::{Done, Stop, json, open_in, say, show, words};
+use super::args::{As, ChangesArgs};
+use super::{Call, Done, Stop, json, open_in, say, show, words};
 
 /// Prints the differences. An edition with an error has no sheets to compare.
-pub(super) fn run(args: &Args, options: &ChangesArgs) -> Done {
-    let old = edition_of(args, &options.old)?.0;
-    let (new, theme) = edition_of(args, &options.new)?;
+pub(super) fn run(call: &Call, options: &ChangesArgs) -> Done {
+    let old = edition_of(call, &options.old)?.0;
+    let (new, theme) = edition_of(call, &options.new)?;
     let words = words(&theme, &new)?;
     let changes = between(&old, &new, &words);
     let metric = new.content.course.as_ref().is_none_or(|course| course.metric_first);
     let own = if metric { Units::Metric } else { Units::Us };
     let units = options.units.map_or(own, Units::from);
     let text = match options.form {
-        As::Text => text(&changes, units),
+        As::Text => text(&changes, units, &words),
         As::Json => json(&changes)?,
     };
     say(text.as_bytes())
@@ -27,44 +30,54 @@ pub(super) fn run(args: &Args, options: &ChangesArgs) -> Done {
 
 /// An edition without errors.
 fn edition_of(
-    args: &Args,
+    call: &Call,
     folder: &Path,
 ) -> Result<(Edition, crate::theme::Theme), Stop> {
-    let (edition, theme) = open_in(args.theme.as_deref(), folder)?;
+    let (edition, theme) = open_in(call.args.theme.as_deref(), folder)?;
     if edition.stops() {
-        anstream::eprintln!("in {}:", folder.display());
-        show::faults(&edition);
+        call.note(&said!("changes-in", folder = folder.display().to_string()));
+        show::faults(&edition, &call.words);
         return Err(Stop::Faults);
     }
     Ok((edition, theme))
 }
 
 /// The differences as text: a recipe's title, and under it a line for each.
-fn text(changes: &Changes, units: Units) -> String {
+fn text(changes: &Changes, units: Units, words: &Words) -> String {
     let mut text = match (&changes.old, &changes.new) {
-        (Some(old), Some(new)) if old != new => format!("from {old} to {new}\n"),
+        (Some(old), Some(new)) if old != new => {
+            words.tell(&said!("changes-from-to", old, new)) + "\n"
+        }
         _ => String::new(),
     };
     if changes.is_empty() {
-        text.push_str("nothing differs that a reader would see\n");
+        text += words.get("changes-none");
+        text += "\n";
     }
-    for (kind, entries) in
-        [("recipe", &changes.recipes), ("technique", &changes.techniques)]
-    {
-        text.extend(entries.iter().map(|one| entry(one, kind, units)));
+    let recipes = changes.recipes.iter().map(|one| (one, head_of_recipe(one)));
+    let techniques = changes.techniques.iter().map(|one| (one, head_of_technique(one)));
+    for (entry, head) in recipes.chain(techniques) {
+        text += &format!("\n{}\n", words.tell(&head));
+        let line = |change: &Change| format!("  {}\n", units.of(&change.text));
+        text.extend(entry.changes.iter().map(line));
     }
     text.trim_start_matches('\n').to_owned()
 }
 
-fn entry(entry: &Entry, kind: &str, units: Units) -> String {
+fn head_of_recipe(entry: &Entry) -> Statement {
     let title = &entry.title;
     match entry.became {
-        Became::Added => format!("\n{title} (new {kind})\n"),
-        Became::Removed => format!("\n{title} ({kind} left out)\n"),
-        Became::Changed => {
-            let line = |change: &Change| format!("  {}\n", units.of(&change.text));
-            let lines: String = entry.changes.iter().map(line).collect();
-            format!("\n{title}\n{lines}")
-        }
+        Became::Added => said!("changes-new-recipe", title),
+        Became::Removed => said!("changes-recipe-left-out", title),
+        Became::Changed => said!("changes-of", title),
+    }
+}
+
+fn head_of_technique(entry: &Entry) -> Statement {
+    let title = &entry.title;
+    match entry.became {
+        Became::Added => said!("changes-new-technique", title),
+        Became::Removed => said!("changes-technique-left-out", title),
+        Became::Changed => said!("changes-of", title),
     }
 }

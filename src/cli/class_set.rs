@@ -5,7 +5,9 @@
 use crate::formula::Scaling;
 use crate::model::Class;
 use crate::paper::Tubs;
+use crate::plan::Unclear;
 use crate::product::Bundle;
+use crate::said;
 use crate::sheet::{HandoutKind, build};
 
 use super::args::HandoutArgs;
@@ -15,13 +17,10 @@ use super::{Done, Stop};
 /// Prints the set, or the labels.
 pub(super) fn run(shop: &Shop, class: &Class, options: &HandoutArgs) -> Done {
     if options.scaling.scaling()? != Scaling::Batches(crate::measure::exact(1, 1)) {
-        let words = "a class says itself how much each group makes; leave the size out";
-        return Err(Stop::Use(words.to_owned()));
+        return Err(Stop::Use(said!("handout-class-size")));
     }
     let mut print = print(options, shop.supplies.course, "");
-    let cannot = |reason| {
-        Stop::Use(format!("the handouts of `{}` cannot be made: {reason}", class.name))
-    };
+    let cannot = |reason: Unclear| cannot(class, reason);
     let bundle = Bundle::new(class, shop.supplies).map_err(cannot)?;
     if let Some(size) = &options.labels {
         return labels(shop, class, &bundle, (options, &print, size));
@@ -32,11 +31,15 @@ pub(super) fn run(shop: &Shop, class: &Class, options: &HandoutArgs) -> Done {
         let Some(first) = jobs.first() else { return Err(Stop::Faults) };
         let data = shop.press.covered(&jobs, &cover, true);
         let pdf = shop.press.booklet(&data, first);
-        return put((&class.name, "student-booklet"), &print, (options, pdf));
+        return put(shop.call, (&class.name, "student-booklet"), &print, (options, pdf));
     }
     let what = if let [one] = kinds[..] { one.word() } else { "set" };
     let pdf = shop.press.print(&shop.press.covered(&jobs, &cover, false));
-    put((&class.name, what), &print, (options, pdf))
+    put(shop.call, (&class.name, what), &print, (options, pdf))
+}
+
+fn cannot(class: &Class, reason: Unclear) -> Stop {
+    Stop::Use(said!("handout-cannot", name = class.name, reason = reason.said()))
 }
 
 /// Prints the labels of a class's tubs.
@@ -47,22 +50,21 @@ fn labels(
     (options, print, size): (&HandoutArgs, &Print, &str),
 ) -> Done {
     let (book, words) = (shop.supplies.edition.book(), shop.supplies.words);
-    let order = build::order(class, book, words).map_err(|reason| {
-        Stop::Use(format!("the handouts of `{}` cannot be made: {reason}", class.name))
-    })?;
+    let order =
+        build::order(class, book, words).map_err(|reason| cannot(class, reason))?;
     let tubs = bundle.tubs(&order.tubs);
     let (title, paper) = (class.title.value.as_str(), print.paper);
     let course = shop.supplies.course;
     let tubs = Tubs { title, course, words, paper, stations: &tubs };
     let pdf = shop.press.tub_labels(&tubs, print.units, grid(size, print.paper)?);
-    put((&class.name, "labels"), print, (options, pdf))
+    put(shop.call, (&class.name, "labels"), print, (options, pdf))
 }
 
 /// The kinds of handout in the set.
 fn kinds(options: &HandoutArgs, print: &mut Print) -> Result<Vec<HandoutKind>, Stop> {
     let chosen = options.kind.map(HandoutKind::from);
     if options.booklet && !matches!(chosen, None | Some(HandoutKind::Student)) {
-        return Err(Stop::Use("a booklet is made of student sheets".to_owned()));
+        return Err(Stop::Use(said!("handout-no-booklet")));
     }
     print.kind = chosen.unwrap_or(HandoutKind::Student);
     Ok(match chosen {

@@ -4,14 +4,16 @@ use crate::measure::{CupSet, Exact, Mass, Temperature, Unit, exact, show};
 use crate::model::Quantity;
 use crate::pantry::{Item, Pantry};
 use crate::read::{amount_of, temperature};
+use crate::said;
+use crate::statement::Statement;
 
-use super::args::{Args, ConvertArgs};
-use super::{Done, Stop, open};
+use super::args::ConvertArgs;
+use super::{Call, Done, Stop, open};
 
 /// Prints the amount in the unit wanted. The course's pantry is used where there is one.
-pub(super) fn run(args: &Args, options: &ConvertArgs) -> Done {
+pub(super) fn run(call: &Call, options: &ConvertArgs) -> Done {
     let edition =
-        args.content.join("course.yaml").exists().then(|| open(args)).transpose()?;
+        call.args.content.join("course.yaml").exists().then(|| open(call)).transpose()?;
     let built_in = Pantry::built_in();
     let (pantry, cups) = match &edition {
         Some((edition, _)) => (&edition.pantry, edition.book().cups()),
@@ -19,7 +21,7 @@ pub(super) fn run(args: &Args, options: &ConvertArgs) -> Done {
     };
     let answer =
         convert(&options.amount, options.unit.as_deref().unwrap_or(""), pantry, cups);
-    super::say(format!("{}\n", answer.map_err(Stop::Use)?).as_bytes())
+    call.say(&answer.map_err(Stop::Use)?)
 }
 
 /// The answer in one line; the reason where there is none.
@@ -28,21 +30,20 @@ fn convert(
     unit: &str,
     pantry: &Pantry,
     cups: CupSet,
-) -> Result<String, String> {
+) -> Result<Statement, Statement> {
     if let Some(degrees) = text.trim().strip_prefix("fan ").and_then(temperature) {
-        return Ok(format!("{text} = {}", plain_oven(&degrees, text, unit)));
+        let heat = plain_oven(&degrees, text, unit);
+        return Ok(said!("convert-without-fan", text, heat));
     }
     if let Some(degrees) = temperature(text) {
         return between_ovens(text, &degrees, unit);
     }
     if unit.is_empty() {
-        return Err(format!("say what `{text}` is wanted in: g, oz, cup, tbsp, ml"));
+        return Err(said!("convert-into-what", text));
     }
-    let wanted = Unit::parse(unit).ok_or_else(|| {
-        format!("`{unit}` is no unit; write one such as g, oz, cup, tbsp or ml")
-    })?;
+    let wanted = Unit::parse(unit).ok_or_else(|| said!("convert-no-unit", unit))?;
     let (quantity, name) = amount_of(text, text.contains(','))
-        .ok_or_else(|| format!("`{text}` does not read; write \"2 cups bread flour\""))?;
+        .ok_or_else(|| said!("convert-unreadable", text))?;
     let name = name.trim();
     let found = match quantity {
         Quantity::Pieces(..) => pantry.find_pieces(name),
@@ -51,8 +52,10 @@ fn convert(
     let item = found.as_ref().map(|(item, _)| *item);
     if item.is_none() && !name.is_empty() {
         let near = pantry.suggestions(name);
-        let near = near.first().map(|near| format!("; did you mean `{near}`?"));
-        return Err(format!("`{name}` is not in the pantry{}", near.unwrap_or_default()));
+        return Err(match near.first() {
+            Some(near) => said!("convert-unknown", name, near),
+            None => said!("unknown-ingredient", name),
+        });
     }
     let grams = weight(&quantity, found.as_ref(), cups);
     let millilitres = volume(&quantity, item, cups);
@@ -60,28 +63,23 @@ fn convert(
         matches!(&quantity, Quantity::Unit(_, unit) if unit.millilitres(cups).is_some());
     let found = (item, in_volume);
     let amount = answer(wanted, grams.as_ref(), millilitres.as_ref(), found, cups)
-        .ok_or_else(|| {
-            format!("it is not known what a {} of `{name}` weighs", wanted.word())
-        })?;
+        .ok_or_else(|| said!("no-density", unit = wanted.word(), title = name))?;
     let density =
         item.and_then(Item::grams_a_millilitre).filter(|_| crosses(&quantity, wanted));
-    let density =
-        density.map(|density| format!(" ({} g/ml)", show::decimal(&density, 3)));
+    let density = density.map(|density| show::decimal(&density, 3));
     let places = if amount < exact(10, 1) { 2 } else { 1 };
-    Ok(format!(
-        "{text} = {} {}{}",
-        show::decimal(&amount, places),
-        wanted.word(),
-        density.unwrap_or_default()
-    ))
+    let (amount, unit) = (show::decimal(&amount, places), wanted.word());
+    Ok(match density {
+        Some(density) => said!("convert-answer-density", text, amount, unit, density),
+        None => said!("convert-answer", text, amount, unit),
+    })
 }
 
 /// An oven without the fan it was written with, in its own scale or the one wanted.
 fn plain_oven(degrees: &Temperature, text: &str, wanted: &str) -> String {
     let label = show::temperature(&degrees.without_fan(), &show::International);
     let scale = if wanted.is_empty() { text } else { wanted };
-    let plain = if scale.contains('F') { label.us } else { label.metric };
-    format!("{plain} without a fan")
+    if scale.contains('F') { label.us } else { label.metric }
 }
 
 /// An oven in the other scale, or with and without its fan.
@@ -89,7 +87,7 @@ fn between_ovens(
     text: &str,
     degrees: &Temperature,
     wanted: &str,
-) -> Result<String, String> {
+) -> Result<Statement, Statement> {
     let celsius = text.contains('C');
     let in_its_scale = |degrees: &Temperature| {
         let label = show::temperature(degrees, &show::International);
@@ -99,15 +97,17 @@ fn between_ovens(
         "C" | "F" => {
             let label = show::temperature(degrees, &show::International);
             let shown = if wanted.contains('C') { label.metric } else { label.us };
-            Ok(format!("{text} = {shown}"))
+            Ok(said!("convert-heat", heat = text, shown))
         }
-        "fan" => Ok(format!("{text} = {} with a fan", in_its_scale(&degrees.with_fan()))),
+        "fan" => {
+            let heat = in_its_scale(&degrees.with_fan());
+            Ok(said!("convert-with-fan", text, heat))
+        }
         "no fan" => {
-            Ok(format!("{text} with a fan = {}", in_its_scale(&degrees.without_fan())))
+            let heat = in_its_scale(&degrees.without_fan());
+            Ok(said!("convert-from-fan", text, heat))
         }
-        _ => Err(format!(
-            "`{wanted}` is no way to say a temperature; write °C, °F, fan or \"no fan\""
-        )),
+        _ => Err(said!("convert-no-scale", wanted)),
     }
 }
 
@@ -184,13 +184,19 @@ fn answer(
 
 #[cfg(test)]
 mod tests {
+    use super::super::english;
     use super::*;
+
+    fn told(answer: Result<Statement, Statement>) -> Result<String, String> {
+        let words = english();
+        answer.map(|said| words.tell(&said)).map_err(|said| words.tell(&said))
+    }
 
     /// USDA SR28 NDB 20083: 1 cup of bread flour = 137 g; NDB 01123: 1 large egg = 50 g.
     #[test]
     fn answers_name_the_density() {
         let pantry = Pantry::built_in();
-        let say = |text: &str, unit: &str| convert(text, unit, &pantry, CupSet::Us);
+        let say = |text: &str, unit: &str| told(convert(text, unit, &pantry, CupSet::Us));
         assert_eq!(
             say("2 cups bread flour", "g").as_deref(),
             Ok("2 cups bread flour = 274 g (0.579 g/ml)")
@@ -208,7 +214,7 @@ mod tests {
     #[test]
     fn from_volume_to_volume_is_exact() {
         let pantry = Pantry::built_in();
-        let say = |text: &str, unit: &str| convert(text, unit, &pantry, CupSet::Us);
+        let say = |text: &str, unit: &str| told(convert(text, unit, &pantry, CupSet::Us));
         assert_eq!(say("1 cup milk", "tbsp").as_deref(), Ok("1 cup milk = 16 tbsp"));
         let water = say("1.5 cups water", "ml");
         assert_eq!(water.as_deref(), Ok("1.5 cups water = 354.9 ml"));
@@ -220,7 +226,7 @@ mod tests {
     #[test]
     fn ovens_both_ways() {
         let pantry = Pantry::built_in();
-        let say = |text: &str, unit: &str| convert(text, unit, &pantry, CupSet::Us);
+        let say = |text: &str, unit: &str| told(convert(text, unit, &pantry, CupSet::Us));
         assert_eq!(say("375 °F", "°C").as_deref(), Ok("375 °F = 191 °C"));
         assert_eq!(say("190 °C", "F").as_deref(), Ok("190 °C = 374 °F"));
         assert_eq!(say("190 °C", "fan").as_deref(), Ok("190 °C = 170 °C with a fan"));

@@ -1,30 +1,29 @@
 //! `tourier facts`: everything worked out about a recipe, as JSON.
 
 use crate::read::{Shape, schema};
+use crate::said;
 use crate::sheet::Sheet;
 
-use super::args::{Args, FactsArgs, SchemaOf};
-use super::{Done, Stop, json, open, recipe, say, words};
+use super::args::{FactsArgs, SchemaOf};
+use super::{Call, Done, Stop, json, open, recipe, say, words};
 
 /// Prints the facts, or their schema.
-pub(super) fn run(args: &Args, options: &FactsArgs) -> Done {
+pub(super) fn run(call: &Call, options: &FactsArgs) -> Done {
     if let Some(of) = options.schema {
         // `--schema course` names a recipe, and `--schema=course` what it describes.
         if let Some(name) = &options.recipe {
-            return Err(Stop::Use(format!(
-                "write --schema={name} for the schema of a text, or leave `{name}` out for \
-                 that of the facts"
-            )));
+            return Err(Stop::Use(said!("facts-schema", name)));
         }
         return schema_of(of);
     }
-    let (edition, theme) = open(args)?;
+    let (edition, theme) = open(call)?;
     let words = words(&theme, &edition)?;
     let name = options.recipe.as_deref().unwrap_or_default();
-    let recipe = recipe(&edition, name)?;
-    let sheet = edition
-        .sheet(recipe, &options.scaling.scaling()?, &words)
-        .map_err(|reason| Stop::Use(format!("`{name}` cannot be scaled so: {reason}")))?;
+    let recipe = recipe(call, &edition, name)?;
+    let sheet =
+        edition.sheet(recipe, &options.scaling.scaling()?, &words).map_err(|reason| {
+            Stop::Use(said!("scale-cannot", name, reason = reason.said()))
+        })?;
     print(&sheet)
 }
 

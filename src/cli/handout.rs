@@ -7,12 +7,13 @@ use crate::model::{Class, Recipe};
 use crate::paper::{Book, Grid, Inner, Job, PaperFault, Press};
 use crate::product::{Plate, Supplies};
 use crate::read::size_of;
+use crate::said;
 use crate::sheet::{CourseSheet, HandoutKind, Paper, TechniqueSheet, Units};
 use crate::store;
 
-use super::args::{Args, HandoutArgs};
+use super::args::HandoutArgs;
 use super::class_set;
-use super::{Done, Stop, nowhere, open, recipe, say, stem, stop_clean, words};
+use super::{Call, Done, Stop, nowhere, open, recipe, say, stem, stop_clean, words};
 
 /// Stands for every recipe of the course.
 const ALL: &str = "all";
@@ -27,18 +28,18 @@ pub(super) struct Print {
 }
 
 /// Prints the handouts and says where they are.
-pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
-    stop_clean("no handout is written")?;
-    let (edition, theme) = open(args)?;
+pub(super) fn run(call: &Call, options: &HandoutArgs) -> Done {
+    stop_clean(call, said!("handout-none-written"))?;
+    let (edition, theme) = open(call)?;
     let words = words(&theme, &edition)?;
     let Some(course) = edition.course(&words) else { return Err(Stop::Faults) };
     let press = Press::new(&theme).showing(&edition.content.media);
     let supplies = Supplies { edition: &edition, course: &course, words: &words };
-    let shop = Shop { supplies, press: &press };
+    let shop = Shop { call, supplies, press: &press };
     if let Some(class) = class(&edition, &options.recipe) {
         return class_set::run(&shop, class, options);
     }
-    let recipes = chosen(&edition, &course, &options.recipe)?;
+    let recipes = chosen(call, &edition, &course, &options.recipe)?;
     let scaling = options.scaling.scaling()?;
     let mut plates = recipes
         .iter()
@@ -57,14 +58,14 @@ pub(super) fn run(args: &Args, options: &HandoutArgs) -> Done {
         let techniques = edition.techniques(&words);
         let book = Book { jobs: &jobs, techniques: &in_order(&techniques, &course) };
         let data = press.book_data(&book);
-        put((ALL, "book"), &print, (options, press.print(&data)))?;
+        put(call, (ALL, "book"), &print, (options, press.print(&data)))?;
         let epub = press.epub(&data, words.get("handout-book-access"));
         let what = format!("book-{}", print.units.word());
-        return save((ALL, &what, "epub"), (options, epub));
+        return save(call, (ALL, &what, "epub"), (options, epub));
     }
     let name = if let [one] = recipes.as_slice() { &one.name } else { ALL };
     let (what, pdf) = typeset(&press, &jobs, options)?;
-    put((name, &what), &print, (options, pdf))
+    put(call, (name, &what), &print, (options, pdf))
 }
 
 /// The techniques in the order in which the lessons teach them.
@@ -84,32 +85,35 @@ fn in_order<'t>(
 
 /// Writes a PDF and says where it is.
 pub(super) fn put(
+    call: &Call,
     (name, what): (&str, &str),
     print: &Print,
     (options, pdf): (&HandoutArgs, Result<Vec<u8>, PaperFault>),
 ) -> Done {
     let end = [what, print.units.word(), print.paper.word()].join("-");
-    save((name, &end, "pdf"), (options, pdf))
+    save(call, (name, &end, "pdf"), (options, pdf))
 }
 
 /// Writes a file and says where it is.
 fn save(
+    call: &Call,
     (name, what, ending): (&str, &str, &str),
     (options, made): (&HandoutArgs, Result<Vec<u8>, PaperFault>),
 ) -> Done {
     let bytes = made.map_err(|fault| {
-        anstream::eprintln!("error: {fault}");
+        call.note(&said!("cli-error", message = fault.said()));
         Stop::Faults
     })?;
     let path = options.to.join(format!("{name}-{what}.{ending}"));
-    let folder = options.to.display();
-    let waiting = || anstream::eprintln!("waiting for a publish to {folder} to end");
+    let folder = options.to.display().to_string();
+    let waiting = || call.note(&said!("handout-waiting", folder));
     store::save(&path, &bytes, &waiting)?;
     say(format!("{}\n", path.display()).as_bytes())
 }
 
 /// What everything is printed with.
 pub(super) struct Shop<'a> {
+    pub(super) call: &'a Call,
     pub(super) supplies: Supplies<'a>,
     pub(super) press: &'a Press,
 }
@@ -125,6 +129,7 @@ fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
 
 /// The recipe of this name; every recipe, in the order of the lessons, for `all`.
 fn chosen<'a>(
+    call: &Call,
     edition: &'a Edition,
     course: &CourseSheet,
     name: &str,
@@ -134,10 +139,10 @@ fn chosen<'a>(
         let recipes = content.recipes.iter().map(|recipe| recipe.name.as_str());
         let classes = content.classes.iter().map(|class| class.name.as_str());
         let known: Vec<&str> = recipes.chain(classes).chain([ALL]).collect();
-        return Err(nowhere("recipe or class", stem(name), &known));
+        return Err(nowhere(said!("kind-recipe-or-class"), stem(name), &known));
     }
     if name != ALL || edition.stops() {
-        return recipe(edition, name).map(|one| vec![one]);
+        return recipe(call, edition, name).map(|one| vec![one]);
     }
     let mut order: Vec<&Recipe> = Vec::new();
     for name in course.lessons.iter().flat_map(|lesson| &lesson.recipes) {
@@ -146,7 +151,7 @@ fn chosen<'a>(
         order.extend(new);
     }
     if order.is_empty() {
-        return Err(Stop::Use("there is no recipe to print".to_owned()));
+        return Err(Stop::Use(said!("handout-no-recipe")));
     }
     Ok(order)
 }
@@ -155,7 +160,7 @@ fn chosen<'a>(
 fn plate(supplies: Supplies, recipe: &Recipe, scaling: &Scaling) -> Result<Plate, Stop> {
     let plate = Plate::new(supplies.edition, recipe, scaling, supplies.words);
     plate.map_err(|reason| {
-        Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
+        Stop::Use(said!("scale-cannot", name = recipe.name, reason = reason.said()))
     })
 }
 
@@ -200,7 +205,7 @@ fn typeset(
     }
     if options.booklet {
         if first.kind != HandoutKind::Student {
-            return Err(Stop::Use("a booklet is made of student sheets".to_owned()));
+            return Err(Stop::Use(said!("handout-no-booklet")));
         }
         let data = press.set_data(jobs, true);
         return Ok((format!("{kind}-booklet"), press.booklet(&data, first)));
@@ -214,14 +219,7 @@ fn typeset(
 
 /// The sheet of labels of a size as typed.
 pub(super) fn grid(text: &str, paper: Paper) -> Result<Grid, Stop> {
-    let size: Size = size_of(text).ok_or_else(|| {
-        Stop::Use(format!(
-            "--labels {text} does not read; write the size of one, --labels \"70 x 37 mm\""
-        ))
-    })?;
-    Grid::new(&size, paper).ok_or_else(|| {
-        Stop::Use(format!(
-            "labels of {text} are too small to read or larger than the paper"
-        ))
-    })
+    let size: Size = size_of(text)
+        .ok_or_else(|| Stop::Use(said!("labels-unreadable", size = text)))?;
+    Grid::new(&size, paper).ok_or_else(|| Stop::Use(said!("labels-unfit", size = text)))
 }

@@ -37,7 +37,10 @@ use crate::edition::Edition;
 use crate::formula::Scaling;
 use crate::model::Recipe;
 use crate::paper::{missing_faces, missing_glyphs};
+use crate::read::words_in;
+use crate::said;
 use crate::sheet::Sheet;
+use crate::statement::{Statement, machine};
 use crate::store;
 use crate::theme::Theme;
 use crate::words::Words;
@@ -48,18 +51,66 @@ pub(crate) enum Stop {
     /// Faults in the content, already shown.
     Faults,
     /// Wrong use: what is wrong, and what would be right.
-    Use(String),
+    Use(Statement),
     /// The machine: disk, permission.
-    Machine(String),
+    Machine(Statement),
 }
 
 impl From<store::StoreError> for Stop {
     fn from(error: store::StoreError) -> Self {
-        Self::Machine(error.to_string())
+        Self::Machine(error.said())
     }
 }
 
 type Done = Result<(), Stop>;
+
+/// What a command works with: what was typed, and the words that it answers in.
+struct Call {
+    args: Args,
+    words: Words,
+}
+
+impl Call {
+    /// The words are those of the course's language, as far as that can be read; else
+    /// English ones. A fault in the theme is said where its words are needed.
+    fn new(args: Args) -> Self {
+        let content = match &args.command {
+            Command::Changes(options) => &options.new,
+            _ => &args.content,
+        };
+        let words = spoken(args.theme.as_deref(), content);
+        Self { args, words }
+    }
+
+    /// What a statement says.
+    fn tell(&self, statement: &Statement) -> String {
+        self.words.tell(statement)
+    }
+
+    /// Writes a statement to standard output, as a line of its own.
+    fn say(&self, statement: &Statement) -> Done {
+        say((self.tell(statement) + "\n").as_bytes())
+    }
+
+    /// Writes a statement to standard error.
+    fn note(&self, statement: &Statement) {
+        anstream::eprintln!("{}", self.tell(statement));
+    }
+}
+
+/// The words of a course's language, as far as that can be read; else English ones.
+fn spoken(theme: Option<&Path>, content: &Path) -> Words {
+    let theme = store::theme(theme).unwrap_or_else(|_| Theme::built_in());
+    store::language(content)
+        .filter(|language| theme.speaks(language))
+        .and_then(|language| words_in(&theme, &language).ok())
+        .unwrap_or_else(english)
+}
+
+/// The program's own words.
+fn english() -> Words {
+    words_in(&Theme::built_in(), "en").unwrap_or_default()
+}
 
 /// Runs the program with the arguments it was started with.
 pub fn run() -> ExitCode {
@@ -68,27 +119,30 @@ pub fn run() -> ExitCode {
         Err(error) => {
             let typed: Vec<String> =
                 std::env::args_os().map(|it| it.to_string_lossy().into_owned()).collect();
+            let words = spoken(None, Path::new(args::CONTENT));
             return wrong::say(&error, &typed)
-                .map_or_else(|| error.exit(), |message| stop(2, &message));
+                .map_or_else(|| error.exit(), |message| stop(2, &message, &words));
         }
     };
     args.color.apply();
-    match command(&args) {
+    let call = Call::new(args);
+    match command(&call) {
         Ok(()) => ExitCode::SUCCESS,
         Err(Stop::Faults) => ExitCode::from(1),
-        Err(Stop::Use(message)) => stop(2, &message),
-        Err(Stop::Machine(message)) => stop(3, &message),
+        Err(Stop::Use(message)) => stop(2, &message, &call.words),
+        Err(Stop::Machine(message)) => stop(3, &message, &call.words),
     }
 }
 
-fn stop(code: u8, message: &str) -> ExitCode {
-    anstream::eprintln!("tourier: {message}");
+fn stop(code: u8, message: &Statement, words: &Words) -> ExitCode {
+    anstream::eprintln!("{}", words.tell(&said!("cli-stop", message)));
     ExitCode::from(code)
 }
 
 /// Lets a stop by signal leave nothing behind: `stands` says how things are then, where
 /// nothing is being written. Asked a second time, it no longer waits for anything.
-fn stop_clean(stands: &'static str) -> Done {
+fn stop_clean(call: &Call, stands: Statement) -> Done {
+    let stopped = call.tell(&said!("cli-stop", message = said!("cli-stopped", stands)));
     let mut asked = false;
     let on_signal = move || {
         if asked {
@@ -96,78 +150,68 @@ fn stop_clean(stands: &'static str) -> Done {
         }
         asked = true;
         store::halt(|| {
-            anstream::eprintln!("tourier: stopped; {stands}");
+            anstream::eprintln!("{stopped}");
             std::process::exit(3);
         });
     };
     ctrlc::set_handler(on_signal)
-        .map_err(|error| Stop::Machine(format!("cannot listen for a stop: {error}")))
+        .map_err(|error| Stop::Machine(said!("cli-no-stop", error = machine(&error))))
 }
 
 /// Writes a result to standard output. A reader that has seen enough is no fault.
 fn say(text: &[u8]) -> Done {
     match std::io::stdout().lock().write_all(text) {
         Err(error) if error.kind() != ErrorKind::BrokenPipe => {
-            Err(Stop::Machine(format!("cannot write the answer: {error}")))
+            Err(Stop::Machine(said!("cli-no-answer", error = machine(&error))))
         }
         _ => Ok(()),
     }
 }
 
-fn command(args: &Args) -> Done {
-    match &args.command {
-        Command::Start(options) => start::run(args, options),
-        Command::Publish(options) => publish::run(args, options),
-        Command::Preview(options) => preview::run(args, options),
-        Command::Handout(options) => handout::run(args, options),
-        Command::Proof(options) => proof::run(args, options),
-        Command::Facts(options) => facts::run(args, options),
-        Command::Scale(options) => scale::run(args, options),
-        Command::Timetable(options) => timetable::run(args, options),
-        Command::Today(options) => today::run(args, options),
-        Command::Order(options) => order::run(args, options),
-        Command::Changes(options) => changes::run(args, options),
-        Command::Convert(options) => convert::run(args, options),
-        Command::Draft(options) => draft::run(args, options),
+fn command(call: &Call) -> Done {
+    match &call.args.command {
+        Command::Start(options) => start::run(call, options),
+        Command::Publish(options) => publish::run(call, options),
+        Command::Preview(options) => preview::run(call, options),
+        Command::Handout(options) => handout::run(call, options),
+        Command::Proof(options) => proof::run(call, options),
+        Command::Facts(options) => facts::run(call, options),
+        Command::Scale(options) => scale::run(call, options),
+        Command::Timetable(options) => timetable::run(call, options),
+        Command::Today(options) => today::run(call, options),
+        Command::Order(options) => order::run(call, options),
+        Command::Changes(options) => changes::run(call, options),
+        Command::Convert(options) => convert::run(call, options),
+        Command::Draft(options) => draft::run(call, options),
         Command::Completions(options) => shell::completions(options),
         Command::Manual => shell::manual(),
     }
 }
 
 /// Reads and checks the content folder, and loads the theme it is shown with.
-fn open(args: &Args) -> Result<(Edition, Theme), Stop> {
-    open_in(args.theme.as_deref(), &args.content)
+fn open(call: &Call) -> Result<(Edition, Theme), Stop> {
+    open_in(call.args.theme.as_deref(), &call.args.content)
 }
 
 /// Says what to do where the content folder is not there.
 fn here(content: &Path) -> Done {
-    let shown = content.display();
+    let shown = content.display().to_string();
     if content.is_dir() {
         return Ok(());
     }
     if content.exists() {
-        return Err(Stop::Use(format!(
-            "{shown} is a file, not a content folder; name the folder that holds \
-             `course.yaml` with `--content FOLDER`"
-        )));
+        return Err(Stop::Use(said!("content-file", folder = shown)));
     }
-    let begin =
-        format!("`tourier start {shown}` writes a small course there to begin from");
     let near = if Path::new("course.yaml").exists() { "." } else { "FOLDER" };
-    Err(Stop::Use(format!(
-        "there is no content folder {shown}; {begin}, `--content {near}` names another folder"
-    )))
+    Err(Stop::Use(said!("content-none", folder = shown, near)))
 }
 
 /// Likewise a content folder that was named otherwise.
 fn open_in(theme: Option<&Path>, content: &Path) -> Result<(Edition, Theme), Stop> {
     here(content)?;
     if let Some(folder) = theme.filter(|folder| !folder.is_dir()) {
-        let shown = folder.display();
-        return Err(Stop::Use(format!(
-            "there is no theme in {shown}; `--theme FOLDER` names a folder with the files that \
-             differ from the built-in theme"
-        )));
+        let shown = folder.display().to_string();
+        return Err(Stop::Use(said!("theme-none", folder = shown)));
     }
     let mut theme = store::theme(theme)?;
     let (sources, mut faults) = store::load(content)?;
@@ -205,17 +249,17 @@ fn after(edition: Edition, content: &Path) -> Result<Edition, Stop> {
 
 /// Likewise the content folder of the options, where no fault stops the work, and the words
 /// of its language.
-fn sound(args: &Args) -> Result<(Edition, Words), Stop> {
-    let (edition, theme) = open(args)?;
-    stand(&edition)?;
+fn sound(call: &Call) -> Result<(Edition, Words), Stop> {
+    let (edition, theme) = open(call)?;
+    stand(call, &edition)?;
     let words = words(&theme, &edition)?;
     Ok((edition, words))
 }
 
 /// Shows the faults of an edition that has an error: nothing of it is worked out.
-fn stand(edition: &Edition) -> Done {
+fn stand(call: &Call, edition: &Edition) -> Done {
     if edition.stops() {
-        show::faults(edition);
+        show::faults(edition, &call.words);
         return Err(Stop::Faults);
     }
     Ok(())
@@ -225,7 +269,7 @@ fn stand(edition: &Edition) -> Done {
 fn json(value: &impl Serialize) -> Result<String, Stop> {
     serde_json::to_string_pretty(value)
         .map(|json| json + "\n")
-        .map_err(|error| Stop::Machine(error.to_string()))
+        .map_err(|error| Stop::Machine(machine(&error)))
 }
 
 /// A recipe worked out at a scale.
@@ -236,7 +280,7 @@ fn scaled(
     words: &Words,
 ) -> Result<Sheet, Stop> {
     edition.sheet(recipe, scaling, words).map_err(|reason| {
-        Stop::Use(format!("`{}` cannot be scaled so: {reason}", recipe.name))
+        Stop::Use(said!("scale-cannot", name = recipe.name, reason = reason.said()))
     })
 }
 
@@ -244,29 +288,23 @@ fn scaled(
 fn words(theme: &Theme, edition: &Edition) -> Result<Words, Stop> {
     let language =
         edition.content.course.as_ref().map_or("en", |course| &course.language);
-    crate::read::words_in(theme, language).map_err(|fault| {
+    words_in(theme, language).map_err(|fault| {
         let path = &*fault.place.file;
         let text = theme.text(path);
         let before = text.get(..fault.place.start).unwrap_or(text);
         let line = 1 + before.matches('\n').count();
-        Stop::Use(format!("the theme's {path}:{line}: {}", fault.message))
+        Stop::Use(said!("theme-words", path, line, message = fault.message))
     })
 }
 
 /// A recipe by its file name. With an error anywhere in the content nothing is worked out.
-fn recipe<'a>(edition: &'a Edition, name: &str) -> Result<&'a Recipe, Stop> {
-    stand(edition)?;
+fn recipe<'a>(call: &Call, edition: &'a Edition, name: &str) -> Result<&'a Recipe, Stop> {
+    stand(call, edition)?;
     let stem = stem(name);
     edition.content.recipe(stem).ok_or_else(|| {
         let known = edition.content.recipes.iter().map(|recipe| recipe.name.as_str());
-        nowhere("recipe", stem, &known.collect::<Vec<_>>())
+        nowhere(said!("kind-recipe"), stem, &known.collect::<Vec<_>>())
     })
-}
-
-/// `1 page`, `2 pages`.
-fn counted(count: usize, word: &str) -> String {
-    let end = if count == 1 { "" } else { "s" };
-    format!("{count} {word}{end}")
 }
 
 /// The name in a path such as `recipes/crescents.md`.
@@ -275,12 +313,12 @@ fn stem(name: &str) -> &str {
 }
 
 /// That there is no such file, and what there is.
-fn nowhere(kind: &str, name: &str, known: &[&str]) -> Stop {
+fn nowhere(kind: Statement, name: &str, known: &[&str]) -> Stop {
     Stop::Use(match crate::fault::nearest(name, known.iter().copied()) {
-        Some(near) => format!("there is no {kind} `{name}`; did you mean `{near}`?"),
+        Some(near) => said!("none-near", kind, name, near),
         None if known.is_empty() => {
-            format!("there is no {kind} `{name}`: the content folder holds none")
+            said!("none-at-all", kind, name)
         }
-        None => format!("there is no {kind} `{name}`; there are: {}", known.join(", ")),
+        None => said!("none-known", kind, name, known),
     })
 }

@@ -3,24 +3,25 @@
 use crate::edition::Edition;
 use crate::fault;
 use crate::product::{Stock, long_handouts, poor_prints};
+use crate::said;
 use crate::theme::Theme;
 
-use super::args::{Args, As, ProofArgs};
-use super::{Done, Stop, counted, open, say, show, words};
+use super::args::{As, ProofArgs};
+use super::{Call, Done, Stop, open, say, show, words};
 
 /// Shows every fault; the exit code is 1 where one stops publishing.
-pub(super) fn run(args: &Args, options: &ProofArgs) -> Done {
-    let (mut edition, theme) = open(args)?;
+pub(super) fn run(call: &Call, options: &ProofArgs) -> Done {
+    let (mut edition, theme) = open(call)?;
     if !edition.stops() {
         on_paper(&mut edition, &theme)?;
     }
     match options.form {
-        As::Json => say(format!("{}\n", show::json(&edition)).as_bytes())?,
+        As::Json => say(format!("{}\n", show::json(&edition, &call.words)).as_bytes())?,
         As::Text => {
-            show::faults(&edition);
-            if edition.faults.is_empty() && !args.quiet {
-                let recipes = counted(edition.content.recipes.len(), "recipe");
-                say(format!("no faults in {recipes}\n").as_bytes())?;
+            show::faults(&edition, &call.words);
+            if edition.faults.is_empty() && !call.args.quiet {
+                let count = edition.content.recipes.len();
+                call.say(&said!("proof-sound", count))?;
             }
         }
     }

@@ -1,27 +1,32 @@
 //! `tourier scale`: the scaled formula on the terminal.
 
+use crate::said;
 use crate::sheet::{Line, Sheet};
+use crate::statement::Statement;
+use crate::words::Words;
 
-use super::args::{Args, RecipeArgs};
-use super::{Done, open, recipe, say, scaled, words};
+use super::args::RecipeArgs;
+use super::{Call, Done, open, recipe, say, scaled, words};
 
 /// Prints the formula in both unit systems with baker's percentages.
-pub(super) fn run(args: &Args, options: &RecipeArgs) -> Done {
-    let (edition, theme) = open(args)?;
+pub(super) fn run(call: &Call, options: &RecipeArgs) -> Done {
+    let (edition, theme) = open(call)?;
     let words = words(&theme, &edition)?;
-    let recipe = recipe(&edition, &options.recipe)?;
+    let recipe = recipe(call, &edition, &options.recipe)?;
     let sheet = scaled(&edition, recipe, &options.scaling.scaling()?, &words)?;
-    say(table(&sheet).as_bytes())
+    say(table(&sheet, &words).as_bytes())
 }
 
 /// The formula as a table of text.
-pub(crate) fn table(sheet: &Sheet) -> String {
-    let mut text =
-        format!("{}: {}, {}\n", sheet.title, sheet.scale.batch, sheet.scale.makes.metric);
+fn table(sheet: &Sheet, words: &Words) -> String {
+    let (title, batch) = (&sheet.title, &sheet.scale.batch);
+    let makes = &sheet.scale.makes.metric;
+    let mut text = words.tell(&said!("scale-head", title, batch, makes)) + "\n";
     if sheet.scale.doughs > 1 {
-        text.push_str(&format!("in {} equal doughs\n", sheet.scale.doughs));
+        text += &words.tell(&said!("scale-doughs", count = sheet.scale.doughs));
+        text += "\n";
     }
-    let rows: Vec<[String; 6]> = sheet.formula.iter().map(row).collect();
+    let rows: Vec<[String; 6]> = sheet.formula.iter().map(|it| row(it, words)).collect();
     let width = |column: usize| {
         rows.iter().map(|row| row[column].chars().count()).max().unwrap_or(0)
     };
@@ -41,33 +46,43 @@ pub(crate) fn table(sheet: &Sheet) -> String {
         text.push_str(line.trim_end());
         text.push('\n');
     }
-    let kind = if sheet.totals.true_hydration { "true hydration" } else { "hydration" };
-    let hydration = sheet.totals.hydration_percent.map(|h| format!(", {kind} {h} %"));
-    let totals = &sheet.totals.weight;
-    text.push_str(&format!(
-        "\ntotal {} / {}{}\n",
-        totals.metric,
-        totals.us,
-        hydration.unwrap_or_default()
-    ));
+    text += &format!("\n{}\n", words.tell(&total(sheet)));
     if let Some(each) = &sheet.totals.each_dough {
-        text.push_str(&format!("each dough {} / {}\n", each.metric, each.us));
+        let (metric, us) = (&each.metric, &each.us);
+        text += &words.tell(&said!("scale-each-dough", metric, us));
+        text += "\n";
     }
     for note in &sheet.notes {
         let (metric, us) = (&note.text.metric, &note.text.us);
-        let both = if metric == us { String::new() } else { format!("  (US) {us}\n") };
-        text.push_str(&format!("\n{metric}\n{both}"));
+        text += &format!("\n{metric}\n");
+        if metric != us {
+            text += &format!("  {}\n", words.tell(&said!("scale-in-us", us)));
+        }
     }
     text
 }
 
+/// What all of it weighs, and its hydration where that is known.
+fn total(sheet: &Sheet) -> Statement {
+    let (metric, us) = (&sheet.totals.weight.metric, &sheet.totals.weight.us);
+    let percent = sheet.totals.hydration_percent.map(|percent| percent.to_string());
+    match (percent, sheet.totals.true_hydration) {
+        (None, _) => said!("scale-total", metric, us),
+        (Some(percent), false) => said!("scale-total-hydration", metric, us, percent),
+        (Some(percent), true) => said!("scale-total-true-hydration", metric, us, percent),
+    }
+}
+
 /// Metric weight, ingredient, US weight, measure, percent, and what goes into each dough.
-fn row(line: &Line) -> [String; 6] {
-    let note = line.note.as_ref().map(|note| format!(", {note}")).unwrap_or_default();
+fn row(line: &Line, words: &Words) -> [String; 6] {
     let at = line.at.as_ref().map(|at| format!(" {} / {}", at.metric, at.us));
     let at = at.unwrap_or_default();
     let count =
         line.count.as_ref().map(|count| format!(" ({count})")).unwrap_or_default();
+    let mut name = format!("{}{at}{count}", line.ingredient);
+    if let Some(note) = &line.note {
+        name = words.list(&[name, note.clone()]);
+    }
     let weight = if line.us_weight == line.metric {
         String::new()
     } else {
@@ -75,12 +90,13 @@ fn row(line: &Line) -> [String; 6] {
     };
     [
         line.metric.clone(),
-        format!("{}{at}{count}{note}", line.ingredient),
+        name,
         weight,
         line.us_measure.clone().unwrap_or_default(),
         line.percent_label.clone().unwrap_or_default(),
         line.each_dough.as_ref().map_or_else(String::new, |each| {
-            format!("each dough {} / {}", each.metric, each.us_weight)
+            let (metric, us) = (&each.metric, &each.us_weight);
+            words.tell(&said!("scale-each-dough", metric, us))
         }),
     ]
 }

@@ -7,6 +7,8 @@ use clap::CommandFactory;
 use clap_complete::generate;
 use clap_mangen::Man;
 
+use crate::statement::machine;
+
 use super::args::{Args, CompletionsArgs};
 use super::{Done, Stop, say};
 
@@ -27,7 +29,7 @@ pub(super) fn manual() -> Done {
     let written = Man::new(command.clone())
         .render(&mut text)
         .and_then(|()| commands().try_for_each(|command| section(&command, &mut text)));
-    written.map_err(|error| Stop::Machine(error.to_string()))?;
+    written.map_err(|error| Stop::Machine(machine(&error)))?;
     // There is one page: its list of commands leads to its own sections, not to others.
     let page =
         commands().fold(String::from_utf8_lossy(&text).into_owned(), |page, one| {

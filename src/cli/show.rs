@@ -5,30 +5,32 @@ mod layout;
 use serde::Serialize;
 
 use crate::edition::Edition;
-use crate::fault::{Fault, Severity};
+use crate::fault::{Fault, Severity, Told};
+use crate::said;
+use crate::words::Words;
 
 pub(super) use layout::Layout;
 
 /// Prints every fault to standard error, and their number.
-pub(super) fn faults(edition: &Edition) {
+pub(super) fn faults(edition: &Edition, words: &Words) {
     let layout = Layout::of_terminal();
     for fault in &edition.faults {
-        anstream::eprintln!("{}\n", layout.render(fault, &edition.texts));
+        anstream::eprintln!("{}\n", layout.render(fault, &edition.texts, words));
     }
     if !edition.faults.is_empty() {
-        anstream::eprintln!("{}", count(&edition.faults));
+        anstream::eprintln!("{}", count(&edition.faults, words));
     }
 }
 
 /// `2 errors, 1 caution`.
-pub(super) fn count(faults: &[Fault]) -> String {
+pub(super) fn count(faults: &[Fault], words: &Words) -> String {
     let errors = faults.iter().filter(|fault| fault.severity == Severity::Error).count();
-    let words = [(errors, "error"), (faults.len() - errors, "caution")]
-        .iter()
-        .filter(|(number, _)| *number > 0)
-        .map(|(number, word)| super::counted(*number, word))
-        .collect::<Vec<_>>();
-    if words.is_empty() { "no faults".to_owned() } else { words.join(", ") }
+    let cautions = faults.len() - errors;
+    let mut parts = Vec::new();
+    parts.extend((errors > 0).then(|| said!("fault-errors", count = errors)));
+    parts.extend((cautions > 0).then(|| said!("fault-cautions", count = cautions)));
+    let none = parts.is_empty();
+    words.tell(&if none { said!("fault-none") } else { said!("fault-all", parts) })
 }
 
 /// A fault for programs.
@@ -40,17 +42,18 @@ struct Flat<'a> {
     line: usize,
     column: usize,
     length: usize,
-    message: &'a str,
-    help: Option<&'a str>,
+    message: String,
+    help: Option<String>,
 }
 
 /// Every fault as a JSON array.
-pub(super) fn json(edition: &Edition) -> String {
+pub(super) fn json(edition: &Edition, words: &Words) -> String {
     let flat: Vec<Flat> = edition
         .faults
         .iter()
         .map(|fault| {
             let at = edition.texts.position(&fault.place);
+            let Told { message, help } = fault.told(words);
             Flat {
                 name: fault.name,
                 severity: fault.severity.word(),
@@ -58,8 +61,8 @@ pub(super) fn json(edition: &Edition) -> String {
                 line: at.line,
                 column: at.column,
                 length: at.length,
-                message: &fault.message,
-                help: fault.help.as_deref(),
+                message,
+                help,
             }
         })
         .collect();

@@ -2,10 +2,11 @@
 
 use std::path::Path;
 
+use crate::said;
 use crate::store;
 
-use super::args::{Args, StartArgs};
-use super::{Done, Stop, say};
+use super::args::StartArgs;
+use super::{Call, Done, Stop};
 
 /// Names files of the course to begin from and puts their texts inside the program.
 macro_rules! texts {
@@ -29,26 +30,23 @@ const COURSE: &[(&str, &str)] = texts![
 const IGNORE: &str = "# What tourier publish makes.\n/output/\n.*.tourier-*\n";
 
 /// Writes `.gitignore` where the site will be made, if there is none: here, where the course
-/// lies below. What is to be said of it.
-fn ignore(folder: &Path) -> Result<&'static str, Stop> {
+/// lies below. Whether it was written.
+fn ignore(folder: &Path) -> Result<bool, Stop> {
     let here = Path::new(".gitignore");
     let elsewhere = folder.is_absolute() || folder.starts_with("..");
     if elsewhere || folder == Path::new(".") || here.exists() {
-        return Ok("");
+        return Ok(false);
     }
     store::save(here, IGNORE.as_bytes(), &|| ())?;
-    Ok("a .gitignore here leaves out what publish makes\n")
+    Ok(true)
 }
 
 /// Writes the course into a new or an empty folder.
-pub(super) fn run(args: &Args, options: &StartArgs) -> Done {
+pub(super) fn run(call: &Call, options: &StartArgs) -> Done {
     let folder = &options.dir;
-    let shown = folder.display();
+    let shown = folder.display().to_string();
     if !store::is_vacant(folder)? {
-        return Err(Stop::Use(format!(
-            "{shown} is not empty, and nothing there is written over; name a new folder, \
-             as in `tourier start content`"
-        )));
+        return Err(Stop::Use(said!("start-not-empty", folder = shown)));
     }
     for (path, text) in COURSE {
         store::save(&folder.join(path), text.as_bytes(), &|| ())?;
@@ -57,17 +55,19 @@ pub(super) fn run(args: &Args, options: &StartArgs) -> Done {
     let beside = if folder == Path::new(".") { " --to ../site" } else { "" };
     let content = if folder.components().eq(Path::new("content").components()) {
         String::new()
-    } else if shown.to_string().contains(char::is_whitespace) {
+    } else if shown.contains(char::is_whitespace) {
         format!(" --content \"{shown}\"")
     } else {
         format!(" --content {shown}")
     };
     let ignored = ignore(folder)?;
-    let text = format!(
-        "a small course stands in {shown}\n\
-         {ignored}\
-         see it with:   tourier preview{content}\n\
-         make it with:  tourier publish{content}{beside}\n"
-    );
-    if args.quiet { Ok(()) } else { say(text.as_bytes()) }
+    if call.args.quiet {
+        return Ok(());
+    }
+    call.say(&said!("start-stands", folder = shown))?;
+    if ignored {
+        call.say(&said!("start-ignored"))?;
+    }
+    call.say(&said!("start-see", content))?;
+    call.say(&said!("start-make", content, beside))
 }

@@ -3,34 +3,35 @@
 use crate::edition::Edition;
 use crate::lists::{calendar, timetable_text};
 use crate::model::Class;
-use crate::plan::{self, Effort, Timetable, Verdict};
+use crate::plan::{self, Effort, Timetable, Unclear, Verdict};
 use crate::read;
+use crate::said;
 use crate::sheet::{PlanSheet, build};
 use crate::words::Words;
 use crate::work::work;
 
-use super::args::{Args, PlanForm, TimetableArgs};
+use super::args::{PlanForm, TimetableArgs};
 use super::waiting::Waiting;
-use super::{Done, Stop, json, nowhere, recipe, say, sound, stem};
+use super::{Call, Done, Stop, json, nowhere, recipe, say, sound, stem};
 
 /// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
-pub(super) fn run(args: &Args, options: &TimetableArgs) -> Done {
-    let (edition, words) = sound(args)?;
-    let waiting = Waiting::new()?;
+pub(super) fn run(call: &Call, options: &TimetableArgs) -> Done {
+    let (edition, words) = sound(call)?;
+    let waiting = Waiting::new(call)?;
     let name = stem(&options.name);
     if class(&edition, name).is_none() && edition.content.recipe(name).is_none() {
         let content = &edition.content;
         let classes = content.classes.iter().map(|class| class.name.as_str());
         let recipes = content.recipes.iter().map(|recipe| recipe.name.as_str());
         return Err(nowhere(
-            "class or recipe",
+            said!("kind-class-or-recipe"),
             name,
             &classes.chain(recipes).collect::<Vec<_>>(),
         ));
     }
     let mut plan = match class(&edition, &options.name) {
         Some(class) => class_plan(&edition, class, &waiting)?,
-        None => home_plan(&edition, (options, &waiting))?,
+        None => home_plan(call, &edition, (options, &waiting))?,
     };
     waiting.over(&mut plan);
     show(&edition, &plan, (options.form, &words))
@@ -56,7 +57,7 @@ pub(super) fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
 }
 
 fn form(plan: &PlanSheet, form: PlanForm, words: &Words) -> Result<String, Stop> {
-    let none = || Stop::Use(format!("there is no plan: {}", plan.standing));
+    let none = || Stop::Use(said!("plan-none", standing = plan.standing));
     match form {
         PlanForm::Text => Ok(timetable_text(plan, words)),
         PlanForm::Json => json(plan),
@@ -73,28 +74,28 @@ fn class_plan(
     class: &Class,
     waiting: &Waiting,
 ) -> Result<Timetable, Stop> {
-    let unclear =
-        |reason: &str| Stop::Use(format!("`{}` cannot be planned: {reason}", class.name));
+    let unclear = |why| cannot(&class.name, why);
     let effort = Effort::USUAL.watched(waiting);
     plan::planned(class, edition.book(), effort).map_err(unclear)
 }
 
 fn home_plan(
+    call: &Call,
     edition: &Edition,
     (options, waiting): (&TimetableArgs, &Waiting),
 ) -> Result<Timetable, Stop> {
-    let recipe = recipe(edition, &options.name)?;
-    let example = "write --ready \"2027-03-07 09:00\"";
-    let ready = options.ready.as_deref().ok_or_else(|| {
-        Stop::Use(format!("for a recipe say when it shall be ready: {example}"))
-    })?;
+    let recipe = recipe(call, edition, &options.name)?;
+    let ready =
+        options.ready.as_deref().ok_or_else(|| Stop::Use(said!("plan-ready-missing")))?;
     let ready = read::moment(ready)
-        .ok_or_else(|| Stop::Use(format!("--ready {ready} does not read; {example}")))?;
-    let cannot = |reason: &str| {
-        Stop::Use(format!("`{}` cannot be planned: {reason}", recipe.name))
-    };
-    let work =
-        work(recipe, &options.scaling.scaling()?, edition.book()).map_err(cannot)?;
+        .ok_or_else(|| Stop::Use(said!("plan-ready-unreadable", ready)))?;
+    let cannot = |why| cannot(&recipe.name, why);
+    let work = work(recipe, &options.scaling.scaling()?, edition.book());
+    let work = work.map_err(|why| cannot(why.into()))?;
     let effort = Effort::HOME.watched(waiting);
     plan::home(&work, ready, edition.book(), effort).map_err(cannot)
+}
+
+fn cannot(name: &str, why: Unclear) -> Stop {
+    Stop::Use(said!("plan-cannot", name, reason = why.said()))
 }

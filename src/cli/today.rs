@@ -9,27 +9,29 @@ use crate::plan::{
     self, Clock, Effort, Evening, Said, TAKEN_BACK, Timetable, Unheard, Unready,
 };
 use crate::read;
+use crate::said;
+use crate::statement::Statement;
 use crate::store::{DayFile, day_path, day_text};
 
-use super::args::{Args, TodayArgs};
+use super::args::TodayArgs;
 use super::waiting::Waiting;
-use super::{Done, Stop, nowhere, sound, stem, timetable};
+use super::{Call, Done, Stop, nowhere, sound, stem, timetable};
 
 /// Hours around a session in which something may be said of it.
 const AROUND: i64 = 3;
 
 /// Takes in what is said, keeps it, and prints the plan from now on.
-pub(super) fn run(args: &Args, options: &TodayArgs) -> Done {
-    let (edition, words) = sound(args)?;
+pub(super) fn run(call: &Call, options: &TodayArgs) -> Done {
+    let (edition, words) = sound(call)?;
     let class = timetable::class(&edition, &options.class).ok_or_else(|| {
         let known = edition.content.classes.iter().map(|class| class.name.as_str());
-        nowhere("class", stem(&options.class), &known.collect::<Vec<_>>())
+        nowhere(said!("kind-class"), stem(&options.class), &known.collect::<Vec<_>>())
     })?;
     let said = options.said.trim();
     let new = plan::read_day(if said == "take back" { "" } else { said });
     let new = new.map_err(|part| Stop::Use(unread(&part)))?;
     beyond(class, &new)?;
-    let path = day_path(&args.content, &class.name);
+    let path = day_path(&call.args.content, &class.name);
     let keeps = !said.is_empty() && !options.only_try;
     let mut file = if keeps { Some(DayFile::open(&path)?) } else { None };
     let mut text =
@@ -40,18 +42,19 @@ pub(super) fn run(args: &Args, options: &TodayArgs) -> Done {
         line = plan::day_line(now, TAKEN_BACK);
         text += &format!("\n{line}\n");
     }
-    let shown = path.display();
+    let file_shown = path.display().to_string();
     let heard = plan::read_day_file(&text).map_err(|(line, text)| {
-        Stop::Use(format!("{shown}:{line}: `{text}` does not read; {EXAMPLE}"))
+        Stop::Use(said!("today-file-unreadable", file = file_shown, line, text))
     })?;
-    let waiting = Waiting::new()?;
+    let waiting = Waiting::new(call)?;
     let effort = Effort::USUAL.watched(&waiting);
     let mut evening = begin(&edition, class, effort)?;
     for one in &heard {
         let minute = minute(evening.clock(), one.at)?;
         evening.hear(minute, &one.said).map_err(|unheard| {
             let at = stamp(one.at);
-            Stop::Use(format!("{shown} at {at}: {}", unheard_so(&unheard)))
+            let why = unheard_so(&unheard);
+            Stop::Use(said!("today-file-unheard", file = file_shown, at, why))
         })?;
     }
     let minute = minute(evening.clock(), now)?;
@@ -67,10 +70,8 @@ pub(super) fn run(args: &Args, options: &TodayArgs) -> Done {
     timetable::show(&edition, &plan, (options.form, &words))
 }
 
-const EXAMPLE: &str = "write \"pairs 1-3: second turn; pair 4 late 10\"";
-
-fn unread(part: &str) -> String {
-    format!("`{part}` does not read; {EXAMPLE}")
+fn unread(part: &str) -> Statement {
+    said!("today-unreadable", part)
 }
 
 fn begin<'a>(
@@ -81,12 +82,9 @@ fn begin<'a>(
     Evening::new(class, edition.book(), effort).map_err(|why| {
         Stop::Use(match why {
             Unready::Unclear(reason) => {
-                format!("`{}` cannot be planned: {reason}", class.name)
+                said!("plan-cannot", name = class.name, reason = reason.said())
             }
-            Unready::NoPlan => format!(
-                "the class has no plan to begin with; `tourier timetable {}` says why",
-                class.name
-            ),
+            Unready::NoPlan => said!("today-none-to-begin", name = class.name),
         })
     })
 }
@@ -97,34 +95,31 @@ fn beyond(class: &Class, said: &[Said]) -> Done {
     match highest.filter(|group| *group >= groups) {
         Some(beyond) => {
             let (number, name) = (beyond + 1, &class.name);
-            Err(Stop::Use(format!(
-                "there is no group {number}: `{name}` has {groups} groups"
-            )))
+            Err(Stop::Use(said!("today-group", number, name, groups)))
         }
         None => Ok(()),
     }
 }
 
 /// What is said and cannot be taken in.
-fn unheard_so(unheard: &Unheard) -> String {
+fn unheard_so(unheard: &Unheard) -> Statement {
     match unheard {
         Unheard::NoStep(step, known) => {
-            format!("those have no step `{step}`; they have {}", known.join(", "))
+            said!("plan-done-no-step", step, known)
         }
         Unheard::Several(step, which) => {
-            format!("`{step}` may be several; say which: {}", which.join(", "))
+            said!("plan-done-several", step, which)
         }
-        Unheard::NoGroup => "there are no such groups in this class".into(),
-        Unheard::NoKit(kit) => format!("the class does not count so much of `{kit}`"),
+        Unheard::NoGroup => said!("plan-done-no-group"),
+        Unheard::NoKit(kit) => said!("plan-done-no-kit", kit),
         Unheard::Early => {
-            "something later is kept already; put an earlier line into the day file itself"
-                .into()
+            said!("today-later-kept")
         }
     }
 }
 
 fn minute(clock: &Clock, at: DateTime) -> Result<i32, Stop> {
-    let none = || Stop::Use(format!("{} is no real time", stamp(at)));
+    let none = || Stop::Use(said!("today-no-time", time = stamp(at)));
     clock.minute(at).ok_or_else(none)
 }
 
@@ -139,9 +134,8 @@ fn now(class: &Class, said: Option<&str>, zone: Option<&str>) -> Result<DateTime
     if let Some(moment) = read::moment(said) {
         return Ok(moment);
     }
-    let wrong = |why: &str| Stop::Use(format!("--now {said} {why}"));
-    let (hour, minute) =
-        read::clock(said).ok_or_else(|| wrong("does not read; write --now 18:55"))?;
+    let (hour, minute) = read::clock(said)
+        .ok_or_else(|| Stop::Use(said!("plan-now-unreadable", now = said)))?;
     let mut found: Vec<DateTime> = Vec::new();
     for session in class.sessions.iter().map(|session| session.value) {
         for day in [session.from.date(), session.to.date()] {
@@ -155,11 +149,11 @@ fn now(class: &Class, said: Option<&str>, zone: Option<&str>) -> Result<DateTime
     let today = found.iter().find(|at| Some(at.date()) == date);
     match (today, found.as_slice()) {
         (Some(at), _) | (None, [at]) => Ok(*at),
-        (None, []) => Err(wrong("is near no session; write a time such as --now 18:55")),
-        (None, [first, ..]) => Err(wrong(&format!(
-            "may be on several days; say which: --now \"{}\"",
-            stamp(*first)
-        ))),
+        (None, []) => Err(Stop::Use(said!("today-no-session", now = said))),
+        (None, [first, ..]) => {
+            let day = stamp(*first);
+            Err(Stop::Use(said!("today-several", now = said, day)))
+        }
     }
 }
 
@@ -175,16 +169,13 @@ fn by_the_clock(class: &Class, here: Option<DateTime>) -> Result<DateTime, Stop>
     let first = class.sessions.first().map(|first| first.value.from);
     let example = first.map_or_else(String::new, stamp);
     let Some(here) = here else {
-        let why = "the course names no `time zone`";
-        return Err(Stop::Use(format!(
-            "{why}; say what time it is: --now \"{example}\""
-        )));
+        return Err(Stop::Use(said!("today-no-zone", example)));
     };
     if class.sessions.iter().any(|session| near(session.value, here)) {
         return Ok(here);
     }
-    let it_is = format!("it is {}, and no session is near", stamp(here));
-    Err(Stop::Use(format!("{it_is}; say when: --now \"{example}\"")))
+    let time = stamp(here);
+    Err(Stop::Use(said!("today-by-the-clock", time, example)))
 }
 
 fn stamp(at: DateTime) -> String {

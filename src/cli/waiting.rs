@@ -10,14 +10,18 @@ use std::time::{Duration, Instant};
 use indicatif::{ProgressBar, ProgressStyle};
 
 use crate::plan::{Note, Timetable, Watch};
+use crate::said;
+use crate::statement::machine;
 
-use super::Stop;
+use super::{Call, Stop};
 
 /// How long a plan may take before anything is said of it.
 const PATIENCE: Duration = Duration::from_secs(2);
 
 /// Someone who waits at a terminal.
 pub(super) struct Waiting {
+    /// What is said after a while.
+    words: String,
     since: Instant,
     stop: Arc<AtomicBool>,
     said: OnceCell<Option<ProgressBar>>,
@@ -25,13 +29,14 @@ pub(super) struct Waiting {
 
 impl Waiting {
     /// Begins to wait, and takes Ctrl-C for "that will do".
-    pub(super) fn new() -> Result<Self, Stop> {
+    pub(super) fn new(call: &Call) -> Result<Self, Stop> {
         let stop = Arc::new(AtomicBool::new(false));
         let pressed = stop.clone();
         ctrlc::set_handler(move || pressed.store(true, Ordering::Relaxed)).map_err(
-            |error| Stop::Machine(format!("cannot listen for Ctrl-C: {error}")),
+            |error| Stop::Machine(said!("preview-no-stop", error = machine(&error))),
         )?;
-        Ok(Self { since: Instant::now(), stop, said: OnceCell::new() })
+        let words = call.tell(&said!("plan-waiting"));
+        Ok(Self { words, since: Instant::now(), stop, said: OnceCell::new() })
     }
 
     /// Says in the plan that it was ended before its time.
@@ -48,15 +53,15 @@ impl Waiting {
 impl Watch for Waiting {
     fn stop(&self) -> bool {
         if self.since.elapsed() > PATIENCE {
-            self.said.get_or_init(say);
+            self.said.get_or_init(|| say(&self.words));
         }
         self.stop.load(Ordering::Relaxed)
     }
 }
 
 /// A line, and on a terminal the seconds that go by.
-fn say() -> Option<ProgressBar> {
-    anstream::eprintln!("planning; Ctrl-C stops with the best plan so far");
+fn say(words: &str) -> Option<ProgressBar> {
+    anstream::eprintln!("{words}");
     if !std::io::stderr().is_terminal() {
         return None;
     }

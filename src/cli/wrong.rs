@@ -5,6 +5,8 @@ use clap::error::{ContextKind, ContextValue, ErrorKind};
 use clap::{CommandFactory, Error};
 
 use crate::fault::nearest;
+use crate::said;
+use crate::statement::Statement;
 
 use super::args::Args;
 
@@ -63,7 +65,7 @@ const EXAMPLES: [(&str, &str); 17] = [
 
 /// What is wrong with the words that were typed, and what would be right; `None` for what
 /// is no error: help and version.
-pub(super) fn say(error: &Error, typed: &[String]) -> Option<String> {
+pub(super) fn say(error: &Error, typed: &[String]) -> Option<Statement> {
     let command = command(typed);
     Some(match error.kind() {
         ErrorKind::DisplayHelp
@@ -78,7 +80,8 @@ pub(super) fn say(error: &Error, typed: &[String]) -> Option<String> {
         _ => {
             let said = error.to_string();
             let line = said.lines().next().unwrap_or("");
-            format!("{}; {}", line.trim_start_matches("error: "), help(command.as_ref()))
+            let said = line.trim_start_matches("error: ");
+            said!("typed-wrong", said, help = help(command.as_ref()))
         }
     })
 }
@@ -91,12 +94,13 @@ fn command(typed: &[String]) -> Option<clap::Command> {
     typed.iter().skip(1).find_map(known)
 }
 
-fn help(command: Option<&clap::Command>) -> String {
+fn help(command: Option<&clap::Command>) -> Statement {
     match command {
         Some(command) => {
-            format!("`tourier {} --help` says what it takes", command.get_name())
+            let name = command.get_name();
+            said!("typed-help", name)
         }
-        None => "`tourier --help` lists the commands".to_owned(),
+        None => said!("typed-commands"),
     }
 }
 
@@ -122,7 +126,7 @@ fn meant(word: &str) -> Option<&'static str> {
     MEANT.iter().find(|(typed, _)| *typed == word).map(|(_, meant)| *meant)
 }
 
-fn unknown_command(error: &Error) -> String {
+fn unknown_command(error: &Error) -> Statement {
     let word = text(error, ContextKind::InvalidSubcommand);
     let mut all = Args::command();
     all.build();
@@ -130,9 +134,9 @@ fn unknown_command(error: &Error) -> String {
     let near = meant(&word).or_else(|| nearest(&word, names.iter().copied()));
     match near {
         Some(near) => {
-            format!("there is no command `{word}`; did you mean `tourier {near}`?")
+            said!("typed-command-near", word, near)
         }
-        None => format!("there is no command `{word}`; there are: {}", names.join(", ")),
+        None => said!("typed-command", word, names),
     }
 }
 
@@ -140,7 +144,7 @@ fn unknown_argument(
     error: &Error,
     command: Option<&clap::Command>,
     typed: &[String],
-) -> String {
+) -> Statement {
     let word = text(error, ContextKind::InvalidArg);
     let word = option(&word).to_owned();
     if !word.starts_with('-') {
@@ -164,8 +168,6 @@ fn unknown_argument(
         .map(str::to_owned)
         .or_else(|| nearest(&word, known.iter().map(String::as_str)).map(str::to_owned))
         .or_else(begins);
-    let of = command.map(|it| format!("`{}` has", it.get_name()));
-    let of = of.unwrap_or_else(|| "there is".to_owned());
     // `--pieces -3`: what looks like an option is the value of the one before it.
     let pairs = typed.iter().zip(typed.iter().skip(1));
     let value = pairs.into_iter().find(|(_, it)| it.starts_with(&word));
@@ -174,66 +176,63 @@ fn unknown_argument(
         && word.len() > 1
         && word.trim_start_matches('-').starts_with(|sign: char| sign.is_ascii_digit())
     {
-        return format!("{option} {word} does not read; write {option} {right}");
+        return said!("option-unreadable-in", option, value = word, example = right);
     }
-    match near {
-        Some(near) => format!("{of} no option `{word}`; did you mean `{near}`?"),
-        None => format!("{of} no option `{word}`; {}", help(command)),
+    let name = command.map(clap::Command::get_name);
+    match (near, name) {
+        (Some(near), Some(name)) => {
+            said!("typed-option-of-near", name, word, near)
+        }
+        (Some(near), None) => said!("typed-option-near", word, near),
+        (None, Some(name)) => said!("typed-option-of", name, word, help = help(command)),
+        (None, None) => said!("typed-option", word, help = help(command)),
     }
 }
 
 /// A word too many.
-fn unexpected(word: &str, command: Option<&clap::Command>) -> String {
+fn unexpected(word: &str, command: Option<&clap::Command>) -> Statement {
     let Some(command) = command else {
-        return format!("`{word}` does not belong here; {}", help(None));
+        return said!("typed-does-not-belong", word, help = help(None));
     };
     let name = command.get_name();
     let takes_folder = command.get_arguments().all(|it| !it.is_positional());
     if takes_folder {
-        return format!(
-            "`{name}` works on the content folder and takes no name; for another folder \
-             write `tourier {name} --content {word}`"
-        );
+        return said!("typed-takes-no-name", name, word);
     }
     let spaces = command.get_positionals().any(|it| it.get_id() == "amount");
     if spaces {
-        return format!(
-            "`{word}` is one word too many; put the amount in quotes: \
-             `tourier {name} \"2 cups bread flour\" g`"
-        );
+        return said!("typed-word-too-many", word, name);
     }
-    format!("`{name}` takes no `{word}` there; {}", help(Some(command)))
+    said!("typed-takes-none", name, word, help = help(Some(command)))
 }
 
-fn missing(error: &Error, command: Option<&clap::Command>) -> String {
+fn missing(error: &Error, command: Option<&clap::Command>) -> Statement {
     let what = text(error, ContextKind::InvalidArg);
-    let Some(command) = command else { return format!("{what} is missing") };
+    let Some(command) = command else { return said!("typed-missing", what) };
     let name = command.get_name();
     if what.starts_with("--") {
         let option = option(&what);
-        return format!("`{name}` needs {option} here; {}", help(Some(command)));
+        return said!("typed-needs-option", name, option, help = help(Some(command)));
     }
     let (wanted, example) = match name {
-        "start" => ("a folder to write to", "start content"),
-        "draft" => ("a file with a recipe", "draft old-card.txt"),
-        "changes" => ("two content folders", "changes past/autumn content"),
-        "convert" => ("an amount", "convert \"2 cups bread flour\" g"),
-        "completions" => ("a shell", "completions bash"),
-        "order" => ("a class's file name", "order evening-3"),
-        "timetable" => ("the file name of a class or a recipe", "timetable evening-3"),
-        "handout" => {
-            ("the file name of a recipe or a class, or `all`", "handout crescents")
-        }
+        "start" => (said!("typed-want-folder"), "start content"),
+        "draft" => (said!("typed-want-recipe-file"), "draft old-card.txt"),
+        "changes" => (said!("typed-want-two-folders"), "changes past/autumn content"),
+        "convert" => (said!("typed-want-amount"), "convert \"2 cups bread flour\" g"),
+        "completions" => (said!("typed-want-shell"), "completions bash"),
+        "order" => (said!("typed-want-class"), "order evening-3"),
+        "timetable" => (said!("typed-want-class-or-recipe"), "timetable evening-3"),
+        "handout" => (said!("typed-want-recipe-or-class"), "handout crescents"),
         _ => {
             let example = format!("{name} crescents");
-            return format!("`{name}` needs a recipe's file name: `tourier {example}`");
+            return said!("typed-needs-recipe", name, example);
         }
     };
-    format!("`{name}` needs {wanted}: `tourier {example}`")
+    said!("typed-needs", name, wanted, example)
 }
 
 /// A word that is none of those an option takes, or none at all.
-fn value(error: &Error) -> String {
+fn value(error: &Error) -> Statement {
     let typed = text(error, ContextKind::InvalidArg);
     let option = option(&typed);
     let found = text(error, ContextKind::InvalidValue);
@@ -241,43 +240,43 @@ fn value(error: &Error) -> String {
         Some(ContextValue::Strings(valid)) => valid.clone(),
         _ => Vec::new(),
     };
-    let choice = valid.join(", ");
+    let choice = &valid;
     if found.is_empty() {
         return match (example(option), choice.is_empty()) {
             (Some(example), true) => {
-                format!("{option} needs a value: {option} {example}")
+                said!("typed-needs-value", option, example)
             }
-            (_, false) => format!("{option} needs one of: {choice}"),
-            (None, true) => format!("{option} needs a value"),
+            (_, false) => said!("typed-needs-choice", option, choice),
+            (None, true) => said!("typed-needs-a-value", option),
         };
     }
     let option = option.trim_matches(['<', '>']).to_lowercase();
     match nearest(&found, valid.iter().map(String::as_str)) {
         Some(near) => {
-            format!("{option} {found} is none that is known; did you mean `{near}`?")
+            said!("typed-none-near", option, found, near)
         }
-        None => format!("{option} {found} is none that is known; write one of: {choice}"),
+        None => said!("typed-none", option, found, choice),
     }
 }
 
-fn unreadable(error: &Error) -> String {
+fn unreadable(error: &Error) -> Statement {
     let typed = text(error, ContextKind::InvalidArg);
     let option = option(&typed);
     let found = text(error, ContextKind::InvalidValue);
     match example(option) {
         Some(example) => {
-            format!("{option} {found} does not read; write {option} {example}")
+            said!("option-unreadable-as", option, found, example)
         }
-        None => format!("{option} {found} does not read"),
+        None => said!("option-unreadable-plain", option, found),
     }
 }
 
-fn conflict(error: &Error) -> String {
+fn conflict(error: &Error) -> Statement {
     let one = text(error, ContextKind::InvalidArg);
     let other = text(error, ContextKind::PriorArg);
     let (one, other) = (option(&one), option(&other));
     if one == other || other.is_empty() {
-        return format!("{one} stands there twice; once is enough");
+        return said!("typed-twice", one);
     }
-    format!("{one} and {other} do not go together; leave one of them out")
+    said!("typed-not-together", one, other)
 }

@@ -6,6 +6,9 @@ use crate::formula::{Book, Source as Made, weigh};
 use crate::model::Content;
 use crate::pantry::Pantry;
 use crate::read::{self, Source};
+use crate::said;
+use crate::theme::Theme;
+use crate::words::Words;
 
 use super::phrase;
 use super::written::Written;
@@ -17,6 +20,8 @@ const COURSE: &str = "title: draft\nsummary: s\n";
 pub(super) struct Trial {
     course: Vec<Source>,
     pantry: Pantry,
+    /// The words in which faults are told.
+    pub(super) words: Words,
 }
 
 /// One section of the formula.
@@ -59,7 +64,8 @@ impl Trial {
         }
         let (content, ..) = read::content(&course);
         let (pantry, _) = Pantry::of(&content);
-        Self { course, pantry }
+        let words = read::words_in(&Theme::built_in(), "en").unwrap_or_default();
+        Self { course, pantry, words }
     }
 
     /// The course with these recipes.
@@ -92,7 +98,7 @@ impl Trial {
             Fault::error(
                 "bad-amount",
                 &crate::fault::Place::file("draft"),
-                "no amount can be read here",
+                said!("no-amount"),
             )
         };
         let file = path(at);
@@ -160,7 +166,7 @@ pub(super) fn formula(written: &Written, trial: &Trial) -> Vec<Section> {
         .zip(turned)
         .map(|((text, found), turned)| {
             let other = turned.and_then(|turned| Some((turned, second.next()?.ok()?)));
-            line(text, found, other)
+            line(text, found, other, &trial.words)
         })
         .collect();
     let mut lines = without_weight(lines, trial).into_iter();
@@ -260,6 +266,7 @@ fn line(
     text: String,
     found: Result<Ingredient, Fault>,
     other: Option<(String, Ingredient)>,
+    words: &Words,
 ) -> Line {
     match (found, other) {
         (Ok(found), _) => Line { text, found: Ok(found), doubt: None },
@@ -269,11 +276,11 @@ fn line(
             Line { text: turned, found: Ok(found), doubt: Some(doubt) }
         }
         (Err(fault), None) => {
-            let help = fault
-                .help
-                .as_deref()
-                .map_or_else(String::new, |help| format!(". {}", first_line(help)));
-            let why = format!("{}{help}", fault.message);
+            let told = fault.told(words);
+            let help = told.help.as_deref();
+            let help =
+                help.map_or_else(String::new, |help| format!(". {}", first_line(help)));
+            let why = format!("{}{help}", told.message);
             Line { text, found: Err(why), doubt: None }
         }
     }

@@ -59,7 +59,8 @@ fn errors(text: &str, name: &str, trial: &Trial) -> Vec<String> {
         fault.severity == Severity::Error && *fault.place.file == *file.path
     });
     own.map(|fault| {
-        format!("line {}: {}", edition.texts.position(&fault.place).line, fault.message)
+        let said = fault.told(&trial.words).message;
+        format!("line {}: {said}", edition.texts.position(&fault.place).line)
     })
     .collect()
 }

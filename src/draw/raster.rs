@@ -5,6 +5,8 @@ use std::sync::Arc;
 
 use resvg::{tiny_skia, usvg};
 
+use crate::said;
+use crate::statement::{Statement, machine};
 use crate::theme::Theme;
 
 /// The family of the drawings' lettering.
@@ -14,15 +16,15 @@ const WIDEST: u32 = 8_000;
 
 /// Why a drawing could not be made into a picture, in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Unpainted(String);
+pub struct Unpainted(Statement);
 
-impl std::fmt::Display for Unpainted {
-    fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(out, "the drawing could not be made into a picture: {}", self.0)
+impl Unpainted {
+    /// It as a statement.
+    pub fn said(&self) -> Statement {
+        let why = &self.0;
+        said!("unpainted", why)
     }
 }
-
-impl std::error::Error for Unpainted {}
 
 /// The SVG document `svg` as an opaque PNG, `width` pixels wide, on white, with the fonts
 /// of `theme`.
@@ -37,10 +39,10 @@ pub fn png(svg: &str, theme: &Theme, width: u32) -> Result<Vec<u8>, Unpainted> {
     let scale = width as f32 / tree.size().width();
     let height = (tree.size().height() * scale).round().max(1.0);
     if height > WIDEST as f32 * 4.0 {
-        return Err(unpainted("it is too tall"));
+        return Err(Unpainted(said!("unpainted-tall")));
     }
     let pixmap = tiny_skia::Pixmap::new(width, height as u32);
-    let mut pixmap = pixmap.ok_or_else(|| unpainted("it is too large"))?;
+    let mut pixmap = pixmap.ok_or_else(|| Unpainted(said!("unpainted-large")))?;
     pixmap.fill(tiny_skia::Color::WHITE);
     let scaled = tiny_skia::Transform::from_scale(scale, scale);
     resvg::render(&tree, scaled, &mut pixmap.as_mut());
@@ -63,7 +65,7 @@ fn options(theme: &Theme) -> Result<usvg::Options<'static>, Unpainted> {
     };
     // Without its face a text is silently left out.
     let found = fonts.faces().any(family);
-    if found { Ok(options) } else { Err(unpainted("the theme has no typeface Asap")) }
+    if found { Ok(options) } else { Err(Unpainted(said!("unpainted-typeface"))) }
 }
 
 /// The font's bytes: those inside the program are not copied.
@@ -93,7 +95,7 @@ fn encode(pixmap: &tiny_skia::Pixmap) -> Result<Vec<u8>, Unpainted> {
 }
 
 fn unpainted(why: impl std::fmt::Display) -> Unpainted {
-    Unpainted(why.to_string())
+    Unpainted(machine(&why))
 }
 
 #[cfg(test)]

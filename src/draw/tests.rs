@@ -28,7 +28,7 @@ fn gallery() -> Result<(), Box<dyn std::error::Error>> {
         std::fs::write(folder.join(format!("{name}.svg")), &svg)?;
         std::fs::write(
             folder.join(format!("{name}.png")),
-            super::png(&svg, &theme, 640)?,
+            super::png(&svg, &theme, 640).map_err(|error| format!("{error:?}"))?,
         )?;
     }
     Ok(())

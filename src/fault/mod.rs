@@ -8,6 +8,10 @@ mod text;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use crate::said;
+use crate::statement::Statement;
+use crate::words::Words;
+
 pub use place::{Place, Placed};
 pub use text::{Position, Texts};
 
@@ -40,32 +44,52 @@ pub struct Fault {
     /// The words at fault.
     pub place: Place,
     /// What is wrong, in an instructor's words, without a full stop.
+    pub message: Statement,
+    /// What would be right.
+    pub help: Option<Box<Statement>>,
+}
+
+/// A fault in the words of a language.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Told {
+    /// What is wrong.
     pub message: String,
     /// What would be right.
     pub help: Option<String>,
 }
 
 impl Fault {
+    /// A fault of a severity.
+    pub fn new(
+        name: &'static str,
+        severity: Severity,
+        place: &Place,
+        message: Statement,
+    ) -> Self {
+        Self { name, severity, place: place.clone(), message, help: None }
+    }
+
     /// A fault that stops publishing.
-    pub fn error(name: &'static str, place: &Place, message: impl Into<String>) -> Self {
-        let (place, message) = (place.clone(), message.into());
-        Self { name, severity: Severity::Error, place, message, help: None }
+    pub fn error(name: &'static str, place: &Place, message: Statement) -> Self {
+        Self::new(name, Severity::Error, place, message)
     }
 
     /// A fault that is worth a look.
-    pub fn caution(
-        name: &'static str,
-        place: &Place,
-        message: impl Into<String>,
-    ) -> Self {
-        Self { severity: Severity::Caution, ..Self::error(name, place, message) }
+    pub fn caution(name: &'static str, place: &Place, message: Statement) -> Self {
+        Self::new(name, Severity::Caution, place, message)
     }
 
     /// Adds what would be right.
     #[must_use]
-    pub fn help(mut self, help: impl Into<String>) -> Self {
-        self.help = Some(help.into());
+    pub fn help(mut self, help: Statement) -> Self {
+        self.help = Some(Box::new(help));
         self
+    }
+
+    /// The fault in words.
+    pub fn told(&self, words: &Words) -> Told {
+        let help = self.help.as_ref().map(|help| words.tell(help));
+        Told { message: words.tell(&self.message), help }
     }
 }
 
@@ -96,10 +120,9 @@ pub fn limit(faults: &mut Vec<Fault>) {
     });
     for (file, severity) in most_serious {
         let number = seen.get(&file).map_or(0, |number| number - MOST);
-        let message = format!("this file has {number} more faults");
-        let fault = Fault::error("more-faults", &Place::file(&file), message)
-            .help("Mend the others first: these are shown then.");
-        faults.push(Fault { severity, ..fault });
+        let message = said!("more-faults", count = number);
+        let fault = Fault::new("more-faults", severity, &Place::file(&file), message);
+        faults.push(fault.help(said!("more-faults-help")));
     }
     sort(faults);
 }
@@ -119,18 +142,15 @@ pub fn clip(written: &str) -> String {
 
 /// What to write in place of `word`: the nearest of the names that are known, else all of
 /// them behind what they are.
-pub fn instead(word: &str, known: &[&str], they: &str) -> String {
-    match nearest(word, known.iter().copied()) {
-        Some(near) => format!("Did you mean `{near}`?"),
-        None if known.is_empty() => format!("{they}: none yet."),
-        None => {
-            let shown = known.iter().take(MOST_NAMES).copied().collect::<Vec<_>>();
-            let more = match known.len().saturating_sub(MOST_NAMES) {
-                0 => String::new(),
-                more => format!(" and {more} more"),
-            };
-            format!("{they}: {}{more}.", shown.join(", "))
-        }
+pub fn instead(word: &str, known: &[&str], they: Statement) -> Statement {
+    if let Some(near) = nearest(word, known.iter().copied()) {
+        return said!("did-you-mean", near);
+    }
+    let names: Vec<&str> = known.iter().take(MOST_NAMES).copied().collect();
+    match known.len().saturating_sub(MOST_NAMES) {
+        _ if known.is_empty() => said!("names-none", they),
+        0 => said!("names-known", they, names),
+        more => said!("names-more", they, names, more),
     }
 }
 

@@ -7,6 +7,7 @@ use crate::fault::Fault;
 use crate::measure::{Exact, Mass, exact};
 use crate::model::{Content, Ingredient, Makes, Recipe};
 use crate::pantry::{Item, Kind};
+use crate::said;
 
 use super::Book;
 use super::weigh::{Formula, Source, Weighed, weigh};
@@ -94,9 +95,9 @@ fn cycle(recipe: &Recipe, content: &Content) -> Option<Fault> {
         let place = included(recipe)
             .find(|(name, _)| Some(*name) == names.get(1).copied())
             .map_or(&recipe.title.place, |(_, place)| place);
-        let message = format!("this recipe needs itself: {}", names.join(" → "));
-        Fault::error("recipe-cycle", place, message)
-            .help("Take the ingredient that leads back out of one of these recipes.")
+        let way = names.join(" → ");
+        let message = said!("recipe-cycle", way);
+        Fault::error("recipe-cycle", place, message).help(said!("recipe-cycle-help"))
     })
 }
 

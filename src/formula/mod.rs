@@ -31,7 +31,7 @@ pub use flow::{Flow, is_roll_in, lines_of, sections};
 pub use hydration::{Counting, dry_unknown, hydration};
 pub use nutrients::nutrients;
 pub use percent::{Percentages, percentages};
-pub use scaling::{Batch, Goal, Scaling, depth_assumed, doughs, factor, pieces};
+pub use scaling::{Batch, Scaling, Unscalable, depth_assumed, doughs, factor, pieces};
 pub use water::{WaterPlan, ice, rest_of_water, water};
 pub use weigh::{Formula, LineRef, Source, Weighed, weigh, weigh_unit};
 pub use yeast::{yeast_as_fresh, yeast_instead};

@@ -4,6 +4,8 @@ use num_traits::ToPrimitive;
 
 use crate::measure::{Area, Exact, Length, Mass, Size, ceil, exact};
 use crate::model::{Kit, Makes, Recipe, Tin};
+use crate::said;
+use crate::statement::Statement;
 
 /// What the baker wants.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -28,7 +30,35 @@ pub enum Scaling {
 }
 
 /// Why a recipe cannot be scaled as wanted.
-pub type Goal = &'static str;
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Unscalable {
+    /// The weight of a piece is wanted, and what one weighs is not known.
+    PieceUnknown,
+    /// Flour is wanted, and there is none.
+    NoFlour,
+    /// A weight is wanted, and it has none.
+    Weightless,
+    /// Another tin is wanted, and it names none.
+    NoTin,
+    /// Nothing is wanted, or more than anyone makes.
+    OutOfBounds,
+    /// Pieces are wanted, and it is not made in pieces.
+    NotInPieces,
+}
+
+impl Unscalable {
+    /// It as a statement.
+    pub fn said(self) -> Statement {
+        match self {
+            Self::PieceUnknown => said!("size-piece-unknown"),
+            Self::NoFlour => said!("size-no-flour"),
+            Self::Weightless => said!("size-weightless"),
+            Self::NoTin => said!("size-no-tin"),
+            Self::OutOfBounds => said!("size-out-of-bounds"),
+            Self::NotInPieces => said!("size-not-in-pieces"),
+        }
+    }
+}
 
 /// What one batch as written comes to.
 #[derive(Clone, Debug)]
@@ -46,7 +76,11 @@ pub struct Batch {
 /// # Errors
 /// The reason, where the recipe has no pieces, no flour or no tin to scale by, or where
 /// the factor is nought or above 10,000.
-pub fn factor(scaling: &Scaling, recipe: &Recipe, batch: &Batch) -> Result<Exact, Goal> {
+pub fn factor(
+    scaling: &Scaling,
+    recipe: &Recipe,
+    batch: &Batch,
+) -> Result<Exact, Unscalable> {
     let factor = match scaling {
         Scaling::Batches(batches) => batches.clone(),
         Scaling::Pieces(wanted) => times(*wanted, recipe)?,
@@ -54,32 +88,30 @@ pub fn factor(scaling: &Scaling, recipe: &Recipe, batch: &Batch) -> Result<Exact
             let times = pieces.map_or(Ok(exact(1, 1)), |wanted| times(wanted, recipe))?;
             written_count(recipe)?;
             let piece = batch.piece.as_ref().and_then(|piece| weight.over(piece));
-            piece.ok_or("it is not known what a piece weighs")? * times
+            piece.ok_or(Unscalable::PieceUnknown)? * times
         }
-        Scaling::Flour(mass) => {
-            mass.over(&batch.flour).ok_or("there is no flour in it")?
-        }
-        Scaling::Total(mass) => mass.over(&batch.all).ok_or("it weighs nothing")?,
+        Scaling::Flour(mass) => mass.over(&batch.flour).ok_or(Unscalable::NoFlour)?,
+        Scaling::Total(mass) => mass.over(&batch.all).ok_or(Unscalable::Weightless)?,
         Scaling::Tin(tin) => {
-            let from = recipe.tin.as_ref().ok_or("it names no tin")?;
+            let from = recipe.tin.as_ref().ok_or(Unscalable::NoTin)?;
             tin_ratio(&from.value, tin)
         }
     };
     if factor > exact(0, 1) && factor <= exact(10_000, 1) {
         Ok(factor)
     } else {
-        Err("that is nothing, or more than 10,000 batches")
+        Err(Unscalable::OutOfBounds)
     }
 }
 
 /// So many pieces over those as written.
-fn times(wanted: u64, recipe: &Recipe) -> Result<Exact, Goal> {
+fn times(wanted: u64, recipe: &Recipe) -> Result<Exact, Unscalable> {
     Ok(Exact::new(wanted.into(), written_count(recipe)?.into()))
 }
 
-fn written_count(recipe: &Recipe) -> Result<u64, Goal> {
+fn written_count(recipe: &Recipe) -> Result<u64, Unscalable> {
     let count = recipe.makes.as_ref().and_then(|makes| makes.value.count());
-    count.ok_or("it is not made in pieces")
+    count.ok_or(Unscalable::NotInPieces)
 }
 
 /// How many pieces `scaling` asks for, `factor` times the recipe as written: the number

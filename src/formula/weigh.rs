@@ -5,6 +5,7 @@ use crate::measure::{Exact, Mass, Unit, exact};
 use crate::model::{Amount, AmountLine, Ingredient, Makes, Purpose, Quantity, Recipe};
 use crate::pantry::{Item, Kind, yaml_key};
 use crate::read::{bad_amount, is_amount, is_part};
+use crate::said;
 
 use super::expand::{batch, expand, flour};
 use super::{Book, beside};
@@ -207,21 +208,18 @@ fn unknown_name(name: &str, line: &AmountLine, book: Book) -> Fault {
 /// The fault of counting what has no known pieces.
 fn uncounted(item: &Item, place: &Place) -> Fault {
     let name = &item.name;
-    let message = format!("`{name}` is not counted in pieces: its weight is not known");
-    Fault::error("no-unit", place, message).help(format!(
-        "Write its weight; or weigh one, and fill that in in `pantry.yaml`:\n{}:\n  \
-         density: 1 each =",
-        yaml_key(name)
-    ))
+    let message = said!("not-counted", name);
+    let entry = yaml_key(name) + ":\n  density: 1 each =";
+    Fault::error("no-unit", place, message).help(said!("not-counted-help", entry))
 }
 
 /// The fault of naming a recipe that is not there.
 fn unknown_recipe(name: &str, place: &Place, book: Book) -> Fault {
     let known: Vec<&str> =
         book.content.recipes.iter().map(|recipe| recipe.name.as_str()).collect();
-    let help = crate::fault::instead(name, &known, "Recipes here");
-    Fault::error("missing-file", place, format!("there is no file `recipes/{name}.md`"))
-        .help(help)
+    let help = crate::fault::instead(name, &known, said!("names-recipes"));
+    let file = format!("recipes/{name}.md");
+    Fault::error("missing-file", place, said!("missing-file", file)).help(help)
 }
 
 /// The weight of a line that does not depend on other lines.
@@ -252,11 +250,9 @@ fn weigh_line(line: &Weighed, book: Book) -> Result<Option<Mass>, Fault> {
         (Quantity::Batches(_), Source::Item(item)) => Err(Fault::error(
             "bad-amount",
             &quantity.place,
-            format!("`{}` is no recipe, so it has no batches", item.name),
+            said!("no-batches", name = item.name),
         )
-        .help(
-            "Batches are of another recipe: `1 batch [layered dough](layered-dough.md)`.",
-        )),
+        .help(said!("no-batches-help"))),
     }
 }
 
@@ -274,14 +270,10 @@ pub fn weigh_unit(count: &Exact, unit: Unit, source: Source, book: Book) -> Opti
 }
 
 fn no_density(title: &str, unit: Unit, place: &Place) -> Fault {
-    let message = format!("it is not known what a {} of `{title}` weighs", unit.word());
-    Fault::error("no-density", place, message).help(format!(
-        "Write a weight; or weigh a level {} of it, and fill that in in `pantry.yaml`:\n{}:\n  \
-         density: 1 {} =",
-        unit.word(),
-        yaml_key(title),
-        unit.word()
-    ))
+    let unit = unit.word();
+    let message = said!("no-density", unit, title);
+    let entry = [&yaml_key(title), ":\n  density: 1 ", unit, " ="].concat();
+    Fault::error("no-density", place, message).help(said!("no-density-help", unit, entry))
 }
 
 /// Lines in percent of the flour, with the flour of what is included, and without flour that
@@ -307,11 +299,11 @@ fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe, book: Book) -> Option<Fa
         floury.iter().filter_map(|(line, share)| Some(percent(line)? * share)).sum();
     let rest = exact(100, 1) - shares;
     if weighed.amount().is_zero() || rest <= exact(0, 1) {
-        let message = "percentages need one weight to stand on";
-        return Some(Fault::error("no-anchor", &place, message).help(format!(
-            "Give one flour of `{}` a weight: `500 g bread flour`.",
-            recipe.name
-        )));
+        let message = said!("no-anchor");
+        return Some(
+            Fault::error("no-anchor", &place, message)
+                .help(said!("no-anchor-help", recipe = recipe.name)),
+        );
     }
     let one_percent = &weighed * &(exact(1, 1) / rest);
     for line in lines {

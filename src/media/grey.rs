@@ -1,5 +1,7 @@
 //! How a picture looks from a copier that knows no colour.
 
+use crate::statement::Statement;
+
 use super::Medium;
 use super::resize::upright;
 
@@ -15,7 +17,7 @@ const OUTERMOST: f64 = 0.02;
 ///
 /// # Errors
 /// The reason, where it cannot be decoded to its end.
-pub fn spread(medium: &Medium) -> Result<f64, String> {
+pub fn spread(medium: &Medium) -> Result<f64, Statement> {
     let grey = upright(medium)?.thumbnail(ACROSS, ACROSS).to_luma8();
     let mut counts = [0_u32; 256];
     for pixel in grey.pixels() {

@@ -19,6 +19,7 @@ use image::{ImageDecoder, ImageFormat, ImageReader};
 use sha2::{Digest, Sha256};
 
 use crate::fault::{Fault, Place};
+use crate::said;
 
 /// The widths that pages offer, in pixels: a phone, a sharp phone, a wide page.
 const WIDTHS: [u32; 3] = [480, 960, 1600];
@@ -120,21 +121,21 @@ fn size(bytes: &[u8]) -> Option<(u32, u32)> {
 }
 
 fn unreadable(name: &str) -> Fault {
-    let message = "this file is not a picture that can be shown";
+    let message = said!("unreadable-picture");
     Fault::error("unreadable-picture", &Place::file(&format!("media/{name}")), message)
-        .help("Save it as JPEG or PNG.")
+        .help(said!("unreadable-picture-help"))
 }
 
 fn broken(name: &str) -> Fault {
-    let message = "this picture is cut short or broken: not all of its lines are there";
+    let message = said!("broken-picture");
     Fault::error("unreadable-picture", &Place::file(&format!("media/{name}")), message)
-        .help("Copy it again from where it came from, or save it again as JPEG or PNG.")
+        .help(said!("broken-picture-help"))
 }
 
 fn too_large(name: &str) -> Fault {
-    let message = "this picture has more than 60 million pixels";
+    let message = said!("picture-too-large");
     Fault::error("unreadable-picture", &Place::file(&format!("media/{name}")), message)
-        .help("Save it smaller: 3000 pixels wide is plenty.")
+        .help(said!("picture-smaller-help"))
 }
 
 #[cfg(test)]

@@ -5,6 +5,9 @@ use image::codecs::png::{CompressionType, FilterType as PngFilter, PngEncoder};
 use image::imageops::FilterType;
 use image::{DynamicImage, ImageDecoder, ImageFormat};
 
+use crate::said;
+use crate::statement::{Statement, machine};
+
 use super::{Medium, decoder, format};
 
 /// How true a JPEG is kept, of 100: where the eye sees no difference at arm's length.
@@ -14,7 +17,7 @@ const QUALITY: u8 = 80;
 ///
 /// # Errors
 /// The reason, where it cannot be decoded to its end.
-pub fn resized(medium: &Medium, width: u32) -> Result<Vec<u8>, String> {
+pub fn resized(medium: &Medium, width: u32) -> Result<Vec<u8>, Statement> {
     let picture = upright(medium)?;
     let height = medium.height_at(width);
     let small = if picture.width() == width {
@@ -25,18 +28,18 @@ pub fn resized(medium: &Medium, width: u32) -> Result<Vec<u8>, String> {
     encoded(&small, format(&medium.bytes) == Some(ImageFormat::Png))
 }
 
-pub(super) fn upright(medium: &Medium) -> Result<DynamicImage, String> {
-    let mut decoder = decoder(&medium.bytes).ok_or("it is no picture")?;
+pub(super) fn upright(medium: &Medium) -> Result<DynamicImage, Statement> {
+    let mut decoder = decoder(&medium.bytes).ok_or_else(|| said!("picture-none"))?;
     let turned = decoder.orientation();
     let mut picture =
-        DynamicImage::from_decoder(decoder).map_err(|error| error.to_string())?;
+        DynamicImage::from_decoder(decoder).map_err(|error| machine(&error))?;
     if let Ok(turned) = turned {
         picture.apply_orientation(turned);
     }
     Ok(picture)
 }
 
-fn encoded(picture: &DynamicImage, png: bool) -> Result<Vec<u8>, String> {
+fn encoded(picture: &DynamicImage, png: bool) -> Result<Vec<u8>, Statement> {
     let mut bytes = Vec::new();
     let written = if png {
         let best = (CompressionType::Best, PngFilter::Adaptive);
@@ -52,6 +55,6 @@ fn encoded(picture: &DynamicImage, png: bool) -> Result<Vec<u8>, String> {
         JpegEncoder::new_with_quality(&mut bytes, QUALITY)
             .encode_image(&picture.to_rgb8())
     };
-    written.map_err(|error| error.to_string())?;
+    written.map_err(|error| machine(&error))?;
     Ok(bytes)
 }

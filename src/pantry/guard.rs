@@ -5,6 +5,7 @@ use std::sync::OnceLock;
 
 use crate::fault::{Fault, Place, Placed, clip};
 use crate::model::PantryEntry;
+use crate::said;
 
 use super::item::{Allergen, Item};
 use super::{Pantry, table};
@@ -189,10 +190,11 @@ pub(super) fn check(item: &Item, entry: &PantryEntry, base: &Item) -> Option<Fau
 pub(super) fn meaning(word: &str, item: &Item, name: &Placed<String>) -> Option<Fault> {
     let (Some(us), Some(eu)) = (&item.us, &item.eu) else { return None };
     let missing = named(word).into_iter().find(|allergen| !is_among(allergen, us, eu))?;
-    let message = format!("`{word}` would be taken to be without {missing}");
-    Some(Fault::error("allergen-left-out", &name.place, message).help(format!(
-        "Write `{}` in the recipes where it is meant, and leave `{word}` out here.",
-        item.name
+    let message = said!("allergen-taken-out", word, missing);
+    Some(Fault::error("allergen-left-out", &name.place, message).help(said!(
+        "allergen-taken-out-help",
+        name = item.name,
+        word
     )))
 }
 
@@ -221,23 +223,20 @@ fn is_among(word: &str, us: &[Allergen], eu: &[Allergen]) -> bool {
 
 fn left_out(place: &Place, entry: &PantryEntry, missing: &[&str], item: &Item) -> Fault {
     let name = &entry.name.value;
-    let words = missing.join(", ");
-    let message = format!(
-        "`{}` should hold {words} by its name or its like, and its allergens leave it out",
-        clip(name)
-    );
+    let message = said!("allergen-left-out", name = clip(name), missing);
     let mut all = table::plain_words(item);
     all.extend(missing.iter().map(|word| if *word == ANY_NUT { "" } else { word }));
     all.retain(|word| !word.is_empty());
     all.sort_unstable();
     all.dedup();
-    let nut = if missing.contains(&ANY_NUT) { " Say which nut it is." } else { "" };
-    Fault::error("allergen-left-out", place, message).help(format!(
-        "Read its pack, and write all that it lists:\n{}:\n  allergens: {}\nWhere the pack \
-         itself lists less, write what it lists and then `, read on the pack`.{nut}",
-        super::suggest::key(name),
-        all.join(", "),
-    ))
+    let entry =
+        [&super::suggest::key(name), ":\n  allergens: ", &all.join(", ")].concat();
+    let help = if missing.contains(&ANY_NUT) {
+        said!("allergen-left-out-nut", entry)
+    } else {
+        said!("allergen-left-out-help", entry)
+    };
+    Fault::error("allergen-left-out", place, message).help(help)
 }
 
 #[cfg(test)]

@@ -4,6 +4,8 @@ use crate::fault::{Fault, Placed};
 use crate::measure::{CupSet, Exact, Mass, Unit, exact};
 use crate::model::{PantryEntry, Quantity};
 use crate::read::amount_of;
+use crate::said;
+use crate::statement::Statement;
 
 /// How many nutrients are kept.
 pub const NUTRIENTS: usize = 8;
@@ -202,8 +204,7 @@ impl Item {
         if let Some(kind) = &entry.kind {
             match Kind::parse(&kind.value) {
                 Some(kind) => self.kind = kind,
-                None => faults
-                    .push(bad(kind, "flour, liquid, fat, egg, sugar, salt or leavener")),
+                None => faults.push(bad(kind, said!("example-kind"))),
             }
         }
         if let Some(allergens) = &entry.allergens {
@@ -223,7 +224,7 @@ impl Item {
             self.density = Some(density);
         } else if !text.value.ends_with('=') {
             // What waits for its weight was said to be not filled in.
-            faults.push(bad(text, "0.46 g/ml or 1 tbsp = 6.8 g"));
+            faults.push(bad(text, said!("example-density")));
         }
     }
 
@@ -236,11 +237,8 @@ impl Item {
                     eu.extend(in_eu);
                 }
                 None => {
-                    let words = super::table::words().join(", ");
-                    faults.push(bad(
-                        name,
-                        &format!("what its pack lists, by these words: {words}"),
-                    ));
+                    let words = super::table::words();
+                    faults.push(bad(name, said!("example-allergens", words)));
                 }
             }
         }
@@ -278,9 +276,10 @@ impl Kind {
     }
 }
 
-fn bad(text: &Placed<String>, example: &str) -> Fault {
-    let message = format!("`{}` does not read here", text.value);
-    Fault::error("bad-value", &text.place, message).help(format!("Write {example}."))
+fn bad(text: &Placed<String>, example: Statement) -> Fault {
+    let message = said!("pantry-unreadable", value = text.value);
+    Fault::error("bad-value", &text.place, message)
+        .help(said!("pantry-unreadable-help", example))
 }
 
 #[cfg(test)]

@@ -1,10 +1,10 @@
 //! What may have been meant by a name that the pantry does not know: by meaning before
 //! spelling, and never with a value that nobody has read on a pack.
 
-use std::fmt::Write as _;
-
 use crate::fault::{Fault, Placed, clip};
 use crate::read::Lexicon;
+use crate::said;
+use crate::statement::Statement;
 
 use super::names::singulars;
 use super::{Item, Pantry, doubtful, guard};
@@ -76,29 +76,27 @@ impl Pantry {
 
     /// The fault of naming an ingredient that is not there.
     pub fn unknown(&self, name: &Placed<String>) -> Fault {
-        let message = format!("`{}` is not in the pantry", clip(&name.value));
+        let message = said!("unknown-ingredient", name = clip(&name.value));
         let near = self.suggestions(&name.value);
-        let mut help = meant(&near);
         let like = near.iter().find(|known| ends_with(&name.value, known));
-        let like = like.map_or(String::new(), |known| format!("\n  like: {known}"));
-        let _ = write!(
-            help,
-            "add to `pantry.yaml`, with what its pack lists filled in:\n{}:{like}\n  allergens:",
-            key(&name.value)
-        );
-        Fault::error("unknown-ingredient", &name.place, message).help(help)
+        let key = key(&name.value);
+        let entry = match like {
+            Some(known) => [&key, ":\n  like: ", known, "\n  allergens:"].concat(),
+            None => [&key, ":\n  allergens:"].concat(),
+        };
+        Fault::error("unknown-ingredient", &name.place, message)
+            .help(meant(&near, &entry))
     }
 }
 
-/// The beginning of the help: which known names may have been meant.
-fn meant(near: &[&str]) -> String {
-    let names: Vec<String> = near.iter().map(|name| format!("`{name}`")).collect();
+/// Which known names may have been meant, and what is written of a new ingredient.
+fn meant(near: &[&str], entry: &str) -> Statement {
+    let names: Vec<Statement> =
+        near.iter().map(|name| said!("known-name", name)).collect();
     match names.split_last() {
-        None => "If the name is right, ".to_owned(),
-        Some((only, [])) => format!("Did you mean {only}? If not, "),
-        Some((last, rest)) => {
-            format!("Did you mean {} or {last}? If not, ", rest.join(", "))
-        }
+        None => said!("unknown-ingredient-help", entry),
+        Some((only, [])) => said!("unknown-ingredient-one", only, entry),
+        Some((last, rest)) => said!("unknown-ingredient-several", rest, last, entry),
     }
 }
 

@@ -5,6 +5,7 @@
 //! typesetter then finds that most of its templates, and much of what they make, was read
 //! and set for the handout before.
 
+use crate::statement::Statement;
 use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Value, json};
@@ -64,8 +65,8 @@ impl Files {
     pub(super) fn new(
         mut data: Value,
         families: &[String],
-        find: &dyn Fn(&str) -> Result<Bytes, String>,
-    ) -> Result<Self, (String, String)> {
+        find: &dyn Fn(&str) -> Result<Bytes, Statement>,
+    ) -> Result<Self, (String, Statement)> {
         let mut found = Pictures::default();
         found.take("data", &mut data);
         let mut house = json!({

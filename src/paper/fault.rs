@@ -1,7 +1,7 @@
 //! What can go wrong between the data and the PDF, at its place in the template.
 
-use std::fmt;
-
+use crate::said;
+use crate::statement::{Statement, machine};
 use typst::diag::SourceDiagnostic;
 use typst::{World, WorldExt};
 
@@ -14,21 +14,19 @@ pub struct PaperFault {
     /// The line in it, from 1; 0 where no line can be named.
     pub line: usize,
     /// What is wrong.
-    pub message: String,
+    pub message: Statement,
 }
-
-impl fmt::Display for PaperFault {
-    fn fmt(&self, form: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(form, "{}:{}: {}", self.template, self.line, self.message)
-    }
-}
-
-impl std::error::Error for PaperFault {}
 
 impl PaperFault {
+    /// It as a statement.
+    pub fn said(&self) -> Statement {
+        let Self { template, line, message } = self;
+        said!("template-fault", template, line, message)
+    }
+
     /// A fault of the template as a whole.
-    pub(super) fn whole(template: &str, message: impl Into<String>) -> Self {
-        Self { template: template.to_owned(), line: 0, message: message.into() }
+    pub(super) fn whole(template: &str, message: Statement) -> Self {
+        Self { template: template.to_owned(), line: 0, message }
     }
 
     /// The first of the faults that the typesetter found, at its line.
@@ -38,10 +36,10 @@ impl PaperFault {
         found: &[SourceDiagnostic],
     ) -> Self {
         let Some(first) = found.first() else {
-            return Self::whole(main, "the handout could not be set");
+            return Self::whole(main, said!("handout-unset"));
         };
         let (template, line) = place(world, first).unwrap_or((main.to_owned(), 0));
-        Self { template, line, message: message(first) }
+        Self { template, line, message: machine(&message(first)) }
     }
 }
 

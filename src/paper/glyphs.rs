@@ -8,6 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use typst::text::Font;
 
 use crate::fault::{Fault, Place, Placed};
+use crate::said;
 use crate::theme::Theme;
 
 use super::press::fonts;
@@ -124,11 +125,8 @@ pub fn missing_faces<'f>(
     let families = families(theme);
     let known = |name: &str| families.iter().any(|it| it.eq_ignore_ascii_case(name));
     let missing = asked.filter(|family| !known(&family.value)).map(|family| {
-        let message = format!("there is no typeface `{}`", family.value);
-        let help = format!(
-            "There are: {}. Put its .ttf or .otf files into content/media to add one.",
-            families.join(", ")
-        );
+        let message = said!("no-typeface", name = family.value);
+        let help = said!("no-typeface-help", families);
         Fault::error("no-typeface", &family.place, message).help(help)
     });
     missing.collect()
@@ -146,11 +144,8 @@ fn in_text(path: &str, text: &str, glyphs: &Glyphs) -> Vec<Fault> {
     let found = missing.into_iter().filter_map(|sign| {
         let at = text.find(sign)?;
         let place = Place::new(&file, at, at + sign.len_utf8());
-        let message =
-            format!("the typefaces have no `{sign}`: handouts print {STAND_IN} for it");
-        Some(Fault::caution("no-glyph", &place, message).help(
-            "Write it in another way, or put a typeface that has it into content/media.",
-        ))
+        let message = said!("no-glyph", sign, stand_in = STAND_IN);
+        Some(Fault::caution("no-glyph", &place, message).help(said!("no-glyph-help")))
     });
     found.collect()
 }

@@ -6,7 +6,9 @@ use std::sync::{Mutex, PoisonError};
 use typst::foundations::Bytes;
 
 use crate::media::{Medium, resized};
+use crate::said;
 use crate::sheet::HandoutKind;
+use crate::statement::Statement;
 
 /// Pixels across: about 290 dots an inch in a column of the student sheet, 230 in the one
 /// of large print.
@@ -47,7 +49,7 @@ impl Photographs {
     ///
     /// # Errors
     /// The reason, where there is none, or it cannot be decoded to its end.
-    pub(super) fn get(&self, name: &str) -> Result<Bytes, String> {
+    pub(super) fn get(&self, name: &str) -> Result<Bytes, Statement> {
         let known = |kept: &VecDeque<(String, Bytes)>| {
             kept.iter().find(|(known, _)| known == name).map(|(_, bytes)| bytes.clone())
         };
@@ -57,10 +59,14 @@ impl Photographs {
             return Ok(bytes);
         }
         let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
-        let (hash, width) = stem.rsplit_once('-').ok_or("it has no size")?;
-        let width: u32 = width.parse().map_err(|_| "it has no size".to_owned())?;
+        let (hash, width) =
+            stem.rsplit_once('-').ok_or_else(|| said!("picture-no-size"))?;
+        let width: u32 = width.parse().map_err(|_| said!("picture-no-size"))?;
         let medium = self.media.iter().find(|medium| medium.hash == hash);
-        let bytes = Bytes::new(resized(medium.ok_or("it is not there")?, width)?);
+        let bytes = Bytes::new(resized(
+            medium.ok_or_else(|| said!("machine-not-there"))?,
+            width,
+        )?);
         let mut kept = kept();
         kept.push_back((name.to_owned(), bytes.clone()));
         if kept.len() > KEPT {

@@ -11,6 +11,8 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use crate::media::Medium;
+use crate::said;
+use crate::statement::machine;
 use crate::theme::Theme;
 
 use super::desk::{Desk, Files, Setting};
@@ -117,10 +119,10 @@ impl Press {
     /// Data that is no JSON; what [`Press::data`] gives always is.
     pub fn files(&self, data: &[u8]) -> Result<Files, PaperFault> {
         let data = serde_json::from_slice(data)
-            .map_err(|error| PaperFault::whole(MAIN, error.to_string()))?;
+            .map_err(|error| PaperFault::whole(MAIN, machine(&error)))?;
         let find = |name: &str| self.photographs.get(name);
         Files::new(data, &self.families, &find).map_err(|(name, reason)| {
-            PaperFault::whole(MAIN, format!("{name}: {reason}"))
+            PaperFault::whole(MAIN, said!("picture-unshown", name, reason))
         })
     }
 
@@ -143,14 +145,14 @@ impl Press {
             }
         }
         best.map(|(_, pages)| pages)
-            .ok_or_else(|| PaperFault::whole(MAIN, "there is no setting to try"))
+            .ok_or_else(|| PaperFault::whole(MAIN, said!("handout-no-setting")))
     }
 
     /// The pages of these files. What the typesetter only warns of (a typeface that is not
     /// there) is a fault too, for nothing else would show it.
     pub(super) fn set(&self, files: &Files) -> Result<PagedDocument, PaperFault> {
         let press = self.engine.world_builder(MAIN).build();
-        let press = press.map_err(|error| PaperFault::whole(MAIN, error.to_string()))?;
+        let press = press.map_err(|error| PaperFault::whole(MAIN, machine(&error)))?;
         let desk = Desk { press, files };
         let Warned { output, warnings } = typst::compile::<PagedDocument>(&desk);
         let document = output.map_err(|found| PaperFault::first(&desk, MAIN, &found))?;
@@ -202,11 +204,11 @@ pub(super) fn export(
     standards: &[PdfStandard],
 ) -> Result<Vec<u8>, PaperFault> {
     let standards = PdfStandards::new(standards)
-        .map_err(|error| PaperFault::whole(MAIN, error.message().to_string()))?;
+        .map_err(|error| PaperFault::whole(MAIN, machine(&error.message())))?;
     let creator = Smart::Custom(Some("tourier".to_owned()));
     let options = PdfOptions { standards, creator, ..PdfOptions::default() };
     typst_pdf::pdf(pages, &options).map_err(|found| match found.first() {
-        Some(first) => PaperFault::whole(MAIN, first.message.to_string()),
-        None => PaperFault::whole(MAIN, "the pages could not be written"),
+        Some(first) => PaperFault::whole(MAIN, machine(&first.message)),
+        None => PaperFault::whole(MAIN, said!("handout-unwritten")),
     })
 }

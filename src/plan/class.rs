@@ -3,9 +3,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::formula::Book;
+use crate::formula::{Book, Unscalable};
 use crate::measure::{Duration, Temperature};
 use crate::model::{Class, Each, one_of};
+use crate::said;
+use crate::statement::Statement;
 use crate::work::Work;
 
 use super::clock::Clock;
@@ -106,20 +108,63 @@ pub enum PoolName {
     Home,
 }
 
-/// Why a class cannot even be laid out as a question; checks name the fault.
-pub type Unclear = &'static str;
+/// Why a class or a bake cannot even be laid out as a question; checks name the fault.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Unclear {
+    /// A class without sessions.
+    NoSessions,
+    /// Its first session is at a time that clocks leave out.
+    FirstSession,
+    /// A session is at a time that clocks leave out.
+    Session,
+    /// Two sessions overlap.
+    Overlap,
+    /// A recipe is missing.
+    NoRecipe,
+    /// Steps of what a class makes wait for each other in a ring.
+    Ring,
+    /// Steps of the one recipe do.
+    OwnRing,
+    /// The time at which it shall be ready is none.
+    NoTime,
+    /// It cannot be made in that size.
+    Size(Unscalable),
+}
+
+impl From<Unscalable> for Unclear {
+    fn from(why: Unscalable) -> Self {
+        Self::Size(why)
+    }
+}
+
+impl Unclear {
+    /// It as a statement.
+    pub fn said(self) -> Statement {
+        match self {
+            Self::NoSessions => said!("unclear-no-sessions"),
+            Self::FirstSession => said!("unclear-first-session"),
+            Self::Session => said!("unclear-session"),
+            Self::Overlap => said!("unclear-overlap"),
+            Self::NoRecipe => said!("unclear-no-recipe"),
+            Self::Ring => said!("unclear-ring"),
+            Self::OwnRing => said!("unclear-own-ring"),
+            Self::NoTime => said!("unclear-no-time"),
+            Self::Size(why) => why.said(),
+        }
+    }
+}
 
 /// Lays out a class.
 ///
 /// # Errors
 /// The reason, where sessions, recipes or steps are not clear.
 pub fn draft(class: &Class, book: Book) -> Result<ClassDraft, Unclear> {
-    let first = class.sessions.first().ok_or("it has no sessions")?;
+    let first = class.sessions.first().ok_or(Unclear::NoSessions)?;
     let zone =
         book.content.course.as_ref().and_then(|course| course.time_zone.as_deref());
     // Minutes count from a full hour, so that every moment of the grid is one of the clock.
     let hour = first.value.from.date().at(first.value.from.hour(), 0, 0, 0);
-    let clock = Clock::new(hour, zone).ok_or("its first session is no real time")?;
+    let clock = Clock::new(hour, zone).ok_or(Unclear::FirstSession)?;
     let mut drafting = Drafting {
         class,
         book,
@@ -233,10 +278,10 @@ impl ClassDraft {
 fn sessions(class: &Class, clock: &Clock) -> Result<Vec<(i32, i32)>, Unclear> {
     let mut sessions: Vec<(i32, i32)> = Vec::new();
     for session in &class.sessions {
-        let minute = |at| clock.minute(at).ok_or("a session is no real time");
+        let minute = |at| clock.minute(at).ok_or(Unclear::Session);
         let (from, to) = (minute(session.value.from)?, minute(session.value.to)?);
         match sessions.last_mut() {
-            Some(last) if from < last.1 => return Err("two sessions overlap"),
+            Some(last) if from < last.1 => return Err(Unclear::Overlap),
             Some(last) if from == last.1 => last.1 = to,
             _ => sessions.push((from, to)),
         }
@@ -304,7 +349,7 @@ impl Drafting<'_> {
         let room = self.room();
         let works: Vec<&Work> = bundle.iter().map(|(_, work)| work).collect();
         let strand = strand(&works, room, &mut self.draft.problem, self.book)
-            .ok_or("steps wait for each other in a ring")?;
+            .ok_or(Unclear::Ring)?;
         let steps = strand.steps.iter().map(|step| &step.recipe);
         for name in steps.chain(&strand.recipes) {
             let title = self.book.content.recipe(name).map(|it| it.title.value.clone());

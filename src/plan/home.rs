@@ -8,7 +8,7 @@ use crate::formula::Book;
 use crate::measure::Temperature;
 use crate::work::Work;
 
-use super::class::{PoolName, Who};
+use super::class::{PoolName, Unclear, Who};
 use super::clock::Clock;
 use super::latest::{self, Way};
 use super::name::name_strand;
@@ -103,7 +103,7 @@ pub fn home(
     ready: DateTime,
     book: Book,
     effort: Effort,
-) -> Result<Timetable, &'static str> {
+) -> Result<Timetable, Unclear> {
     let course = book.content.course.as_ref();
     let awake = course.map_or((7 * 60, 22 * 60 + 30), |course| course.awake);
     let home = Home { work, ready, book, awake };
@@ -156,7 +156,7 @@ impl Home<'_> {
 
     /// The plan nearest to the recipe's own times. Without an effort only first plans are
     /// looked at.
-    fn plan(&self, effort: Option<Effort>) -> Result<Timetable, &'static str> {
+    fn plan(&self, effort: Option<Effort>) -> Result<Timetable, Unclear> {
         let mut best: Option<Asked> = None;
         let mut searched = 0;
         for back in DAYS {
@@ -171,13 +171,13 @@ impl Home<'_> {
                 break;
             }
         }
-        let best = best.ok_or(NO_TIME)?;
-        let draft = best.drafts.get(best.at).ok_or(NO_TIME)?;
+        let best = best.ok_or(Unclear::NoTime)?;
+        let draft = best.drafts.get(best.at).ok_or(Unclear::NoTime)?;
         Ok(name(self.work, draft, &best.answer))
     }
 
     /// A question for each choice of the holds elsewhere, those with few of them first.
-    fn drafts(&self, back: i32) -> Result<Vec<Draft>, &'static str> {
+    fn drafts(&self, back: i32) -> Result<Vec<Draft>, Unclear> {
         let holds = elsewhere(self.work, self.book).min(u32::BITS - 1);
         let most = if holds > MOST_HOLDS { 1 } else { holds };
         let all = if holds > MOST_HOLDS {
@@ -192,14 +192,16 @@ impl Home<'_> {
     }
 
     /// The question whose plan begins at most so many days before.
-    fn draft(&self, back: i32, holds: Holds) -> Result<Draft, &'static str> {
+    fn draft(&self, back: i32, holds: Holds) -> Result<Draft, Unclear> {
         let course = self.book.content.course.as_ref();
         let zone = course.and_then(|course| course.time_zone.as_deref());
-        let first = self.ready.date().checked_sub(back.days()).map_err(|_| NO_TIME)?;
-        let clock = Clock::new(first.at(0, 0, 0, 0), zone).ok_or(NO_TIME)?;
-        let end = clock.minute(self.ready).ok_or(NO_TIME)?;
+        let first =
+            self.ready.date().checked_sub(back.days()).map_err(|_| Unclear::NoTime)?;
+        let clock = Clock::new(first.at(0, 0, 0, 0), zone).ok_or(Unclear::NoTime)?;
+        let end = clock.minute(self.ready).ok_or(Unclear::NoTime)?;
         let mut problem = Problem {
-            sessions: days((back, self.ready), self.awake, &clock).ok_or(NO_TIME)?,
+            sessions: days((back, self.ready), self.awake, &clock)
+                .ok_or(Unclear::NoTime)?,
             goal: Goal::LatestStart(end),
             ..Problem::default()
         };
@@ -208,7 +210,7 @@ impl Home<'_> {
             trays.map_or(TRAYS, |trays| i32::try_from(trays).unwrap_or(TRAYS)).max(1);
         let room = Room { trays_per_oven: trays, home: Some(holds) };
         let strand = strand(&[self.work], room, &mut problem, self.book)
-            .ok_or("its steps wait for each other in a ring")?;
+            .ok_or(Unclear::OwnRing)?;
         strand
             .ends
             .iter()
@@ -225,9 +227,6 @@ fn shortened(wait: &Wait) -> Option<Note> {
     let title = wait.deed.step.as_ref()?.title.clone();
     (lasts < usual).then_some(Note::Shortened { title, lasts, usual })
 }
-
-const NO_TIME: &str =
-    "that is no time on a clock: it does not read, or clocks go forward past it";
 
 /// The hours of each day in which work is done, the last one until it is ready.
 fn days(

@@ -5,7 +5,7 @@ use crate::formula::{Book, Scaling};
 use crate::model::{Class, Each, Making, Much};
 use crate::work::{Work, taken};
 
-use super::class::Who;
+use super::class::{Unclear, Who};
 
 /// Levels of included recipes that are followed.
 const DEEPEST: usize = 16;
@@ -34,7 +34,7 @@ pub struct Station {
 ///
 /// # Errors
 /// The reason, where a recipe is missing or cannot be scaled so.
-pub fn stations(class: &Class, book: Book) -> Result<Vec<Station>, &'static str> {
+pub fn stations(class: &Class, book: Book) -> Result<Vec<Station>, Unclear> {
     let groups = (0..class.groups()).map(Who::Group);
     let mut stations = Vec::new();
     for of in groups.chain([Who::Instructor]) {
@@ -78,10 +78,9 @@ struct Walk<'a> {
 ///
 /// # Errors
 /// The reason, where the recipe is missing or cannot be scaled so.
-pub fn scaled<'a>(making: &Making, book: Book<'a>) -> Result<Work<'a>, &'static str> {
-    let recipe =
-        book.content.recipe(&making.recipe.value).ok_or("a recipe is missing")?;
-    crate::work::work(recipe, &scaling(making), book)
+pub fn scaled<'a>(making: &Making, book: Book<'a>) -> Result<Work<'a>, Unclear> {
+    let recipe = book.content.recipe(&making.recipe.value).ok_or(Unclear::NoRecipe)?;
+    Ok(crate::work::work(recipe, &scaling(making), book)?)
 }
 
 /// How much of its recipe each maker makes.

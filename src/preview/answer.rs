@@ -2,6 +2,8 @@
 
 use std::io::{self, Write};
 
+use crate::words::Words;
+
 use super::request::Refusal;
 
 /// An answer: its status, its kind, and its bytes.
@@ -36,7 +38,7 @@ impl Answer {
     /// The same file at its full address; `path` begins below the root.
     pub(super) fn moved(path: &str) -> Self {
         let place = Some(format!("/{path}"));
-        Self { place, ..Self::remark("307 Temporary Redirect", "it is a folder") }
+        Self { place, ..Self::remark("307 Temporary Redirect", "") }
     }
 
     /// Writes the answer; only its head where `head` says so.
@@ -76,24 +78,17 @@ fn coded(path: &str) -> String {
     letters.collect()
 }
 
-impl From<Refusal> for Answer {
-    fn from(refusal: Refusal) -> Self {
-        match refusal {
-            Refusal::Unclear => Self::remark("400 Bad Request", "this does not read"),
-            Refusal::Path => {
-                Self::remark("400 Bad Request", "this path leads out of the site")
-            }
-            Refusal::Method => {
-                Self::remark("405 Method Not Allowed", "the preview can only be read")
-            }
-            Refusal::Host => Self::remark(
-                "421 Misdirected Request",
-                "the preview answers only as 127.0.0.1 or localhost",
-            ),
-            Refusal::Long => {
-                Self::remark("431 Request Header Fields Too Large", "this is too long")
-            }
-        }
+impl Answer {
+    /// The answer to a request that is refused.
+    pub(super) fn refused(refusal: Refusal, words: &Words) -> Self {
+        let (status, key) = match refusal {
+            Refusal::Unclear => ("400 Bad Request", "preview-unclear"),
+            Refusal::Path => ("400 Bad Request", "preview-path"),
+            Refusal::Method => ("405 Method Not Allowed", "preview-method"),
+            Refusal::Host => ("421 Misdirected Request", "preview-host"),
+            Refusal::Long => ("431 Request Header Fields Too Large", "preview-long"),
+        };
+        Self::remark(status, words.get(key))
     }
 }
 

@@ -49,6 +49,8 @@ struct Show {
     served: Option<Arc<Served>>,
     /// The faults that keep a newer one from being shown, as text.
     faults: Vec<String>,
+    /// The words of its language, or of that of whoever began.
+    words: Words,
 }
 
 /// A preview: what it opens, and what it has on show.
@@ -64,14 +66,15 @@ pub struct Preview {
 }
 
 impl Preview {
-    /// A preview of what `open` opens, which changes when a file in `folders` does.
-    pub fn new(open: Open, folders: Vec<PathBuf>) -> Self {
+    /// A preview of what `open` opens, which changes when a file in `folders` does. It
+    /// speaks in `words` until there is an edition with its own.
+    pub fn new(open: Open, folders: Vec<PathBuf>, words: Words) -> Self {
         Self {
             open: Arc::new(open),
             folders,
             kept: Arc::default(),
             memory: Arc::default(),
-            show: Mutex::default(),
+            show: Mutex::new(Show { words, ..Show::default() }),
             changed: Condvar::new(),
             stopped: AtomicBool::new(false),
         }
@@ -109,11 +112,13 @@ impl Preview {
 
     /// Makes the edition anew and puts it on show, or its faults over the last good one.
     fn make(&self, mark: String) {
-        let made = Served::start(&self.open, &self.kept, &self.memory);
+        let words = self.show().words.clone();
+        let made = Served::start(&self.open, &self.kept, &self.memory, &words);
         let mut show = self.show();
         show.mark = mark;
         match made {
             Ok(served) => {
+                show.words = served.words.clone();
                 show.served = Some(Arc::new(served));
                 show.faults = Vec::new();
             }

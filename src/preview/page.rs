@@ -1,6 +1,9 @@
 //! What the preview adds to a page, and only the preview: the script that reloads it, and
 //! the faults that keep a newer edition from being shown.
 
+use crate::said;
+use crate::words::Words;
+
 /// The files that belong to the preview itself stand below this name, which no page of a
 /// site can have.
 pub(super) const OWN: &str = ".preview/";
@@ -30,7 +33,7 @@ pub(super) enum Said<'a> {
 
 /// A page with what the preview adds. Script and style come from the same place as the
 /// page, as its Content-Security-Policy wants.
-pub(super) fn shown(page: &str, mark: &str, said: Said) -> String {
+pub(super) fn shown(page: &str, mark: &str, said: Said, words: &Words) -> String {
     let head = format!(
         "<link rel=\"stylesheet\" href=\"/{OWN}preview.css\">\n\
          <script src=\"/{OWN}preview.js\" data-mark=\"{mark}\" defer></script>\n"
@@ -38,31 +41,31 @@ pub(super) fn shown(page: &str, mark: &str, said: Said) -> String {
     let page = insert(page, "</head>", &head);
     let panel = match said {
         Said::Nothing => return page,
-        Said::Faults(faults) => {
-            panel(faults, ["open", "Not published: the last good edition is shown"])
-        }
+        Said::Faults(faults) => panel(faults, ["open", words.get("preview-last-good")]),
         Said::Cautions(cautions) => {
             let count = cautions.len();
-            let plural = if count == 1 { "" } else { "s" };
-            panel(cautions, ["", &format!("{count} caution{plural} in this edition")])
+            panel(cautions, ["", &words.tell(&said!("preview-cautions", count))])
         }
     };
     insert(&page, "</body>", &panel)
 }
 
 /// A page of faults alone, where there is no edition to show.
-pub(super) fn alone(mark: &str, faults: &[String]) -> String {
+pub(super) fn alone(mark: &str, faults: &[String], words: &Words) -> String {
     let (title, body) = if faults.is_empty() {
-        ("Being made", "<p>The course is being made.</p>".to_owned())
+        let line = format!("<p>{}</p>", escaped(words.get("preview-being-made")));
+        (words.get("preview-making"), line)
     } else {
-        ("Faults", panel(faults, ["open", "Not published: there is nothing to show yet"]))
+        let panel = panel(faults, ["open", words.get("preview-nothing-yet")]);
+        (words.get("preview-faults-title"), panel)
     };
+    let language = escaped(&words.language);
     let page = format!(
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
+        "<!DOCTYPE html>\n<html lang=\"{language}\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
          <link rel=\"icon\" href=\"data:,\">\n<title>{title}</title>\n</head>\n<body>\n{body}\n</body>\n</html>\n"
     );
-    shown(&page, mark, Said::Nothing)
+    shown(&page, mark, Said::Nothing, words)
 }
 
 /// `page` with `more` before the last `mark`; behind everything where there is none.
@@ -93,11 +96,16 @@ fn escaped(text: &str) -> String {
 mod tests {
     use super::*;
 
+    fn words() -> Words {
+        let theme = crate::theme::Theme::built_in();
+        crate::read::words_in(&theme, "en").expect("the words")
+    }
+
     const PAGE: &str = "<html><head></head><body><p>Rolls</p></body></html>";
 
     #[test]
     fn a_page_is_watched_and_otherwise_as_published() {
-        let page = shown(PAGE, "a1", Said::Nothing);
+        let page = shown(PAGE, "a1", Said::Nothing, &words());
         assert!(
             page.contains("<script src=\"/.preview/preview.js\" data-mark=\"a1\" defer>")
         );
@@ -107,14 +115,15 @@ mod tests {
 
     #[test]
     fn faults_lie_over_the_page_as_typed() {
-        let page = shown(PAGE, "a1", Said::Faults(&["`<b>` & more".to_owned()]));
+        let page =
+            shown(PAGE, "a1", Said::Faults(&["`<b>` & more".to_owned()]), &words());
         assert!(page.contains("<p>Rolls</p><details"), "{page}");
         assert!(page.contains("<pre>`&lt;b&gt;` &amp; more</pre>"), "{page}");
     }
 
     #[test]
     fn cautions_lie_folded_up() {
-        let page = shown(PAGE, "a1", Said::Cautions(&["a < b".to_owned()]));
+        let page = shown(PAGE, "a1", Said::Cautions(&["a < b".to_owned()]), &words());
         let panel = "<details class=\"preview-faults mild\">\n\
                      <summary>1 caution in this edition</summary>\n<pre>a &lt; b</pre>";
         assert!(page.contains(panel), "{page}");
@@ -122,7 +131,7 @@ mod tests {
 
     #[test]
     fn faults_without_a_page_stand_alone() {
-        let page = alone("a1", &["no course".to_owned()]);
+        let page = alone("a1", &["no course".to_owned()], &words());
         assert!(page.contains("<pre>no course</pre>") && page.contains("data-mark"));
         assert!(own("preview.js").is_some() && own("other").is_none());
     }

@@ -10,7 +10,10 @@ use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 use rayon::prelude::*;
 
 use crate::product::{Card, Memory, Product, Shelf, Stock, Worked, Workshop};
+use crate::said;
 use crate::site::TemplateFault;
+use crate::statement::Statement;
+use crate::words::Words;
 
 use super::{Open, Opened};
 
@@ -18,7 +21,7 @@ use super::{Open, Opened};
 const HANDS: usize = 4;
 
 /// A file's bytes; none where there is no such file; the reason where it cannot be made.
-pub(super) type Made = Result<Option<Arc<Vec<u8>>>, String>;
+pub(super) type Made = Result<Option<Arc<Vec<u8>>>, Statement>;
 
 /// Files made, by path, with the key of what each was made from.
 pub(super) type Kept = Mutex<BTreeMap<String, (String, Arc<Vec<u8>>)>>;
@@ -30,17 +33,20 @@ type Order = (String, Sender<Made>);
 pub(super) struct Served {
     orders: Mutex<Sender<Order>>,
     cautions: Vec<String>,
+    /// The words of its language.
+    pub(super) words: Words,
 }
 
 impl Served {
     /// Opens the content and gets an edition ready.
     ///
     /// # Errors
-    /// The faults that stop it, as text.
+    /// The faults that stop it, as text. `words` are those of the edition before.
     pub(super) fn start(
         open: &Arc<Open>,
         kept: &Arc<Kept>,
         memory: &Arc<Memory>,
+        words: &Words,
     ) -> Result<Self, Vec<String>> {
         let (open, kept, memory) = (open.clone(), kept.clone(), memory.clone());
         let (orders, taken) = channel();
@@ -52,9 +58,9 @@ impl Served {
                 let _ = sent.send(Err(faults));
             }
         });
-        let lost = |_| vec!["the preview broke while it made this edition".to_owned()];
-        let cautions = wait.recv().map_err(lost)??;
-        Ok(Self { orders: Mutex::new(orders), cautions })
+        let lost = |_| vec![words.tell(&said!("preview-broke-edition"))];
+        let (cautions, words) = wait.recv().map_err(lost)??;
+        Ok(Self { orders: Mutex::new(orders), cautions, words })
     }
 
     /// What is worth saying of the edition, as text; nothing of it stops it.
@@ -66,17 +72,21 @@ impl Served {
     pub(super) fn order(&self, path: &str) -> Made {
         let (give, get) = channel();
         let orders = self.orders.lock().unwrap_or_else(PoisonError::into_inner).clone();
-        let lost = "the preview broke while it made this file";
-        orders.send((path.to_owned(), give)).map_err(|_| lost.to_owned())?;
-        get.recv().map_err(|_| lost.to_owned())?
+        let lost = || said!("preview-broke-file");
+        orders.send((path.to_owned(), give)).map_err(|_| lost())?;
+        get.recv().map_err(|_| lost())?
     }
 }
+
+/// What is worth saying of an edition that is ready, as text, and its words; or the faults
+/// that stop it.
+type Ready = Result<(Vec<String>, Words), Vec<String>>;
 
 /// The life of an edition: it says that it is ready, or why it is none, then makes files.
 fn live(
     open: &Open,
     (kept, memory): (&Kept, &Memory),
-    ready: &Sender<Result<Vec<String>, Vec<String>>>,
+    ready: &Sender<Ready>,
     orders: Receiver<Order>,
 ) -> Result<(), Vec<String>> {
     let opened = open().map_err(|reason| vec![reason])?;
@@ -85,7 +95,7 @@ fn live(
     let Some(mut stock) = stock else { return Err(faults) };
     // A page that a browser keeps for later would not show what was saved since.
     stock.course.offline = false;
-    let broken = |fault: TemplateFault| vec![fault.to_string()];
+    let broken = |fault: TemplateFault| vec![words.tell(&fault.said())];
     let workshop = Workshop::new(&stock).map_err(broken)?;
     let recipes = stock.recipes().par_iter();
     let worked: Vec<Arc<Worked>> =
@@ -99,7 +109,7 @@ fn live(
         later.extend(workshop.whole(&cards, &keys.collect()));
         by_path(later)
     };
-    if ready.send(Ok(faults)).is_ok() {
+    if ready.send(Ok((faults, words.clone()))).is_ok() {
         let shop = Shop { first, later: OnceLock::new(), kept };
         work(&shop, &later, &Mutex::new(orders));
     }
@@ -142,7 +152,7 @@ impl Shop<'_> {
             .map_or(Ok(None), |one| self.make(one).map(Some))
     }
 
-    fn make(&self, product: &Product) -> Result<Arc<Vec<u8>>, String> {
+    fn make(&self, product: &Product) -> Result<Arc<Vec<u8>>, Statement> {
         let all = || self.kept.lock().unwrap_or_else(PoisonError::into_inner);
         let there = all().get(&product.path).cloned();
         if let Some((key, bytes)) = there
@@ -158,9 +168,9 @@ impl Shop<'_> {
 
 /// Nothing of the edition before is taken over but what was kept.
 impl Shelf for Shop<'_> {
-    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
+    fn file(&self, path: &str) -> Result<Vec<u8>, Statement> {
         let made = self.get(path)?;
-        made.map(|bytes| bytes.to_vec()).ok_or_else(|| format!("there is no {path}"))
+        made.map(|bytes| bytes.to_vec()).ok_or_else(|| said!("file-missing", path))
     }
 }
 

@@ -6,6 +6,8 @@ use std::net::{Shutdown, TcpListener, TcpStream};
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 
+use crate::said;
+
 use super::Preview;
 use super::answer::{Answer, start};
 use super::lines::{Line, Lines, Stage};
@@ -59,7 +61,8 @@ fn call(
             answer(preview, &path).write(&mut stream, head)
         }
         Err(refusal) => {
-            Answer::from(refusal).write(&mut stream, false)?;
+            let words = preview.show().words.clone();
+            Answer::refused(refusal, &words).write(&mut stream, false)?;
             hear_out(&mut stream)
         }
     }
@@ -100,13 +103,19 @@ fn head(stream: &mut TcpStream) -> io::Result<Result<Vec<u8>, Refusal>> {
 fn answer(preview: &Preview, path: &str) -> Answer {
     if let Some(name) = path.strip_prefix(OWN) {
         return page::own(name).map_or_else(
-            || Answer::remark("404 Not Found", "there is no such file"),
+            || {
+                Answer::remark(
+                    "404 Not Found",
+                    preview.show().words.get("preview-no-file"),
+                )
+            },
             |text| Answer::file(name, text.as_bytes().to_vec()),
         );
     }
     let show = preview.show();
     let (served, mark, faults) =
         (show.served.clone(), show.mark.clone(), show.faults.clone());
+    let words = show.words.clone();
     drop(show);
     match served {
         Some(served) => {
@@ -117,7 +126,10 @@ fn answer(preview: &Preview, path: &str) -> Answer {
             };
             file(&served, path, (&mark, said))
         }
-        None => Answer::page("503 Service Unavailable", page::alone(&mark, &faults)),
+        None => {
+            let page = page::alone(&mark, &faults, &words);
+            Answer::page("503 Service Unavailable", page)
+        }
     }
 }
 
@@ -129,21 +141,26 @@ fn file(served: &Served, path: &str, over: (&str, Said)) -> Answer {
         path.to_owned()
     };
     match served.order(&name) {
-        Ok(Some(bytes)) => found(&name, "200 OK", &bytes, over),
+        Ok(Some(bytes)) => found((&name, "200 OK"), &bytes, served, over),
         Ok(None) => missing(served, path, over),
         Err(reason) => {
-            let remark = format!("{name} cannot be made: {reason}");
-            Answer::remark("500 Internal Server Error", &remark)
+            let remark = said!("preview-cannot-make", name, reason);
+            Answer::remark("500 Internal Server Error", &served.words.tell(&remark))
         }
     }
 }
 
-fn found(path: &str, status: &'static str, bytes: &[u8], over: (&str, Said)) -> Answer {
+fn found(
+    (path, status): (&str, &'static str),
+    bytes: &[u8],
+    served: &Served,
+    over: (&str, Said),
+) -> Answer {
     if !path.ends_with(".html") {
         return Answer::file(path, bytes.to_vec());
     }
     let text = String::from_utf8_lossy(bytes);
-    Answer::page(status, page::shown(&text, over.0, over.1))
+    Answer::page(status, page::shown(&text, over.0, over.1, &served.words))
 }
 
 /// Where there is no such file: the folder of that name, or the page that says so.
@@ -156,8 +173,8 @@ fn missing(served: &Served, path: &str, over: (&str, Said)) -> Answer {
         return Answer::moved(&folder);
     }
     match served.order(MISSING) {
-        Ok(Some(bytes)) => found(MISSING, status, &bytes, over),
-        _ => Answer::remark(status, "there is no such page"),
+        Ok(Some(bytes)) => found((MISSING, status), &bytes, served, over),
+        _ => Answer::remark(status, served.words.get("preview-no-page")),
     }
 }
 

@@ -4,12 +4,12 @@
 use crate::changes;
 use crate::draw::{Figure, figures};
 use crate::edition::Edition;
-use crate::formula::Scaling;
+use crate::formula::{Scaling, Unscalable};
 use crate::measure::exact;
 use crate::media::Medium;
 use crate::model::{Class, Recipe};
 use crate::paper::{Inner, Job, Part, SetCover};
-use crate::plan::{Portion, Station, Who, stations};
+use crate::plan::{Portion, Station, Unclear, Who, stations};
 use crate::sheet::{CourseSheet, ForWhom, HandoutKind, Paper, Sheet, Tub, Units, build};
 use crate::words::Words;
 
@@ -33,7 +33,7 @@ impl Plate {
         recipe: &Recipe,
         scaling: &Scaling,
         words: &Words,
-    ) -> Result<Self, &'static str> {
+    ) -> Result<Self, Unscalable> {
         let mut sheet = edition.sheet(recipe, scaling, words)?;
         // The differences are said for one batch.
         if *scaling == Scaling::Batches(exact(1, 1)) {
@@ -101,16 +101,16 @@ impl<'a> Bundle<'a> {
     ///
     /// # Errors
     /// The reason, where a recipe is missing or cannot be scaled so.
-    pub fn new(class: &'a Class, supplies: Supplies<'a>) -> Result<Self, &'static str> {
+    pub fn new(class: &'a Class, supplies: Supplies<'a>) -> Result<Self, Unclear> {
         let Supplies { edition, words, .. } = supplies;
         let stations = stations(class, edition.book())?;
         let portions = portions(&stations);
         let plate = |portion: &Portion| {
             let recipe = edition.content.recipe(&portion.recipe);
-            let recipe = recipe.ok_or("a recipe is missing")?;
-            Plate::new(edition, recipe, &portion.scaling, words)
+            let recipe = recipe.ok_or(Unclear::NoRecipe)?;
+            Ok(Plate::new(edition, recipe, &portion.scaling, words)?)
         };
-        let plates = portions.iter().map(plate).collect::<Result<_, _>>()?;
+        let plates = portions.iter().map(plate).collect::<Result<_, Unclear>>()?;
         let called = |it: Station| (build::who(class, it.who, words), it);
         let stations = stations.into_iter().map(called).collect();
         Ok(Self { class, supplies, stations, portions, plates })

@@ -7,17 +7,18 @@ use crate::lists::{calendar, order_csv, sessions};
 use crate::measure::{Label, show};
 use crate::model::Class;
 use crate::paper::ClassPaper;
-use crate::plan::{self, Effort};
+use crate::plan::{self, Effort, Unclear};
 use crate::sheet::{ClassSheet, HandoutKind, Paper, Units, build};
 use crate::site::INSTRUCTOR;
+use crate::statement::Statement;
 
 use super::{Bundle, Make, Product, Shelf, Supplies, Workshop, files_key, key};
 
 /// A class's sheet, worked out when it is first asked for.
-type Once = Arc<OnceLock<Result<ClassSheet, String>>>;
+type Once = Arc<OnceLock<Result<ClassSheet, Statement>>>;
 
 /// Makes a file from a class's sheet.
-type FromSheet = fn(&ClassSheet, &Workshop) -> Result<Vec<u8>, String>;
+type FromSheet = fn(&ClassSheet, &Workshop) -> Result<Vec<u8>, Statement>;
 
 /// Every file of every class.
 pub(super) fn class_products<'w>(workshop: &'w Workshop<'_>) -> Vec<Product<'w>> {
@@ -36,7 +37,7 @@ fn files<'w>(class: &'w Class, workshop: &'w Workshop<'_>) -> Vec<Product<'w>> {
             let sheet = once.get_or_init(|| {
                 let stock = workshop.stock;
                 let sheet = stock.edition.class(class, Effort::USUAL, stock.words);
-                sheet.map_err(str::to_owned)
+                sheet.map_err(Unclear::said)
             });
             make(sheet.as_ref().map_err(Clone::clone)?, workshop)
         });
@@ -94,13 +95,12 @@ fn bundle<'w>(class: &'w Class, workshop: &'w Workshop<'_>, folder: &str) -> Pro
         let (edition, course, words) = (stock.edition, &stock.course, stock.words);
         let units = if course.metric_first { Units::Metric } else { Units::Us };
         let paper = if course.a4_first { Paper::A4 } else { Paper::Letter };
-        let bundle = Bundle::new(class, Supplies { edition, course, words })?;
+        let bundle = Bundle::new(class, Supplies { edition, course, words });
+        let bundle = bundle.map_err(Unclear::said)?;
         let kinds = [HandoutKind::Student, HandoutKind::Bench];
         let (jobs, cover) = bundle.jobs(&kinds, units, paper);
         let press = workshop.press();
-        press
-            .print(&press.covered(&jobs, &cover, false))
-            .map_err(|fault| fault.to_string())
+        press.print(&press.covered(&jobs, &cover, false)).map_err(|fault| fault.said())
     };
     let path = format!("{folder}classes/{}/bundle.pdf", class.name);
     Product { path, key: key(&inputs), make: Box::new(make) }
@@ -141,13 +141,13 @@ fn said<'w>(
     said.collect()
 }
 
-fn page(sheet: &ClassSheet, workshop: &Workshop) -> Result<Vec<u8>, String> {
-    let page = workshop.site.class(sheet).map_err(|fault| fault.to_string())?;
+fn page(sheet: &ClassSheet, workshop: &Workshop) -> Result<Vec<u8>, Statement> {
+    let page = workshop.site.class(sheet).map_err(|fault| fault.said())?;
     Ok(page.bytes)
 }
 
-fn whole_page(sheet: &ClassSheet, workshop: &Workshop) -> Result<Vec<u8>, String> {
-    let page = workshop.site.whole_class(sheet).map_err(|fault| fault.to_string())?;
+fn whole_page(sheet: &ClassSheet, workshop: &Workshop) -> Result<Vec<u8>, Statement> {
+    let page = workshop.site.whole_class(sheet).map_err(|fault| fault.said())?;
     Ok(page.bytes)
 }
 
@@ -155,8 +155,8 @@ fn paper(
     sheet: &ClassSheet,
     workshop: &Workshop,
     which: (ClassPaper, Paper),
-) -> Result<Vec<u8>, String> {
+) -> Result<Vec<u8>, Statement> {
     let (course, words) = (&workshop.stock.course, workshop.stock.words);
     let printed = workshop.press().class(sheet, course, words, which);
-    printed.map_err(|fault| fault.to_string())
+    printed.map_err(|fault| fault.said())
 }

@@ -6,6 +6,7 @@ use crate::fault::{Fault, Place};
 use crate::formula::included;
 use crate::model::{Included, Recipe};
 use crate::paper::Press;
+use crate::said;
 use crate::sheet::{HandoutKind, Paper, Part, Sheet, Units};
 
 use super::{Stock, Worked};
@@ -47,16 +48,15 @@ pub fn long_handouts(stock: &Stock) -> Vec<Fault> {
 }
 
 fn long_card(recipe: &Recipe) -> Fault {
-    let message = "the bench card of this recipe does not fit on one side";
+    let message = said!("card-two-sides");
     Fault::caution("card-two-sides", &recipe.title.place, message)
-        .help("It goes on to its other side. Shorter cues (`until`), or two recipes of which one is an ingredient of the other, make one side of it.")
+        .help(said!("card-two-sides-help"))
 }
 
 fn long_sheet(recipe: &Recipe, most: usize) -> Fault {
-    let message =
-        format!("the student sheet of this recipe takes more than {most} sides");
+    let message = said!("long-sheet", most);
     let fault = Fault::caution("long-sheet", &recipe.title.place, message);
-    fault.help("It goes on to a further side. Shorter paragraphs help, and so does `included: by name only` in the head, if what goes into it has a sheet of its own.")
+    fault.help(said!("long-sheet-help"))
 }
 
 /// The sides that a student sheet may take: one leaf; a side more for its own turns, which

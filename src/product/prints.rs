@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use crate::fault::{Fault, Placed};
 use crate::media::{Medium, spread};
 use crate::model::Recipe;
+use crate::said;
 
 use super::Stock;
 
@@ -41,20 +42,16 @@ fn poor(file: &Placed<String>, medium: &Medium) -> Option<Fault> {
     let (wide, tall) = (f64::from(medium.width), f64::from(medium.height.max(1)));
     let across = COLUMN.min(0.75 * COLUMN * wide / tall) / 25.4;
     if wide / across < COARSE {
-        let message = format!(
-            "`{}` has {} dots across, which is coarse on paper",
-            file.value, medium.width
+        let message = said!("coarse-picture", picture = file.value, dots = medium.width);
+        return Some(
+            Fault::caution("coarse-picture", &file.place, message)
+                .help(said!("coarse-picture-help")),
         );
-        return Some(Fault::caution("coarse-picture", &file.place, message).help(
-            "Take a larger picture, of 1000 dots across or more; or keep it from paper: `print: no`.",
-        ));
     }
     let faint = spread(medium).is_ok_and(|spread| spread < LEAST_SPREAD);
     faint.then(|| {
-        let message =
-            format!("in grey, `{}` is nearly all of one lightness", file.value);
-        Fault::caution("faint-picture", &file.place, message).help(
-            "From a copier nobody will see what it shows. Take it in better light, or keep it from paper: `print: no`.",
-        )
+        let message = said!("faint-picture", picture = file.value);
+        Fault::caution("faint-picture", &file.place, message)
+            .help(said!("faint-picture-help"))
     })
 }

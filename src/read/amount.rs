@@ -3,6 +3,7 @@
 use crate::fault::{Fault, Place, Placed, clip};
 use crate::measure::{Exact, Temperature, Unit, exact};
 use crate::model::{Amount, AmountLine, Ingredient, Purpose, Quantity, Share};
+use crate::said;
 
 use super::lexicon::{Lexicon, strip_word};
 use super::measured::{Measured, Unmeasured, measured};
@@ -363,42 +364,34 @@ fn ingredient(name: &str, line: &Placed<String>) -> Result<Ingredient, Fault> {
         plain.then(|| (title.to_owned(), file.to_owned()))
     });
     let (title, recipe) = parts.ok_or_else(|| {
-        Fault::error("bad-link", &line.place, "this link does not lead to a recipe").help(
-            "Link to a file beside this one: `900 g [layered dough](layered-dough.md)`.",
-        )
+        Fault::error("bad-link", &line.place, said!("link-no-recipe"))
+            .help(said!("link-no-recipe-help"))
     })?;
     Ok(Ingredient::Recipe { title, recipe })
 }
 
 /// The fault of a line whose amount cannot be read to its end.
 pub(crate) fn bad_amount(place: &Place) -> Fault {
-    Fault::error("bad-amount", place, "the amount cannot be read to its end").help(
-        "Write one amount, one unit and one ingredient, such as `250 g butter, cold`, \
-         `1 lb 4 oz butter` or `2 large eggs`; for two ingredients write two lines.",
-    )
+    Fault::error("bad-amount", place, said!("amount-not-whole"))
+        .help(said!("amount-not-whole-help"))
 }
 
 /// The fault of a line without an amount, with the line as it would read.
 fn unreadable(line: &Placed<String>, name: &str) -> Fault {
     let name = clip(name.trim());
     let name = if name.is_empty() { "butter" } else { &name };
-    Fault::error("bad-amount", &line.place, "no amount can be read here").help(format!(
-        "Put one before the name, as in `250 g butter, cold`; where none is meant, write \
-         `{name}, as needed`."
-    ))
+    Fault::error("bad-amount", &line.place, said!("no-amount"))
+        .help(said!("no-amount-help", name))
 }
 
 fn heaped(place: &Place) -> Fault {
-    let message = "how much is on a heaped spoon is not known";
-    Fault::error("bad-amount", place, message).help(
-        "Level it off, and write how many level spoons it comes to: `2 tbsp cocoa`.",
-    )
+    let message = said!("heaped-spoon");
+    Fault::error("bad-amount", place, message).help(said!("heaped-spoon-help"))
 }
 
 fn vessel(place: &Place) -> Fault {
-    let message = "how much this vessel holds is not known";
-    Fault::error("bad-amount", place, message)
-        .help("Fill it with water, and write what that measures: `250 ml buttermilk`.")
+    let message = said!("unknown-vessel");
+    Fault::error("bad-amount", place, message).help(said!("unknown-vessel-help"))
 }
 
 /// A text parted at the word between two of which one is taken: `butter or lard`.

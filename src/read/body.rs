@@ -7,6 +7,7 @@ use std::sync::Arc;
 use pulldown_cmark::{CodeBlockKind, Event, HeadingLevel, Parser, Tag, TagEnd};
 
 use crate::fault::{Fault, Place, Placed, nearest};
+use crate::said;
 
 use super::{prose, readable, ticket};
 
@@ -40,16 +41,16 @@ pub(super) fn head(text: &str) -> Option<Head<'_>> {
 
 /// The fault of a file without a head, or with one that lacks its first or last line.
 pub(super) fn missing_head(file: &Arc<str>, text: &str) -> Fault {
-    let begin =
-        "Begin with a line `---`, lines such as `title: Crescents`, and a line `---`.";
+    let begin = said!("head-begin-help");
     let Some((first, at)) = lines(text).find(|(line, _)| !line.trim().is_empty()) else {
         let place = Place::new(file, 0, 0);
-        return Fault::error("missing-head", &place, "this file is empty").help(begin);
+        return Fault::error("missing-head", &place, said!("head-file-empty"))
+            .help(begin);
     };
     let first = first.trim_end();
     let place = Place::new(file, at, at + first.len());
     if first != "---" {
-        let message = "the head does not begin: the first line of a file is `---`";
+        let message = said!("head-does-not-begin");
         return Fault::error("missing-head", &place, message).help(begin);
     }
     // The head's last line is a slip of `---`, or missing before what no head holds.
@@ -62,8 +63,8 @@ pub(super) fn missing_head(file: &Arc<str>, text: &str) -> Fault {
     let end = lines(text).filter(|line| line.1 > at).find(|(line, _)| ends(line));
     let place =
         end.map_or(place, |(line, at)| Place::new(file, at, at + line.trim_end().len()));
-    Fault::error("missing-head", &place, "the head has no end")
-        .help("Put a line `---`, three hyphens, behind its last line, before the text.")
+    Fault::error("missing-head", &place, said!("head-has-no-end"))
+        .help(said!("head-has-no-end-help"))
 }
 
 /// The lines of a text, and where each begins.
@@ -181,11 +182,11 @@ impl Splitter<'_> {
         // The signs too: they are what is wrong.
         let line = self.body[range.clone()].trim_end().len();
         let place = self.place.part(range.start, range.start + line);
-        let message = "a step's heading begins with `##` and a space";
+        let message = said!("bad-heading");
         let words = self.body[range.clone()].trim_matches(['#', ' ', '\n', '\r']);
         self.faults.push(
             Fault::error("bad-heading", &place, message)
-                .help(format!("Write `## {words}`.")),
+                .help(said!("bad-heading-help", words)),
         );
     }
 
@@ -290,11 +291,10 @@ impl Splitter<'_> {
 
     fn opening_slip(&mut self, first: &str, at: usize) {
         let place = self.place.part(at, at + first.trim_end().len());
-        let message = "a ticket begins with the line `~~~ticket`";
+        let message = said!("ticket-fence");
         self.faults.push(
-            Fault::error("ticket-fence", &place, message).help(
-                "Write `~~~ticket` before its first line and `~~~` behind its last.",
-            ),
+            Fault::error("ticket-fence", &place, message)
+                .help(said!("ticket-fence-help")),
         );
     }
 
@@ -302,8 +302,8 @@ impl Splitter<'_> {
         let first = self.body[at..].lines().next().unwrap_or("");
         let place = self.place.part(at, at + first.trim_end().len());
         self.faults.push(
-            Fault::error("ticket-fence", &place, "this ticket has no end")
-                .help("Put a line `~~~` behind its last line."),
+            Fault::error("ticket-fence", &place, said!("ticket-no-end"))
+                .help(said!("ticket-no-end-help")),
         );
     }
 
@@ -319,9 +319,8 @@ impl Splitter<'_> {
             return;
         }
         self.read.stray = true;
-        let message = "this ticket stands under no heading";
-        let help = "A ticket stands right beneath its step's heading, such as `## Mix`, and \
-                    only one does.";
+        let message = said!("stray-ticket");
+        let help = said!("stray-ticket-help");
         self.faults.push(Fault::error("stray-ticket", &ticket.place, message).help(help));
     }
 }

@@ -8,6 +8,7 @@ use jiff::civil::DateTime;
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Duration, Exact, Mass, exact};
 use crate::model::{Class, Each, Making, Much, Session, one_of};
+use crate::said;
 
 use super::course::mass;
 use super::fields::{Fields, entries, unreadable};
@@ -163,14 +164,12 @@ pub(crate) fn clock(text: &str) -> Option<(i8, i8)> {
 
 fn makes(fields: &mut Fields, together: u32) -> Vec<Making> {
     let Some(node) = fields.take("makes") else {
-        fields
-            .needed("makes", "a list of `recipe: crescents`, `each: pair`, `pieces: 12`");
+        fields.needed("makes", said!("example-makes"));
         return Vec::new();
     };
     let Node::List(items) = node.value else {
-        let fault =
-            Fault::error("bad-value", &node.place, "`makes` is a list of recipes");
-        fields.faults().push(fault.help("Begin each with `- recipe: crescents`."));
+        let fault = Fault::error("bad-value", &node.place, said!("makes-no-list"));
+        fields.faults().push(fault.help(said!("makes-no-list-help")));
         return Vec::new();
     };
     items.into_iter().map(|item| making(item, together, fields.faults())).collect()
@@ -181,14 +180,13 @@ fn making(item: Placed<Node>, together: u32, faults: &mut Vec<Fault>) -> Making 
     let keys = ["recipe", "each", "pieces", "batches"];
     let mut fields = Fields::new(item, &keys, faults);
     let recipe = fields.needed("recipe", "crescents");
-    let each = fields
-        .parsed("each", "pair (or baker, or demonstration)", |text| each(text, together));
+    let each = fields.parsed("each", said!("example-each"), |text| each(text, together));
     let pieces = fields.parsed("pieces", "12", whole);
     let batches = fields.parsed("batches", "1", batches);
     if let (Some(_), Some(both)) = (&pieces, &batches) {
-        let message = "`pieces` and `batches` both say how much is made";
+        let message = said!("makes-both");
         let fault = Fault::error("bad-value", &both.place, message);
-        fields.faults().push(fault.help("Write one of the two."));
+        fields.faults().push(fault.help(said!("makes-both-help")));
     }
     let much = pieces
         .map(|pieces| Much::Pieces(pieces.value))
@@ -236,17 +234,19 @@ fn kit(fields: &mut Fields) -> Vec<(Placed<String>, u32)> {
                     .iter()
                     .any(|(known, _): &(Placed<String>, u32)| known.value == one.value)
                 {
-                    let message = format!("`{}` stands here twice", one.value);
+                    let message = said!("kit-twice", name = one.value);
                     let fault = Fault::error("class-kit", &one.place, message);
-                    fields.faults().push(fault.help("Say once how many there are."));
+                    fields.faults().push(fault.help(said!("kit-twice-help")));
                 } else {
                     kit.push((one, count));
                 }
             }
             None => {
-                let message = format!("`{}` wants a whole number here", name.value);
+                let message = said!("kit-no-number", name = name.value);
                 let fault = Fault::error("bad-value", &value.place, message);
-                fields.faults().push(fault.help(format!("Write `{}: 2`.", name.value)));
+                fields
+                    .faults()
+                    .push(fault.help(said!("kit-no-number-help", name = name.value)));
             }
         }
     }

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{CupSet, Length, Mass, Unit, exact};
 use crate::model::{Course, EggClasses, Kit, Lesson, Look, News, Room};
+use crate::said;
 
 use super::class::clock;
 use super::fields::{Fields, entries};
@@ -166,6 +167,13 @@ fn language(text: &str) -> Option<String> {
     (known && ends && parts.all(plain)).then(|| text.to_owned())
 }
 
+/// The language in the text of a `course.yaml`, be the rest of it readable or not.
+pub(crate) fn language_of(text: &str) -> Option<String> {
+    let value = text.lines().find_map(|line| line.strip_prefix("language:"))?;
+    let value = value.split(" #").next().unwrap_or_default();
+    language(value.trim().trim_matches(['"', '\'']))
+}
+
 fn date(text: &str) -> Option<String> {
     text.parse::<jiff::civil::Date>().ok().map(|date| date.to_string())
 }
@@ -296,10 +304,10 @@ fn one(
             Some(News { date, content: prose.blocks, links: prose.links })
         }
         _ => {
-            let message = "here a day and what is new since then are expected";
+            let message = said!("news-no-day");
             faults.push(
                 Fault::error("bad-value", &key.place, message)
-                    .help("Write `- 2027-02-15: The buns rest overnight now.`"),
+                    .help(said!("news-no-day-help")),
             );
             None
         }

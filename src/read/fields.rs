@@ -3,6 +3,8 @@
 use std::sync::Arc;
 
 use crate::fault::{Fault, Place, Placed, clip, nearest};
+use crate::said;
+use crate::statement::Say;
 
 use super::yaml::{self, Node};
 
@@ -15,10 +17,9 @@ pub(super) fn entries(node: Placed<Node>, faults: &mut Vec<Fault>) -> Entries {
         Node::Map(entries) => entries,
         Node::Empty => Vec::new(),
         Node::Text(_) | Node::List(_) => {
-            let message = "here `key: value` lines are expected";
+            let message = said!("no-map");
             faults.push(
-                Fault::error("bad-yaml", &node.place, message)
-                    .help("Write one `key: value` on each line."),
+                Fault::error("bad-yaml", &node.place, message).help(said!("no-map-help")),
             );
             Vec::new()
         }
@@ -92,18 +93,18 @@ impl<'a> Fields<'a> {
     pub(super) fn items(
         &mut self,
         key: &'static str,
-        example: &str,
+        example: impl Say,
     ) -> Vec<Placed<Node>> {
         let Some(node) = self.take(key) else { return Vec::new() };
         match node.value {
             Node::List(items) => items,
             Node::Map(_) => vec![node],
             Node::Text(_) | Node::Empty => {
-                let message = format!("`{key}` is a list");
-                self.faults
-                    .push(Fault::error("bad-value", &node.place, message).help(format!(
-                        "Begin each of its lines with `- `: `{example}`."
-                    )));
+                let message = said!("no-list", key);
+                self.faults.push(
+                    Fault::error("bad-value", &node.place, message)
+                        .help(said!("no-list-help", example)),
+                );
                 Vec::new()
             }
         }
@@ -121,8 +122,8 @@ impl<'a> Fields<'a> {
         };
         let left = entries.find(|(of, value)| of.value == key && is_blank(&value.value));
         if let Some((of, _)) = left {
-            let message = format!("`{key}` of `{}` is not filled in yet", clip(name));
-            let help = format!("Write behind `{key}:` what its pack or your scale says.");
+            let message = said!("not-filled-in", key, name = clip(name));
+            let help = said!("not-filled-in-help", key);
             self.faults
                 .push(Fault::error("not-filled-in", &of.place, message).help(help));
         }
@@ -135,12 +136,8 @@ impl<'a> Fields<'a> {
             Node::Text(text) => Some(Placed::new(text.trim().to_owned(), node.place)),
             _ => {
                 self.faults.push(
-                    Fault::error(
-                        "bad-value",
-                        &node.place,
-                        format!("`{key}` is one value, not a list"),
-                    )
-                    .help(format!("Write it on one line: `{key}: …`.")),
+                    Fault::error("bad-value", &node.place, said!("not-one-value", key))
+                        .help(said!("not-one-value-help", key)),
                 );
                 None
             }
@@ -148,12 +145,16 @@ impl<'a> Fields<'a> {
     }
 
     /// Takes the text of `key`, which must be there.
-    pub(super) fn needed(&mut self, key: &'static str, example: &str) -> Placed<String> {
+    pub(super) fn needed(
+        &mut self,
+        key: &'static str,
+        example: impl Say,
+    ) -> Placed<String> {
         self.text(key).unwrap_or_else(|| {
             let place = self.place.part(0, 0);
             self.faults.push(
-                Fault::error("missing-key", &place, format!("`{key}` is missing"))
-                    .help(format!("Add a line such as `{key}: {example}`.")),
+                Fault::error("missing-key", &place, said!("missing-key", key))
+                    .help(said!("missing-key-help", key, example)),
             );
             Placed::new(String::new(), place)
         })
@@ -163,7 +164,7 @@ impl<'a> Fields<'a> {
     pub(super) fn parsed<T>(
         &mut self,
         key: &'static str,
-        example: &str,
+        example: impl Say,
         read: impl FnOnce(&str) -> Option<T>,
     ) -> Option<Placed<T>> {
         let text = self.text(key)?;
@@ -212,11 +213,10 @@ impl<'a> Fields<'a> {
                     texts.push(Placed::new(text.trim().to_owned(), item.place));
                 }
                 Node::Empty | Node::List(_) | Node::Map(_) => {
-                    let message = "here a list of words is expected";
+                    let message = said!("no-words-list");
                     self.faults.push(
-                        Fault::error("bad-value", &item.place, message).help(
-                            "If the words hold `: `, put them in \"double quotes\".",
-                        ),
+                        Fault::error("bad-value", &item.place, message)
+                            .help(said!("no-words-list-help")),
                     );
                     break;
                 }
@@ -233,19 +233,19 @@ impl<'a> Fields<'a> {
 }
 
 fn unknown(key: &Placed<String>, keys: &[&'static str]) -> Fault {
-    let message = format!("`{}` is not a key that belongs here", key.value);
+    let message = said!("unknown-key", key = key.value);
     let help = match nearest(&key.value, keys.iter().copied()) {
-        Some(near) => format!("Did you mean `{near}`?"),
-        None => format!("Known here: {}.", keys.join(", ")),
+        Some(near) => said!("did-you-mean", near),
+        None => said!("unknown-key-help", keys),
     };
     Fault::error("unknown-key", &key.place, message).help(help)
 }
 
 /// A value that does not read, with an example of one that does.
-pub(super) fn unreadable(key: &str, text: &Placed<String>, example: &str) -> Fault {
-    let message = format!("`{}` does not read as a value of `{key}`", clip(&text.value));
+pub(super) fn unreadable(key: &str, text: &Placed<String>, example: impl Say) -> Fault {
+    let message = said!("unreadable-value", value = clip(&text.value), key);
     Fault::error("bad-value", &text.place, message)
-        .help(format!("Write it like `{example}`."))
+        .help(said!("unreadable-value-help", example))
 }
 
 /// Splits at commas, keeping places.

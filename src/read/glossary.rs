@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use crate::fault::{Fault, Placed};
 use crate::model::Entry;
+use crate::said;
 
 use super::fields::{Fields, entries_of};
 use super::prose;
@@ -27,7 +28,7 @@ fn entry(
         _ => {
             let mut fields = Fields::new(node, &["also", "means", "everyday"], faults);
             let also = fields.list("also").unwrap_or_default();
-            let means = fields.needed("means", "a pause in which the dough slackens");
+            let means = fields.needed("means", said!("example-meaning"));
             let everyday = fields.parsed("everyday", "yes", yes);
             fields.finish();
             (also, everyday.is_some_and(|everyday| everyday.value), means)

@@ -27,11 +27,13 @@ use rayon::prelude::*;
 
 use crate::fault::{Fault, Place, Texts};
 use crate::model::Content;
+use crate::said;
 
 pub(crate) use amount::{
     bad_amount, is_amount, is_part, is_unit, parted, quantity as amount_of,
 };
 pub(crate) use class::{clock, moment};
+pub(crate) use course::language_of;
 pub(crate) use lexicon::{BARE, Lexicon};
 pub(crate) use quantity::{size as size_of, temperature, tin};
 pub(crate) use recipe::density;
@@ -57,9 +59,9 @@ pub fn content(files: &[Source]) -> (Content, Texts, Vec<Fault>) {
             Fault::error(
                 "missing-file",
                 &Place::file("course.yaml"),
-                "there is no `course.yaml`",
+                said!("missing-course"),
             )
-            .help("Make one with at least `title: …` and `summary: …`."),
+            .help(said!("missing-course-help")),
         ),
     }
     let (recipes, others): (Vec<&Source>, _) = files

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use crate::fault::{Fault, Placed};
 use crate::measure::{Mass, Unit};
 use crate::model::{PantryEntry, Quantity};
+use crate::said;
 
 use super::fields::{Fields, entries_of};
 use super::yaml::Node;
@@ -30,9 +31,8 @@ fn entry(
     faults: &mut Vec<Fault>,
 ) -> PantryEntry {
     if is_weighed(&name.value) {
-        let message = "this begins with an amount, which no ingredient's name does";
-        let help = "Name the ingredient alone here, and write the amount in the recipe: \
-                    `1 lb 4 oz butter`.";
+        let message = said!("pantry-amount");
+        let help = said!("pantry-amount-help");
         faults.push(Fault::error("bad-amount", &name.place, message).help(help));
     }
     let mut fields = Fields::new(node, &KEYS, faults);
@@ -89,11 +89,10 @@ fn allergens(fields: &mut Fields) -> (Option<Vec<Placed<String>>>, bool) {
         None
     };
     if let Some(word) = odd {
-        let message = "what the pack lists is not said here";
+        let message = said!("pack-not-said");
         fields.faults().push(
-            Fault::error("bad-value", &word.place, message).help(
-                "Write each allergen that the pack lists; nothing else beside them.",
-            ),
+            Fault::error("bad-value", &word.place, message)
+                .help(said!("pack-not-said-help")),
         );
         return (None, false);
     }

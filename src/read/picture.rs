@@ -3,6 +3,7 @@
 use crate::fault::{Fault, Placed};
 use crate::media::is_name;
 use crate::model::{Brace, Inline, Shown};
+use crate::said;
 
 /// How the media folder is named in prose, as any Markdown reader follows it.
 const FOLDER: &str = "../media/";
@@ -31,20 +32,15 @@ pub(super) fn in_line(text: &Placed<String>) -> Result<Shown, Fault> {
 
 fn shown(file: Placed<String>, alt: &str) -> Result<Shown, Fault> {
     if !is_name(&file.value) {
-        let message = format!("`{}` cannot be a picture here", file.value);
-        return Err(Fault::error("bad-picture", &file.place, message).help(
-            "Name a file in the media folder, ending in .jpg or .png, with plain letters, \
-             digits and hyphens: `![what it shows](../media/roll-up.jpg)`.",
-        ));
+        let message = said!("bad-picture", picture = file.value);
+        return Err(Fault::error("bad-picture", &file.place, message)
+            .help(said!("bad-picture-help")));
     }
     let alt = alt.trim().to_owned();
     if alt.is_empty() {
-        let message = format!("it is not said what the picture `{}` shows", file.value);
-        return Err(Fault::error("picture-without-words", &file.place, message).help(
-            "Say it in a few words, for those who cannot see it: in prose \
-             `![both hands roll it away](../media/roll-up.jpg)`, in a ticket \
-             `picture: roll-up.jpg, both hands roll it away`.",
-        ));
+        let message = said!("picture-without-words", picture = file.value);
+        return Err(Fault::error("picture-without-words", &file.place, message)
+            .help(said!("picture-without-words-help")));
     }
     Ok(Shown { file, alt })
 }

@@ -10,6 +10,7 @@ use pulldown_cmark::{Event, Options, Parser, Tag, TagEnd};
 
 use crate::fault::{Fault, Place, Placed};
 use crate::model::{Block, Brace, Inline, Live, Shown};
+use crate::said;
 
 use super::{picture, readable};
 
@@ -50,11 +51,10 @@ pub(super) fn cue(line: &Placed<String>, faults: &mut Vec<Fault>) -> Vec<Inline<
         if let Inline::Live { value } = inline
             && matches!(value.value, Live::Named { .. } | Live::Pieces)
         {
-            let message = "only temperatures, lengths and sizes are live in `until`";
+            let message = said!("until-brace");
             faults.push(
-                Fault::error("unknown-brace", &value.place, message).help(
-                    "Write `{5 °C}` so, and the names of ingredients without braces.",
-                ),
+                Fault::error("unknown-brace", &value.place, message)
+                    .help(said!("until-brace-help")),
             );
         }
     }
@@ -192,8 +192,8 @@ impl Builder<'_> {
         }
         let place = self.place.part(range.start, range.end);
         self.faults.push(
-            Fault::error(TOO_DEEP, &place, "lists are nested too deep here")
-                .help("Use headings or fewer levels."),
+            Fault::error(TOO_DEEP, &place, said!("too-deep"))
+                .help(said!("too-deep-help")),
         );
     }
 

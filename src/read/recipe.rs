@@ -8,6 +8,7 @@ use crate::model::{
     Accept, Included, Makes, Part, Preferment, Quantity, Recipe, Section, Shown, Step,
     Tin, Unread, Video,
 };
+use crate::said;
 
 use super::fields::{Fields, entries};
 use super::measured::measured;
@@ -71,8 +72,7 @@ fn read_head(
 ) -> Recipe {
     let mut unread = Unread::default();
     let title = fields.needed("title", "Crescents");
-    let summary =
-        fields.needed("summary", "Plain crescents, three turns, baked dark.").value;
+    let summary = fields.needed("summary", said!("example-recipe-summary")).value;
     let makes = stated(fields, comma, &mut unread);
     let tin = tin_of(fields, makes.as_ref());
     let formula = formula(fields, comma, text, &mut unread);
@@ -147,11 +147,7 @@ fn by_name(text: &str) -> Option<Included> {
 
 /// The tin: its own key says it, or what the recipe makes. They say one thing.
 fn tin_of(fields: &mut Fields, makes: Option<&Placed<Makes>>) -> Option<Placed<Tin>> {
-    let said = fields.parsed(
-        "tin",
-        "23 x 13 x 7 cm` or `9 in round`, one tin; two of them are said in `makes: 2 x 9 in round",
-        quantity::tin,
-    );
+    let said = fields.parsed("tin", said!("example-tin"), quantity::tin);
     let made = makes.and_then(|makes| match &makes.value {
         Makes::Tins { tin, .. } => Some(Placed::new(tin.clone(), makes.place.clone())),
         Makes::Pieces { .. } | Makes::Weight(_) => None,
@@ -159,10 +155,9 @@ fn tin_of(fields: &mut Fields, makes: Option<&Placed<Makes>>) -> Option<Placed<T
     if let (Some(said), Some(made)) = (&said, &made)
         && said.value != made.value
     {
-        let message = "`makes` says another tin";
+        let message = said!("tin-twice");
         fields.faults().push(
-            Fault::error("bad-value", &said.place, message)
-                .help("Take `tin` out: what `makes` says is the tin."),
+            Fault::error("bad-value", &said.place, message).help(said!("tin-twice-help")),
         );
     }
     made.or(said)
@@ -177,23 +172,21 @@ fn stated(
 ) -> Option<Placed<Makes>> {
     let text = fields.text("makes")?;
     match makes(&text.value, comma) {
-        Ok(makes) => Some(Placed::new(makes, text.place)),
-        Err(help) => {
-            let message = format!("`{}` is not what one batch makes", clip(&text.value));
-            let fault = Fault::error("bad-value", &text.place, message).help(help);
-            fields.faults().push(fault);
+        Some(makes) => Some(Placed::new(makes, text.place)),
+        None => {
+            let message = said!("bad-makes", makes = clip(&text.value));
+            let fault = Fault::error("bad-value", &text.place, message);
+            fields.faults().push(fault.help(said!("bad-makes-help")));
             unread.makes = true;
             None
         }
     }
 }
 
-/// What a batch makes; else what would be right. A range of pieces counts as its middle, a
+/// What a batch makes. A range of pieces counts as its middle, a
 /// half as one more: each is then the smaller, and none is short.
-fn makes(text: &str, comma: bool) -> Result<Makes, &'static str> {
-    const PLAIN: &str = "Write a whole number and a word, `22 crescents`; tins of one size, \
-                         `2 x 9 in round`; or for a base dough its weight, `1150 g`.";
-    let found = measured(text, comma).map_err(|_| PLAIN)?;
+fn makes(text: &str, comma: bool) -> Option<Makes> {
+    let found = measured(text, comma).ok()?;
     let rest = found.rest.trim();
     let weight = match &found.quantity {
         Quantity::Unit(value, unit) => unit.grams().map(|grams| value * grams),
@@ -202,16 +195,16 @@ fn makes(text: &str, comma: bool) -> Result<Makes, &'static str> {
         }
         Quantity::Pieces(middle, _) => {
             let range = found.range.map(|(low, high)| [middle * low, middle * high]);
-            return pieces(middle, range, rest).ok_or(PLAIN);
+            return pieces(middle, range, rest);
         }
         Quantity::Batches(count) => {
             let word = if *count == exact(1, 1) { "batch" } else { "batches" };
-            return pieces(count, None, word).ok_or(PLAIN);
+            return pieces(count, None, word);
         }
     };
     let sound =
         |grams: &Exact| found.range.is_none() && rest.is_empty() && grams.is_positive();
-    weight.filter(sound).map(|grams| Makes::Weight(Mass::grams(grams))).ok_or(PLAIN)
+    weight.filter(sound).map(|grams| Makes::Weight(Mass::grams(grams)))
 }
 
 fn pieces(count: &Exact, range: Option<[Exact; 2]>, rest: &str) -> Option<Makes> {
@@ -317,9 +310,8 @@ fn lines(
         Node::List(items) => items,
         Node::Text(_) => vec![node],
         Node::Map(_) | Node::Empty => {
-            let message = format!("the section `{}` has no lines", name.value);
-            let help = "Its lines stand under it, each with `- ` before it, such as \
-                        `- 500 g bread flour`.";
+            let message = said!("section-without-lines", section = name.value);
+            let help = said!("section-without-lines-help");
             fields
                 .faults()
                 .push(Fault::error("bad-value", &name.place, message).help(help));
@@ -328,10 +320,10 @@ fn lines(
         }
     };
     if let Some(first) = items.get(*room) {
-        let message = format!("a formula has {MOST_LINES} lines at the most");
+        let message = said!("too-many-lines", most = MOST_LINES);
         fields.faults().push(
             Fault::error("too-many-lines", &first.place, message)
-                .help("Make two recipes of it: one can be an ingredient of the other."),
+                .help(said!("too-many-lines-help")),
         );
         items.truncate(*room);
     }
@@ -381,10 +373,10 @@ fn run_on(place: &Place, text: &str) -> Option<Fault> {
             amount::quantity(bare, true).is_some_and(|(_, name)| !name.is_empty());
         if at > 0 && weighed {
             let place = place.part(start, start + bare.len());
-            let message = "this line is read as a part of the one above";
+            let message = said!("line-run-on");
             return Some(
                 Fault::error("bad-amount", &place, message)
-                    .help(format!("Begin it with `- `: `- {bare}`.")),
+                    .help(said!("line-run-on-help", line = bare)),
             );
         }
         at += line.len();
@@ -394,10 +386,8 @@ fn run_on(place: &Place, text: &str) -> Option<Fault> {
 
 /// A line with a colon in it, which YAML takes for a key.
 fn not_one_text(place: &Place) -> Fault {
-    Fault::error("bad-amount", place, "this line does not read as one amount line").help(
-        "Put the whole line in \"double quotes\": a colon with a space behind it means \
-         something else here.",
-    )
+    Fault::error("bad-amount", place, said!("line-not-one"))
+        .help(said!("line-not-one-help"))
 }
 
 /// `watch:` a list of `name: address`, each with its `length` and `still` if wished.
@@ -434,12 +424,8 @@ fn video(name: Placed<String>, node: Placed<Node>, fields: &mut Fields) -> Optio
         }
         _ => {
             fields.faults().push(
-                Fault::error(
-                    "bad-value",
-                    &node.place,
-                    "a video's address is expected here",
-                )
-                .help("Write `- roll-up: https://…`."),
+                Fault::error("bad-value", &node.place, said!("video-without-address"))
+                    .help(said!("video-without-address-help")),
             );
             None
         }
@@ -458,9 +444,9 @@ fn accept(fields: &mut Fields) -> Vec<Accept> {
                     Fault::error(
                         "bad-value",
                         &fault.place,
-                        "a fault is accepted with a reason",
+                        said!("accept-without-reason"),
                     )
-                    .help(format!("Write `{}: \"the reason\"`.", fault.value)),
+                    .help(said!("accept-without-reason-help", name = fault.value)),
                 );
                 None
             }
@@ -476,9 +462,9 @@ fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fa
     recipe.unread.method = stray;
     let too_many = parts.get(MOST_PARTS).and_then(|part| part.title.as_ref());
     faults.extend(too_many.map(|title| {
-        let message = format!("a recipe has {MOST_PARTS} headings at the most");
+        let message = said!("too-many-headings", most = MOST_PARTS);
         Fault::error("too-many-headings", &title.place, message)
-            .help("Make two recipes of it: one can be an ingredient of the other.")
+            .help(said!("too-many-lines-help"))
     }));
     for part in parts.into_iter().take(MOST_PARTS) {
         let at = place.part(part.prose.start, part.prose.end);
@@ -514,10 +500,10 @@ fn few_turns(recipe: &mut Recipe, faults: &mut Vec<Fault>) {
     let mut more = steps.filter(|step| step.turn.is_some()).skip(MOST_TURNS);
     let Some(first) = more.next().and_then(|step| step.turn.take()) else { return };
     more.for_each(|step| step.turn = None);
-    let message = format!("a dough has {MOST_TURNS} turns at the most");
+    let message = said!("too-many-turns", most = MOST_TURNS);
     faults.push(
         Fault::error("too-many-turns", &first.place, message)
-            .help("With three to six the layers are thin enough; more and they are flour and fat again."),
+            .help(said!("too-many-turns-help")),
     );
 }
 
@@ -526,10 +512,10 @@ fn name_apart(recipe: &Recipe, faults: &mut Vec<Fault>) {
     let mut names: Vec<&str> = Vec::new();
     for step in recipe.steps() {
         if names.contains(&step.name.as_str()) {
-            let message = "another step has the same heading";
+            let message = said!("same-heading");
             faults.push(
                 Fault::error("same-heading", &step.title.place, message)
-                    .help("Tell them apart: `Second turn`, `Third turn`."),
+                    .help(said!("same-heading-help")),
             );
         }
         names.push(&step.name);
@@ -544,8 +530,8 @@ fn name_apart(recipe: &Recipe, faults: &mut Vec<Fault>) {
 }
 
 fn unknown_step(after: &Placed<String>, names: &[&str]) -> Fault {
-    let help = instead(&after.value, names, "The steps here");
-    let message = format!("there is no step `{}` in this recipe", after.value);
+    let help = instead(&after.value, names, said!("names-steps"));
+    let message = said!("unknown-step", step = after.value);
     Fault::error("unknown-step", &after.place, message).help(help)
 }
 
@@ -590,33 +576,33 @@ mod tests {
 
     use super::*;
 
-    fn said(text: &str, comma: bool) -> Result<Makes, &'static str> {
+    fn stated(text: &str, comma: bool) -> Option<Makes> {
         makes(text, comma)
     }
 
     #[test]
     fn what_a_batch_makes_is_read_or_refused_in_words() {
         let pieces = |count, word: &str, range| {
-            Ok(Makes::Pieces { count, word: word.to_owned(), range })
+            Some(Makes::Pieces { count, word: word.to_owned(), range })
         };
-        assert_eq!(said("1 batch", false), pieces(1, "batch", None));
-        assert_eq!(said("2 batches", false), pieces(2, "batches", None));
-        assert_eq!(said("2 dozen rolls", false), pieces(24, "rolls", None));
-        assert_eq!(said("12-14 pieces", false), pieces(13, "pieces", Some([12, 14])));
-        assert_eq!(said("2 to 3 loaves", false), pieces(3, "loaves", Some([2, 3])));
+        assert_eq!(stated("1 batch", false), pieces(1, "batch", None));
+        assert_eq!(stated("2 batches", false), pieces(2, "batches", None));
+        assert_eq!(stated("2 dozen rolls", false), pieces(24, "rolls", None));
+        assert_eq!(stated("12-14 pieces", false), pieces(13, "pieces", Some([12, 14])));
+        assert_eq!(stated("2 to 3 loaves", false), pieces(3, "loaves", Some([2, 3])));
         let tin = Tin::Round(Length::inches(&exact(9, 1)), None);
         for text in ["2 x 9 in round", "2 × 9 in round", "two x 9 inch round"] {
             let two = Makes::Tins { count: 2, tin: tin.clone() };
-            assert_eq!(said(text, false), Ok(two), "{text}");
+            assert_eq!(stated(text, false), Some(two), "{text}");
         }
-        let grams = |grams: i64| Ok(Makes::Weight(Mass::grams(exact(grams, 1))));
-        assert_eq!(said("1,000 g", false), grams(1000));
-        assert_eq!(said("1.000 g", true), grams(1000));
+        let grams = |grams: i64| Some(Makes::Weight(Mass::grams(exact(grams, 1))));
+        assert_eq!(stated("1,000 g", false), grams(1000));
+        assert_eq!(stated("1.000 g", true), grams(1000));
         let pound = exact(25, 16) * exact(45_359_237, 100_000);
-        assert_eq!(said("1 lb 9 oz", false), Ok(Makes::Weight(Mass::grams(pound))));
+        assert_eq!(stated("1 lb 9 oz", false), Some(Makes::Weight(Mass::grams(pound))));
         for text in ["1½ rolls", "0 rolls", "24", "many", "1 to 2 kg", "2-3 x 9 in round"]
         {
-            assert!(said(text, false).is_err(), "{text}");
+            assert!(stated(text, false).is_none(), "{text}");
         }
     }
 }

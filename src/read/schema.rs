@@ -35,15 +35,23 @@ pub fn schema(shape: Shape) -> &'static str {
 mod tests {
     use super::*;
     use crate::read::{Source, content};
+    use crate::statement::Value;
+
+    fn name(value: &Value) -> String {
+        let Value::Text(text) = value else { panic!("no name: {value:?}") };
+        text.clone()
+    }
 
     /// The keys that a reader knows, from what it says to one that it does not.
     fn known(path: &str, text: &str) -> Vec<String> {
         let source = Source { path: path.into(), text: text.into() };
         let faults = content(&[source]).2;
         let unknown = faults.into_iter().find(|fault| fault.name == "unknown-key");
-        let help = unknown.and_then(|fault| fault.help).unwrap_or_default();
-        let list = help.trim_start_matches("Known here: ").trim_end_matches('.');
-        let mut keys: Vec<String> = list.split(", ").map(str::to_owned).collect();
+        let help = unknown.and_then(|fault| fault.help).expect("a remedy");
+        let Some((_, Value::List(list))) = help.values.first() else {
+            panic!("no keys are named: {help:?}")
+        };
+        let mut keys: Vec<String> = list.iter().map(name).collect();
         keys.sort();
         // A reader that looks at a key twice names it twice.
         keys.dedup();

@@ -3,13 +3,11 @@
 use crate::fault::{Fault, Placed};
 use crate::measure::{Exact, Length, exact};
 use crate::model::{Bend, Crescent, Line, OwnFrame, OwnShape, Shaping};
+use crate::said;
 
 use super::fields::Fields;
 use super::yaml::Node;
 use super::{amount, picture, quantity};
-
-/// What a piece may be shaped into.
-pub(super) const SHAPES: &str = "crescent, notch 1 cm, stretch 1/4, curved (or baton, spiral, twist, knot, plait of 3, pinwheel, envelope, pocket, turnover, folded square, ring, round, oval, tin, filled ball, or the name of a shape in a technique)";
 
 /// A shaping: `crescent, notch 1 cm, stretch a quarter, curved` (or `straight`, `ends
 /// joined`); `rolled` for a plain crescent; the other shapings by their words; any other plain
@@ -80,17 +78,16 @@ fn own_shape(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnShape> {
         .filter_map(|frame| own_frame(frame, fields.faults()))
         .collect();
     if !(2..=6).contains(&count) || piece.is_none() {
-        let message = "a shape has a `piece` and two to six `frames`";
+        let message = said!("shape-without-frames");
         fields.faults().push(
-            Fault::error("bad-shape", &place, message).help(
-                "Give the size of the piece that you draw, and for each stage what is done and its points in cm, as `dough: 0 0, 12 0, 12 8, 0 8`.",
-            ),
+            Fault::error("bad-shape", &place, message)
+                .help(said!("shape-without-frames-help")),
         );
     }
     let pictures = frames.iter().filter(|frame| frame.picture.is_some()).count();
     if pictures > 0 && pictures < frames.len() {
-        let message = "some stages of this shape are drawn and others are pictures";
-        let help = "Draw all of them, or take a picture of each.";
+        let message = said!("shape-drawn-and-pictures");
+        let help = said!("shape-drawn-and-pictures-help");
         fields.faults().push(Fault::error("bad-shape", &place, message).help(help));
     }
     fields.finish();
@@ -102,7 +99,7 @@ fn own_frame(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnFrame> {
     let keys: Vec<&str> =
         ["does", "picture"].into_iter().chain(Line::ALL.map(Line::word)).collect();
     let mut fields = Fields::new(item, &keys, faults);
-    let does = fields.needed("does", "Fold the near edge to the middle.").value;
+    let does = fields.needed("does", said!("example-stage")).value;
     let mut lines = Vec::new();
     for line in Line::ALL {
         let points = fields.parsed(line.word(), "0 0, 12 0, 12 8", points);
@@ -116,11 +113,10 @@ fn own_frame(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnFrame> {
     let whole = arrows.into_iter().all(|(_, points)| points.len().is_multiple_of(2));
     let is_drawn = lines.iter().any(|(line, _)| *line == Line::Dough);
     if is_drawn == picture.is_some() || !whole {
-        let message =
-            "a stage shows its `dough` or a `picture`, and each `arrow` has two points";
-        fields.faults().push(Fault::error("bad-shape", &place, message).help(
-            "Write the outline by its corners, in cm from the near left one: `dough: 0 0, 12 0, 12 8, 0 8`; or show it: `picture: roll-up.jpg, both hands roll it away`.",
-        ));
+        let message = said!("bad-stage");
+        fields.faults().push(
+            Fault::error("bad-shape", &place, message).help(said!("bad-stage-help")),
+        );
     }
     fields.finish();
     Some(OwnFrame { does, lines, picture })

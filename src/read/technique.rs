@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use crate::fault::{Fault, Place, Placed};
 use crate::model::{Demonstration, Technique};
+use crate::said;
 
 use super::fields::Fields;
 use super::yaml::Node;
@@ -26,7 +27,7 @@ pub(super) fn read(
     let mut fields =
         Fields::new(node, &["title", "summary", "drawing", "shapes"], faults);
     let title = fields.needed("title", "The letter turn");
-    let summary = fields.needed("summary", "Three parts, one over the other.").value;
+    let summary = fields.needed("summary", said!("example-technique-summary")).value;
     let drawings = drawings(&mut fields);
     let shapes = shaping::own(&mut fields);
     fields.finish();
@@ -84,8 +85,8 @@ fn drawing(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<Demonstration>
         || per_tray.is_some();
     if sheet.is_none() || !shows {
         fields.faults().push(
-            Fault::error("bad-drawing", &place, "there is not enough here to draw")
-                .help("A drawing has a `sheet` and a `turn`, `turns`, a `cut`, a `roll`, a `shape`, pieces `per tray`, or a `lock-in` with its `block`."),
+            Fault::error("bad-drawing", &place, said!("bad-drawing"))
+                .help(said!("bad-drawing-help")),
         );
     }
     fields.finish();

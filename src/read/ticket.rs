@@ -4,6 +4,8 @@ use std::collections::BTreeSet;
 
 use crate::fault::{Fault, Placed, nearest};
 use crate::model::{Step, Use};
+use crate::said;
+use crate::statement::Say;
 
 use super::{amount, cut, divide, fields, picture, prose, quantity, shaping};
 
@@ -29,10 +31,10 @@ pub(super) fn read(
     let mut seen: BTreeSet<String> = BTreeSet::new();
     for mut line in lines {
         if !seen.insert(line.key.value.clone()) {
-            let message = format!("`{}` stands here twice", line.key.value);
+            let message = said!("ticket-line-twice", key = line.key.value);
             faults.push(
                 Fault::error("bad-ticket", &line.key.place, message)
-                    .help("Keep one of the two lines."),
+                    .help(said!("ticket-line-twice-help")),
             );
             continue;
         }
@@ -97,8 +99,8 @@ fn lines(ticket: &Placed<String>, faults: &mut Vec<Fault>) -> Vec<Line> {
                     value.place.end = place.end;
                 }
                 _ => faults.push(
-                    Fault::error("bad-ticket", &place, "this line is not `key: value`")
-                        .help("Write for example `hands: 10 min`."),
+                    Fault::error("bad-ticket", &place, said!("ticket-no-key"))
+                        .help(said!("ticket-no-key-help")),
                 ),
             },
         }
@@ -113,9 +115,9 @@ fn strip_comment(line: &str) -> &str {
 /// Puts one line's value into the step.
 fn set(step: &mut Step, line: Line, faults: &mut Vec<Fault>) -> Result<(), Fault> {
     if line.value.value.is_empty() {
-        let message = format!("`{}` has no value", line.key.value);
+        let message = said!("ticket-no-value", key = line.key.value);
         return Err(Fault::error("bad-ticket", &line.key.place, message)
-            .help("Write the value behind the colon, or take the line out."));
+            .help(said!("ticket-no-value-help")));
     }
     match line.key.value.as_str() {
         "hands" => step.hands = line.read("10 min + 20 s per piece", quantity::span)?,
@@ -157,15 +159,14 @@ fn set(step: &mut Step, line: Line, faults: &mut Vec<Fault>) -> Result<(), Fault
 
 /// The lines that have to do with the rolled dough.
 fn set_dough(step: &mut Step, line: Line) -> Result<(), Fault> {
-    let turns = "book (or letter, half, or a number of parts from 2 to 12; a book may say `book, ends meet at 1/3`)";
+    let turns = said!("example-turn");
     match line.key.value.as_str() {
         "sheet" => step.sheet = line.read("60 x 25 cm", quantity::size)?,
         "roll" => {
-            step.roll =
-                line.read("same way (or quarter turn, which is usual)", cut::rolling)?;
+            step.roll = line.read(said!("example-roll"), cut::rolling)?;
         }
         "lock-in" => {
-            let kinds = "envelope (or letter, or book; inverted book for fat outside)";
+            let kinds = said!("example-lock-in");
             let read = line.read(kinds, cut::inverted_lock_in)?;
             step.inverted = read.as_ref().is_some_and(|read| read.value.1);
             step.lock_in = read.map(|read| read.map(|(kind, _)| kind));
@@ -173,12 +174,12 @@ fn set_dough(step: &mut Step, line: Line) -> Result<(), Fault> {
         "turn" => step.turn = line.read(turns, cut::turn)?,
         "cut" => step.cut = line.read("triangles, base 9 cm, height 24 cm", cut::cut)?,
         "divide" => {
-            let parts = "half for crescents, the rest for batons (or 12 pieces)";
+            let parts = said!("example-divide");
             let read = divide::divide(&line.value);
             step.divide = line.read(parts, |_| read)?;
         }
         "part" => step.part = Some(line.value),
-        "shape" => step.shape = line.read(shaping::SHAPES, shaping::shaping)?,
+        "shape" => step.shape = line.read(said!("example-shape"), shaping::shaping)?,
         _ => return Err(unknown(&line.key)),
     }
     Ok(())
@@ -188,7 +189,7 @@ impl Line {
     /// The value read as what the key wants.
     fn read<T>(
         self,
-        example: &str,
+        example: impl Say,
         read: impl FnOnce(&str) -> Option<T>,
     ) -> Result<Option<Placed<T>>, Fault> {
         match read(&self.value.value) {
@@ -199,10 +200,10 @@ impl Line {
 }
 
 fn unknown(key: &Placed<String>) -> Fault {
-    let message = format!("`{}` is not a line that a ticket may hold", key.value);
+    let message = said!("unknown-line", key = key.value);
     let help = nearest(&key.value, KEYS).map_or_else(
-        || format!("A ticket may hold: {}.", KEYS.join(", ")),
-        |near| format!("Did you mean `{near}`?"),
+        || said!("unknown-line-help", keys = KEYS),
+        |near| said!("did-you-mean", near),
     );
     Fault::error("unknown-key", &key.place, message).help(help)
 }

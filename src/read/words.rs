@@ -7,6 +7,8 @@ use fluent_syntax::ast::{
 use fluent_syntax::parser;
 
 use crate::fault::{Fault, Place};
+use crate::said;
+use crate::statement::Statement;
 use crate::theme::Theme;
 use crate::words::{Message, Piece, Words};
 
@@ -29,7 +31,7 @@ pub fn words_in(theme: &Theme, language: &str) -> Result<Words, Fault> {
 /// The first fault in it.
 fn add(words: &mut Words, path: &str, text: &str) -> Result<(), Fault> {
     let file = path.into();
-    let fault = |at: usize, message: String| {
+    let fault = |at: usize, message: Statement| {
         let end = text[at.min(text.len())..]
             .chars()
             .next()
@@ -39,8 +41,11 @@ fn add(words: &mut Words, path: &str, text: &str) -> Result<(), Fault> {
     let resource = parser::parse_runtime(text).map_err(|(_, errors)| {
         let first = errors.into_iter().next();
         first.map_or_else(
-            || fault(0, "this does not read".to_owned()),
-            |error| fault(error.pos.start, format!("this does not read: {}", error.kind)),
+            || fault(0, said!("words-unreadable")),
+            |error| {
+                let reason = error.kind.to_string();
+                fault(error.pos.start, said!("words-unreadable-why", reason))
+            },
         )
     })?;
     for entry in resource.body {
@@ -51,9 +56,8 @@ fn add(words: &mut Words, path: &str, text: &str) -> Result<(), Fault> {
         let Some(pieces) = pieces else {
             // The key stands at the place that it was read from.
             let at = key.as_ptr() as usize - text.as_ptr() as usize;
-            let known =
-                "a message here has words, `{ $name }` and choices by `{ $name -> }`";
-            return Err(fault(at, known.to_owned()));
+            let known = said!("words-unknown-form");
+            return Err(fault(at, known));
         };
         words.insert(key.to_owned(), Message::new(pieces));
     }

@@ -11,6 +11,8 @@ use serde::de::{Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 use serde_yaml::{Location, Spanned};
 
 use crate::fault::{Fault, Place, Placed};
+use crate::said;
+use crate::statement::Statement;
 
 use super::readable;
 
@@ -223,10 +225,10 @@ impl Placer<'_> {
             Node::Map(entries) => entries.iter().find_map(|(key, value)| {
                 let fault = || {
                     let place = self.line_of(key.place.start - self.offset);
-                    let message = "there is no space behind the `-`";
+                    let message = said!("yaml-no-space");
                     let right = key.value.trim_start_matches('-');
                     Fault::error("bad-yaml", &place, message)
-                        .help(format!("Write `- {right}: …`."))
+                        .help(said!("yaml-no-space-help", line = right))
                 };
                 let slip = key.value.starts_with('-').then(fault);
                 slip.or_else(|| self.run_on(value))
@@ -241,12 +243,11 @@ impl Placer<'_> {
                     .match_indices('\n')
                     .find(|(at, _)| written[*at..].trim_start().starts_with('-'))?;
                 let place = self.line_of(from + at + 1);
-                let message = "this line is read as a part of the one above, because its \
-                               `-` stands further right";
-                Some(Fault::error("bad-yaml", &place, message).help(
-                    "Let the `-` of all lines of a list stand at the same column, with a \
-                     space behind each.",
-                ))
+                let message = said!("yaml-run-on");
+                Some(
+                    Fault::error("bad-yaml", &place, message)
+                        .help(said!("yaml-run-on-help")),
+                )
             }
         }
     }
@@ -265,11 +266,7 @@ impl Placer<'_> {
             |at| self.line_of(self.place(at).start - self.offset),
         );
         let reason = error.to_string();
-        Fault::error("bad-yaml", &place, plain_words(&reason)).help(
-            "Each line is `key: value`; lines that belong together start at the same column, \
-             indented with spaces. Put a value that holds `: ` or begins with a sign such as \
-             `[`, `{`, `*`, `&`, `!`, `%`, `@` or a quote in \"double quotes\".",
-        )
+        Fault::error("bad-yaml", &place, plain_words(&reason)).help(said!("yaml-help"))
     }
 
     /// The words of the line that holds byte `at`, from there if any are left.
@@ -293,22 +290,22 @@ fn is_limit(error: &serde_yaml::Error) -> bool {
 
 /// What the engine says of texts that break one of its rules, and what that is in an
 /// instructor's words.
-const LIMITS: [(&str, &str); 6] = [
-    ("duplicate", "the same key stands here twice"),
-    ("alias", "`*name` and `&name` are not used in these files"),
-    ("anchor", "`*name` and `&name` are not used in these files"),
-    ("tab", "a tab is used for indenting here; use spaces"),
-    ("max_depth", "lists and keys are nested too deep here"),
-    ("budget", "this file is too large or nested too deep"),
+const LIMITS: [(&str, Statement); 6] = [
+    ("duplicate", said!("yaml-key-twice")),
+    ("alias", said!("yaml-alias")),
+    ("anchor", said!("yaml-alias")),
+    ("tab", said!("yaml-tab")),
+    ("max_depth", said!("yaml-too-deep")),
+    ("budget", said!("yaml-too-large")),
 ];
 
 /// The engine's reason, in an instructor's words where a common one is recognised.
-fn plain_words(reason: &str) -> String {
+fn plain_words(reason: &str) -> Statement {
     let lower = reason.to_lowercase();
-    LIMITS.iter().find(|(sign, _)| lower.contains(sign)).map_or_else(
-        || "this line does not read as `key: value` or as an item of a list".to_owned(),
-        |(_, words)| (*words).to_owned(),
-    )
+    LIMITS
+        .into_iter()
+        .find(|(sign, _)| lower.contains(sign))
+        .map_or_else(|| said!("bad-yaml"), |(_, words)| words)
 }
 
 #[cfg(test)]

@@ -4,6 +4,8 @@ use std::sync::Arc;
 
 use tera::{Context, ErrorKind, Kwargs, ReportError, State, Tera, Value};
 
+use crate::said;
+use crate::statement::Statement;
 use crate::theme::Theme;
 use crate::words::{Said, Words};
 
@@ -23,9 +25,11 @@ pub struct TemplateFault {
     pub message: String,
 }
 
-impl std::fmt::Display for TemplateFault {
-    fn fmt(&self, to: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(to, "{}:{}: {}", self.template, self.line, self.message)
+impl TemplateFault {
+    /// It as a statement.
+    pub fn said(&self) -> Statement {
+        let Self { template, line, message } = self;
+        said!("template-fault", template, line, message)
     }
 }
 

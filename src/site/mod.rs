@@ -46,6 +46,7 @@ use crate::media::Medium;
 use crate::sheet::{
     ClassSheet, CourseSheet, HandoutLink, Outline, RecipeSheets, TechniqueSheet,
 };
+use crate::statement::Statement;
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -93,7 +94,7 @@ pub trait Shelf: Sync {
     ///
     /// # Errors
     /// The reason, where there is none or it cannot be read.
-    fn file(&self, path: &str) -> Result<Vec<u8>, String>;
+    fn file(&self, path: &str) -> Result<Vec<u8>, Statement>;
 
     /// The bytes of a file of the edition before; `None` where there is none, or no such
     /// edition.
@@ -207,7 +208,11 @@ impl<'a> Site<'a> {
     ///
     /// # Errors
     /// The reason, where one of them is not there.
-    pub fn worker(&self, paths: &[String], shelf: &dyn Shelf) -> Result<Vec<u8>, String> {
+    pub fn worker(
+        &self,
+        paths: &[String],
+        shelf: &dyn Shelf,
+    ) -> Result<Vec<u8>, Statement> {
         offline::worker(&self.input, paths, shelf)
     }
 

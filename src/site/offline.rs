@@ -1,6 +1,7 @@
 //! Reading with no connection: the worker that keeps the site on a phone, and the page's
 //! card for its home screen. Only where the course asks for it.
 
+use crate::statement::Statement;
 use std::collections::BTreeMap;
 
 use serde_json::json;
@@ -30,7 +31,7 @@ pub(super) fn worker(
     input: &Input,
     paths: &[String],
     shelf: &dyn Shelf,
-) -> Result<Vec<u8>, String> {
+) -> Result<Vec<u8>, Statement> {
     let mut files: BTreeMap<&str, String> = BTreeMap::new();
     for path in paths {
         files.insert(path, hash(&shelf.file(path)?));

@@ -7,6 +7,7 @@ use crate::measure::Label;
 use crate::media::Medium;
 use crate::model::{Block, Inline};
 use crate::sheet::*;
+use crate::statement::{Statement, machine};
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -72,10 +73,10 @@ impl Sample {
     }
 
     /// The package, without its picture, of which there is only the size.
-    pub(super) fn package(&self) -> Result<Vec<u8>, String> {
+    pub(super) fn package(&self) -> Result<Vec<u8>, Statement> {
         let (words, pages) = (words(), self.pages().unwrap_or_default());
         let input = Input { media: &[], ..self.input(&words) };
-        let site = Site::new(input).map_err(|fault| fault.message)?;
+        let site = Site::new(input).map_err(|fault| fault.said())?;
         let paths: Vec<&str> = pages.iter().map(|page| page.path.as_str()).collect();
         site.cartridge(&self.cards(), &paths).pack(&On(&pages))
     }
@@ -474,9 +475,9 @@ fn outline() -> Outline {
 struct On<'a>(&'a [Page]);
 
 impl Shelf for On<'_> {
-    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
+    fn file(&self, path: &str) -> Result<Vec<u8>, Statement> {
         let found = self.0.iter().find(|page| page.path == path);
-        found.map(|page| page.bytes.clone()).ok_or_else(|| path.to_owned())
+        found.map(|page| page.bytes.clone()).ok_or_else(|| machine(&path))
     }
 }
 

@@ -6,9 +6,11 @@ use std::fs::File;
 use std::io::{ErrorKind, Read, Write};
 use std::path::{Path, PathBuf};
 
+use crate::said;
+
 use super::halt::Busy;
 use super::lock::is_at;
-use super::{StoreError, doing};
+use super::{Doing, StoreError, doing};
 
 /// How the name of a day file ends, after the class's own name.
 const ENDING: &str = ".day.txt";
@@ -32,7 +34,7 @@ pub fn day_path(content: &Path, class: &str) -> PathBuf {
 pub fn day_text(path: &Path) -> Result<String, StoreError> {
     match File::open(path) {
         Err(error) if error.kind() == ErrorKind::NotFound => Ok(String::new()),
-        file => text(&doing(file, "read", path)?, path),
+        file => text(&doing(file, Doing::Read, path)?, path),
     }
 }
 
@@ -51,16 +53,16 @@ impl DayFile {
     /// Where the machine refuses, or where it is a link.
     pub fn open(path: &Path) -> Result<Self, StoreError> {
         if path.is_symlink() {
-            let why = "it is a link to another place";
-            return Err(StoreError::refused(path, "use", why));
+            let why = said!("unread-link");
+            return Err(StoreError::refused(path, Doing::Use, why));
         }
         loop {
             let options = File::options().create(true).append(true).read(true).open(path);
-            let held = doing(options, "write", path)?;
+            let held = doing(options, Doing::Write, path)?;
             match held.lock() {
                 // Some network folders know no locks: there only care helps.
                 Err(error) if error.kind() != ErrorKind::Unsupported => {
-                    return doing(Err(error), "lock", path);
+                    return doing(Err(error), Doing::Lock, path);
                 }
                 Ok(()) | Err(_) => {}
             }
@@ -83,7 +85,7 @@ impl DayFile {
         let line = format!("{}{line}\n", if torn { "\n" } else { "" });
         let kept =
             self.held.write_all(line.as_bytes()).and_then(|()| self.held.sync_data());
-        doing(kept, "write", &self.path)?;
+        doing(kept, Doing::Write, &self.path)?;
         self.text += &line;
         Ok(())
     }
@@ -100,12 +102,12 @@ impl Drop for DayFile {
 
 fn text(file: &File, path: &Path) -> Result<String, StoreError> {
     let mut bytes = Vec::new();
-    doing(file.take(LARGEST + 1).read_to_end(&mut bytes), "read", path)?;
+    doing(file.take(LARGEST + 1).read_to_end(&mut bytes), Doing::Read, path)?;
     if bytes.len() as u64 > LARGEST {
-        return Err(StoreError::refused(path, "read", "it is larger than 1 MiB"));
+        return Err(StoreError::refused(path, Doing::Read, said!("unread-large")));
     }
     String::from_utf8(bytes)
-        .map_err(|_| StoreError::refused(path, "read", "it is not UTF-8 text"))
+        .map_err(|_| StoreError::refused(path, Doing::Read, said!("unread-not-text")))
 }
 
 #[cfg(test)]

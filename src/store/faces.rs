@@ -6,6 +6,7 @@ use std::path::Path;
 use walkdir::WalkDir;
 
 use crate::fault::Fault;
+use crate::said;
 
 use super::StoreError;
 use super::load::{read, refused};
@@ -29,25 +30,21 @@ pub fn faces(folder: &Path) -> Result<Found, StoreError> {
         return Ok((faces, faults));
     }
     for entry in WalkDir::new(&folder).sort_by_file_name().min_depth(1).max_depth(1) {
-        let entry = entry.map_err(|error| StoreError {
-            path: folder.clone(),
-            doing: "read",
-            source: error.into(),
-        })?;
+        let entry = entry.map_err(|error| StoreError::walking(&folder, error))?;
         let name = entry.file_name().to_string_lossy().into_owned();
         if !(name.ends_with(".ttf") || name.ends_with(".otf")) {
             continue;
         }
         let path = format!("media/{name}");
         if entry.path_is_symlink() || !entry.file_type().is_file() {
-            let why = "it is a link to another place, or a folder";
-            faults.push(refused(&path, why, "Put the typeface itself here."));
+            let why = said!("unread-typeface-link");
+            faults.push(refused(&path, why, said!("unread-typeface-link-help")));
             continue;
         }
         let bytes = read(&entry, LARGEST)?;
         if bytes.len() as u64 > LARGEST {
-            let help = "Take one with fewer letters: a part of it for one language.";
-            faults.push(refused(&path, "it is larger than 20 MiB", help));
+            let help = said!("unread-typeface-large-help");
+            faults.push(refused(&path, said!("unread-typeface-large"), help));
         } else {
             faces.push((name, bytes));
         }

@@ -8,6 +8,8 @@ use std::sync::{Condvar, Mutex, MutexGuard, PoisonError};
 use crate::model::Recipe;
 use crate::paper::spread;
 use crate::product::{Card, Product, Shelf, Workshop};
+use crate::said;
+use crate::statement::Statement;
 
 use super::halt;
 use super::manifest::{Known, Made, Manifest};
@@ -16,8 +18,7 @@ use super::stage::Stages;
 use super::survey::Survey;
 
 /// Why a file is not made in the place of another.
-pub(super) const NOT_OURS: &str = "the output folder has something there that was not published \
-                        before: move it away, or publish to another folder";
+pub(super) const NOT_OURS: Statement = said!("place-not-ours");
 
 /// What is still to be done.
 #[derive(Default)]
@@ -237,7 +238,7 @@ impl<'w> Floor<'w> {
         let Some(stage) = self.stage else { return Ok(()) };
         let other = if ours { None } else { stage.old(path) };
         if other.is_some_and(|other| other != bytes) {
-            return Err(PublishError::Make(path.clone(), NOT_OURS.to_owned()));
+            return Err(PublishError::Make(path.clone(), NOT_OURS));
         }
         stage.write(path, &bytes)?;
         let made = Made::new(product.key.clone(), &bytes);
@@ -275,8 +276,8 @@ impl Done {
         let inside = path.split('/').all(|part| !["", ".", ".."].contains(&part));
         let inside = inside && !path.contains('\\');
         if !inside || !self.places.insert(path.to_lowercase()) {
-            let why = "two files would be put in this place, or it is none";
-            return Err(PublishError::Make(path.to_owned(), why.to_owned()));
+            let why = said!("place-twice");
+            return Err(PublishError::Make(path.to_owned(), why));
         }
         self.keys.insert(path.to_owned(), key);
         Ok(())
@@ -284,12 +285,12 @@ impl Done {
 }
 
 impl Shelf for Floor<'_> {
-    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
+    fn file(&self, path: &str) -> Result<Vec<u8>, Statement> {
         let found = self.stage.and_then(|stage| {
             let stands = || self.stands(path).then(|| stage.old(path)).flatten();
             stage.staged(path).or_else(stands)
         });
-        found.ok_or_else(|| format!("it needs {path}, which cannot be read"))
+        found.ok_or_else(|| said!("file-needed", path))
     }
 
     fn before(&self, path: &str) -> Option<Vec<u8>> {

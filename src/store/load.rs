@@ -10,11 +10,13 @@ use walkdir::{DirEntry, WalkDir};
 
 use crate::fault::{Fault, Place};
 use crate::media::{Medium, is_name};
-use crate::read::Source;
+use crate::read::{Source, language_of};
+use crate::said;
+use crate::statement::Statement;
 use crate::theme::Theme;
 
 use super::unread::unread;
-use super::{StoreError, doing};
+use super::{Doing, StoreError, doing};
 
 /// A text file larger than this is refused.
 const LARGEST: u64 = 1 << 20;
@@ -31,7 +33,7 @@ const MOST_PICTURES: usize = 512 << 20;
 /// The folders that the format names.
 const FOLDERS: [&str; 4] = ["recipes", "techniques", "classes", "media"];
 /// What is wrong with a link, whatever it leads to.
-const LINK: &str = "it is a link to another place";
+const LINK: Statement = said!("unread-link");
 
 /// The texts below `folder`, in order of their paths, and the faults of files that cannot
 /// be taken as they are.
@@ -39,7 +41,7 @@ const LINK: &str = "it is a link to another place";
 /// # Errors
 /// Where the folder or a file cannot be read.
 pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
-    doing(std::fs::metadata(folder), "open the content folder", folder)?;
+    doing(std::fs::metadata(folder), Doing::OpenContent, folder)?;
     let (mut sources, mut faults, mut bytes) = (Vec::new(), Vec::new(), 0);
     for (count, entry) in entries(folder, 3).enumerate() {
         let entry = entry.map_err(|error| StoreError::walking(folder, error))?;
@@ -49,7 +51,7 @@ pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
             break;
         }
         if entry.path_is_symlink() && (belongs(&path) || FOLDERS.contains(&&*path)) {
-            faults.push(refused(&path, LINK, "Put the file or folder itself here."));
+            faults.push(refused(&path, LINK, said!("unread-link-help")));
         } else if belongs(&path) {
             match text(&entry, &path)? {
                 Ok(text) => {
@@ -65,6 +67,14 @@ pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
     Ok((sources, faults))
 }
 
+/// The language that a course says it is in, as far as its `course.yaml` can be read.
+pub fn language(folder: &Path) -> Option<String> {
+    let file = std::fs::File::open(folder.join("course.yaml")).ok()?;
+    let mut text = String::new();
+    file.take(LARGEST).read_to_string(&mut text).ok()?;
+    language_of(&text)
+}
+
 /// What lies in a folder and so many levels below, in order, hidden files left out.
 fn entries(
     folder: &Path,
@@ -75,13 +85,9 @@ fn entries(
 }
 
 fn too_much(path: &str) -> Fault {
-    let why = format!(
-        "there are more than {MOST_FILES} files here, or more than {} MiB of text or {} MiB \
-         of pictures",
-        MOST_TEXT >> 20,
-        MOST_PICTURES >> 20
-    );
-    refused(path, &why, "Keep other things elsewhere; make two courses of a large one.")
+    let (files, text, pictures) = (MOST_FILES, MOST_TEXT >> 20, MOST_PICTURES >> 20);
+    let why = said!("unread-too-much", files, text, pictures);
+    refused(path, why, said!("unread-too-much-help"))
 }
 
 /// The pictures in the media folder, in order of their names, and the faults of files that
@@ -121,22 +127,22 @@ pub fn media(folder: &Path) -> Result<(Vec<Medium>, Vec<Fault>), StoreError> {
 fn medium(entry: &DirEntry, name: &str) -> Result<Result<Medium, Fault>, StoreError> {
     let path = format!("media/{name}");
     if !entry.file_type().is_file() {
-        let why = if entry.path_is_symlink() { LINK } else { "it is no plain file" };
-        return Ok(Err(refused(&path, why, "Put the picture itself here.")));
+        let why = if entry.path_is_symlink() { LINK } else { said!("unread-not-plain") };
+        return Ok(Err(refused(&path, why, said!("unread-picture-link-help"))));
     }
     let bytes = read(entry, LARGEST_PICTURE)?;
     if bytes.len() as u64 > LARGEST_PICTURE {
-        let help = "Save it smaller: 3000 pixels wide is plenty.";
-        return Ok(Err(refused(&path, "it is larger than 30 MiB", help)));
+        let help = said!("picture-smaller-help");
+        return Ok(Err(refused(&path, said!("unread-picture-large"), help)));
     }
     Ok(Medium::read(name, bytes))
 }
 
 /// A file's bytes, one more than `most` at the most.
 pub(super) fn read(entry: &DirEntry, most: u64) -> Result<Vec<u8>, StoreError> {
-    let file = doing(std::fs::File::open(entry.path()), "read", entry.path())?;
+    let file = doing(std::fs::File::open(entry.path()), Doing::Read, entry.path())?;
     let mut bytes = Vec::new();
-    doing(file.take(most + 1).read_to_end(&mut bytes), "read", entry.path())?;
+    doing(file.take(most + 1).read_to_end(&mut bytes), Doing::Read, entry.path())?;
     Ok(bytes)
 }
 
@@ -147,7 +153,7 @@ pub(super) fn read(entry: &DirEntry, most: u64) -> Result<Vec<u8>, StoreError> {
 pub fn theme(folder: Option<&Path>) -> Result<Theme, StoreError> {
     let mut theme = Theme::built_in();
     let Some(folder) = folder else { return Ok(theme) };
-    doing(std::fs::metadata(folder), "open the theme", folder)?;
+    doing(std::fs::metadata(folder), Doing::OpenTheme, folder)?;
     let mut all = 0;
     for (count, entry) in entries(folder, 4).enumerate() {
         let entry = entry.map_err(|error| StoreError::walking(folder, error))?;
@@ -155,16 +161,20 @@ pub fn theme(folder: Option<&Path>) -> Result<Theme, StoreError> {
             continue;
         }
         if !entry.file_type().is_file() {
-            let why = "it is a link to another place; put the file itself there";
-            return Err(StoreError::refused(entry.path(), "use", why));
+            let why = said!("theme-link");
+            return Err(StoreError::refused(entry.path(), Doing::Use, why));
         }
         let bytes = read(&entry, LARGEST_OF_THEME)?;
         all += bytes.len();
         if let Some(why) = unfit(&entry, &bytes) {
-            return Err(StoreError::refused(entry.path(), "use", why));
+            return Err(StoreError::refused(entry.path(), Doing::Use, why));
         }
         if count == MOST_FILES || all > MOST_TEXT {
-            return Err(StoreError::refused(folder, "use", "the theme is too large"));
+            return Err(StoreError::refused(
+                folder,
+                Doing::Use,
+                said!("theme-too-large"),
+            ));
         }
         theme.files.insert(relative(folder, &entry), Cow::Owned(bytes));
     }
@@ -172,14 +182,14 @@ pub fn theme(folder: Option<&Path>) -> Result<Theme, StoreError> {
 }
 
 /// Why a file cannot be part of a theme.
-fn unfit(entry: &DirEntry, bytes: &[u8]) -> Option<&'static str> {
+fn unfit(entry: &DirEntry, bytes: &[u8]) -> Option<Statement> {
     let ending = entry.path().extension().unwrap_or_default().to_string_lossy();
     let is_text =
         ["html", "css", "js", "svg", "typ", "yaml"].contains(&&*ending.to_lowercase());
     if bytes.len() as u64 > LARGEST_OF_THEME {
-        Some("it is larger than 16 MiB")
+        Some(said!("theme-file-too-large"))
     } else if is_text && std::str::from_utf8(bytes).is_err() {
-        Some("it is not UTF-8 text: save it as plain text in UTF-8")
+        Some(said!("theme-not-utf8"))
     } else {
         None
     }
@@ -223,35 +233,33 @@ fn belongs(path: &str) -> bool {
 /// A file's text, or the fault in it as a file.
 fn text(entry: &DirEntry, path: &str) -> Result<Result<String, Fault>, StoreError> {
     if !entry.file_type().is_file() {
-        return Ok(Err(refused(path, "it is no plain file", "Put a text file here.")));
+        return Ok(Err(refused(
+            path,
+            said!("unread-not-plain"),
+            said!("unread-not-plain-help"),
+        )));
     }
     if let Some(better) = misnamed(path) {
-        let why = "its name is part of web addresses, and not every sign may stand there";
-        let help = format!(
-            "Use letters from a to z, digits, hyphens and underscores only, such as `{better}`."
-        );
-        return Ok(Err(refused(path, why, &help)));
+        let why = said!("unread-name");
+        let help = said!("unread-name-help", better);
+        return Ok(Err(refused(path, why, help)));
     }
     let bytes = read(entry, LARGEST)?;
     if bytes.len() as u64 > LARGEST {
-        return Ok(Err(refused(
-            path,
-            "it is larger than 1 MiB",
-            "A recipe is a page or two of text.",
-        )));
+        return Ok(Err(refused(path, said!("unread-large"), said!("unread-large-help"))));
     }
     let Ok(text) = String::from_utf8(bytes) else {
         return Ok(Err(refused(
             path,
-            "it is not UTF-8 text",
-            "Save it as plain text in UTF-8.",
+            said!("unread-not-text"),
+            said!("unread-not-text-help"),
         )));
     };
     if text.contains('\0') {
         return Ok(Err(refused(
             path,
-            "it holds a zero byte",
-            "Save it as plain text in UTF-8.",
+            said!("unread-zero-byte"),
+            said!("unread-not-text-help"),
         )));
     }
     Ok(Ok(text))
@@ -278,13 +286,9 @@ fn misnamed(path: &str) -> Option<String> {
     Some(format!("{}.{ending}", if better.is_empty() { "recipe" } else { better }))
 }
 
-pub(super) fn refused(path: &str, why: &str, help: &str) -> Fault {
-    Fault::error(
-        "unreadable-file",
-        &Place::file(path),
-        format!("this file is not read: {why}"),
-    )
-    .help(help)
+pub(super) fn refused(path: &str, why: Statement, help: Statement) -> Fault {
+    Fault::error("unreadable-file", &Place::file(path), said!("unreadable-file", why))
+        .help(help)
 }
 
 #[cfg(test)]
@@ -311,6 +315,7 @@ mod tests {
         let entry = entries(&folder, 1).next().expect("one").expect("readable");
         std::fs::remove_dir_all(&folder).expect("the folder can be cleared");
         let error = text(&entry, "course.yaml").expect_err("it is gone");
-        assert!(error.to_string().ends_with("course.yaml: it is not there"), "{error}");
+        assert!(error.path.ends_with("course.yaml"), "{error:?}");
+        assert_eq!(error.kind(), Some(std::io::ErrorKind::NotFound));
     }
 }

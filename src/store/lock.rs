@@ -7,9 +7,11 @@ use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
+use crate::said;
+
 use super::halt::Busy;
 use super::stage::beside;
-use super::{StoreError, doing};
+use super::{Doing, StoreError, doing};
 
 /// How long a publish waits for one who only puts a single file into the folder.
 const PATIENCE: Duration = Duration::from_millis(500);
@@ -45,14 +47,14 @@ impl Lock {
             // A stop that is asked for here must not leave the file behind.
             let busy = Busy::begin();
             let options = File::options().create(true).append(true).open(&path);
-            let held = doing(options, "write in", folder)?;
+            let held = doing(options, Doing::WriteIn, folder)?;
             match held.try_lock() {
                 Ok(()) => {}
                 // Some network folders know no locks: there only care helps.
                 Err(TryLockError::Error(error))
                     if error.kind() == ErrorKind::Unsupported => {}
                 Err(TryLockError::Error(error)) => {
-                    return doing(Err(error), "lock", folder);
+                    return doing(Err(error), Doing::Lock, folder);
                 }
                 Err(TryLockError::WouldBlock) => {
                     drop(busy);
@@ -84,8 +86,8 @@ impl Drop for Lock {
 }
 
 fn taken(output: &Path) -> StoreError {
-    let why = "another publish to this folder is under way; try again when it is done";
-    StoreError::refused(output, "publish to", why)
+    let why = said!("place-under-way");
+    StoreError::refused(output, Doing::PublishTo, why)
 }
 
 /// Whether the file is still the one at `path`: its holder may have taken it away after
@@ -115,7 +117,8 @@ mod tests {
         std::fs::create_dir_all(folder).expect("the folder can be made");
         let first = Lock::take(&output, While::Refuse).expect("the lock is free");
         let second = Lock::take(&output, While::Refuse).err().expect("the lock is taken");
-        assert!(second.to_string().contains("under way"), "{second}");
+        let why = super::super::Why::Refused(said!("place-under-way"));
+        assert_eq!(format!("{:?}", second.why), format!("{why:?}"));
         drop(first);
         assert!(!beside(&output, "lock").exists());
         assert!(Lock::take(&output, While::Refuse).is_ok());

@@ -19,7 +19,7 @@ use super::folders::Side;
 use super::manifest::{Made, Manifest, NAME};
 use super::rename::{Inode, exchange, inode, rename_new};
 use super::tree::{any_below, plain};
-use super::{StoreError, doing};
+use super::{Doing, StoreError, doing};
 
 /// How often a folder that fills up again is looked through before it is left for later.
 const ROUNDS: usize = 1000;
@@ -84,7 +84,7 @@ impl Clearing {
                 ErrorKind::NotFound | ErrorKind::AlreadyExists => Ok(()),
                 _ => Err(error),
             });
-            doing(moved, "move", &to)?;
+            doing(moved, Doing::Move, &to)?;
         }
         Ok(())
     }

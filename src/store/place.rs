@@ -4,9 +4,11 @@
 use std::fs;
 use std::path::{Component, Path, PathBuf};
 
+use crate::said;
+
 use super::folders::{Folders, Side, site_of};
 use super::manifest::NAME;
-use super::{StoreError, doing};
+use super::{Doing, StoreError, doing};
 
 /// A place to publish to, as it was asked for.
 pub struct Place<'a> {
@@ -22,9 +24,8 @@ pub struct Place<'a> {
 pub(super) fn place(asked: &Place) -> Result<Folders, StoreError> {
     let site = resolved(asked.output)?;
     if site_of(&site) != site {
-        let why = "a folder of such a name holds what is the instructor's alone, beside a site; \
-                   take another name";
-        return Err(StoreError::refused(asked.output, "publish to", why));
+        let why = said!("place-of-instructor");
+        return Err(StoreError::refused(asked.output, Doing::PublishTo, why));
     }
     may_be(&site, asked.output, asked)?;
     let folders = Folders::new(site);
@@ -36,43 +37,31 @@ pub(super) fn place(asked: &Place) -> Result<Folders, StoreError> {
 
 /// Whether one folder of an edition may be where it is to be; `named` is how it is spoken of.
 fn may_be(whole: &Path, named: &Path, asked: &Place) -> Result<(), StoreError> {
-    let refuse = |why| Err(StoreError::refused(named, "publish to", why));
+    let refuse = |why| Err(StoreError::refused(named, Doing::PublishTo, why));
     if whole.is_symlink() {
-        return refuse(
-            "it is a link; what stands beside a site must be a folder of its own",
-        );
+        return refuse(said!("place-beside-link"));
     }
     let there = whole.ancestors().find_map(|path| fs::metadata(path).ok());
     if there.is_some_and(|known| !known.is_dir()) {
-        return refuse("a file stands in its place");
+        return refuse(said!("place-file"));
     }
     if whole.file_name().is_none() {
-        return refuse("it is the root of a disk; name a folder of its own");
+        return refuse(said!("place-root"));
     }
     for other in asked.inputs {
         let Ok(other) = other.canonicalize() else { continue };
         if whole.starts_with(&other) || other.starts_with(whole) {
-            return refuse(
-                "the content and the theme lie in it, or it in them; take another",
-            );
+            return refuse(said!("place-inputs"));
         }
     }
     if home().is_some_and(|home| home.starts_with(whole)) {
-        return refuse(
-            "it is your home folder, or one that holds it; name a folder of its own",
-        );
+        return refuse(said!("place-home"));
     }
     if is_mount(whole) {
-        return refuse(
-            "a disk or a folder from elsewhere is mounted there, and cannot be \
-                       swapped for a new edition; name a folder inside it",
-        );
+        return refuse(said!("place-mount"));
     }
     if !asked.among_others && !whole.join(NAME).exists() && holds_files(whole)? {
-        return refuse(
-            "it holds files that were not published; take another, or say \
-                       --among-others to publish beside them",
-        );
+        return refuse(said!("place-strangers"));
     }
     Ok(())
 }
@@ -86,15 +75,14 @@ fn resolved(output: &Path) -> Result<PathBuf, StoreError> {
     let rest = output.strip_prefix(there).unwrap_or(Path::new(""));
     let base = if there.as_os_str().is_empty() { Path::new(".") } else { there };
     if base.is_symlink() && !base.exists() {
-        let why =
-            "it is a link to a place that is not there; make that, or take the link away";
-        return Err(StoreError::refused(base, "publish to", why));
+        let why = said!("place-link");
+        return Err(StoreError::refused(base, Doing::PublishTo, why));
     }
     if rest.components().any(|part| part == Component::ParentDir) {
-        let why = "it leads back out of a folder that is not there";
-        return Err(StoreError::refused(output, "publish to", why));
+        let why = said!("place-leads-out");
+        return Err(StoreError::refused(output, Doing::PublishTo, why));
     }
-    let mut whole = doing(base.canonicalize(), "open", base)?;
+    let mut whole = doing(base.canonicalize(), Doing::Open, base)?;
     whole.extend(rest.components());
     Ok(whole)
 }
@@ -126,7 +114,7 @@ fn allowed(whole: &Path) -> Result<(), StoreError> {
     let Some(above) = above else { return Ok(()) };
     let rights = Access::WRITE_OK | Access::EXEC_OK;
     let answer = accessat(CWD, above, rights, AtFlags::EACCESS);
-    doing(answer.map_err(Into::into), "write beside the output folder, in", above)
+    doing(answer.map_err(Into::into), Doing::WriteBeside, above)
 }
 
 /// The folder in which a place lies, as far as it is there, must be one to write in.

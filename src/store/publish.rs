@@ -9,6 +9,7 @@ use std::sync::Mutex;
 use crate::formula::EDITION;
 use crate::product::Workshop;
 use crate::site::TemplateFault;
+use crate::statement::Statement;
 
 use super::floor::{Floor, NOT_OURS};
 use super::folders::{Folders, Side};
@@ -20,7 +21,7 @@ use super::stage::{Stage, Stages, beside, recover, swap_back, writable};
 use super::survey::{Look, Survey};
 use super::tree::{Guests, any_below, plain};
 use super::write::put;
-use super::{StoreError, doing, halt};
+use super::{Doing, StoreError, doing, halt};
 
 /// What publishing did.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -48,7 +49,7 @@ pub enum PublishError {
     /// The machine refused.
     Store(StoreError),
     /// A file could not be made: its path and the reason.
-    Make(String, String),
+    Make(String, Statement),
     /// A page template cannot be filled in.
     Template(TemplateFault),
     /// A stop was asked for.
@@ -124,7 +125,7 @@ impl Target {
         }
         let site = folders.get(Side::Site);
         let above = site.parent().unwrap_or(site);
-        doing(fs::create_dir_all(above), "make", above)?;
+        doing(fs::create_dir_all(above), Doing::Make, above)?;
         let _lock = Lock::take(site, While::Refuse)?;
         let recovered = recover(&folders)?;
         // Another publish may have ended in between.
@@ -217,7 +218,7 @@ impl Swap<'_> {
         let mut kept = Vec::new();
         for clearing in clearings {
             let aside = clearing.old.clone();
-            let cleared = doing(clearing.run(), "clear", &aside);
+            let cleared = doing(clearing.run(), Doing::Clear, &aside);
             kept.extend(cleared.map_err(PublishError::Uncleared)?);
         }
         Ok(kept)
@@ -306,7 +307,7 @@ impl Shift {
         let files = self.guests.files.iter().map(|path| plain(path));
         let blocked = files.filter(|path| any_below(new, path));
         match taken.cloned().chain(blocked).next() {
-            Some(path) => Err(PublishError::Make(path, NOT_OURS.to_owned())),
+            Some(path) => Err(PublishError::Make(path, NOT_OURS)),
             None => Ok(()),
         }
     }

@@ -12,7 +12,7 @@ use super::folders::{Folders, Side};
 use super::manifest::NAME;
 use super::merge::Clearing;
 use super::rename::{Inode, exchange, inode, rename_new};
-use super::{StoreError, doing};
+use super::{Doing, StoreError, doing};
 
 /// One side of a new edition beside the old one; taken away again where it is not swapped
 /// in.
@@ -57,15 +57,16 @@ fn put_right(folders: &Folders, side: Side) -> Result<Recovered, StoreError> {
     let (next, old) = (beside(output, "next"), beside(output, "old"));
     let mut recovered = Recovered::default();
     if old.exists() && !output.exists() {
-        doing(fs::rename(&old, output), "move", &old)?;
+        doing(fs::rename(&old, output), Doing::Move, &old)?;
     }
     if old.exists() {
         let places = [old.clone(), output.to_owned(), beside(output, "kept")];
         let clearing = Clearing::of(places, side);
-        recovered = Recovered { any: true, kept: doing(clearing.run(), "clear", &old)? };
+        recovered =
+            Recovered { any: true, kept: doing(clearing.run(), Doing::Clear, &old)? };
     }
     if next.exists() {
-        doing(fs::remove_dir_all(&next), "clear", &next)?;
+        doing(fs::remove_dir_all(&next), Doing::Clear, &next)?;
         recovered.any = true;
     }
     Ok(recovered)
@@ -96,9 +97,9 @@ fn trade(output: &Path) -> Result<(), StoreError> {
     if !old.exists() || !output.exists() || exchange(&old, output).is_ok() {
         return Ok(());
     }
-    doing(fs::rename(output, &next), "move", output)?;
-    doing(fs::rename(&old, output), "move", &old)?;
-    doing(fs::rename(&next, &old), "move", &next)
+    doing(fs::rename(output, &next), Doing::Move, output)?;
+    doing(fs::rename(&old, output), Doing::Move, &old)?;
+    doing(fs::rename(&next, &old), Doing::Move, &next)
 }
 
 /// What was put right.
@@ -115,7 +116,7 @@ impl Stages {
     /// What is the instructor's has none before something is put on it.
     pub(super) fn open(folders: &Folders) -> Result<Self, StoreError> {
         let [site, instructor] = Side::BOTH.map(|side| Stage::new(folders.get(side)));
-        doing(fs::create_dir_all(&site.folder), "make", &site.folder)?;
+        doing(fs::create_dir_all(&site.folder), Doing::Make, &site.folder)?;
         Ok(Self { site, instructor })
     }
 
@@ -156,7 +157,7 @@ impl Stage {
     /// Writes one file.
     pub(super) fn write(&self, path: &str, bytes: &[u8]) -> Result<(), StoreError> {
         let to = self.place(path)?;
-        doing(fs::write(&to, bytes), "write", &to)
+        doing(fs::write(&to, bytes), Doing::Write, &to)
     }
 
     /// Takes files of ours over from the old edition as they are.
@@ -165,14 +166,14 @@ impl Stage {
         let folders: BTreeSet<&str> = above.map(|(folder, _)| folder).collect();
         for folder in folders {
             let folder = self.folder.join(folder);
-            doing(fs::create_dir_all(&folder), "make", &folder)?;
+            doing(fs::create_dir_all(&folder), Doing::Make, &folder)?;
         }
         files.par_iter().try_for_each(|path| {
             let (from, to) = (self.output.join(path), self.folder.join(path));
             if fs::hard_link(&from, &to).is_ok() {
                 return Ok(());
             }
-            doing(fs::copy(&from, &to).map(|_| ()), "copy", &from)
+            doing(fs::copy(&from, &to).map(|_| ()), Doing::Copy, &from)
         })
     }
 
@@ -196,7 +197,7 @@ impl Stage {
         for (path, known) in folders.iter().rev() {
             let folder = self.folder.join(path);
             if folder.is_dir() {
-                doing(entitle(&folder, known), "give its rights to", &folder)?;
+                doing(entitle(&folder, known), Doing::Entitle, &folder)?;
             }
         }
         Ok(())
@@ -215,14 +216,14 @@ impl Stage {
     fn place(&self, path: &str) -> Result<PathBuf, StoreError> {
         let to = self.folder.join(path);
         if let Some(parent) = to.parent() {
-            doing(fs::create_dir_all(parent), "make", parent)?;
+            doing(fs::create_dir_all(parent), Doing::Make, parent)?;
         }
         Ok(to)
     }
 
     /// Waits until the new edition lies on the disk.
     pub(super) fn settle(&self) -> Result<(), StoreError> {
-        doing(settle(&self.folder), "write", &self.folder)
+        doing(settle(&self.folder), Doing::Write, &self.folder)
     }
 
     /// Puts the new edition in the old one's place, in one step where the system can. The
@@ -232,13 +233,13 @@ impl Stage {
         match rename_new(&self.folder, &self.output) {
             Ok(()) => return Ok(None),
             Err(error) if error.kind() == ErrorKind::AlreadyExists => {}
-            Err(error) => return doing(Err(error), "move", &self.folder),
+            Err(error) => return doing(Err(error), Doing::Move, &self.folder),
         }
-        doing(fs::rename(&self.folder, &old), "move", &self.folder)?;
+        doing(fs::rename(&self.folder, &old), Doing::Move, &self.folder)?;
         if exchange(&old, &self.output).is_err() {
-            doing(fs::rename(&old, &self.folder), "move", &old)?;
-            doing(fs::rename(&self.output, &old), "move", &self.output)?;
-            doing(fs::rename(&self.folder, &self.output), "move", &self.folder)?;
+            doing(fs::rename(&old, &self.folder), Doing::Move, &old)?;
+            doing(fs::rename(&self.output, &old), Doing::Move, &self.output)?;
+            doing(fs::rename(&self.folder, &self.output), Doing::Move, &self.folder)?;
         }
         Ok(Some(old))
     }
@@ -261,7 +262,7 @@ pub(super) fn writable(folder: &Path, known: &Metadata) -> Result<(), StoreError
     } else {
         Ok(())
     };
-    doing(refused, "write to", folder)
+    doing(refused, Doing::WriteTo, folder)
 }
 
 /// Puts the old edition back where it stood, after a swap that cannot be brought to its

@@ -2,6 +2,7 @@
 //! ending, another folder, a name one letter off.
 
 use crate::fault::{Fault, Place, nearest};
+use crate::said;
 
 /// The texts at the top, without their ending.
 const TOP: [&str; 3] = ["course", "pantry", "glossary"];
@@ -12,10 +13,10 @@ const FOLDERS: [(&str, &str); 3] =
 /// The caution about a file that is not read and was perhaps meant to be.
 pub(super) fn unread(path: &str) -> Option<Fault> {
     let better = better(path)?;
-    let message = "nobody reads this file";
+    let message = said!("unread-file");
     Some(
         Fault::caution("unread-file", &Place::file(path), message)
-            .help(format!("As `{better}` it would be read.")),
+            .help(said!("unread-file-help", better)),
     )
 }
 

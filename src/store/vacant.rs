@@ -4,7 +4,7 @@
 use std::io::ErrorKind;
 use std::path::Path;
 
-use super::{StoreError, doing};
+use super::{Doing, StoreError, doing};
 
 /// Whether `folder` is not there yet, or is there with nothing in it.
 ///
@@ -14,6 +14,6 @@ pub fn is_vacant(folder: &Path) -> Result<bool, StoreError> {
     match std::fs::read_dir(folder) {
         Ok(mut entries) => Ok(entries.next().is_none()),
         Err(error) if error.kind() == ErrorKind::NotFound => Ok(true),
-        Err(error) => doing(Err(error), "open", folder),
+        Err(error) => doing(Err(error), Doing::Open, folder),
     }
 }

@@ -10,7 +10,7 @@ use super::halt::Busy;
 use super::lock::{Lock, While};
 use super::manifest::NAME;
 use super::stage::beside;
-use super::{StoreError, doing};
+use super::{Doing, StoreError, doing};
 
 /// Saves one file, so that it is there whole or not at all. Where it lies in an output
 /// folder, a publish to that is waited for; `waiting` is told so.
@@ -19,7 +19,7 @@ use super::{StoreError, doing};
 /// Where the machine refuses.
 pub fn save(path: &Path, bytes: &[u8], waiting: &dyn Fn()) -> Result<(), StoreError> {
     if let Some(parent) = path.parent() {
-        doing(fs::create_dir_all(parent), "make", parent)?;
+        doing(fs::create_dir_all(parent), Doing::Make, parent)?;
     }
     let output = published(path);
     let _lock =
@@ -48,5 +48,5 @@ pub(super) fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     if saved.is_err() {
         let _ = fs::remove_file(&part);
     }
-    doing(saved, "write", path)
+    doing(saved, Doing::Write, path)
 }

@@ -25,7 +25,7 @@ pub use water::{mixed_water, wanted_water};
 use crate::dough::cutting::Refusal;
 use crate::dough::root_near;
 use crate::formula::{
-    Batch, Body, Book, Counting, Flow, Formula, Percentages, Scaling, batch,
+    Batch, Body, Book, Counting, Flow, Formula, Percentages, Scaling, Unscalable, batch,
     depth_assumed, doughs, factor, hydration, percentages, pieces, weigh,
 };
 use crate::measure::{Exact, Mass, exact};
@@ -93,7 +93,7 @@ pub fn work<'a>(
     recipe: &'a Recipe,
     scaling: &Scaling,
     book: Book<'a>,
-) -> Result<Work<'a>, &'static str> {
+) -> Result<Work<'a>, Unscalable> {
     let formula = weigh(recipe, book).0;
     let flow = Flow::new(recipe, &formula);
     let body = Body::new(recipe, &formula, &flow, book);

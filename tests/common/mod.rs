@@ -117,7 +117,7 @@ fn difference(expected: &str, actual: &str) -> Option<(usize, (String, String))>
 pub(crate) struct Bare;
 
 impl tourier::product::Shelf for Bare {
-    fn file(&self, path: &str) -> Result<Vec<u8>, String> {
-        Err(path.to_owned())
+    fn file(&self, path: &str) -> Result<Vec<u8>, tourier::statement::Statement> {
+        Err(tourier::statement::machine(&path))
     }
 }

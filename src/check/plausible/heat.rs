@@ -5,6 +5,8 @@ use crate::formula::{Source, Weighed, is_roll_in};
 use crate::measure::{Temperature, exact, show};
 use crate::model::Step;
 use crate::pantry::Kind;
+use crate::said;
+use crate::statement::Statement;
 
 use super::super::Case;
 use super::share::has_yeast;
@@ -49,25 +51,29 @@ pub(super) fn steps(case: Case) -> Vec<Fault> {
 
 fn oven(step: &Step) -> Option<Fault> {
     let bake = step.bake.as_ref()?;
-    let said = show::temperature(&bake.value.oven, &show::International);
+    let heat = both(&bake.value.oven);
     if outside(&bake.value.oven, OVEN) {
-        let message = format!("no oven bakes at {} ({})", said.metric, said.us);
+        let message = said!("impossible-oven", heat);
         return Some(
             Fault::error("impossible-value", &bake.place, message).help(units()),
         );
     }
     if bake.value.oven > celsius(BAKED[1]) {
-        let message = format!(
-            "{} ({}) is hotter than ovens of this trade go",
-            said.metric, said.us
-        );
+        let message = said!("unlikely-oven-hot", heat);
         return Some(Fault::caution("unlikely-heat", &bake.place, message).help(units()));
     }
     None
 }
 
-fn units() -> String {
-    "Look at the figure and at the unit behind it, °C or °F.".into()
+/// A temperature in both scales.
+fn both(heat: &Temperature) -> Statement {
+    let heat = show::temperature(heat, &show::International);
+    let (metric, us) = (heat.metric, heat.us);
+    said!("both-units", metric, us)
+}
+
+fn units() -> Statement {
+    said!("look-at-degrees")
 }
 
 /// A dough that is never baked hotter than meringues dry: °F with the sign of °C, or the
@@ -82,34 +88,32 @@ fn cool_oven(case: Case) -> Option<Fault> {
     if !has_flour || hottest.value.oven >= celsius(BAKED[0]) {
         return None;
     }
-    let said = show::temperature(&hottest.value.oven, &show::International);
-    let message =
-        format!("{} ({}) dries a dough and does not bake it", said.metric, said.us);
+    let heat = both(&hottest.value.oven);
+    let message = said!("unlikely-oven-cool", heat);
     Some(Fault::caution("unlikely-heat", &hottest.place, message).help(units()))
 }
 
 fn core(step: &Step) -> Option<Fault> {
     let core = step.core.as_ref().filter(|core| outside(&core.value, CORE))?;
-    let said = show::temperature(&core.value, &show::International);
-    let message =
-        format!("a core of {} ({}) is that of nothing baked", said.metric, said.us);
-    Some(Fault::caution("unlikely-core", &core.place, message).help(
-        "Breads are done at 88 to 99 °C inside, custards at 76 to 85 °C, and no egg below 71 °C is safe. Local rules come first.",
-    ))
+    let heat = both(&core.value);
+    let message = said!("unlikely-core", heat);
+    Some(
+        Fault::caution("unlikely-core", &core.place, message)
+            .help(said!("unlikely-core-help")),
+    )
 }
 
 fn proof(case: Case, at: usize, step: &Step) -> Option<Fault> {
     let warm = step.at.as_ref()?;
-    let said = show::temperature(&warm.value, &show::International);
-    let said = format!("{} ({})", said.metric, said.us);
+    let heat = both(&warm.value);
     if outside(&warm.value, WAIT) {
-        let message = format!("nothing waits at {said}");
+        let message = said!("impossible-wait-heat", heat);
         return Some(
             Fault::error("impossible-value", &warm.place, message).help(units()),
         );
     }
     if warm.value > celsius(YEAST) && before_the_oven(case, at) && has_yeast(case) {
-        let message = format!("at {said} the yeast dies");
+        let message = said!("yeast-dies", heat);
         return Some(Fault::caution("unlikely-heat", &warm.place, message).help(units()));
     }
     butter(case, at, warm)
@@ -120,20 +124,19 @@ fn butter(case: Case, at: usize, warm: &Placed<Temperature>) -> Option<Fault> {
     if !before_the_oven(case, at) {
         return None;
     }
-    let said = show::temperature(&warm.value, &show::International);
-    let said = format!("{} ({})", said.metric, said.us);
+    let heat = both(&warm.value);
     if case.work.layering.batch.fat.is_positive() && warm.value > celsius(LAMINATED) {
-        let message = format!("at {said} the butter runs out of the layers");
-        return Some(too_warm(&warm.place, message, "Stay at 26 °C, and below 28 °C."));
+        let message = said!("butter-runs-out", heat);
+        return Some(too_warm(&warm.place, message, said!("butter-runs-out-help")));
     }
     if warm.value > celsius(BUTTERY) && buttery(case) {
-        let message = format!("at {said} the butter oils out of the dough");
-        return Some(too_warm(&warm.place, message, "Stay below 32 °C."));
+        let message = said!("butter-oils-out", heat);
+        return Some(too_warm(&warm.place, message, said!("butter-oils-out-help")));
     }
     None
 }
 
-fn too_warm(place: &Place, message: String, help: &str) -> Fault {
+fn too_warm(place: &Place, message: Statement, help: Statement) -> Fault {
     Fault::caution("too-warm-for-butter", place, message).help(help)
 }
 
@@ -162,16 +165,15 @@ fn before_the_oven(case: Case, at: usize) -> bool {
 /// The temperature at which the dough leaves the mixer.
 pub(super) fn dough(case: Case) -> Option<Fault> {
     let wanted = case.work.recipe.dough_temperature.as_ref()?;
-    let said = show::temperature(&wanted.value, &show::International);
-    let said = format!("{} ({})", said.metric, said.us);
+    let heat = both(&wanted.value);
     if outside(&wanted.value, DOUGH) {
-        let message = format!("no dough is mixed to {said}");
+        let message = said!("impossible-dough-heat", heat);
         return Some(
             Fault::error("impossible-value", &wanted.place, message).help(units()),
         );
     }
     outside(&wanted.value, MIXED).then(|| {
-        let message = format!("a dough of {said} is outside what the trade mixes");
+        let message = said!("unlikely-dough-heat", heat);
         Fault::caution("unlikely-heat", &wanted.place, message).help(units())
     })
 }

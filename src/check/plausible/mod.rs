@@ -8,14 +8,9 @@ mod heat;
 mod share;
 mod time;
 
-use crate::fault::{Fault, Place};
+use crate::fault::Fault;
 
 use super::Case;
-
-/// A value outside what the trade knows, with what to look at.
-fn unlikely(name: &'static str, place: &Place, message: String, look: &str) -> Fault {
-    Fault::caution(name, place, message).help(format!("Look at the figure {look}."))
-}
 
 /// The faults of every temperature, time and share of a recipe.
 pub(super) fn slips(case: Case) -> Vec<Fault> {

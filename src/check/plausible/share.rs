@@ -4,8 +4,9 @@ use crate::fault::Fault;
 use crate::formula::{Counting, Source, Weighed, hydration, yeast_as_fresh};
 use crate::measure::{Exact, exact, show};
 use crate::pantry::Kind;
+use crate::said;
 
-use super::{Case, unlikely};
+use super::Case;
 
 /// The most of each, in percent of the flour. Salt is 1.8 to 2.2, sourdough and rye up to 3;
 /// yeast, counted as fresh, 0.3 to 9 in rich doughs; baking powder 3 to 5, scones 8. Common practice, no source.
@@ -32,13 +33,9 @@ fn most(case: Case) -> Vec<Fault> {
         let percent = percent.as_ref()?;
         let counted = percent * counts;
         (counted > exact(most, 1)).then(|| {
-            let message = format!("this is {} % of the flour", show::decimal(percent, 0));
-            unlikely(
-                "unlikely-share",
-                &line.line.place,
-                message,
-                "and its unit: no dough of the trade has so much",
-            )
+            let message = said!("unlikely-share", percent = show::decimal(percent, 0));
+            Fault::caution("unlikely-share", &line.line.place, message)
+                .help(said!("unlikely-share-help"))
         })
     });
     faults.collect()
@@ -82,11 +79,12 @@ fn water(case: Case) -> Option<Fault> {
         .iter()
         .find(|line| line.is(Kind::Liquid))
         .or(formula.lines.first())?;
-    let message = format!(
-        "all water together is {} % of the flour, which makes no yeast dough",
-        show::decimal(&water, 0)
-    );
-    Some(unlikely("unlikely-share", &line.line.place, message, "of flour and of water"))
+    let percent = show::decimal(&water, 0);
+    let message = said!("unlikely-water", percent);
+    Some(
+        Fault::caution("unlikely-share", &line.line.place, message)
+            .help(said!("unlikely-water-help")),
+    )
 }
 
 #[cfg(test)]

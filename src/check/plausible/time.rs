@@ -3,8 +3,10 @@
 use crate::fault::{Fault, Place};
 use crate::measure::{Duration, exact, show};
 use crate::model::Step;
+use crate::said;
+use crate::statement::Statement;
 
-use super::{Case, unlikely};
+use super::Case;
 
 /// Minutes of a day.
 const DAY: i64 = 24 * 60;
@@ -40,19 +42,17 @@ fn bake(step: &Step) -> Option<Fault> {
     let bake = step.bake.as_ref()?;
     let (time, oven) = (&bake.value.time.usual, bake.value.oven.in_celsius());
     if *time <= Duration::zero() {
-        let message = "a bake takes some time";
+        let message = said!("bake-without-time");
         return Some(
             Fault::error("impossible-value", &bake.place, message)
-                .help("Write it as `190 °C, 22 min`."),
+                .help(said!("bake-without-time-help")),
         );
     }
     let (hot, long) = (*oven >= exact(HOT.0, 1), *time > minutes(HOT.1));
     let flash = *time < minutes(FLASH.0) && *oven < exact(FLASH.1, 1);
     (hot && long || *time > minutes(BAKED) || flash).then(|| {
-        odd(
-            &bake.place,
-            format!("{} is an unusual time to bake at this heat", said(time)),
-        )
+        let time = in_words(time);
+        odd(&bake.place, said!("unlikely-bake-time", time))
     })
 }
 
@@ -63,7 +63,7 @@ fn wait(step: &Step) -> Option<Fault> {
         return Some(Fault::error(
             "impossible-value",
             &wait.place,
-            "nobody waits longer than a year",
+            said!("impossible-wait"),
         ));
     }
     let place = step.at_place.as_ref().map(|place| place.value.as_str());
@@ -71,11 +71,13 @@ fn wait(step: &Step) -> Option<Fault> {
     let frozen = place.is_some_and(super::super::perishable::is_frozen);
     let most = if cold { COLD } else { WARM };
     (!frozen && wait.value.usual > minutes(most)).then(|| {
-        let place = if cold { "in the cold" } else { "outside the fridge" };
-        odd(
-            &wait.place,
-            format!("{} {place} is longer than doughs stand", said(&wait.value.usual)),
-        )
+        let time = in_words(&wait.value.usual);
+        let message = if cold {
+            said!("unlikely-wait-cold", time)
+        } else {
+            said!("unlikely-wait-warm", time)
+        };
+        odd(&wait.place, message)
     })
 }
 
@@ -87,24 +89,20 @@ fn hands(case: Case, step: &Step) -> Option<Fault> {
     };
     let time = &timing.jobs.iter().find(own)?.job.hands;
     if *time > minutes(MOST_HANDS) {
-        let message = "this keeps hands busy for more than a day";
+        let message = said!("impossible-hands");
         return Some(Fault::error("impossible-value", &hands.place, message));
     }
     (*time > minutes(WORKED)).then(|| {
-        odd(&hands.place, format!("{} of work is a long day for one step", said(time)))
+        let time = in_words(time);
+        odd(&hands.place, said!("unlikely-hands", time))
     })
 }
 
-fn odd(place: &Place, message: String) -> Fault {
-    unlikely(
-        "unlikely-time",
-        place,
-        message,
-        "and at the unit behind it, s, min, h or days",
-    )
+fn odd(place: &Place, message: Statement) -> Fault {
+    Fault::caution("unlikely-time", place, message).help(said!("unlikely-time-help"))
 }
 
-fn said(time: &Duration) -> String {
+fn in_words(time: &Duration) -> String {
     show::minutes(time.whole_minutes(), &show::International)
 }
 

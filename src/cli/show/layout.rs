@@ -7,6 +7,8 @@ use anstyle::{AnsiColor, Style};
 use textwrap::core::display_width;
 
 use crate::fault::{Fault, Severity, Texts};
+use crate::said;
+use crate::words::Words;
 
 /// The marks around the words at fault; they need no column to stand under, so a line may
 /// be wrapped, read aloud or copied.
@@ -41,25 +43,31 @@ impl Layout {
     }
 
     /// A fault in words, without a line's end behind the last.
-    pub(crate) fn render(&self, fault: &Fault, texts: &Texts) -> String {
+    pub(crate) fn render(&self, fault: &Fault, texts: &Texts, words: &Words) -> String {
+        let told = fault.told(words);
         let mut out = String::new();
         let at = texts.position(&fault.place);
         let text = texts.text(&fault.place.file);
         let somewhere = fault.place.end > 0 && !text.is_empty();
-        let line = if somewhere { format!(", line {}", at.line) } else { String::new() };
-        let place = format!("{}{line}", visible(&fault.place.file));
+        let file = visible(&fault.place.file);
+        let place = if somewhere {
+            words.tell(&said!("fault-place", file, line = at.line))
+        } else {
+            file
+        };
         self.lines(&mut out, "", &self.paint(&place, Style::new().bold()));
         if somewhere {
             self.author(&mut out, fault, text);
         }
         let (word, colour) = match fault.severity {
-            Severity::Error => ("Error:", AnsiColor::Red),
-            Severity::Caution => ("Caution:", AnsiColor::Yellow),
+            Severity::Error => ("fault-error", AnsiColor::Red),
+            Severity::Caution => ("fault-caution", AnsiColor::Yellow),
         };
-        let word = self.paint(word, Style::new().bold().fg_color(Some(colour.into())));
-        self.lines(&mut out, "  ", &format!("{word} {}", sentence(&fault.message)));
-        if let Some(help) = &fault.help {
-            let word = self.paint("What to do:", Style::new().bold());
+        let word = self
+            .paint(words.get(word), Style::new().bold().fg_color(Some(colour.into())));
+        self.lines(&mut out, "  ", &format!("{word} {}", sentence(&told.message, words)));
+        if let Some(help) = &told.help {
+            let word = self.paint(words.get("fault-help"), Style::new().bold());
             let (said, typed) = help.split_once('\n').unwrap_or((help, ""));
             self.lines(&mut out, "  ", &format!("{word} {}", visible(said)));
             for line in typed.lines() {
@@ -115,10 +123,10 @@ impl Layout {
 }
 
 /// A message as a sentence.
-fn sentence(message: &str) -> String {
+fn sentence(message: &str, words: &Words) -> String {
     let message = visible(message);
-    let ended = message.ends_with(['.', '?', '!', ':', '…']);
-    if ended { message } else { message + "." }
+    let ended = message.ends_with(['.', '?', '!', ':', '…', '。', '？', '！']);
+    if ended { message } else { words.tell(&said!("fault-sentence", message)) }
 }
 
 /// The text with every sign that acts on the terminal or hides itself shown as a sign.
@@ -194,20 +202,19 @@ mod tests {
         let file = texts.insert("recipes/loaf.md", text);
         let start = text.find(words).expect("the words stand in the text");
         let place = Place::new(&file, start, start + words.len());
-        let fault = Fault::error("bad-amount", &place, "this does not read as an amount")
-            .help(
-                "Begin the line with an amount and a unit, as in this one:\n- 5 g salt",
-            );
-        Layout { width, painted: false }.render(&fault, &texts)
+        let entry = "- 5 g salt";
+        let fault = Fault::error("bad-amount", &place, said!("no-amount"))
+            .help(said!("bare-name-help", entry));
+        Layout { width, painted: false }.render(&fault, &texts, &crate::cli::english())
     }
 
     #[test]
     fn a_fault_reads_as_sentences() {
         let text = "formula:\n  dough:\n    - some flour, white\n";
         let expected = "recipes/loaf.md, line 3\n\n    - »some flour«, white\n\n  \
-                        Error: this does not read as an amount.\n  \
-                        What to do: Begin the line with an amount and a unit, as\n  \
-                        in this one:\n      - 5 g salt\n  bad-amount";
+                        Error: no amount can be read here.\n  \
+                        What to do: Say in `course.yaml` what it means in this\n  \
+                        course:\n      - 5 g salt\n  bad-amount";
         assert_eq!(shown(text, "some flour", 60), expected);
     }
 
@@ -261,8 +268,9 @@ mod tests {
     #[test]
     fn a_fault_of_a_whole_file_has_no_line() {
         let place = Place::file("course.yaml");
-        let fault = Fault::caution("missing-file", &place, "there is no `course.yaml`");
-        let out = Layout::plain().render(&fault, &Texts::default());
+        let fault = Fault::caution("missing-file", &place, said!("missing-course"));
+        let out =
+            Layout::plain().render(&fault, &Texts::default(), &crate::cli::english());
         assert_eq!(
             out,
             "course.yaml\n  Caution: there is no `course.yaml`.\n  missing-file"

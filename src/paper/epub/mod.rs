@@ -78,8 +78,9 @@ impl Press {
     /// # Errors
     /// A picture that cannot be shown.
     pub fn epub(&self, data: &[u8], summary: &str) -> Result<Vec<u8>, PaperFault> {
-        let whole =
-            |error: &dyn std::fmt::Display| PaperFault::whole("book", error.to_string());
+        let whole = |error: &dyn std::fmt::Display| {
+            PaperFault::whole("book", crate::statement::machine(&error))
+        };
         let told: Value = serde_json::from_slice(data).map_err(|error| whole(&error))?;
         let files = self.files(data)?.by_name;
         let settled = files.get("data.json").map(|bytes| serde_json::from_slice(bytes));

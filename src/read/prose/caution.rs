@@ -2,6 +2,7 @@
 
 use crate::fault::{Fault, Place};
 use crate::model::{Block, Brace, Inline};
+use crate::said;
 
 /// The words that a caution begins with, in the languages that courses are written in.
 const WORDS: [&str; 3] = ["caution", "warning", "danger"];
@@ -13,9 +14,8 @@ pub(super) fn quotation(
     faults: &mut Vec<Fault>,
 ) -> Block<Brace> {
     if let Some(mark) = bracketed(&content) {
-        let message = format!("`{mark}` is no way to mark a quotation here");
-        let help = "Begin a caution with the word itself: `> Caution: The tray is hot.` \
-                    A quotation that is none needs no mark.";
+        let message = said!("caution-mark", mark);
+        let help = said!("caution-mark-help");
         faults.push(Fault::error("caution-mark", place, message).help(help));
     }
     let Some(Block::Paragraph { content: line }) = content.first_mut() else {
@@ -139,7 +139,8 @@ mod tests {
             let (_, faults) = read(text);
             let [fault] = &faults[..] else { panic!("{text}: {faults:?}") };
             assert_eq!(fault.name, "caution-mark");
-            assert!(fault.help.as_ref().is_some_and(|help| help.contains("> Caution: ")));
+            let help = fault.help.as_ref().map(|help| help.key);
+            assert_eq!(help, Some("caution-mark-help"));
         }
     }
 }

@@ -3,6 +3,7 @@
 use crate::fault::{Fault, Place, Placed};
 use crate::model::{Brace, Inline, Live};
 use crate::read::{amount, quantity};
+use crate::said;
 
 use super::Piece;
 
@@ -23,9 +24,9 @@ pub(super) fn split(
                 Fault::error(
                     "open-brace",
                     &line.place(open, open + 1),
-                    "this brace is not closed",
+                    said!("open-brace"),
                 )
-                .help("Close it: `{butter}`. For a plain brace write `\\{`."),
+                .help(said!("open-brace-help")),
             );
             // What looks live up to there is live: it is not called plain.
             let text = line.text[from..next].to_owned();
@@ -86,9 +87,9 @@ fn plain(
         Fault::caution(
             "plain-amount",
             &line.place(from + start, from + end),
-            format!("{words} is plain text here and will not change with the units"),
+            said!("plain-amount", words),
         )
-        .help(format!("Write {{{words}}}."))
+        .help(said!("plain-amount-help", words))
     }));
     found.push(Inline::Text { text: text.to_owned() });
 }

@@ -4,6 +4,9 @@
 
 use std::ops::Range;
 
+use crate::said;
+use crate::statement::Statement;
+
 /// A text larger than this is not mended.
 const LARGEST: usize = 64 << 10;
 /// So many ways of mending are tried.
@@ -14,9 +17,9 @@ pub(super) struct Slip {
     /// The words at fault, in bytes of the text.
     pub(super) at: Range<usize>,
     /// What is wrong.
-    pub(super) message: &'static str,
+    pub(super) message: Statement,
     /// What would be right.
-    pub(super) help: String,
+    pub(super) help: Statement,
 }
 
 /// A way to mend a line: these bytes of the text replaced.
@@ -91,12 +94,13 @@ fn quote(line: &str, at: usize) -> Option<Mend> {
     if inner.contains(mark) {
         return None;
     }
-    let help = format!("Write `{mark}` behind its last word.");
-    Some(unclosed(at + from..at + line.len(), mark, "this quote is not closed", help))
+    let close = mark.to_string();
+    let help = said!("yaml-open-quote-help", close);
+    Some(unclosed(at + from..at + line.len(), mark, said!("yaml-open-quote"), help))
 }
 
 /// What is opened at the start of `at` and wants `close` at its end.
-fn unclosed(at: Range<usize>, close: char, message: &'static str, help: String) -> Mend {
+fn unclosed(at: Range<usize>, close: char, message: Statement, help: Statement) -> Mend {
     Mend {
         replaced: at.end..at.end,
         by: close.to_string(),
@@ -112,8 +116,9 @@ fn bracket(line: &str, at: usize) -> Option<Mend> {
     if value.matches(open).count() <= value.matches(close).count() {
         return None;
     }
-    let help = format!("Write `{close}` behind the last word in it.");
-    Some(unclosed(at + from..at + line.len(), close, "this bracket is not closed", help))
+    let end = close.to_string();
+    let help = said!("yaml-open-bracket-help", end);
+    Some(unclosed(at + from..at + line.len(), close, said!("yaml-open-bracket"), help))
 }
 
 /// `-500 g flour`.
@@ -124,8 +129,8 @@ fn dash(bare: &str, at: usize) -> Option<Mend> {
         by: " ".into(),
         slip: Slip {
             at: at..at + bare.len(),
-            message: "there is no space behind the `-`",
-            help: format!("Write `- {rest}`."),
+            message: said!("yaml-no-space"),
+            help: said!("yaml-write-item", rest),
         },
     })
 }
@@ -138,9 +143,9 @@ fn colon(bare: &str, at: usize) -> Option<Mend> {
         let (key, value) = (item[..found].trim_end(), item[found + gap..].trim_start());
         let right = format!("{key}: {value}").trim_end().to_owned();
         let message = if gap == 1 && item[found..].starts_with(':') {
-            "there is no space behind the colon"
+            said!("yaml-no-space-colon")
         } else {
-            "there is no colon behind the key"
+            said!("yaml-no-colon")
         };
         Mend {
             replaced: from..from + item.len(),
@@ -148,7 +153,7 @@ fn colon(bare: &str, at: usize) -> Option<Mend> {
             slip: Slip {
                 at: from..from + item.len(),
                 message,
-                help: format!("Write `{right}`."),
+                help: said!("yaml-write", right),
             },
         }
     };
@@ -180,9 +185,8 @@ fn within(bare: &str, at: usize) -> Option<Mend> {
         by: right.clone(),
         slip: Slip {
             at: at + from..at + bare.len(),
-            message: "a value that holds `: `, or begins with a sign such as `[` or `*`, \
-                      means something else here",
-            help: format!("Put it in double quotes: `{right}`."),
+            message: said!("yaml-odd-value"),
+            help: said!("yaml-odd-value-help", right),
         },
     })
 }
@@ -197,11 +201,8 @@ fn column(line: &str, at: usize, above: &str) -> Option<Mend> {
         by: above[..wanted].to_owned(),
         slip: Slip {
             at: at + found..at + line.len(),
-            message: "this line begins at another column than those it belongs to",
-            help:
-                "Let lines that belong together begin at the same column; use spaces, no \
-                   tabs."
-                    .into(),
+            message: said!("yaml-column"),
+            help: said!("yaml-column-help"),
         },
     })
 }

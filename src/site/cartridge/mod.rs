@@ -13,6 +13,7 @@ use zip::write::SimpleFileOptions;
 use zip::{CompressionMethod, DateTime, ZipArchive, ZipWriter};
 
 use crate::media::{Medium, resized};
+use crate::statement::{Statement, machine};
 
 use super::{Card, Input, Page, Shelf, feed, offline, shell};
 
@@ -60,7 +61,7 @@ impl Cartridge {
     ///
     /// # Errors
     /// The reason, where a file is not there or a picture cannot be read to its end.
-    pub fn pack(&self, shelf: &dyn Shelf) -> Result<Vec<u8>, String> {
+    pub fn pack(&self, shelf: &dyn Shelf) -> Result<Vec<u8>, Statement> {
         let before = shelf.before(PACKAGE).map(Cursor::new);
         let mut before = before.and_then(|bytes| ZipArchive::new(bytes).ok());
         let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
@@ -71,7 +72,7 @@ impl Cartridge {
             let stands = shelf.stands(path);
             let kept = before.as_mut().filter(|_| stands);
             if let Some(kept) = kept.and_then(|before| before.by_name(path).ok()) {
-                zip.raw_copy_file(kept).map_err(|error| error.to_string())?;
+                zip.raw_copy_file(kept).map_err(|error| machine(&error))?;
             } else {
                 add(&mut zip, path, &packed(path, shelf.file(path)?))?;
             }
@@ -81,7 +82,7 @@ impl Cartridge {
                 add(&mut zip, &medium.address(width), &resized(medium, width)?)?;
             }
         }
-        let packed = zip.finish().map_err(|error| error.to_string())?;
+        let packed = zip.finish().map_err(|error| machine(&error))?;
         Ok(packed.into_inner())
     }
 }
@@ -107,14 +108,14 @@ fn add(
     zip: &mut ZipWriter<Cursor<Vec<u8>>>,
     path: &str,
     bytes: &[u8],
-) -> Result<(), String> {
+) -> Result<(), Statement> {
     // The clock is no part of the package.
     let options = SimpleFileOptions::default()
         .compression_method(CompressionMethod::Deflated)
         .last_modified_time(DateTime::DEFAULT)
         .unix_permissions(0o644);
-    zip.start_file(path, options).map_err(|error| error.to_string())?;
-    zip.write_all(bytes).map_err(|error| error.to_string())
+    zip.start_file(path, options).map_err(|error| machine(&error))?;
+    zip.write_all(bytes).map_err(|error| machine(&error))
 }
 
 /// Files that mean nothing away from the site.

@@ -10,7 +10,7 @@ use crate::measure::show::{self, Notation, Sign};
 use crate::measure::{Exact, Mass, ceil, exact, float};
 use crate::model::{Class, Each, Making};
 use crate::pantry::{Item, Kind, Portion};
-use crate::plan::scaled;
+use crate::plan::{Unclear, scaled};
 use crate::words::Words;
 
 use super::super::super::Units;
@@ -24,7 +24,7 @@ const FREE: [&str; 2] = ["water", "ice"];
 ///
 /// # Errors
 /// The reason, where a recipe is missing or cannot be scaled so.
-pub fn order(class: &Class, book: Book, words: &Words) -> Result<Order, &'static str> {
+pub fn order(class: &Class, book: Book, words: &Words) -> Result<Order, Unclear> {
     let mut needs: BTreeMap<&str, (&Item, Mass)> = BTreeMap::new();
     let mut pieces = 0;
     let spare = exact(1, 1) + &class.spare;

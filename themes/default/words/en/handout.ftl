@@ -8,6 +8,7 @@ handout-large-print = Large print
 handout-set-student = Student sheets
 handout-set-bench = Bench cards
 handout-set-large-print = Student sheets in large print
+handout-set-part = { $kind }: { $title }
 handout-set-class = Class set for { $count } bakers
 handout-cards-for = Bench cards: { $who }
 handout-each-baker = { $who }: for each of { $count } bakers
