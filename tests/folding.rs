@@ -6,6 +6,9 @@
 //! That a fold is followed by a quarter turn, and the schedule of 36 × 8, 36 × 8, 30 × 8 and
 //! 20 × 12 in: common practice, no source.
 
+#[path = "common/english.rs"]
+mod english;
+
 use tourier::draw::{Figure, figures};
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
@@ -508,7 +511,7 @@ fn printed_schedules_are_followed_without_a_word() {
                 fault.severity == tourier::fault::Severity::Error
                     || fault.place.file.ends_with("t.md") && !other.contains(&fault.name)
             })
-            .map(|fault| format!("{}: {}", fault.name, fault.message))
+            .map(|fault| format!("{}: {}", fault.name, english::told(fault).message))
             .collect();
         assert!(said.is_empty(), "{source}: {said:?}");
         let (sheet, figures) = worked(&edition);

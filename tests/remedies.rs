@@ -417,7 +417,8 @@ fn number(text: &str, behind: &str) -> f64 {
 
 /// What a help says in figures and not in words to write, done to the words at fault.
 fn reckoned(fault: &Fault, at_fault: &str, row_bad: &str) -> Option<(String, String)> {
-    let help = fault.help.as_deref()?;
+    let told = told(fault);
+    let help = told.help.as_deref()?;
     let sides = |size: &str| -> Vec<f64> {
         let numbers = size.trim_end_matches(" cm").split(" x ");
         numbers.filter_map(|side| side.trim().parse().ok()).collect()
@@ -434,7 +435,7 @@ fn reckoned(fault: &Fault, at_fault: &str, row_bad: &str) -> Option<(String, Str
         }
         // Usual is so much to so much: the middle of it.
         "fat-share-unusual" => {
-            let is = number(&fault.message, "roll-in fat is ");
+            let is = number(&told.message, "roll-in fat is ");
             let usual = f64::midpoint(number(help, "Usual is "), number(help, " to "));
             let grams = number(row_bad, "- ");
             let right = format!("- {:.0} g butter", grams * usual / is);
