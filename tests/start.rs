@@ -77,7 +77,9 @@ fn the_advice_works_where_it_is_given() {
         let (code, out, err) = typed(&["start", dir]);
         assert_eq!(code, Some(0), "{err}");
         let ignored = fs::read_to_string(desk.join(".gitignore")).unwrap_or_default();
-        let says = ignored.contains("/output/") && ignored.contains(".*.tourier-*");
+        let says = ignored.contains("/output/")
+            && ignored.contains("/output-instructor/")
+            && ignored.contains(".*.tourier-*");
         assert_eq!(says, dir != ".", "{ignored}");
         let advice = out.split("make it with:  tourier ").nth(1).expect("an advice");
         let pieces = advice.trim().split('"').enumerate();

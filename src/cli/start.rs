@@ -27,7 +27,8 @@ const COURSE: &[(&str, &str)] = texts![
 ];
 
 /// What keeps the site, and what a stopped publish leaves beside it, out of a repository.
-const IGNORE: &str = "# What tourier publish makes.\n/output/\n/output-instructor/\n.*.tourier-*\n";
+const IGNORE: &str =
+    "# What tourier publish makes.\n/output/\n/output-instructor/\n.*.tourier-*\n";
 
 /// Writes `.gitignore` where the site will be made, if there is none: here, where the course
 /// lies below. Whether it was written.
