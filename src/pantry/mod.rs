@@ -143,6 +143,29 @@ impl Pantry {
 mod tests {
     use super::*;
 
+    /// The names of each language stand for one ingredient each, which the table has.
+    #[test]
+    fn names_of_a_language_stand_for_one_each() {
+        for language in ["fr", "de", "es", "ja"] {
+            let own = || table::names().filter(|named| named.language == language);
+            let mut pantry = Pantry::built_in();
+            let missing: Vec<String> =
+                own().map(|it| it.item).filter(|it| pantry.exact(it).is_none()).collect();
+            assert!(missing.is_empty(), "{language}: {missing:?}");
+            pantry.speak(language);
+            for named in own() {
+                let all = std::iter::once(&named.name).chain(&named.also);
+                for name in all {
+                    let found = pantry.exact(name).map(|item| item.name.as_str());
+                    assert_eq!(found, Some(&*named.item), "{language}: {name}");
+                }
+            }
+            assert!(own().count() >= 150, "{language}");
+            let butter = pantry.find("butter").expect("English names stay known");
+            assert_eq!(butter.name, "butter");
+        }
+    }
+
     #[test]
     fn no_name_stands_for_two() {
         let mut seen = std::collections::BTreeSet::new();
