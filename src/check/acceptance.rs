@@ -6,7 +6,7 @@ use crate::said;
 
 /// Faults that concern safety or allergens, or without which nothing can be worked out:
 /// these cannot be accepted away.
-pub(super) const ACCEPTABLE: [&str; 24] = [
+pub(super) const ACCEPTABLE: [&str; 25] = [
     "amounts-disagree",
     "bench-too-short",
     "block-does-not-fit",
@@ -18,6 +18,7 @@ pub(super) const ACCEPTABLE: [&str; 24] = [
     "mixer-too-small",
     "part-too-short",
     "piece-weight-unknown",
+    "place-misspelt",
     "seams-not-turned",
     "sheet-gets-narrower",
     "sheet-too-thick",

@@ -19,6 +19,7 @@ mod ovens;
 mod perishable;
 mod pictures;
 mod pieces;
+mod places;
 mod plausible;
 mod prose;
 mod safety;
@@ -60,6 +61,7 @@ const RULES: &[Rule] = &[
     steps::makes,
     steps::preferment,
     settle::unsettled,
+    places::misspelt,
     plausible::slips,
 ];
 

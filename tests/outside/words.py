@@ -1,6 +1,6 @@
 """The words of each language against CLDR, by PyPI babel (BSD-3-Clause), the files read by
 PyPI fluent.syntax (Apache-2.0): weekdays, months, dates, times, plural categories, and that every choice by a number
-has the forms that the plural rules of the language ask for.
+has the forms that the plural rules of the language ask for. A language says all that English says.
 
     python3 words.py [--write]
 
@@ -52,11 +52,18 @@ def messages(folder):
     """Key to pattern of every file of a language; a file that does not read raises."""
     found = {}
     for file in sorted(folder.glob("*.ftl")):
-        for entry in parse(file.read_text(encoding="utf-8")).body:
-            if isinstance(entry, ast.Junk):
-                raise ValueError(f"{file}: {entry.content[:60]!r}")
-            if isinstance(entry, ast.Message):
-                found[entry.id.name] = entry.value
+        found.update(read(file))
+    return found
+
+
+def read(file):
+    """Key to pattern of one file."""
+    found = {}
+    for entry in parse(file.read_text(encoding="utf-8")).body:
+        if isinstance(entry, ast.Junk):
+            raise ValueError(f"{file}: {entry.content[:60]!r}")
+        if isinstance(entry, ast.Message):
+            found[entry.id.name] = entry.value
     return found
 
 
@@ -106,6 +113,37 @@ def dated(tally, own_patterns, locale, language):
         tally.check(own == wanted, f"{language}: {own}, CLDR has {wanted}")
 
 
+def said(pattern):
+    """All text of a pattern, the forms of its choices too, with its variables as `{name}`."""
+    parts = []
+    for element in pattern.elements:
+        if isinstance(element, ast.TextElement):
+            parts.append(element.value)
+        elif isinstance(element.expression, ast.SelectExpression):
+            parts.append("{" + element.expression.selector.id.name + "}")
+            parts.extend(said(variant.value) for variant in element.expression.variants)
+        else:
+            parts.append(plain(ast.Pattern([element])))
+    return " ".join(parts)
+
+
+def complete(tally, base, own, language):
+    """A language says all that is words in English; signs and units may be as there. Of faults
+    and of the terminal it keeps the variables, and the words of the format between backticks."""
+    typed = {key for name in ("fault", "cli") for key in read(WORDS / "en" / f"{name}.ftl")}
+    for key, pattern in base.items():
+        english = said(pattern)
+        if key not in own:
+            words = re.search(r"[a-z]{2}", re.sub(r"\{.*?\}|`.*?`", "", english))
+            tally.check(key.startswith("unit-") or not words, f"{language}: {key} is not said")
+            continue
+        statement = key in typed and not key.startswith("example-")
+        for what, kept in (("variables", r"\{[a-z-]+\}"), ("words of the format", r"`[^`]*`")):
+            ours, theirs = set(re.findall(kept, english)), set(re.findall(kept, said(own[key])))
+            tally.check(not statement or ours == theirs, f"{language}: {key}: other {what}: {ours ^ theirs}")
+
+
+
 def plurals():
     """The table of `PLURALS` as babel has it."""
     numbers = [*range(0, 125), 1000000, Decimal("0.5"), Decimal("1.5"), Decimal("2.0")]
@@ -129,7 +167,10 @@ def main():
     for folder in folders:
         language = folder.name
         locale = LOCALES.get(language, language.replace("-", "_"))
-        own = {**base, **messages(folder)}
+        theirs = messages(folder)
+        if "-" not in language:
+            complete(tally, base, theirs, language)
+        own = {**base, **theirs}
         dated(tally, own, locale, language)
         rule = Locale.parse(locale).plural_form
         wanted = {rule(number) for number in range(1000)}

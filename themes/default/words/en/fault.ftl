@@ -154,6 +154,7 @@ unused-help-allergen = Add `uses: { $name }` to the ticket of the step where it 
 unused-help = Add `uses: { $name }` to the ticket of the step where it goes in. Where it goes into nothing, take the line out.
 unused-section = no step uses anything of the section `{ $name }`
 unused-ingredient = no step uses this { $name }
+place-misspelt = `{ $name }` is nearly the name of a place, and taken for a place of its own
 unknown-use = `{ $name }` is no section or ingredient of this recipe
 names-in-recipe = This recipe has
 
