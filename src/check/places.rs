@@ -8,7 +8,14 @@ use super::Case;
 
 /// Places that are meant where a word is nearly one of them (common practice, no source).
 const KNOWN: [&str; 9] = [
-    "basket", "bench", "cold room", "counter", "freezer", "fridge", "oven", "proofer",
+    "basket",
+    "bench",
+    "cold room",
+    "counter",
+    "freezer",
+    "fridge",
+    "oven",
+    "proofer",
     "rack",
 ];
 
@@ -17,16 +24,17 @@ const SHORTEST: usize = 4;
 
 /// A place that is nearly a known one.
 pub(super) fn misspelt(case: Case) -> Vec<Fault> {
-    let steps = case.work.recipe.steps();
-    let stands = steps.clone().filter_map(|step| {
+    let steps = || case.work.recipe.steps();
+    let stands = steps().filter_map(|step| {
         step.at_place.as_ref().map(|place| (place.value.as_str(), &place.place))
     });
-    let held = steps.filter_map(|step| {
+    let held = steps().filter_map(|step| {
         let hold = step.hold.as_ref()?;
         Some((hold.value.at_place.as_deref()?, &hold.place))
     });
     let misspelt = stands.chain(held).filter_map(|(word, place)| {
-        let near = nearest(word, KNOWN).filter(|near| !near.eq_ignore_ascii_case(word))?;
+        let near =
+            nearest(word, KNOWN).filter(|near| !word.to_lowercase().contains(near))?;
         (word.chars().count() >= SHORTEST).then_some((word, near, place))
     });
     misspelt

@@ -247,9 +247,16 @@ class Document:
             self.said += "\n".join(row) + "\n"
 
 
+def folders(site):
+    """The site, and what is the instructor's alone beside it."""
+    return [site, site.with_name(f"{site.name}-instructor")]
+
+
 def documents(site):
     """Every file of an edition that can be read back, those in the package too."""
-    files = {str(f.relative_to(site)): f for f in sorted(site.rglob("*")) if f.is_file()}
+    own, beside = ({str(f.relative_to(at)): f for f in sorted(at.rglob("*")) if f.is_file()}
+                   for at in folders(site))
+    files = own | {f"instructor/{name}": file for name, file in beside.items()}
     for name, file in files.items():
         if name.endswith(".imscc") or name.endswith(".zip"):
             with zipfile.ZipFile(file) as package:
@@ -266,7 +273,7 @@ def squeezed(text):
 def printed(site):
     """The text of every handout and what it says about itself, without white space."""
     said = ""
-    for file in sorted(site.rglob("*.pdf")):
+    for file in (file for at in folders(site) for file in sorted(at.rglob("*.pdf"))):
         for command in (["pdftotext", "-raw", str(file), "-"], ["pdfinfo", str(file)]):
             said += subprocess.run(command, capture_output=True, text=True).stdout
     return squeezed(said)
