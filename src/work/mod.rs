@@ -15,7 +15,9 @@ use rows::Sheets;
 pub use cuts::CutWork;
 pub use included::{included, taken};
 pub use layering::{Growth, Layering, inherited};
-pub use piece::{is_leavened, own_shape, piece_in_hand, set_down, shaped_at};
+pub use piece::{
+    gives_pieces, is_leavened, own_shape, piece_in_hand, set_down, shaped_at,
+};
 pub use pieces::Lot;
 pub(crate) use times::loads;
 use times::trays;

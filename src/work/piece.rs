@@ -94,7 +94,7 @@ pub fn is_leavened(work: &Work, book: Book) -> bool {
 }
 
 /// Whether a step divides a dough into pieces.
-fn gives_pieces(step: &Step) -> bool {
+pub fn gives_pieces(step: &Step) -> bool {
     step.divide.as_ref().is_some_and(|divide| match &divide.value {
         Divide::Count(_) | Divide::Pieces(_) => true,
         Divide::Parts(_) => false,

@@ -301,6 +301,8 @@ pub(super) fn share_of(
 ) -> Option<Label> {
     let (label, count) = portion_of(weighed, share, context)?;
     Some(match count {
+        // A part of one says its weight itself: "2.8 g of beaten egg".
+        Some(count) if count.contains(&label.metric) => Label::new(&*count, &*count),
         Some(count) => label.map(|amount| context.words.names(&[amount, &count])),
         None => label,
     })

@@ -8,7 +8,7 @@ use crate::measure::{Exact, Label, Mass, Temperature, exact};
 use crate::model::{self, Purpose, Step, Wait};
 use crate::pantry::Kind;
 use crate::words::Words;
-use crate::work::Work;
+use crate::work::{Work, gives_pieces};
 
 use super::super::{Ingredients, Part, Picture, StepSheet, Ticked, TicketRow, Watch};
 use super::content::plain;
@@ -91,7 +91,7 @@ fn ingredients(at: usize, work: &Work, context: Context) -> Vec<Ingredients> {
             Some((weight, None)) => (weight, None),
             None => (words(), None),
         };
-        let each = put_on(*line, work)
+        let each = (put_on(*line, work) && has_pieces(at, work))
             .then(|| work.in_hand.get(at).copied().flatten())
             .flatten()
             .filter(|pieces| *pieces > 1)
@@ -127,6 +127,17 @@ fn put_on(line: LineRef, work: &Work) -> bool {
         Purpose::RollIn | Purpose::Wash | Purpose::Dusting => false,
     };
     filled && !work.body.holds(line)
+}
+
+/// Whether pieces lie on the bench at a step: cut, divided or shaped at it or before. What is
+/// cooked or mixed apart has no share in them yet.
+fn has_pieces(at: usize, work: &Work) -> bool {
+    let steps = work.steps();
+    let before = work.flow.before(at);
+    before.into_iter().any(|before| {
+        let step = steps[before];
+        step.cut.is_some() || step.shape.is_some() || gives_pieces(step)
+    })
 }
 
 /// A ticket's rows as they are collected.
