@@ -11,9 +11,8 @@ mod fault_list;
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::Command;
 
-use common::{Answer, folder};
+use common::{Answer, folder, tourier};
 use fault_list::{changed, rows};
 use fluent_syntax::ast::{Entry, Expression, Pattern, PatternElement, Resource};
 use fluent_syntax::parser;
@@ -76,17 +75,8 @@ fn enclosed(text: &str) -> String {
 }
 
 fn spoken(theme: &Path, content: &Path, arguments: &[&str]) -> Answer {
-    let run = Command::new(env!("CARGO_BIN_EXE_tourier"))
-        .args(["--color", "never", "--theme"])
-        .arg(theme)
-        .arg("--content")
-        .arg(content)
-        .args(arguments)
-        .output()
-        .expect("the program starts");
-    let text = |bytes: &[u8]| String::from_utf8_lossy(bytes).into_owned();
-    let code = run.status.code().unwrap_or(-1);
-    Answer { code, out: text(&run.stdout), err: text(&run.stderr) }
+    let theme = theme.to_str().expect("a plain path");
+    tourier(content, &[&["--theme", theme], arguments].concat())
 }
 
 /// The words of a text outside brackets and outside backticks, which hold what is typed.

@@ -9,7 +9,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use common::{Answer, course, folder, golden, tourier};
+use common::{Answer, copy, course, folder, golden, tourier};
 
 const BLOCK: &str = "recipes/small-block.md";
 const CRESCENTS: &str = "recipes/small-crescents.md";
@@ -336,16 +336,4 @@ fn parted(line: &str) -> Vec<String> {
             _ => vec![piece.to_owned()],
         })
         .collect()
-}
-
-/// A folder with all that lies in it.
-fn copy(from: &Path, to: &Path) {
-    for entry in walkdir::WalkDir::new(from).into_iter().flatten() {
-        let target = to.join(entry.path().strip_prefix(from).expect("below"));
-        if entry.file_type().is_dir() {
-            fs::create_dir_all(target).expect("a folder can be made");
-        } else {
-            fs::copy(entry.path(), target).expect("a file can be copied");
-        }
-    }
 }

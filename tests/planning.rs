@@ -10,7 +10,7 @@ use std::fmt::Write as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use common::{folder, tourier};
+use common::{course_of, folder, tourier};
 
 /// The recipe that the README prints.
 fn plain_loaf(name: &str, changed: &[(&str, &str)]) -> PathBuf {
@@ -133,20 +133,7 @@ fn a_search_can_be_stopped() {
 
 /// The course of `tests/faults`, with another class file.
 fn classroom(name: &str) -> PathBuf {
-    fn copy(from: &Path, to: &Path) {
-        fs::create_dir_all(to).expect("a folder");
-        for entry in fs::read_dir(from).expect("a folder").flatten() {
-            let target = to.join(entry.file_name());
-            if entry.path().is_dir() {
-                copy(&entry.path(), &target);
-            } else {
-                fs::copy(entry.path(), target).expect("a file");
-            }
-        }
-    }
-    let content = folder(name);
-    copy(Path::new("tests/faults"), &content);
-    content
+    course_of(name, "tests/faults")
 }
 
 const CLASS: &str = "title: Evening\nsessions:\n  - 2027-03-02 10:00 to 16:00\n  - 2027-03-03 10:00 to 16:00\n\

@@ -10,29 +10,12 @@ mod common;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use common::{folder, tourier};
+use common::{course_of, tourier};
 use serde_json::Value;
 
 /// The demonstration course in a folder of its own.
 fn course(name: &str) -> PathBuf {
     course_of(name, "content")
-}
-
-fn course_of(name: &str, from: &str) -> PathBuf {
-    fn copy(from: &Path, to: &Path) {
-        fs::create_dir_all(to).expect("a folder");
-        for entry in fs::read_dir(from).expect("a folder").flatten() {
-            let target = to.join(entry.file_name());
-            if entry.path().is_dir() {
-                copy(&entry.path(), &target);
-            } else {
-                fs::copy(entry.path(), target).expect("a file");
-            }
-        }
-    }
-    let content = folder(name);
-    copy(Path::new(from), &content);
-    content
 }
 
 /// What the program makes of words said on the first evening.

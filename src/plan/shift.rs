@@ -75,16 +75,7 @@ impl Moved<'_> {
     fn shift(&self, task: usize, activity: &Activity) -> Option<Shift> {
         let (from, to) = (*self.problem().announced.get(task)?, activity.span?.0);
         let step = activity.deed.step.clone()?;
-        let work = match activity.kind {
-            Kind::Hands | Kind::Bake | Kind::Demonstration => true,
-            Kind::Moment
-            | Kind::Finish
-            | Kind::Into
-            | Kind::Out
-            | Kind::Move
-            | Kind::Rest => false,
-        };
-        (work && from != to).then(|| Shift {
+        (activity.kind.is_work() && from != to).then(|| Shift {
             who: vec![activity.deed.who],
             kind: activity.kind,
             recipe: activity.deed.recipe.clone(),

@@ -163,6 +163,21 @@ pub enum Kind {
     Rest,
 }
 
+impl Kind {
+    /// Whether a step of the recipe is worked at, shown or baked: no moment, move or rest.
+    pub fn is_work(self) -> bool {
+        match self {
+            Self::Hands | Self::Bake | Self::Demonstration => true,
+            Self::Moment
+            | Self::Finish
+            | Self::Into
+            | Self::Out
+            | Self::Move
+            | Self::Rest => false,
+        }
+    }
+}
+
 /// Who does something, of which recipe and step.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Deed {

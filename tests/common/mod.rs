@@ -55,24 +55,26 @@ pub(crate) fn folder(name: &str) -> PathBuf {
 
 /// A copy of the tiny course in a folder of this name.
 pub(crate) fn course(name: &str) -> PathBuf {
+    course_of(name, COURSE)
+}
+
+/// A copy of a course in a folder of this name.
+pub(crate) fn course_of(name: &str, from: &str) -> PathBuf {
     let to = folder(name);
-    for below in ["", "recipes", "techniques"] {
-        fs::create_dir_all(to.join(below)).expect("a folder can be made");
-        for file in files(&Path::new(COURSE).join(below)) {
-            let target = to.join(below).join(file.file_name().unwrap_or_default());
-            fs::copy(&file, target).expect("a file can be copied");
-        }
-    }
+    copy(Path::new(from), &to);
     to
 }
 
-/// The files directly in a folder, in order.
-fn files(folder: &Path) -> Vec<PathBuf> {
-    let entries = fs::read_dir(folder).expect("the folder opens");
-    let mut files: Vec<PathBuf> = entries.flatten().map(|entry| entry.path()).collect();
-    files.retain(|path| path.is_file());
-    files.sort();
-    files
+/// A folder with all that lies in it.
+pub(crate) fn copy(from: &Path, to: &Path) {
+    for entry in walkdir::WalkDir::new(from).into_iter().flatten() {
+        let target = to.join(entry.path().strip_prefix(from).expect("below"));
+        if entry.file_type().is_dir() {
+            fs::create_dir_all(target).expect("a folder can be made");
+        } else {
+            fs::copy(entry.path(), target).expect("a file can be copied");
+        }
+    }
 }
 
 /// Compares with `tests/PATH`, or writes it where the golden files are made anew.

@@ -59,19 +59,6 @@ fn bar_kind(kind: Kind) -> BarKind {
     }
 }
 
-/// Whether a step has a number for it.
-fn counts(kind: Kind) -> bool {
-    match kind {
-        Kind::Hands | Kind::Bake | Kind::Demonstration => true,
-        Kind::Moment
-        | Kind::Finish
-        | Kind::Into
-        | Kind::Out
-        | Kind::Move
-        | Kind::Rest => false,
-    }
-}
-
 fn step(activity: &Activity) -> Option<Step<'_>> {
     let step = activity.deed.step.as_ref()?;
     Some((&activity.deed.recipe, &step.name))
@@ -82,7 +69,7 @@ fn steps<'a>(voice: &Voice<'a>) -> Vec<(Step<'a>, &'a str)> {
     let mut activities: Vec<&Activity> = voice.plan.activities.iter().collect();
     activities.sort_by_key(|activity| activity.span.map(|span| span.0));
     let mut steps: Vec<(Step, &str)> = Vec::new();
-    for activity in activities.into_iter().filter(|activity| counts(activity.kind)) {
+    for activity in activities.into_iter().filter(|activity| activity.kind.is_work()) {
         let (Some(own), Some(name)) = (step(activity), &activity.deed.step) else {
             continue;
         };
