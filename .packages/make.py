@@ -65,6 +65,7 @@ def notices(to):
                    check=True, cwd=ROOT, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
     found = json.loads(listed.read_text(encoding="utf-8"))["third_party_libraries"]
     listed.unlink()
+    editor = ROOT / "src/preview/desk/editor/editor.licences.txt"
     # A text that many packages share is printed once, behind the names of all of them.
     texts = {}
     for package in found:
@@ -77,6 +78,7 @@ def notices(to):
     for (licence, text), names in sorted(texts.items()):
         body = text or "(the package states these terms and brings no text of its own)"
         parts.append(f"{'=' * 78}\n{licence}: {', '.join(sorted(set(names)))}\n\n{body}\n")
+    parts.append(f"{'=' * 78}\nThe editor of the desk\n\n{editor.read_text(encoding='utf-8')}")
     to.write_text("\n".join(parts), encoding="utf-8")
 
 

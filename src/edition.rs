@@ -1,5 +1,10 @@
 //! The stages in order, from texts to sheets: the whole program on one screen.
 
+mod sizes;
+mod ways;
+
+pub(crate) use sizes::batch_key;
+
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -7,24 +12,31 @@ use rayon::prelude::*;
 
 use crate::check::{self, Case};
 use crate::fault::{self, Fault, Severity, Texts};
-use crate::formula::{self, Book, Scaling, Unscalable, cycles};
+use crate::formula::{Book, Scaling, Unoffered, Unscalable, cycles, in_ways};
 use crate::measure::exact;
 use crate::media::Medium;
-use crate::model::{Class, Content, Included, Recipe};
+use crate::model::{self, Class, Content, Included, Recipe, Translation};
 use crate::pantry::Pantry;
 use crate::plan::{Effort, Unclear, planned};
 use crate::read::{self, Source};
 use crate::said;
-use crate::sheet::build::{self, Context};
+use crate::sheet::making::{self, Context};
 use crate::sheet::{
     Batch, ClassSheet, CourseSheet, RecipeSheets, Sheet, TechniqueSheet, Units,
 };
+use crate::theme::Theme;
+use crate::translation;
 use crate::words::Words;
 use crate::work::{Work, included, work};
 
-/// The batch sizes that a recipe's page offers: short name and factor.
-const BATCHES: [(&str, (i64, i64)); 4] =
-    [("half", (1, 2)), ("x1", (1, 1)), ("x2", (2, 1)), ("x3", (3, 1))];
+/// An edition in a further language.
+#[derive(Debug)]
+pub struct Further {
+    /// The edition: the same numbers, the prose of the language.
+    pub edition: Edition,
+    /// The words of the language, with the author's short texts.
+    pub words: Words,
+}
 
 /// A content folder, read and checked.
 #[derive(Debug)]
@@ -47,7 +59,7 @@ impl Edition {
     pub fn new(files: &[Source], media: Vec<Medium>, found: Vec<Fault>) -> Self {
         let (mut content, texts, mut faults) = read::content(files);
         content.media = media;
-        heed(&found, &mut content, &mut faults);
+        mark_unread(&found, &mut content, &mut faults);
         // What a line that cannot be read would have said is not known: a caution that it is
         // missing would only follow from that.
         let unread: BTreeSet<Arc<str>> = faults
@@ -55,11 +67,18 @@ impl Edition {
             .filter(|fault| fault.severity == Severity::Error)
             .map(|fault| fault.place.file.clone())
             .collect();
+        let broken_translation = faults.iter().chain(&found).any(|fault| {
+            fault.severity == Severity::Error && fault.place.file.starts_with("in/")
+        });
         let sure = |fault: &Fault| {
             fault.severity == Severity::Error || !unread.contains(&fault.place.file)
         };
         let (pantry, pantry_faults) = Pantry::of(&content);
         faults.extend(found.into_iter().chain(pantry_faults));
+        let rings = cycles(&content);
+        if rings.is_empty() {
+            faults.extend(ways::take(&mut content, &pantry).into_iter().filter(sure));
+        }
         // Nor is what a class needs, where a recipe cannot be read.
         let recipe_unread = unread.iter().any(|file| file.starts_with("recipes/"));
         let known = |fault: &Fault| {
@@ -67,7 +86,6 @@ impl Edition {
                 || !(recipe_unread && fault.place.file.starts_with("classes/"))
         };
         faults.extend(check::content(&content).into_iter().filter(known));
-        let rings = cycles(&content);
         let book = Book { content: &content, pantry: &pantry };
         // A slip in `course.yaml` may be in the line that says what such names mean.
         let of_course = |fault: &Fault| {
@@ -81,12 +99,21 @@ impl Edition {
         if rings.is_empty() {
             let recipes = content.recipes.par_iter();
             let found: Vec<Vec<Fault>> = recipes
+                .filter(|recipe| recipe.way.is_none())
                 .filter_map(|recipe| as_written(recipe, book))
-                .map(|work| check::recipe(Case { work: &work, book }))
+                .map(|work| {
+                    let mut found = check::recipe(Case { work: &work, book });
+                    found.extend(ways::judged(work.recipe, book, &found));
+                    found
+                })
                 .collect();
             faults.extend(found.into_iter().flatten().filter(sure));
         }
         faults.extend(rings);
+        // What a translation lacks is not known where a file of it cannot be read.
+        let whole = !broken_translation;
+        let gap = |fault: &Fault| whole || fault.severity == Severity::Error;
+        faults.extend(translation::gaps(&content).into_iter().filter(sure).filter(gap));
         without_pantry(&mut faults);
         fault::sort(&mut faults);
         fault::limit(&mut faults);
@@ -124,6 +151,32 @@ impl Edition {
         self
     }
 
+    /// The same edition in the further languages that the course names, with their words.
+    ///
+    /// # Errors
+    /// The first fault in the theme's words.
+    pub fn further(&self, theme: &Theme) -> Result<Vec<Further>, Fault> {
+        let course = self.content.course.iter();
+        let named = course.flat_map(|course| &course.also_in);
+        named.map(|it| self.in_language(&it.language.value, theme)).collect()
+    }
+
+    /// The same edition in a language that the course names.
+    fn in_language(&self, language: &str, theme: &Theme) -> Result<Further, Fault> {
+        let mut all = self.content.translations.iter();
+        let none =
+            || Translation { language: language.to_owned(), ..Translation::default() };
+        let found = all.find(|it| it.language == language).cloned();
+        let translation = found.unwrap_or_else(none);
+        let mut words = read::words_in(theme, language)?;
+        words.phrases = Some(translation::phrases(&translation));
+        let content = translation::in_language(&self.content, &translation);
+        let (pantry, _) = Pantry::of(&content);
+        let (texts, faults) = (self.texts.clone(), self.faults.clone());
+        let edition = Self { content, texts, pantry, faults, past: None };
+        Ok(Further { edition, words })
+    }
+
     /// Whether a fault stops publishing.
     pub fn stops(&self) -> bool {
         fault::stops(&self.faults)
@@ -144,8 +197,29 @@ impl Edition {
         scaling: &Scaling,
         words: &Words,
     ) -> Result<Sheet, Unscalable> {
-        let work = work(recipe, scaling, self.book())?;
-        Ok(build::recipe(&work, &self.fault_names(recipe), self.context(words)))
+        Ok(self.sheet_of(&work(recipe, scaling, self.book())?, words))
+    }
+
+    /// The sheet of a recipe that is worked out.
+    pub fn sheet_of(&self, work: &Work, words: &Words) -> Sheet {
+        making::recipe(work, &self.fault_names(work.recipe), self.context(words))
+    }
+
+    /// Takes up a recipe in some of its ways, and says under which name it is had from then on.
+    ///
+    /// # Errors
+    /// The reason, where it is not offered so.
+    pub fn in_ways(&mut self, recipe: &str, names: &[&str]) -> Result<String, Unoffered> {
+        let Some(written) = self.content.recipe(recipe).filter(|_| !names.is_empty())
+        else {
+            return Ok(recipe.to_owned());
+        };
+        let made = in_ways(written, names, self.book())?;
+        let name = made.name.clone();
+        if self.content.recipe(&name).is_none_or(|known| known.way != made.way) {
+            self.content.ways.push(made);
+        }
+        Ok(name)
     }
 
     /// The sheets of the recipes that stand on a recipe's own: what it includes, through any
@@ -157,16 +231,13 @@ impl Edition {
         scaling: &Scaling,
         words: &Words,
     ) -> Vec<Sheet> {
-        let alone = formula::included(recipe).next().is_none();
+        let alone = model::included(recipe).next().is_none();
         if alone || recipe.included == Included::ByName {
             return Vec::new();
         }
         let Ok(work) = work(recipe, scaling, self.book()) else { return Vec::new() };
-        let sheet = |work: &Work| {
-            let names = self.fault_names(work.recipe);
-            build::recipe(work, &names, self.context(words))
-        };
-        included(&work, self.book()).iter().map(sheet).collect()
+        let included = included(&work, self.book());
+        included.iter().map(|work| self.sheet_of(work, words)).collect()
     }
 
     /// The sheets of a recipe at every batch size that its page offers.
@@ -178,42 +249,31 @@ impl Edition {
         recipe: &Recipe,
         words: &Words,
     ) -> Result<RecipeSheets, Unscalable> {
+        let base = self.sheet(recipe, &Scaling::Batches(exact(1, 1)), words)?;
         let mut batches = Vec::new();
-        for (key, (over, under)) in BATCHES {
-            let sheet =
-                self.sheet(recipe, &Scaling::Batches(exact(over, under)), words)?;
-            let title = sheet.scale.batch.clone();
-            batches.push(Batch { key: key.to_owned(), title, sheet });
-        }
-        let base = batches[1].sheet.clone();
-        for size in &recipe.also_for {
-            let Ok(sheet) = self.sheet(recipe, &Scaling::Pieces(size.value), words)
-            else {
-                continue;
+        for size in sizes::sizes(recipe) {
+            let sheet = match self.sheet(recipe, &size.scaling, words) {
+                Ok(sheet) => sheet,
+                Err(_) if size.by_pieces => continue,
+                Err(why) => return Err(why),
             };
-            let same = |known: &Batch| known.sheet.scale.factor == sheet.scale.factor;
-            if !batches.iter().any(same) {
-                let (key, title) =
-                    (format!("n{}", size.value), sheet.scale.makes.metric.clone());
-                batches.push(Batch { key, title, sheet });
-            }
+            let scale = &sheet.scale;
+            let title = if size.by_pieces { &scale.makes.metric } else { &scale.batch };
+            batches.push(Batch { key: size.key, title: title.clone(), sheet });
         }
-        batches.sort_by(|one, other| {
-            one.sheet.scale.factor.total_cmp(&other.sheet.scale.factor)
-        });
         Ok(RecipeSheets { base, batches })
     }
 
     /// The course's sheet; `None` where there is no course.
     pub fn course(&self, words: &Words) -> Option<CourseSheet> {
         let course = self.content.course.as_ref()?;
-        Some(build::course(course, &self.content, words))
+        Some(making::course(course, &self.content, words))
     }
 
     /// The techniques' sheets.
     pub fn techniques(&self, words: &Words) -> Vec<TechniqueSheet> {
         let context = self.context(words);
-        self.content.techniques.iter().map(|t| build::technique(t, context)).collect()
+        self.content.techniques.iter().map(|t| making::technique(t, context)).collect()
     }
 
     /// The sheet of a class with its plan, in the course's first units.
@@ -227,7 +287,7 @@ impl Edition {
         words: &Words,
     ) -> Result<ClassSheet, Unclear> {
         let plan = planned(class, self.book(), effort)?;
-        Ok(build::class(class, &plan, self.context(words), self.first_units()))
+        Ok(making::class(class, &plan, self.context(words), self.first_units()))
     }
 
     /// The course's first units; metric where there is no course.
@@ -253,7 +313,7 @@ impl Edition {
 }
 
 /// What could not be loaded is there all the same: nothing else says that it is missing.
-fn heed(found: &[Fault], content: &mut Content, faults: &mut Vec<Fault>) {
+fn mark_unread(found: &[Fault], content: &mut Content, faults: &mut Vec<Fault>) {
     for file in found.iter().filter(|fault| fault.severity == Severity::Error) {
         let path = &*file.place.file;
         let name = path.rsplit('/').next().unwrap_or(path);

@@ -3,7 +3,13 @@
 //! The modules are the pipeline, in order: text → model → check → compute → sheet →
 //! draw → paint → write. A module may use what stands above it, never what stands below.
 
+#![cfg_attr(
+    test,
+    allow(clippy::wildcard_enum_match_arm, reason = "a test looks at what it is about")
+)]
+
 // Words every room may use; they import nothing of ours.
+pub mod encode;
 pub mod measure;
 pub mod statement;
 pub mod theme;
@@ -17,6 +23,9 @@ pub mod model;
 pub mod read;
 
 pub mod pantry;
+
+// A course in a second language.
+pub mod translation;
 
 // Computing: pure, exact.
 pub mod dough;
@@ -41,6 +50,9 @@ pub mod site;
 // The stages in order, and what is published.
 pub mod edition;
 
+// What stands at a place in a text, for whoever writes it.
+pub mod here;
+
 // A recipe that exists, made into a draft in our format.
 pub mod draft;
 
@@ -52,6 +64,8 @@ pub mod product;
 pub mod store;
 
 pub mod preview;
+
+pub mod editor;
 
 pub mod cli;
 

@@ -5,37 +5,42 @@ mod bundle;
 mod class;
 mod lengths;
 mod memory;
+mod photographs;
 mod prints;
+mod unmade;
 
-pub use crate::site::{Card, INSTRUCTOR, Shelf};
+pub use crate::site::{Card, EditionFiles, INSTRUCTOR, Legible, Written};
 pub use bundle::{Bundle, Plate, Supplies};
 pub use lengths::long_handouts;
 pub use memory::Memory;
 pub use prints::poor_prints;
+pub use unmade::Unmade;
 
 use std::collections::BTreeMap;
+use std::io::Cursor;
 use std::sync::{Arc, OnceLock};
 
 use class::class_products;
 use memory::Keys;
+use photographs::Photographs;
 use rayon::prelude::*;
 use sha2::{Digest, Sha256};
 
 use crate::changes;
 use crate::draw::{Figure, demo, figures, png, social};
-use crate::edition::Edition;
+use crate::edition::{Edition, Further};
+use crate::encode::hex;
 use crate::formula::Scaling;
 use crate::measure::exact;
-use crate::media::{Medium, resized};
+use crate::media::Medium;
 use crate::model::Recipe;
 use crate::paper::{Inner, Job, Press};
-use crate::sheet::build::outline;
+use crate::sheet::making::{self, outline};
 use crate::sheet::{
-    Batch, CourseSheet, HandoutKind, HandoutLink, Outline, Paper, RecipeSheets,
-    TechniqueSheet, Units,
+    Batch, CourseSheet, HandoutKind, HandoutLink, NotesSheet, OtherEdition, Outline,
+    Paper, RecipeSheets, TechniqueSheet, Units,
 };
-use crate::site::{self, FigureMap, Page, Site, TemplateFault};
-use crate::statement::Statement;
+use crate::site::{self, FigureMap, Lacking, Page, Site, TemplateFault};
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -51,10 +56,25 @@ const DRAWING_WIDTH: u32 = 1280;
 /// The key of the batch that drawings and handouts show: the recipe as written.
 const AS_WRITTEN: &str = "x1";
 
-/// How a file is made when it is out of date, if need be from others on the shelf; the
+/// How a file is made when it is out of date, if need be from others of the edition; the
 /// reason where it cannot be.
-pub type Make<'a> =
-    Box<dyn Fn(&dyn Shelf) -> Result<Vec<u8>, Statement> + Send + Sync + 'a>;
+pub enum Make<'a> {
+    /// It is there.
+    Ready(Vec<u8>),
+    /// All at once.
+    Whole(Whole<'a>),
+    /// Part by part, straight to where it shall stand: it may be larger than what is held.
+    ByParts(ByParts<'a>),
+}
+
+/// Makes all of a file.
+pub type Whole<'a> =
+    Box<dyn Fn(&dyn EditionFiles) -> Result<Vec<u8>, Unmade> + Send + Sync + 'a>;
+
+/// Makes a file part by part.
+pub type ByParts<'a> = Box<
+    dyn Fn(&dyn EditionFiles, &mut dyn Written) -> Result<(), Unmade> + Send + Sync + 'a,
+>;
 
 /// One batch: what drawings and handouts show.
 fn as_written() -> Scaling {
@@ -74,16 +94,28 @@ pub struct Product<'a> {
 
 impl<'a> Product<'a> {
     /// A file that is made from `inputs`, by this program.
-    pub fn new(path: impl Into<String>, inputs: &[&[u8]], make: Make<'a>) -> Self {
-        Self { path: path.into(), key: key(inputs), make }
+    pub fn new(path: impl Into<String>, inputs: &[&[u8]], make: Whole<'a>) -> Self {
+        Self { path: path.into(), key: key(inputs), make: Make::Whole(make) }
     }
 
     /// A file whose bytes are there already.
     fn ready(path: impl Into<String>, bytes: Vec<u8>) -> Self {
-        Self {
-            path: path.into(),
-            key: key(&[&bytes]),
-            make: Box::new(move |_| Ok(bytes.clone())),
+        Self { path: path.into(), key: key(&[&bytes]), make: Make::Ready(bytes) }
+    }
+
+    /// Its bytes.
+    ///
+    /// # Errors
+    /// The reason, where it cannot be made.
+    pub fn bytes(&self, files: &dyn EditionFiles) -> Result<Vec<u8>, Unmade> {
+        match &self.make {
+            Make::Ready(bytes) => Ok(bytes.clone()),
+            Make::Whole(make) => make(files),
+            Make::ByParts(make) => {
+                let mut written = Cursor::new(Vec::new());
+                make(files, &mut written)?;
+                Ok(written.into_inner())
+            }
         }
     }
 
@@ -112,7 +144,7 @@ impl Key {
     /// The key of all inputs, made by this program.
     pub fn end(mut self) -> String {
         self.add(PROGRAM.as_bytes());
-        self.0.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
+        hex(&self.0.finalize())
     }
 }
 
@@ -148,7 +180,7 @@ impl Worked {
 }
 
 /// All that files are made with, but what is worked out of recipes.
-pub struct Stock<'a> {
+pub struct Inputs<'a> {
     /// The content.
     pub edition: &'a Edition,
     /// The fixed words.
@@ -161,9 +193,47 @@ pub struct Stock<'a> {
     techniques: Vec<TechniqueSheet>,
     figures: FigureMap,
     handouts: BTreeMap<String, Vec<HandoutLink>>,
+    notes: Vec<NotesSheet>,
+    /// Where its site stands below the whole one: empty, or `fr/`.
+    folder: String,
+    photographs: Photographs,
 }
 
-impl<'a> Stock<'a> {
+impl<'a> Inputs<'a> {
+    /// What there is of an edition and of the same in further languages, each in a folder
+    /// named after its language, knowing of the others; none where there is no course.
+    pub fn all(
+        edition: &'a Edition,
+        words: &'a Words,
+        further: &'a [Further],
+        theme: &'a Theme,
+    ) -> Vec<Self> {
+        let first = Self::new(edition, words, theme).into_iter();
+        let further = further.iter().filter_map(|it| {
+            let inputs = Self::new(&it.edition, &it.words, theme)?;
+            let folder = format!("{}/", inputs.course.language);
+            Some(Self { folder, ..inputs })
+        });
+        let mut all: Vec<Self> = first.chain(further).collect();
+        let one = |inputs: &Self| OtherEdition {
+            language: inputs.course.language.clone(),
+            name: inputs.words.get("page-language").to_owned(),
+            way: inputs.folder.clone(),
+            address: inputs.course.address.clone(),
+        };
+        let known: Vec<OtherEdition> = all.iter().map(one).collect();
+        let photographs = Photographs::new(all.len());
+        for inputs in &mut all {
+            inputs.photographs = photographs.clone();
+            let up = if inputs.folder.is_empty() { "" } else { "../" };
+            let others = known.iter().filter(|it| it.language != inputs.course.language);
+            inputs.course.others = others
+                .map(|it| OtherEdition { way: format!("{up}{}", it.way), ..it.clone() })
+                .collect();
+        }
+        all
+    }
+
     /// What there is of an edition; `None` where there is no course.
     pub fn new(edition: &'a Edition, words: &'a Words, theme: &'a Theme) -> Option<Self> {
         let course = edition.course(words)?;
@@ -185,6 +255,9 @@ impl<'a> Stock<'a> {
             techniques,
             figures,
             handouts,
+            notes: making::bench_notes(&edition.content, words),
+            folder: String::new(),
+            photographs: Photographs::default(),
         })
     }
 
@@ -215,6 +288,7 @@ impl<'a> Stock<'a> {
             units,
             paper,
             batch_key: AS_WRITTEN,
+            levels: &[],
             whose: None,
             makers: 1,
         }
@@ -222,6 +296,7 @@ impl<'a> Stock<'a> {
 
     fn site(&self) -> site::Input<'_> {
         site::Input {
+            notes: &self.notes,
             course: &self.course,
             outlines: &self.outlines,
             techniques: &self.techniques,
@@ -248,8 +323,8 @@ fn of_techniques(techniques: &[TechniqueSheet], words: &Words) -> FigureMap {
 /// What a file is made from is its own key. A recipe has a key too, of all that its files
 /// can depend on: while it is the same, its files are, and its card tells the other pages
 /// what they say of it, so it is not even worked out.
-pub struct Workshop<'s> {
-    stock: &'s Stock<'s>,
+pub struct Products<'s> {
+    inputs: &'s Inputs<'s>,
     site: Site<'s>,
     keys: Keys<'s>,
     press: OnceLock<Press>,
@@ -259,17 +334,17 @@ pub struct Workshop<'s> {
     look: String,
 }
 
-impl<'s> Workshop<'s> {
-    /// A workshop for what is in stock.
+impl<'s> Products<'s> {
+    /// The products of these inputs.
     ///
     /// # Errors
     /// The first page template that cannot be read.
-    pub fn new(stock: &'s Stock<'s>) -> Result<Self, TemplateFault> {
-        let theme = stock.theme;
+    pub fn new(inputs: &'s Inputs<'s>) -> Result<Self, TemplateFault> {
+        let theme = inputs.theme;
         Ok(Self {
-            stock,
-            site: Site::new(stock.site())?,
-            keys: Keys::new(stock.edition, stock.words, theme),
+            inputs,
+            site: Site::new(inputs.site())?,
+            keys: Keys::new(inputs.edition, inputs.words, theme),
             press: OnceLock::new(),
             fonts: files_key(theme, theme.below("fonts/")),
             look: files_key(theme, theme.below("paper/").chain(theme.below("fonts/"))),
@@ -277,8 +352,39 @@ impl<'s> Workshop<'s> {
     }
 
     /// What files are made with.
-    pub fn stock(&self) -> &'s Stock<'s> {
-        self.stock
+    pub fn inputs(&self) -> &'s Inputs<'s> {
+        self.inputs
+    }
+
+    /// A recipe's name among those of all languages.
+    pub fn name(&self, recipe: &Recipe) -> String {
+        format!("{}{}", self.inputs.folder, recipe.name)
+    }
+
+    /// Files in their place in the whole site. What is the instructor's alone is there in
+    /// the first language.
+    fn placed<'p>(&self, files: Vec<Product<'p>>) -> Vec<Product<'p>> {
+        let folder = &self.inputs.folder;
+        if folder.is_empty() {
+            return files;
+        }
+        let open = files.into_iter().filter(|it| !it.path.starts_with(INSTRUCTOR));
+        open.map(|it| Product { path: format!("{folder}{}", it.path), ..it }).collect()
+    }
+
+    /// The files of this language among those of all, by their paths in its own site.
+    fn own_keys<'k>(
+        &self,
+        keys: &BTreeMap<&'k str, &'k str>,
+    ) -> BTreeMap<&'k str, &'k str> {
+        let folder = &self.inputs.folder;
+        let others = &self.inputs.course.others;
+        let is_other = |path: &str| {
+            folder.is_empty() && others.iter().any(|other| path.starts_with(&other.way))
+        };
+        let own = keys.iter().filter(|(path, _)| !is_other(path));
+        own.filter_map(|(path, key)| Some((path.strip_prefix(folder.as_str())?, *key)))
+            .collect()
     }
 
     /// Stands for all that a recipe's files can depend on.
@@ -290,72 +396,81 @@ impl<'s> Workshop<'s> {
     ///
     /// # Errors
     /// The page template that cannot be filled in.
-    pub fn shown(&self, worked: &Worked) -> Result<Vec<Product<'_>>, TemplateFault> {
+    pub fn recipe_page(
+        &self,
+        worked: &Worked,
+    ) -> Result<Vec<Product<'_>>, TemplateFault> {
         let name = &worked.card.recipe;
         let mut all =
             vec![Product::page(self.site.recipe(&worked.sheets, &worked.figures)?)];
         all.extend(self.drawings(name, worked.as_written()));
-        let svg = social(&worked.sheets.base, &self.stock.course, self.stock.words);
+        let svg = social(&worked.sheets.base, &self.inputs.course, self.inputs.words);
         let path = format!("recipes/{name}/social.png");
         all.push(self.painted(path, svg, SOCIAL_WIDTH));
-        Ok(all)
+        Ok(self.placed(all))
     }
 
     /// How many files a recipe has at least: its page, its picture and its handouts.
     pub fn least(&self, recipe: &Recipe) -> usize {
-        2 + self.stock.handouts.get(&recipe.name).map_or(0, Vec::len)
+        2 + self.inputs.handouts.get(&recipe.name).map_or(0, Vec::len)
     }
 
     /// A recipe's handouts.
-    pub fn printed(&self, worked: &Arc<Worked>) -> Vec<Product<'_>> {
-        let own = self.stock.handouts.get(&worked.card.recipe);
+    pub fn handouts(&self, worked: &Arc<Worked>) -> Vec<Product<'_>> {
+        let own = self.inputs.handouts.get(&worked.card.recipe);
         let own = own.map_or(&[][..], Vec::as_slice).par_iter();
-        own.map(|link| self.handout(link, worked)).collect()
+        self.placed(own.map(|link| self.handout(link, worked)).collect())
     }
 
     /// The files that say nothing of the recipes, but the classes'.
     ///
     /// # Errors
     /// The first page template that cannot be filled in.
-    pub fn apart(&self) -> Result<Vec<Product<'_>>, TemplateFault> {
+    pub fn course_pages(&self) -> Result<Vec<Product<'_>>, TemplateFault> {
         let mut all: Vec<Product> =
-            self.site.apart()?.into_iter().map(Product::page).collect();
+            self.site.course_pages()?.into_iter().map(Product::page).collect();
         all.extend(self.site.instructor_room()?.into_iter().map(Product::page));
-        let drawn = self.stock.figures.iter();
+        let drawn = self.inputs.figures.iter();
         all.extend(drawn.flat_map(|(name, figures)| self.drawings(name, figures)));
-        all.extend(self.stock.edition.content.media.iter().flat_map(photographs));
-        if self.stock.course.offline {
+        let media = self.inputs.edition.content.media.iter();
+        all.extend(media.flat_map(|medium| self.photographs(medium)));
+        if self.inputs.course.offline {
             all.extend(site::ICONS.map(|size| self.icon(size)));
         }
-        Ok(all)
+        Ok(self.placed(all))
     }
 
     /// Every file of every class.
     pub fn classes(&self) -> Vec<Product<'_>> {
-        class_products(self)
+        self.placed(class_products(self))
     }
 
     /// The files that tell of all recipes.
     ///
     /// # Errors
     /// The first page template that cannot be filled in.
-    pub fn across(&self, cards: &[Card]) -> Result<Vec<Product<'_>>, TemplateFault> {
-        Ok(self.site.across(cards)?.into_iter().map(Product::page).collect())
+    pub fn listing_pages(
+        &self,
+        cards: &[Card],
+    ) -> Result<Vec<Product<'_>>, TemplateFault> {
+        let pages = self.site.listing_pages(cards)?.into_iter().map(Product::page);
+        Ok(self.placed(pages.collect()))
     }
 
     /// The files that are made from others, given the keys of those by their paths: the
     /// package for learning platforms, and the worker that keeps the site on a phone.
-    pub fn whole(
+    pub fn derived_files(
         &self,
         cards: &[Card],
-        keys: &BTreeMap<String, String>,
+        keys: &BTreeMap<&str, &str>,
     ) -> Vec<Product<'_>> {
+        let keys = self.own_keys(keys);
         let paths: Vec<&str> =
-            keys.keys().map(String::as_str).filter(|path| is_of_site(path)).collect();
+            keys.keys().copied().filter(|path| is_of_site(path)).collect();
         let of = |paths: &[String]| {
             let parts = paths.iter().flat_map(|path| {
-                let key = keys.get(path).cloned().unwrap_or_default();
-                [path.clone().into_bytes(), key.into_bytes()]
+                let key = keys.get(path.as_str()).copied().unwrap_or_default();
+                [path.clone().into_bytes(), key.as_bytes().to_vec()]
             });
             parts.collect::<Vec<_>>()
         };
@@ -363,14 +478,16 @@ impl<'s> Workshop<'s> {
         let kept = self.site.kept(&paths);
         if !kept.is_empty() {
             let mut inputs = of(&kept);
-            let media = self.stock.edition.content.media.iter();
+            let media = self.inputs.edition.content.media.iter();
             inputs.extend(media.flat_map(|medium| {
                 let widths = format!("{} {:?}", medium.name, medium.widths());
                 [medium.hash.clone().into_bytes(), widths.into_bytes()]
             }));
-            inputs.push(self.stock.theme.text("site/offline.js").as_bytes().to_vec());
+            inputs.push(self.inputs.theme.text("site/offline.js").as_bytes().to_vec());
             let inputs: Vec<&[u8]> = inputs.iter().map(Vec::as_slice).collect();
-            let make = move |shelf: &dyn Shelf| self.site.worker(&kept, shelf);
+            let make = move |files: &dyn EditionFiles| {
+                self.site.worker(&kept, &self.within(files)).map_err(Unmade::File)
+            };
             all.push(Product::new(site::WORKER, &inputs, Box::new(make)));
         }
         let package = self.site.cartridge(cards, &paths);
@@ -378,9 +495,17 @@ impl<'s> Workshop<'s> {
         let mut inputs = package.inputs();
         inputs.extend(pages.iter().map(Vec::as_slice));
         let key = key(&inputs);
-        let make = move |shelf: &dyn Shelf| package.pack(shelf);
-        all.push(Product { path: site::PACKAGE.to_owned(), key, make: Box::new(make) });
-        all
+        let make = move |files: &dyn EditionFiles, to: &mut dyn Written| {
+            package.pack(&self.within(files), to).map_err(Unmade::Package)
+        };
+        let make = Make::ByParts(Box::new(make));
+        all.push(Product { path: site::PACKAGE.to_owned(), key, make });
+        self.placed(all)
+    }
+
+    /// The files of this language's own site.
+    fn within<'f>(&'f self, files: &'f dyn EditionFiles) -> Within<'f> {
+        Within { files, folder: &self.inputs.folder }
     }
 
     /// Drawings as SVG and as PNG, in both unit systems.
@@ -399,15 +524,27 @@ impl<'s> Workshop<'s> {
     /// A picture of an SVG document, with the fonts of the theme.
     fn painted(&self, path: String, svg: String, width: u32) -> Product<'_> {
         let inputs = svg.clone().into_bytes();
-        let make = move |_: &dyn Shelf| {
-            png(&svg, self.stock.theme, width).map_err(|error| error.said())
+        let make = move |_: &dyn EditionFiles| {
+            png(&svg, self.inputs.theme, width).map_err(Unmade::Drawing)
         };
         Product::new(path, &[&inputs, self.fonts.as_bytes()], Box::new(make))
     }
 
+    /// A picture in every size that pages offer.
+    fn photographs<'p>(&'p self, medium: &'p Medium) -> Vec<Product<'p>> {
+        let at = |width: u32| {
+            let photographs = &self.inputs.photographs;
+            let make = move |_: &dyn EditionFiles| {
+                photographs.get(medium, width).map_err(Unmade::Picture)
+            };
+            Product::new(medium.address(width), &[medium.hash.as_bytes()], Box::new(make))
+        };
+        medium.widths().into_iter().map(at).collect()
+    }
+
     /// The theme's icon for a home screen.
     fn icon(&self, size: u32) -> Product<'_> {
-        let svg = self.stock.theme.text("site/icon.svg").to_owned();
+        let svg = self.inputs.theme.text("site/icon.svg").to_owned();
         self.painted(format!("assets/icon-{size}.png"), svg, size)
     }
 
@@ -416,21 +553,41 @@ impl<'s> Workshop<'s> {
         let path = link.path.clone();
         let data = move || {
             let how = (link.kind, link.units, link.paper);
-            self.press().data(&self.stock.job(&worked, how))
+            self.press().data(&self.inputs.job(&worked, how))
         };
         let inputs = data();
         // Put together once more where it is made: kept, it would be most of what a large
         // course takes of memory.
-        let make = move |_: &dyn Shelf| {
-            self.press().print(&data()).map_err(|fault| fault.said())
+        let make = move |_: &dyn EditionFiles| {
+            self.press().print(&data()).map_err(Unmade::Handout)
         };
         Product::new(path, &[&inputs, self.look.as_bytes()], Box::new(make))
     }
 
     fn press(&self) -> &Press {
         self.press.get_or_init(|| {
-            Press::new(self.stock.theme).showing(&self.stock.edition.content.media)
+            Press::new(self.inputs.theme).showing(&self.inputs.edition.content.media)
         })
+    }
+}
+
+/// Files below a folder, by their paths in it.
+struct Within<'f> {
+    files: &'f dyn EditionFiles,
+    folder: &'f str,
+}
+
+impl EditionFiles for Within<'_> {
+    fn file(&self, path: &str) -> Result<Vec<u8>, Lacking> {
+        self.files.file(&format!("{}{path}", self.folder))
+    }
+
+    fn before(&self, path: &str) -> Option<Box<dyn Legible>> {
+        self.files.before(&format!("{}{path}", self.folder))
+    }
+
+    fn stands(&self, path: &str) -> bool {
+        self.files.stands(&format!("{}{path}", self.folder))
     }
 }
 
@@ -442,15 +599,6 @@ fn is_of_site(path: &str) -> bool {
     let pages = path.ends_with(".html") && !path.starts_with("classes/");
     let assets = path.starts_with("assets/") && !path.ends_with(".png");
     pages || assets || path.ends_with(".xml")
-}
-
-/// A picture in every size that pages offer.
-fn photographs(medium: &Medium) -> Vec<Product<'_>> {
-    let at = |width: u32| {
-        let make = move |_: &dyn Shelf| resized(medium, width);
-        Product::new(medium.address(width), &[medium.hash.as_bytes()], Box::new(make))
-    };
-    medium.widths().into_iter().map(at).collect()
 }
 
 fn files_key<'p>(theme: &Theme, files: impl Iterator<Item = &'p str>) -> String {

@@ -70,9 +70,11 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "words/de/change.ftl",
     "words/de/cli.ftl",
     "words/de/dates.ftl",
+    "words/de/desk.ftl",
     "words/de/drawing.ftl",
     "words/de/fault.ftl",
     "words/de/handout.ftl",
+    "words/de/here.ftl",
     "words/de/page.ftl",
     "words/de/plan.ftl",
     "words/de/sheet.ftl",
@@ -80,9 +82,11 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "words/en/change.ftl",
     "words/en/cli.ftl",
     "words/en/dates.ftl",
+    "words/en/desk.ftl",
     "words/en/drawing.ftl",
     "words/en/fault.ftl",
     "words/en/handout.ftl",
+    "words/en/here.ftl",
     "words/en/page.ftl",
     "words/en/plan.ftl",
     "words/en/sheet.ftl",
@@ -92,9 +96,11 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "words/es/change.ftl",
     "words/es/cli.ftl",
     "words/es/dates.ftl",
+    "words/es/desk.ftl",
     "words/es/drawing.ftl",
     "words/es/fault.ftl",
     "words/es/handout.ftl",
+    "words/es/here.ftl",
     "words/es/page.ftl",
     "words/es/plan.ftl",
     "words/es/sheet.ftl",
@@ -103,9 +109,11 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "words/fr/change.ftl",
     "words/fr/cli.ftl",
     "words/fr/dates.ftl",
+    "words/fr/desk.ftl",
     "words/fr/drawing.ftl",
     "words/fr/fault.ftl",
     "words/fr/handout.ftl",
+    "words/fr/here.ftl",
     "words/fr/page.ftl",
     "words/fr/plan.ftl",
     "words/fr/sheet.ftl",
@@ -114,9 +122,11 @@ const BUILT_IN: &[(&str, &[u8])] = built_in![
     "words/ja/change.ftl",
     "words/ja/cli.ftl",
     "words/ja/dates.ftl",
+    "words/ja/desk.ftl",
     "words/ja/drawing.ftl",
     "words/ja/fault.ftl",
     "words/ja/handout.ftl",
+    "words/ja/here.ftl",
     "words/ja/page.ftl",
     "words/ja/plan.ftl",
     "words/ja/sheet.ftl",
@@ -144,6 +154,14 @@ impl Theme {
             self.files.keys().any(|path| path.starts_with(&folder))
         };
         has(language) || has(plain(language))
+    }
+
+    /// The tags of the languages that there are words of.
+    pub fn languages(&self) -> Vec<String> {
+        let files = self.below("words/").filter_map(|path| path.split('/').nth(1));
+        let mut tags: Vec<String> = files.map(str::to_owned).collect();
+        tags.dedup();
+        tags
     }
 
     /// The default theme.

@@ -18,6 +18,9 @@ use crate::statement::{Statement, Value};
 pub struct Words {
     /// The tag of the language: `en-GB`.
     pub language: String,
+    /// Short texts of the author's as they are said in a second language, by what was
+    /// written; `None` in the language that the course is written in.
+    pub phrases: Option<BTreeMap<String, String>>,
     messages: BTreeMap<String, Message>,
 }
 
@@ -80,7 +83,27 @@ fn say_plain(pieces: &[Piece], out: &mut String) {
 impl Words {
     /// No words yet of this language.
     pub fn new(language: &str) -> Self {
-        Self { language: language.to_owned(), messages: BTreeMap::new() }
+        Self { language: language.to_owned(), ..Self::default() }
+    }
+
+    /// A short text of the author's in a second language; `None` where it is not said there.
+    pub fn phrase(&self, written: &str) -> Option<&str> {
+        let phrases = self.phrases.as_ref()?;
+        phrases.get(written.trim()).map(String::as_str)
+    }
+
+    /// A short text of the author's as it is read: in a second language where it is said
+    /// there, else as it was written. A list of states is looked up state by state too.
+    pub fn author(&self, written: &str) -> String {
+        if let Some(phrase) = self.phrase(written) {
+            return phrase.to_owned();
+        }
+        if self.phrases.is_none() || !written.contains(", ") {
+            return written.to_owned();
+        }
+        let parts: Vec<&str> =
+            written.split(", ").map(|part| self.phrase(part).unwrap_or(part)).collect();
+        parts.join(self.get("list-comma"))
     }
 
     /// Adds a message, in place of one with the same key.
@@ -127,7 +150,8 @@ impl Words {
 
     fn value(&self, value: &Value) -> String {
         match value {
-            Value::Text(text) | Value::Number(text) => text.clone(),
+            Value::Text(text) | Value::Lines(text) | Value::Number(text) => text.clone(),
+            Value::Amount(amount) => amount.words(self),
             Value::Said(statement) => self.tell(statement),
             Value::List(values) => {
                 let parts: Vec<String> =
@@ -187,7 +211,7 @@ impl Words {
 
     /// The plural category of a number (CLDR, cardinal); `None` where it is none.
     pub fn plural(&self, number: &str) -> Option<&'static str> {
-        let number: Decimal = number.parse().ok()?;
+        let number: Decimal = number.replace(self.point(), ".").parse().ok()?;
         let locale: Locale = self.language.parse().unwrap_or(Locale::UNKNOWN);
         let rules = PluralRules::try_new_cardinal((&locale).into()).ok()?;
         Some(match rules.category_for(&number) {

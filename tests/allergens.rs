@@ -11,9 +11,14 @@ mod english;
 
 use std::collections::BTreeSet;
 
+use tourier::edition::Edition;
 use tourier::fault::Fault;
+use tourier::formula::Scaling;
+use tourier::measure::exact;
 use tourier::pantry::Pantry;
-use tourier::read::{Source, content};
+use tourier::read::{Source, content, words_in};
+use tourier::sheet::Units;
+use tourier::theme::Theme;
 
 /// One row: its names, the main one first, and its allergens; `None` is not known.
 struct Row {
@@ -424,6 +429,54 @@ fn every_allergen_is_one_of_the_laws() {
                     "{}: {entry}",
                     row.names[0]
                 );
+            }
+        }
+    }
+}
+
+/// A course that asks for the list of Australia and New Zealand gets it, by that law's names and
+/// nothing else of it on paper and page; facts keep the lists that scripts read. Food Standards
+/// Code, Schedule 9, S9—3 (F2021C00195): rye is named and under gluten, celery is not declared.
+#[test]
+fn a_course_chooses_its_law() {
+    let file = |path: &str, text: &str| Source { path: path.into(), text: text.into() };
+    let formula = "formula:\n  dough:\n    - 500 g dark rye flour\n    - 20 g hazelnut\n    - 30 g butter\n    - 10 g celery\n";
+    let recipe = format!("---\ntitle: t\nsummary: s\nmakes: 1 loaf\n{formula}---\n");
+    let files = [
+        file("course.yaml", "title: c\nsummary: s\nallergen lists: au-nz\n"),
+        file("recipes/t.md", &recipe),
+    ];
+    let edition = Edition::new(&files, Vec::new(), Vec::new());
+    let words = words_in(&Theme::built_in(), "en").expect("words");
+    let recipe = edition.content.recipe("t").expect("a recipe");
+    let sheet = edition
+        .sheet(recipe, &Scaling::Batches(exact(1, 1)), &words)
+        .expect("it is worked out");
+    let asked = edition.course(&words).expect("a course").laws;
+    let shown = sheet.allergens.shown(&asked, Units::Metric);
+    assert_eq!(shown.len(), 1);
+    let names: Vec<&str> = shown[0].found.iter().map(|it| it.name.as_str()).collect();
+    assert_eq!(names, ["gluten", "milk", "hazelnut"]);
+    assert_eq!(shown[0].found[0].kinds, ["rye"]);
+    let facts = serde_json::to_value(&sheet.allergens).expect("JSON");
+    assert_eq!(facts["au-nz"], serde_json::json!(["gluten", "milk", "hazelnut"]));
+    assert_eq!(facts["us"], serde_json::json!(["milk", "tree nuts"]));
+    assert!(facts["eu"].as_array().is_some_and(|eu| eu.len() == 4), "{facts}");
+}
+
+/// A law that is rows of the table has its words in every language, and the schema offers it.
+#[test]
+fn every_law_has_its_words_and_is_offered() {
+    let theme = Theme::built_in();
+    let schema = tourier::read::schema(tourier::read::Shape::Course);
+    for law in tourier::pantry::laws() {
+        let offered = format!("\"{}\"", law.key);
+        assert!(schema.contains(&offered), "{offered} is not offered");
+        for language in ["en", "fr", "de", "es", "ja"] {
+            let words = words_in(&theme, language).expect("the words");
+            for of in ["page-allergens", "handout-list"] {
+                let key = format!("{of}-{}", law.key);
+                assert!(words.find(&key).is_some(), "{language}: {key}");
             }
         }
     }

@@ -44,7 +44,9 @@ def make(folder, count):
     """A course of `count` recipes in `folder`."""
     content = folder / "content"
     shutil.rmtree(folder, ignore_errors=True)
-    shutil.copytree(DEMO, content, ignore=shutil.ignore_patterns("classes", "recipes"))
+    # In one language: what is translated is named by its recipes.
+    ignored = shutil.ignore_patterns("classes", "recipes", "in")
+    shutil.copytree(DEMO, content, ignore=ignored)
     (content / "recipes").mkdir()
     originals = {file.stem: file.read_text() for file in sorted((DEMO / "recipes").glob("*.md"))}
     # Included doughs before what includes them, so that a round cut short is still whole.
@@ -59,6 +61,7 @@ def make(folder, count):
         file.write_text(re.sub(r"recipes/([a-z-]+)\.md", r"recipes/\1-1.md", file.read_text()))
     course = (content / "course.yaml").read_text()
     course = course[: course.index("lessons:")].split("news:")[0]
+    course = re.sub(r"^also in: .*\n", "", course, flags=re.M)
     lessons = [made[at : at + len(order)] for at in range(0, len(made), len(order))]
     course += "lessons:\n" + "".join(
         f"  - title: Lesson {at}\n    recipes: [{', '.join(names)}]\n"

@@ -9,7 +9,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use common::{folder, tourier};
-use tourier::draft::{Draft, draft};
+use tourier::draft::{Draft, NothingFound, draft};
 use tourier::edition::Edition;
 use tourier::fault::{Fault, Severity};
 use tourier::formula::{AllergenSum, allergens, expand, weigh};
@@ -176,13 +176,11 @@ fn hostile_marks_stay_text() {
 #[test]
 fn what_is_no_recipe_is_refused_in_words() {
     let why = |text: &str| draft(text, &course()).expect_err("no recipe");
-    assert!(
-        why("<html><body>Nothing</body></html>").contains("no schema.org Recipe data")
-    );
-    assert!(why("{\"@type\": \"Person\"}").contains("no schema.org Recipe"));
-    assert!(
-        why("A poem\n\nabout bread and its crust.").contains("no list of ingredients")
-    );
+    let page = why("<html><body>Nothing</body></html>");
+    assert_eq!(page, NothingFound::NotInPage);
+    assert_eq!(why("{\"@type\": \"Person\"}"), NothingFound::NotInData);
+    let poem = why("A poem\n\nabout bread and its crust.");
+    assert_eq!(poem, NothingFound::NoIngredients);
 }
 
 /// The command writes beside the course, over nothing, and the whole course publishes.
@@ -230,7 +228,10 @@ fn what_has_no_weight_is_declared_all_the_same() {
     {
         let edition = edition(&made(name));
         let sum = declared(&edition);
-        assert!(sum.us.iter().any(|found| found.name == allergen), "{name}: {sum:?}");
+        assert!(
+            sum.by("us").iter().any(|found| found.name == allergen),
+            "{name}: {sum:?}"
+        );
     }
     let text = "Buns\n\n100 g flour\n1 cup fat\n2 cups mystery crumbs\n\nMix it all.";
     let draft = draft(text, &course()).expect("a draft");
@@ -239,6 +240,24 @@ fn what_has_no_weight_is_declared_all_the_same() {
 }
 
 fn declared(edition: &Edition) -> AllergenSum {
-    let formula = weigh(&edition.content.recipes[0], edition.book()).0;
-    allergens(&expand(&formula, &exact(1, 1), edition.book()))
+    let formula = weigh(&edition.content.recipes[0], edition.book());
+    allergens(&expand(&formula, &exact(1, 1)))
+}
+
+/// What is to settle is said in the language of the course, and the draft is read as any.
+#[test]
+fn doubts_are_in_the_language_of_the_course() {
+    let course = "title: T\nsummary: S\nlanguage: fr\n";
+    let course = [Source { path: "course.yaml".into(), text: course.into() }];
+    let text = "Buns\n\nMakes 12\n\n500 g flour\n2 eggs\n\nMix. Bake in a moderate oven for half an hour.";
+    let draft = draft(text, &course).expect("a draft");
+    assert!(draft.text.contains("# Réglez chacun de ces points"), "{}", draft.text);
+    let all = draft.doubts.join("\n");
+    for told in ["`summary` n’est pas dit", "aucune température de four n’est dite"]
+    {
+        assert!(all.contains(told), "{all}");
+    }
+    for english in ["is told", "stands for it", "of what?"] {
+        assert!(!all.contains(english), "{all}");
+    }
 }

@@ -2,6 +2,7 @@
 //! and each row's bad example is answered with the fault, its good one with none.
 #![allow(clippy::disallowed_methods, reason = "the list and the source are read")]
 
+mod common;
 #[path = "common/fault_list.rs"]
 mod fault_list;
 
@@ -14,7 +15,7 @@ use fault_list::{GROUND, Row, changed, rows};
 use tourier::check;
 use tourier::edition::Edition;
 use tourier::paper::{missing_faces, missing_glyphs};
-use tourier::product::{Stock, long_handouts, poor_prints};
+use tourier::product::{Inputs, long_handouts, poor_prints};
 use tourier::read::words_in;
 use tourier::store;
 use tourier::theme::Theme;
@@ -29,6 +30,7 @@ fn faults(content: &Path) -> BTreeSet<(String, String)> {
     let edition = Edition::new(&sources, media, found);
     let mut faults = missing_faces(edition.content.families(), &Theme::built_in());
     faults.extend(check::unspoken(&edition.content, &Theme::built_in()));
+    faults.extend(check::open_notes(&edition.content));
     faults.extend(long_handouts_of(&edition));
     faults.extend(edition.faults);
     let named = |fault: &tourier::fault::Fault| {
@@ -41,8 +43,9 @@ fn faults(content: &Path) -> BTreeSet<(String, String)> {
 fn long_handouts_of(edition: &Edition) -> Vec<tourier::fault::Fault> {
     let theme = Theme::built_in();
     let words = words_in(&theme, "en").expect("they read");
-    let stock = Stock::new(edition, &words, &theme).filter(|_| !edition.stops());
-    let found = stock.map(|stock| [long_handouts(&stock), poor_prints(&stock)].concat());
+    let inputs = Inputs::new(edition, &words, &theme).filter(|_| !edition.stops());
+    let found =
+        inputs.map(|inputs| [long_handouts(&inputs), poor_prints(&inputs)].concat());
     found.unwrap_or_default()
 }
 

@@ -33,7 +33,7 @@ use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::media::Medium;
 use tourier::plan::Effort;
-use tourier::product::{Stock, Workshop};
+use tourier::product::{Inputs, Products};
 use tourier::read::{self, Source};
 use tourier::theme::Theme;
 use tourier::words::Words;
@@ -257,7 +257,7 @@ fn course(folder: &str) -> Vec<Source> {
 
 /// The pictures that the demonstration course shows.
 fn pictures() -> Vec<Medium> {
-    ["crust-colours.png", "roll-up.jpg"]
+    ["crust-colours.jpg", "roll-up.jpg", "rye-loaf.jpg", "tin-loaf.jpg"]
         .iter()
         .filter_map(|name| {
             Medium::read(name, fs::read(Path::new("content/media").join(name)).ok()?).ok()
@@ -392,22 +392,22 @@ fn paint(edition: &Edition, path: &str) {
         let _ = edition.class(class, Effort::USUAL, &WORDS);
     }
     let theme = Theme::built_in();
-    let Some(stock) = Stock::new(edition, &WORDS, &theme) else { return };
-    let shop = Workshop::new(&stock).expect("the templates are sound");
+    let Some(inputs) = Inputs::new(edition, &WORDS, &theme) else { return };
+    let products = Products::new(&inputs).expect("the templates are sound");
     let (mut cards, mut files) = (Vec::new(), Vec::new());
-    for recipe in stock.recipes() {
-        let Some(worked) = stock.worked(recipe).map(Arc::new) else { continue };
-        files.extend(shop.shown(&worked).expect("the templates are sound"));
+    for recipe in inputs.recipes() {
+        let Some(worked) = inputs.worked(recipe).map(Arc::new) else { continue };
+        files.extend(products.recipe_page(&worked).expect("the templates are sound"));
         cards.push(worked.card.clone());
-        let printed = shop.printed(&worked);
+        let printed = products.handouts(&worked);
         let handout = printed.iter().filter(|_| recipe.place.file.as_ref() == path);
         let handout = handout.filter(|one| one.path.ends_with("student-us-letter.pdf"));
-        handout.for_each(|handout| drop((handout.make)(&common::Bare)));
+        handout.for_each(|handout| drop(handout.bytes(&common::Bare)));
     }
-    files.extend(shop.apart().expect("the templates are sound"));
-    files.extend(shop.across(&cards).expect("the templates are sound"));
-    let keys = files.into_iter().map(|file| (file.path, file.key)).collect();
-    assert!(!shop.whole(&cards, &keys).is_empty());
+    files.extend(products.course_pages().expect("the templates are sound"));
+    files.extend(products.listing_pages(&cards).expect("the templates are sound"));
+    let keys = files.iter().map(|file| (&*file.path, &*file.key)).collect();
+    assert!(!products.derived_files(&cards, &keys).is_empty());
 }
 
 fn amount_recipe(line: &str) -> String {

@@ -20,7 +20,7 @@ use std::error::Error;
 use std::path::Path;
 use std::time::Instant;
 
-use tourier::plan::{Effort, Link, Pool, Problem, Task, Use, solve};
+use tourier::plan::{Claim, Effort, Link, Pool, Problem, Task, solve};
 
 /// What one job shop may take: less than 30 s on a quiet machine. Steps are counted, not
 /// seconds, so that the verdict is the same on a busy one.
@@ -116,7 +116,11 @@ fn job_shop(shop: &serde_json::Value) -> Problem {
             if at > 0 {
                 problem.links.push(follows(task - 1, task));
             }
-            problem.pools[*machine as usize].uses.push(Use { task, amount: 1, after: 0 });
+            problem.pools[*machine as usize].uses.push(Claim {
+                task,
+                amount: 1,
+                after: 0,
+            });
         }
     }
     problem
@@ -156,7 +160,7 @@ fn project(text: &str) -> Result<Problem, Box<dyn Error>> {
     }
     for (at, capacity) in capacity.iter().enumerate() {
         let uses = needs.iter().enumerate().filter(|(_, row)| row[3 + at] > 0);
-        let uses = uses.map(|(task, row)| Use { task, amount: row[3 + at], after: 0 });
+        let uses = uses.map(|(task, row)| Claim { task, amount: row[3 + at], after: 0 });
         problem.pools.push(Pool { capacity: *capacity, uses: uses.collect() });
     }
     Ok(problem)

@@ -177,7 +177,7 @@ fn sheets_of_random_recipes_can_be_weighed() {
         let files = [source("course.yaml", course), source("recipes/t.md", &text)];
         let edition = Edition::new(&files, Vec::new(), Vec::new());
         let recipe = edition.content.recipe("t").expect("it is read");
-        if tourier::formula::weigh(recipe, edition.book()).1.iter().any(|_| true) {
+        if tourier::formula::weigh(recipe, edition.book()).faults.iter().any(|_| true) {
             continue;
         }
         let ounces = |n: i64| Mass::ounces(&exact(n, 1));

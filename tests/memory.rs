@@ -7,7 +7,7 @@ use std::sync::Arc;
 
 use tourier::edition::Edition;
 use tourier::model::Recipe;
-use tourier::product::{Memory, Stock, Worked, Workshop};
+use tourier::product::{Inputs, Memory, Products, Worked};
 use tourier::read::Source;
 use tourier::store;
 use tourier::theme::Theme;
@@ -22,16 +22,17 @@ fn words() -> Words {
 fn all(
     edition: &Edition,
     (words, theme): (&Words, &Theme),
-    work: &dyn Fn(&Workshop, &Recipe) -> Option<Arc<Worked>>,
+    work: &dyn Fn(&Products, &Recipe) -> Option<Arc<Worked>>,
 ) -> Option<Vec<(String, String)>> {
-    let stock = Stock::new(edition, words, theme)?;
-    let shop = Workshop::new(&stock).expect("the templates are sound");
-    let recipes = stock.recipes().iter();
-    let worked = recipes
-        .filter_map(|recipe| Some((shop.key(recipe).to_owned(), work(&shop, recipe)?)));
+    let inputs = Inputs::new(edition, words, theme)?;
+    let products = Products::new(&inputs).expect("the templates are sound");
+    let recipes = inputs.recipes().iter();
+    let worked = recipes.filter_map(|recipe| {
+        Some((products.key(recipe).to_owned(), work(&products, recipe)?))
+    });
     let plain = worked.map(|(key, worked)| {
         let sheets = serde_json::to_string(&worked.sheets).expect("plain data");
-        let page = shop.shown(&worked).expect("the templates are sound");
+        let page = products.recipe_page(&worked).expect("the templates are sound");
         let keys: Vec<String> = page.into_iter().map(|file| file.key).collect();
         (key, format!("{sheets} {:?} {keys:?}", worked.figures))
     });
@@ -58,7 +59,7 @@ fn what_is_remembered_is_what_would_be_made() {
     let house = (&words, &theme);
     let (mut compared, mut differed) = (0, 0);
     let first = Edition::new(&files, Vec::new(), Vec::new());
-    let recall = |shop: &Workshop, recipe: &Recipe| memory.worked(shop, recipe);
+    let recall = |products: &Products, recipe: &Recipe| memory.worked(products, recipe);
     let before = all(&first, house, &recall).expect("a course");
     for at in 0..files.len() {
         for text in edits(&files[at].text) {
@@ -66,8 +67,8 @@ fn what_is_remembered_is_what_would_be_made() {
             changed[at].text = text;
             let edition = Edition::new(&changed, Vec::new(), Vec::new());
             let remembered = all(&edition, house, &recall);
-            let fresh = |shop: &Workshop, recipe: &Recipe| {
-                shop.stock().worked(recipe).map(Arc::new)
+            let fresh = |products: &Products, recipe: &Recipe| {
+                products.inputs().worked(recipe).map(Arc::new)
             };
             let anew = all(&edition, house, &fresh);
             assert_eq!(remembered, anew, "{}", files[at].path);

@@ -1,5 +1,6 @@
 //! Whole recipes at their scales: what a teacher asks of the numbers, from text to sheet.
 
+use tourier::dough::Direction;
 use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::{Length, exact};
@@ -200,7 +201,8 @@ fn fat_outside() {
     assert_eq!(ticket(&sheet, "lock-in"), ["book, the fat outside"]);
     let it = sheet.lamination.expect("it is layered");
     assert!(it.inverted);
-    assert_eq!([it.fat_layers, it.layers_merged, it.layers_unmerged], [28, 55, 81]);
+    let counts = (it.fat_layers, it.layers_merged, it.layers_unmerged);
+    assert_eq!(counts, (Some(28), Some(55), 81));
     let lock_in = it.lock_in.expect("a lock-in");
     assert!(lock_in.inverted);
     assert_eq!((lock_in.length_cm, lock_in.block_length_cm), (42.0, 20.0));
@@ -208,6 +210,60 @@ fn fat_outside() {
     assert_eq!(lock_in.block_thickness_mm, 14.273);
     let before: Vec<u64> = it.folds.iter().map(|fold| fold.fat_layers_before).collect();
     assert_eq!(before, [2, 4, 10]);
+}
+
+/// Rough puff: the fat in pieces in the dough, three letter turns. 27 plies, by arithmetic, and
+/// no layers of fat; every turn is drawn and said with its sizes and directions, and a dough that
+/// goes into another recipe is turned on.
+#[test]
+fn a_dough_is_turned_with_its_fat_mixed_in() {
+    use tourier::draw::{FigureKind, figures};
+
+    let head = "makes: 850 g\nformula:\n  dough:\n    - 400 g all-purpose flour\n    - 280 g butter, cold, in pieces\n    - 170 g water\n";
+    let turn = "~~~ticket\nsheet: 45 x 15 cm\nturn: letter\n~~~\n";
+    let body = format!(
+        "## Mix\n~~~ticket\nuses: dough\n~~~\n## One\n{turn}## Two\n{turn}## Three\n{turn}"
+    );
+    let sheet = sheet("", head, &body, &once());
+    assert_eq!(ticket(&sheet, "plies"), ["1 → 3", "3 → 9", "9 → 27"]);
+    assert!(ticket(&sheet, "layers").is_empty());
+    // A block 36 mm thick is no dough to be cut: 12 mm is usual between turns.
+    assert!(!sheet.faults.contains(&"sheet-too-thick".to_owned()), "{:?}", sheet.faults);
+    let it = sheet.lamination.as_ref().expect("it is turned");
+    assert_eq!((it.fat_layers, it.layers_merged, it.layers_unmerged), (None, None, 27));
+    assert!(it.lock_in.is_none() && it.fat_percent_of_dough.is_none());
+    assert!(it.folds.iter().all(|fold| fold.next == Direction::QuarterTurn));
+    assert_eq!(it.sheets[1].block_cm, Some([15.0, 15.0]));
+    let words = words_in(&Theme::built_in(), "en").expect("the words read");
+    let drawn = figures(&sheet, &words);
+    let turns: Vec<_> = drawn.iter().filter(|it| it.kind == FigureKind::Turn).collect();
+    assert_eq!(turns.len(), 3);
+    for turn in turns {
+        assert!(turn.alt.metric.contains("Layers of dough:"), "{}", turn.alt.metric);
+        assert!(
+            !turn.upright.metric.svg().contains("d-fat"),
+            "no fat is drawn as a block"
+        );
+    }
+}
+
+/// A round of 32 cm from a sheet of 33 × 33 cm: at half a batch there is no dough for it, and
+/// what is said of it says so; what the sheet can be, and a round that there is dough for, are
+/// said as they are. By arithmetic.
+#[test]
+fn a_cut_that_cannot_be_had_is_said_to_be_of_a_whole_batch() {
+    let head = format!("makes: 1 tart\n{PASTRY}");
+    let body = "## Cut\n~~~ticket\nuses: dough\nsheet: 33 x 33 cm\ncut: rounds 32 cm\n~~~\nRoll to {33 x 33 cm}, {3 mm} thick, and cut a round of {32 cm}.\n";
+    let said = |batches| {
+        let sheet = sheet("", &head, body, &Scaling::Batches(batches));
+        serde_json::to_string(&sheet.parts).expect("JSON")
+    };
+    let (whole, half) = (said(exact(1, 1)), said(exact(1, 2)));
+    assert!(whole.contains("\"32 cm\"") && !whole.contains("whole batch"), "{whole}");
+    assert!(half.contains("\"32 cm (with a whole batch)\""), "{half}");
+    assert!(half.contains("12⅝ in (with a whole batch)"), "{half}");
+    assert!(half.contains("\"3 mm\""), "{half}");
+    assert_eq!(half.matches("whole batch").count(), 2, "{half}");
 }
 
 const PASTRY: &str = "formula:\n  dough:\n    - 500 g all-purpose flour\n    - 250 g butter\n    - 100 g water\n";
@@ -228,7 +284,7 @@ fn rounds_strips_and_half_triangles() {
     assert!(note(&rounds, "reroll").is_some_and(|said| said.contains("one more")));
     assert!(!rounds.faults.contains(&"cut-count".to_owned()));
     let strips = cut("7 strips", "30 x 21 cm", "strips 3 cm");
-    assert_eq!((strips.cuts[0].shape.as_str(), strips.cuts[0].pieces), ("strip", 7));
+    assert_eq!((strips.cuts[0].shape.word(), strips.cuts[0].pieces), ("strip", 7));
     let marks: Vec<&str> =
         strips.cuts[0].marks_left.iter().map(|mark| mark.at.metric.as_str()).collect();
     assert_eq!(marks, ["3 cm", "6 cm", "9 cm", "12 cm", "15 cm", "18 cm"]);

@@ -260,7 +260,7 @@ fn a_stop_by_signal_leaves_nothing_and_says_what_stands() {
             .stderr(Stdio::piped())
             .spawn()
             .expect("the program starts");
-        std::thread::sleep(Duration::from_millis(60 + 150 * number as u64));
+        std::thread::sleep(Duration::from_millis(150 + 150 * number as u64));
         let sent =
             Command::new("kill").args(["-s", signal, &run.id().to_string()]).status();
         assert!(sent.is_ok());

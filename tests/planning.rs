@@ -6,11 +6,15 @@
 
 mod common;
 
+use std::cell::Cell;
 use std::fmt::Write as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 
 use common::{course_of, folder, tourier};
+use tourier::edition::Edition;
+use tourier::plan::{Answer, Reason, Watch, explain};
+use tourier::store;
 
 /// The recipe that the README prints.
 fn plain_loaf(name: &str, changed: &[(&str, &str)]) -> PathBuf {
@@ -71,6 +75,54 @@ fn no_plan_breaks_a_range() {
     let later = answer.out.split("ready at ").nth(1).expect("a time");
     let again = plan(&content, &format!("2027-03-07 {}", &later[..5]), "text");
     assert_eq!(again.code, 0, "{}", again.out);
+}
+
+/// Someone who will have had enough after so many looks.
+struct Impatient {
+    looks: Cell<u32>,
+}
+
+impl Watch for Impatient {
+    fn stop(&self) -> bool {
+        let left = self.looks.get();
+        self.looks.set(left.saturating_sub(1));
+        left == 0
+    }
+
+    fn explains(&self) {}
+}
+
+/// Whenever the search for reasons is ended, what it says until then is said of a longer
+/// search too, and each remedy was tried.
+#[test]
+fn reasons_and_remedies_can_be_stopped() {
+    let (sources, found) =
+        store::load(Path::new("content")).expect("the demonstration course");
+    let edition = Edition::new(&sources, Vec::new(), found);
+    let mut class = edition.content.class("evening-3").expect("the class").clone();
+    let trays = class.kit.iter_mut().find(|(kit, _)| kit.value.name() == "proofer tray");
+    trays.expect("trays").1 = 5;
+    let explain = |looks: u32| {
+        let watch = Impatient { looks: Cell::new(looks) };
+        let why = explain(&class, &Answer::Never, edition.book(), Some(&watch));
+        (why, looks - watch.looks.get())
+    };
+    let (whole, looked) = explain(u32::MAX);
+    let kit = |reason: &Reason| matches!(reason, Reason::Kit { have: 5, .. });
+    assert!(whole.reasons.iter().any(kit), "{:?}", whole.reasons);
+    assert!(whole.remedies.len() > 1, "{:?}", whole.remedies);
+    let (nothing, _) = explain(0);
+    assert!(nothing.reasons.is_empty() && nothing.remedies.is_empty(), "{nothing:?}");
+    let mut shorter = 0;
+    for before_the_end in [3, 12, 40] {
+        let (part, _) = explain(looked - before_the_end);
+        assert!(part.reasons.iter().all(|it| whole.reasons.contains(it)), "{part:?}");
+        assert!(part.remedies.iter().all(|remedy| remedy.end.is_some()), "{part:?}");
+        assert!(part.remedies.len() <= whole.remedies.len(), "{part:?}");
+        let known = !part.reasons.is_empty() || !part.remedies.is_empty();
+        shorter += u32::from(known && part.remedies != whole.remedies);
+    }
+    assert!(shorter > 0, "ended in the middle, and something was known");
 }
 
 /// A class so large that its plan takes a while: Ctrl-C gives the best plan so far.
@@ -231,6 +283,42 @@ const NONSENSE: &[(&str, &str)] = &[
     ("demonstrate: [mix]", "on the shelf: { butr: 2 kg }"),
     ("demonstrate: [mix]", "on the shelf: { butter: lots }"),
     ("demonstrate: [mix]", "on the shelf: butter"),
+    ("demonstrate: [mix]", "changeover: { mixxer: 5 min }"),
+    ("demonstrate: [mix]", "changeover: { mixer: soon }"),
+    ("demonstrate: [mix]", "changeover: [5 min]"),
+    ("demonstrate: [mix]", "arrival: early"),
+    ("demonstrate: [mix]", "arrival: 7 h"),
+    ("demonstrate: [mix]", "arrival: 4 h\nwashing up: 3 h"),
+    ("demonstrate: [mix]", "late: pair 3"),
+    ("demonstrate: [mix]", "late: { pair 3: 10 min }"),
+    ("demonstrate: [mix]", "late: { dog: 10 min }"),
+    ("demonstrate: [mix]", "late: { pair 1: much }"),
+    ("demonstrate: [mix]", "late: { pair 1: [10 min] }"),
+    ("demonstrate: [mix]", "talk: long"),
+    ("demonstrate: [mix]", "talk: 10 min before mixx"),
+    ("demonstrate: [mix]", "talk: 10 min before rest"),
+    ("demonstrate: [mix]", "talk: [10 min, { a: b }]"),
+    ("demonstrate: [mix]", "break: 15 min at 22:00"),
+    ("demonstrate: [mix]", "break: 15 min at 25:00"),
+    ("demonstrate: [mix]", "break: at 12:00"),
+    ("demonstrate: [mix]", "break: 15 min between 13:00 and 12:00"),
+    ("demonstrate: [mix]", "break: 15 min between 12:00"),
+    ("demonstrate: [mix]", "breaks: 15 min"),
+    ("demonstrate: [mix]", "tasting: 0 min"),
+    ("demonstrate: [mix]", "washing up: some"),
+    ("demonstrate: [mix]", "washing: 15 min"),
+    ("demonstrate: [mix]", "preheat: 190 °C"),
+    ("demonstrate: [mix]", "change of heat: 5 h"),
+    ("demonstrate: [mix]", "pace: slow"),
+    ("demonstrate: [mix]", "pace: 0"),
+    ("demonstrate: [mix]", "pace: 100"),
+    ("demonstrate: [mix]", "pace: { mixx: 2 }"),
+    ("demonstrate: [mix]", "pace: { mix: [2] }"),
+    ("demonstrate: [mix]", "helpers: -1"),
+    ("demonstrate: [mix]", "helpers: 1.5"),
+    ("demonstrate: [mix]", "helpers: many"),
+    ("demonstrate: [mix]", "slack: 10 %"),
+    ("demonstrate: [mix]", "slack: 4 h\narrival: 3 h"),
     ("title: Evening", "title:"),
     ("title: Evening", "titel: Evening"),
     ("bakers: 4", "bakers: 200"),
@@ -325,4 +413,55 @@ fn clocks_that_go_forward_are_said() {
     let answer = plan(&content, "2027-03-28 01:30", "text");
     assert_ne!(answer.code, 0);
     assert!(answer.err.contains("clocks go forward"), "{}", answer.err);
+}
+
+/// What a class has beside its recipes has its time, and nobody works in it.
+#[test]
+fn what_is_beside_the_recipes_has_its_place() {
+    let content = classroom("beside");
+    let class = CLASS.replace("oven: 1", "oven: 2")
+        + "arrival: 10 min\nlate: { pair 2: 25 min }\ntalk: 5 min\n\
+           break: 15 min between 11:00 and 12:30\ntasting: 10 min\nwashing up: 15 min\n\
+           preheat: 30 min\nhelpers: 1\nslack: 20 min\npace: { mix: 2 }\n";
+    fs::write(content.join("classes/evening.yaml"), &class).expect("a class");
+    let plan = tourier(&content, &["timetable", "evening", "--as", "json"]);
+    let plan: serde_json::Value = serde_json::from_str(&plan.out)
+        .unwrap_or_else(|_| panic!("{}{}", plan.out, plan.err));
+    assert_eq!(plan["verdict"], "fits");
+    let spans = |kind: &str| -> Vec<(i64, i64, String)> {
+        let acts = plan["activities"].as_array().into_iter().flatten();
+        let own = acts.filter(|act| act["kind"] == kind && act["minutes"] != 0);
+        own.filter_map(|act| {
+            let group = act["group"].as_str()?.to_owned();
+            Some((act["start_min"].as_i64()?, act["end_min"].as_i64()?, group))
+        })
+        .collect()
+    };
+    let work = spans("hands");
+    // Minute 0 is 10:00 of the first day; the second opens a day later.
+    for (from, to, who) in &work {
+        let minute = from % 1440;
+        assert!(minute >= 10, "{who} works while people arrive");
+        assert!(who != "pair 2" || minute >= 25, "{who} is not there yet");
+        assert!(to % 1440 <= 360 - 20, "{who} works in the slack");
+    }
+    for kind in ["arrival", "talk", "break", "tasting", "washing"] {
+        let all = spans(kind);
+        assert!(!all.is_empty(), "no {kind}");
+        for (from, to, _) in all {
+            let late = |who: &str| who == "pair 2" && matches!(kind, "arrival" | "talk");
+            let clash = work.iter().find(|at| at.0 < to && from < at.1 && !late(&at.2));
+            assert_eq!(clash, None, "in the {kind} from {from} to {to}");
+        }
+    }
+    let text = tourier(&content, &["timetable", "evening"]).out;
+    assert!(text.contains("helper") && text.contains(" on: "), "{text}");
+    // Twice the time for a pair; who shows it has the recipe's own.
+    let mix = |who: &str| {
+        let acts = plan["activities"].as_array().into_iter().flatten();
+        let mut own = acts.filter(|act| act["step"] == "mix" && act["group"] == who);
+        own.find_map(|act| act["minutes"].as_i64())
+    };
+    let (shown, done) = (mix("instructor"), mix("pair 1"));
+    assert_eq!(shown.map(|minutes| 2 * minutes), done);
 }

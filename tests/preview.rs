@@ -1,143 +1,22 @@
 //! `tourier preview`: what it answers, what it refuses, and what follows a save.
 #![allow(clippy::disallowed_methods, reason = "files are written, time passes")]
 
+#[path = "common/browser.rs"]
+mod browser;
 mod common;
 
 use std::fs;
-use std::io::{BufRead, BufReader, Read, Write};
+use std::io::Write;
 use std::net::TcpStream;
-use std::path::{Path, PathBuf};
-use std::process::{Child, Command, Stdio};
+use std::path::Path;
+use std::process::Command;
 use std::time::{Duration, Instant};
 
+use browser::{PATIENCE, Preview, event};
 use common::course;
-
-/// Longer than anything here takes on a busy machine.
-const PATIENCE: Duration = Duration::from_secs(120);
 
 const CRESCENTS: &str = "recipes/small-crescents.md";
 const PAGE: &str = "/recipes/small-crescents/";
-
-/// A running preview; it ends with the test.
-struct Preview {
-    run: Child,
-    port: u16,
-    content: PathBuf,
-}
-
-impl Drop for Preview {
-    fn drop(&mut self) {
-        let _ = self.run.kill();
-        let _ = self.run.wait();
-    }
-}
-
-/// An answer: its head, and its bytes.
-struct Answer {
-    head: String,
-    body: Vec<u8>,
-}
-
-impl Answer {
-    fn text(&self) -> String {
-        String::from_utf8_lossy(&self.body).into_owned()
-    }
-
-    fn status(&self) -> &str {
-        self.head.split(' ').nth(1).unwrap_or_default()
-    }
-}
-
-impl Preview {
-    fn start(name: &str) -> Self {
-        let preview = Self::on(course(name));
-        preview.wait("/", |answer| answer.status() == "200");
-        preview
-    }
-
-    fn on(content: PathBuf) -> Self {
-        let mut run = Command::new(env!("CARGO_BIN_EXE_tourier"))
-            .args(["--color", "never", "--content"])
-            .arg(&content)
-            .arg("preview")
-            .stdout(Stdio::piped())
-            .stderr(Stdio::null())
-            .spawn()
-            .expect("the program starts");
-        let mut line = String::new();
-        let out = run.stdout.take().expect("its output is read");
-        BufReader::new(out).read_line(&mut line).expect("it says where it is");
-        let port =
-            line.split("127.0.0.1:").nth(1).and_then(|rest| rest.split('/').next());
-        let port = port.and_then(|port| port.parse().ok()).expect("a port");
-        Self { run, port, content }
-    }
-
-    fn call(&self) -> TcpStream {
-        let stream = TcpStream::connect(("127.0.0.1", self.port)).expect("it listens");
-        stream.set_read_timeout(Some(PATIENCE)).expect("set");
-        stream
-    }
-
-    /// Sends a request as it is given and reads the whole answer.
-    fn send(&self, request: &str) -> Answer {
-        let mut stream = self.call();
-        stream.write_all(request.as_bytes()).expect("sent");
-        let mut bytes = Vec::new();
-        stream.read_to_end(&mut bytes).expect("answered");
-        let end = bytes.windows(4).position(|end| end == b"\r\n\r\n").expect("a head");
-        let head = String::from_utf8_lossy(&bytes[..end]).into_owned();
-        Answer { head, body: bytes[end + 4..].to_vec() }
-    }
-
-    fn get(&self, path: &str) -> Answer {
-        self.send(&format!(
-            "GET {path} HTTP/1.1\r\nHost: localhost:{}\r\n\r\n",
-            self.port
-        ))
-    }
-
-    /// Asks until the answer is as wanted.
-    fn wait(&self, path: &str, wanted: impl Fn(&Answer) -> bool) -> Answer {
-        let begun = Instant::now();
-        loop {
-            let answer = self.get(path);
-            if wanted(&answer) {
-                return answer;
-            }
-            assert!(begun.elapsed() < PATIENCE, "{path}: {}", answer.text());
-            std::thread::sleep(Duration::from_millis(50));
-        }
-    }
-
-    /// An open line, behind its first event.
-    fn listen(&self) -> (BufReader<TcpStream>, String) {
-        let mut stream = self.call();
-        let ask = "GET /.preview/events HTTP/1.1\r\nHost: 127.0.0.1:";
-        write!(stream, "{ask}{}\r\n\r\n", self.port).expect("sent");
-        let mut line = BufReader::new(stream);
-        let first = event(&mut line);
-        (line, first)
-    }
-
-    fn edit(&self, file: &str, from: &str, to: &str) {
-        let file = self.content.join(file);
-        let text = fs::read_to_string(&file).expect("the file is there");
-        assert!(text.contains(from), "no `{from}`");
-        fs::write(&file, text.replacen(from, to, 1)).expect("saved");
-    }
-}
-
-/// The next event on an open line.
-fn event(line: &mut BufReader<TcpStream>) -> String {
-    loop {
-        let mut text = String::new();
-        assert!(line.read_line(&mut text).expect("the line is open") > 0, "it ended");
-        if let Some(data) = text.strip_prefix("data: ") {
-            return data.trim().to_owned();
-        }
-    }
-}
 
 #[test]
 fn pages_and_handouts_are_answered() {
@@ -158,7 +37,7 @@ fn pages_and_handouts_are_answered() {
 
     let folder = preview.get(PAGE.trim_end_matches('/'));
     assert_eq!(folder.status(), "307");
-    assert!(folder.head.ends_with(&format!("Location: {PAGE}")), "{}", folder.head);
+    assert!(folder.head.contains(&format!("Location: {PAGE}\r\n")), "{}", folder.head);
     assert_eq!(preview.get("/no-such-page/").status(), "404");
     let own = preview.port;
     let head = preview.send(&format!("HEAD / HTTP/1.1\r\nHost: 127.0.0.1:{own}\r\n\r\n"));

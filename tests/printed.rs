@@ -114,8 +114,8 @@ fn found(line: &Line) -> Found {
     let (content, _, mut faults) = content(&files);
     let book = Book { content: &content, pantry: &PANTRY };
     let masses = content.recipe("t").map(|recipe| {
-        let (formula, more) = weigh(recipe, book);
-        faults.extend(more);
+        let formula = weigh(recipe, book);
+        faults.extend(formula.faults);
         formula
             .lines
             .iter()

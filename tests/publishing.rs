@@ -12,6 +12,7 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use common::{Answer, course, folder, tourier};
+use sha2::Digest;
 
 fn publish(content: &Path, to: &Path) -> Answer {
     tourier(content, &["publish", "--to", &to.to_string_lossy()])
@@ -243,4 +244,46 @@ fn what_is_to_be_said_is_said_again() {
         assert_eq!(answer.code, 0, "{}", answer.err);
         assert!(answer.err.contains("raw-egg-eaten"), "{}", answer.err);
     }
+}
+
+/// Two machines, or two courses, with a folder of made files between them.
+#[test]
+fn what_one_has_made_no_other_makes_again() {
+    let (content, alone) = published("shared");
+    let room = folder("publishing-shared-room");
+    let shared = room.join("made");
+    let publish = |site: &str| {
+        let site = room.join(site);
+        let [to, made] = [&site, &shared].map(|it| it.to_string_lossy().into_owned());
+        let answer = tourier(&content, &["publish", "--to", &to, "--shared", &made]);
+        assert_eq!(answer.code, 0, "{}", answer.err);
+        bytes(&site)
+    };
+    let rooted = |site: &Path| -> BTreeMap<PathBuf, Vec<u8>> {
+        let own = |path: PathBuf| path.strip_prefix(site).expect("below").to_owned();
+        bytes(site).into_iter().map(|(path, it)| (own(path), it)).collect()
+    };
+    publish("one");
+    let made = bytes(&shared);
+    assert!(made.len() > 10, "{}", made.len());
+    publish("two");
+    assert_eq!(made, bytes(&shared), "nothing is made twice");
+    let whole = rooted(&alone);
+    assert_eq!(whole, rooted(&room.join("one")));
+    assert_eq!(whole, rooted(&room.join("two")));
+
+    // It is read: what stands there whole is taken. What is not whole is not believed.
+    let is_sheet = |bytes: &&Vec<u8>| bytes.starts_with(b"%PDF-");
+    let (sheet, own) = made.iter().find(|(_, it)| is_sheet(it)).expect("a handout");
+    let mut other = b"%PDF-1.7 somebody's".to_vec();
+    other.extend(sha2::Sha256::digest(&other));
+    fs::write(sheet, &other).expect("written");
+    let forged = publish("three");
+    assert_eq!(1, forged.values().filter(|it| **it == other[..other.len() - 32]).count());
+    let mut torn = own.clone();
+    torn[100] ^= 1;
+    fs::write(sheet, torn).expect("written");
+    publish("four");
+    assert_eq!(whole, rooted(&room.join("four")));
+    assert_eq!(made, bytes(&shared), "what was torn is whole again");
 }

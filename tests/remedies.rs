@@ -3,6 +3,9 @@
 //! never leaves the same words unanswered.
 #![allow(clippy::disallowed_methods, reason = "the list of faults is read")]
 
+mod common;
+#[path = "common/course_text.rs"]
+mod course_text;
 #[path = "common/english.rs"]
 mod english;
 #[path = "common/fault_list.rs"]
@@ -10,83 +13,15 @@ mod fault_list;
 
 use std::collections::BTreeSet;
 use std::fs;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
+use course_text::{Course, printed};
 use english::told;
 use fault_list::{GROUND, changed, rows};
 
-use tourier::edition::Edition;
 use tourier::fault::{Fault, Severity};
 use tourier::formula::{allergens, expand, weigh};
 use tourier::measure::exact;
-use tourier::read::Source;
-use tourier::store;
-
-const RECIPE: &str = "recipes/t.md";
-
-/// A course, its files by name.
-#[derive(Clone)]
-struct Course {
-    files: Vec<Source>,
-    /// The folder that its pictures lie in.
-    folder: Option<PathBuf>,
-}
-
-impl Course {
-    fn new(line: &str, pantry: &str) -> Self {
-        let file = |path: &str, text: String| Source { path: path.into(), text };
-        let recipe = format!(
-            "---\ntitle: t\nsummary: s\nmakes: 1 cake\nformula:\n  dough:\n    - {line}\n---\n\
-             ## Mix\n~~~ticket\nuses: dough\nhands: 5 min\n~~~\n"
-        );
-        Self {
-            files: vec![
-                file("course.yaml", "title: c\nsummary: s\n".into()),
-                file("pantry.yaml", pantry.into()),
-                file(RECIPE, recipe),
-            ],
-            folder: None,
-        }
-    }
-
-    /// The course in a folder.
-    fn of(folder: &Path) -> Self {
-        let (files, _) = store::load(folder).expect("the course can be read");
-        Self { files, folder: Some(folder.to_owned()) }
-    }
-
-    fn edition(&self) -> Edition {
-        let media = self.folder.as_ref().map(|folder| store::media(folder));
-        let (media, faults) = media.map_or_else(Default::default, |it| it.expect("read"));
-        Edition::new(&self.files, media, faults)
-    }
-
-    fn text(&mut self, path: &str) -> &mut String {
-        let found = self.files.iter_mut().find(|file| file.path == path);
-        &mut found.unwrap_or_else(|| panic!("{path} is there")).text
-    }
-}
-
-/// What the program prints of allergens; none where an error stops it.
-fn printed(edition: &Edition) -> Option<Vec<String>> {
-    let stops = |fault: &Fault| fault.severity == Severity::Error;
-    if edition.faults.iter().any(stops) {
-        return None;
-    }
-    let book = edition.book();
-    let mut all = Vec::new();
-    for recipe in &edition.content.recipes {
-        let (formula, _) = weigh(recipe, book);
-        let sum = allergens(&expand(&formula, &exact(1, 1), book));
-        let names = |found: &tourier::formula::Found| {
-            let kinds = found.kinds.iter().map(|kind| format!("{}:{kind}", found.name));
-            kinds.chain([found.name.clone()]).collect::<Vec<_>>()
-        };
-        all.extend(sum.us.iter().chain(&sum.eu).flat_map(names));
-        all.extend(sum.unknown.iter().map(|name| format!("unknown: {name}")));
-    }
-    Some(all)
-}
 
 /// The course with each remedy of a fault followed.
 fn followed(course: &Course, fault: &Fault) -> Vec<Course> {
@@ -263,8 +198,8 @@ fn what_was_read_on_the_pack_passes_as_said() {
     let edition = Course::new("10 g praline flavour", said).edition();
     assert_eq!(printed(&edition), Some(Vec::new()));
     let book = edition.book();
-    let (formula, _) = weigh(&edition.content.recipes[0], book);
-    let sum = allergens(&expand(&formula, &exact(1, 1), book));
+    let formula = weigh(&edition.content.recipes[0], book);
+    let sum = allergens(&expand(&formula, &exact(1, 1)));
     assert_eq!(sum.read_on_pack, ["praline flavour"]);
     for bare in ["read on the pack", "none, milk", "\"\""] {
         let said = format!("praline flavour:\n  allergens: {bare}\n");
@@ -338,7 +273,11 @@ fn written(course: &Course, fault: &Fault, offer: &str) -> Option<Course> {
     let key = offer.split_once(": ").map(|(key, _)| key).filter(|key| is_key(key));
     let at_fault = text[start..end].to_owned();
     let whole = !at_fault.is_empty() && text[from..to].trim() == at_fault.trim();
-    if let Some(key) = key.filter(|_| !whole) {
+    let misnamed = wrong.iter().find(|word| fault.place.file.contains(**word));
+    if let Some(word) = misnamed.filter(|word| !at_fault.contains(**word)) {
+        let path = fault.place.file.replacen(*word, offer, 1);
+        course.files[file].path = path;
+    } else if let Some(key) = key.filter(|_| !whole) {
         let line = text[from..to].trim_start().to_owned();
         if line.starts_with(&format!("{key}:")) {
             let indent = to - from - line.len();

@@ -17,7 +17,7 @@ use tourier::edition::Edition;
 use tourier::formula::Scaling;
 use tourier::measure::exact;
 use tourier::paper::{Job, Press};
-use tourier::product::{Card, Memory, Stock, Workshop};
+use tourier::product::{Card, Inputs, Memory, Products};
 use tourier::sheet::{HandoutKind, Paper, Units};
 use tourier::store;
 use tourier::theme::Theme;
@@ -66,6 +66,7 @@ fn drawing_costs_a_hundredth_of_typesetting() {
             units: Units::Metric,
             paper: Paper::A4,
             batch_key: "x1",
+            levels: &[],
             whose: None,
             makers: 1,
         });
@@ -103,12 +104,13 @@ fn a_saved_course_is_seen_soon() {
     };
     let editions = [open(""), open("One more word.\n")];
     let memory = Memory::default();
-    let stocks =
-        editions.each_ref().map(|one| Stock::new(one, &words, &theme).expect("a course"));
-    let shops = stocks.each_ref().map(|one| Workshop::new(one).expect("sound templates"));
-    let work = |shop: &Workshop| {
-        let recipes = shop.stock().recipes().iter();
-        let worked = recipes.map(|one| memory.worked(shop, one).expect("no fault"));
+    let stocks = editions
+        .each_ref()
+        .map(|one| Inputs::new(one, &words, &theme).expect("a course"));
+    let shops = stocks.each_ref().map(|one| Products::new(one).expect("sound templates"));
+    let work = |products: &Products| {
+        let recipes = products.inputs().recipes().iter();
+        let worked = recipes.map(|one| memory.worked(products, one).expect("no fault"));
         worked.collect::<Vec<_>>()
     };
     let worked = work(&shops[0]);
@@ -119,12 +121,16 @@ fn a_saved_course_is_seen_soon() {
         drop(work(&shops[saves.get() % 2]));
     });
     let painting = timed(&|| {
-        let stock = Stock::new(&editions[0], &words, &theme).expect("a course");
-        let shop = Workshop::new(&stock).expect("sound templates");
-        let shown = worked.par_iter().map(|one| shop.shown(one).expect("a page").len());
+        let inputs = Inputs::new(&editions[0], &words, &theme).expect("a course");
+        let products = Products::new(&inputs).expect("sound templates");
+        let shown =
+            worked.par_iter().map(|one| products.recipe_page(one).expect("a page").len());
         let cards: Vec<Card> = worked.iter().map(|one| one.card.clone()).collect();
-        let across = shop.across(&cards).expect("pages").len();
-        assert!(shown.sum::<usize>() + across + shop.apart().expect("pages").len() > 0);
+        let across = products.listing_pages(&cards).expect("pages").len();
+        assert!(
+            shown.sum::<usize>() + across + products.course_pages().expect("pages").len()
+                > 0
+        );
     });
     let all = opening + working + painting;
     println!(
@@ -147,19 +153,18 @@ fn pages_beside_a_bare_loop() {
     let (media, _) = store::media(&content).expect("its pictures");
     let build = || {
         let edition = Edition::new(&sources, media.clone(), Vec::new());
-        let stock = Stock::new(&edition, &words, &theme).expect("a course");
-        let shop = Workshop::new(&stock).expect("sound templates");
-        let mut pages = shop.apart().expect("pages");
+        let inputs = Inputs::new(&edition, &words, &theme).expect("a course");
+        let products = Products::new(&inputs).expect("sound templates");
+        let mut pages = products.course_pages().expect("pages");
         let mut cards = Vec::new();
-        for recipe in stock.recipes() {
-            let worked = stock.worked(recipe).expect("no fault");
-            pages.extend(shop.shown(&worked).expect("a page"));
+        for recipe in inputs.recipes() {
+            let worked = inputs.worked(recipe).expect("no fault");
+            pages.extend(products.recipe_page(&worked).expect("a page"));
             cards.push(worked.card);
         }
-        pages.extend(shop.across(&cards).expect("pages"));
+        pages.extend(products.listing_pages(&cards).expect("pages"));
         let html = pages.iter().filter(|one| one.path.ends_with(".html"));
-        html.map(|one| (one.make)(&common::Bare).expect("it is there"))
-            .collect::<Vec<_>>()
+        html.map(|one| one.bytes(&common::Bare).expect("it is there")).collect::<Vec<_>>()
     };
     let pages: Vec<String> =
         build().into_iter().map(|page| String::from_utf8(page).expect("text")).collect();

@@ -107,3 +107,35 @@ fn the_advice_works_where_it_is_given() {
     assert!(run.status.success());
     assert_eq!(fs::read_to_string(mine.join(".gitignore")).expect("there"), "mine");
 }
+
+/// A draft that is asked for within a course's own folder does not begin a second course
+/// below it.
+#[test]
+fn a_draft_within_a_course_asks_which_folder_is_meant() {
+    let course = folder("start-within");
+    fs::write(course.join("course.yaml"), "title: Mine\nsummary: Mine.\n")
+        .expect("written");
+    fs::write(course.join("rolls.txt"), "Rolls\n\n500 g flour\n\nMix.\n")
+        .expect("written");
+    let typed = |words: &[&str]| {
+        let mut run = std::process::Command::new(env!("CARGO_BIN_EXE_tourier"));
+        let run = run.current_dir(&course).args(words).output().expect("it starts");
+        (run.status.code(), String::from_utf8_lossy(&run.stderr).into_owned())
+    };
+    let (code, said) = typed(&["draft", "rolls.txt"]);
+    assert_eq!(code, Some(2), "{said}");
+    assert!(said.contains("`--content .`"), "{said}");
+    assert!(!course.join("content").exists());
+    let (code, said) = typed(&["--content", ".", "draft", "rolls.txt"]);
+    assert_eq!(code, Some(0), "{said}");
+    assert!(course.join("recipes/rolls.md").is_file());
+    fs::remove_file(course.join("recipes/rolls.md")).expect("it goes");
+    let draft = ["--content", ".", "draft", "rolls.txt"];
+    let mut run = std::process::Command::new(env!("CARGO_BIN_EXE_tourier"));
+    let run = run.current_dir(&course).args(draft).output().expect("it starts");
+    let said = String::from_utf8_lossy(&run.stdout).into_owned();
+    assert!(
+        said.contains("tourier proof --content ."),
+        "what is advised is found: {said}"
+    );
+}

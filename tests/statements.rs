@@ -1,5 +1,6 @@
 //! Statements and message files: each statement in the source has its message, with just the
 //! values that the message wants, and no message is left that nobody says.
+#![allow(clippy::wildcard_enum_match_arm, reason = "a test looks at what it is about")]
 #![allow(clippy::disallowed_methods, reason = "the sources are read")]
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -12,7 +13,8 @@ use fluent_syntax::parser;
 use tourier::theme::Theme;
 
 /// The files of messages that are said by statements alone.
-const FILES: [&str; 2] = ["words/en/cli.ftl", "words/en/fault.ftl"];
+const FILES: [&str; 4] =
+    ["words/en/cli.ftl", "words/en/desk.ftl", "words/en/fault.ftl", "words/en/here.ftl"];
 
 /// Names of values, by the key of the message.
 type Messages = BTreeMap<String, BTreeSet<String>>;
@@ -42,12 +44,39 @@ fn every_statement_has_its_message_and_every_message_is_said() {
     // Some are asked for by key alone.
     let sources = sources();
     let is_used = |key: &&String| {
-        sources.iter().any(|(_, text)| text.contains(&format!("\"{key}\"")))
+        let family = key.rsplit_once('-').map_or(key.as_str(), |(family, _)| family);
+        let of_family = [format!("`{family}-${{"), "`desk-row-${".to_owned()];
+        let is_of = |one: &String, text: &str| {
+            text.contains(one.as_str()) && key.starts_with(&one[1..one.len() - 2])
+        };
+        sources.iter().any(|(_, text)| {
+            text.contains(&format!("\"{key}\""))
+                || of_family.iter().any(|one| is_of(one, text))
+        })
     };
     let unused = messages.keys().filter(|key| !is_used(key));
     wrong.extend(unused.map(|key| format!("nobody says `{key}`")));
     assert!(said.len() > 200, "the sources are read: {}", said.len());
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// The desk's page says nothing that no message has.
+#[test]
+fn the_desk_says_what_there_is() {
+    let theme = Theme::built_in();
+    let messages = of_file(theme.text("words/en/desk.ftl"));
+    let page = "src/preview/desk/page/";
+    let mut asked = 0;
+    for (file, text) in sources().iter().filter(|(file, _)| file.starts_with(page)) {
+        for before in ["word(\"", "data-word=\"", "data-label=\""] {
+            for (at, _) in text.match_indices(before) {
+                let key = text[at + before.len()..].split('"').next().unwrap_or_default();
+                assert!(messages.contains_key(key), "{file}: there is no `{key}`");
+                asked += 1;
+            }
+        }
+    }
+    assert!(asked > 20, "the page is read: {asked}");
 }
 
 /// No key stands in two files of a language: the second would be said in place of the first.
@@ -101,11 +130,14 @@ fn variables(pattern: &Pattern<&str>, names: &mut BTreeSet<String>) {
     }
 }
 
-/// The sources, by their paths.
+/// The sources, those of the desk's page too, by their paths.
 fn sources() -> Vec<(String, String)> {
     let files = walkdir::WalkDir::new("src").into_iter().flatten();
-    let files =
-        files.filter(|file| file.path().extension().is_some_and(|ending| ending == "rs"));
+    let ours = |file: &walkdir::DirEntry| {
+        let ending = file.path().extension().unwrap_or_default();
+        ["rs", "js", "html"].iter().any(|known| ending == *known)
+    };
+    let files = files.filter(ours);
     let read = |file: walkdir::DirEntry| {
         let text = fs::read_to_string(file.path()).expect("a source");
         (file.path().display().to_string(), text)

@@ -205,3 +205,113 @@ fn what_happened_is_never_published() {
         named.filter(|it| it.path().to_string_lossy().contains(".day")).collect();
     assert!(named.is_empty(), "{named:?}");
 }
+
+/// What everybody does together is spoken of by its name, and what is not begun stays.
+#[test]
+fn a_break_is_said_and_left_out() {
+    let content = course("today-break");
+    let file = content.join("classes/evening-3.yaml");
+    let class = fs::read_to_string(&file).expect("a class");
+    fs::write(&file, class + "break: 10 min between 18:55 and 20:45\n").expect("a class");
+    let at = |plan: &Value, day: &str| -> Vec<String> {
+        let acts = plan["activities"].as_array().expect("activities");
+        let own = acts.iter().filter(|act| act["kind"] == "break");
+        let starts = own.filter_map(|act| act["start"].as_str());
+        starts.filter(|start| start.starts_with(day)).map(|it| it[11..].into()).collect()
+    };
+    let before = said(&content, "all: nothing yet", "18:00");
+    let held = at(&before, "2027-03-02").pop().expect("a break");
+    let second = at(&before, "2027-03-03");
+    let from = said(&content, &format!("all: break from {held}"), &held);
+    assert_eq!(at(&from, "2027-03-02"), [held]);
+    assert_eq!(at(&from, "2027-03-03"), second, "the next day's stays");
+    let other = course("today-no-break");
+    fs::copy(&file, other.join("classes/evening-3.yaml")).expect("a class");
+    let without = said(&other, "all: break skipped", "18:20");
+    assert_eq!(at(&without, "2027-03-02"), [""; 0]);
+    assert_eq!(at(&without, "2027-03-03").len(), 1);
+}
+
+/// A class of three pairs in a school of one tray to an oven, each with two oven loads.
+fn small_ovens(name: &str) -> PathBuf {
+    let content = common::folder(name);
+    let write = |file: &str, text: &str| {
+        let file = content.join(file);
+        fs::create_dir_all(file.parent().expect("a folder")).expect("a folder");
+        fs::write(file, text).expect("a file");
+    };
+    write("course.yaml", "title: Buns\nsummary: Buns.\ntime zone: Europe/Dublin\n");
+    write(
+        "recipes/buns.md",
+        "---\ntitle: Buns\nsummary: Buns.\nmakes: 12 buns\nformula:\n  dough:\n    \
+         - 600 g bread flour\n    - 300 g water\n---\n\n\
+         ## Mix\n~~~ticket\nuses: dough\nhands: 15 min\n~~~\nMix.\n\n\
+         ## Rest\n~~~ticket\nwait: 30 min (20 min to 3 h)\nwhere: bench\n~~~\n\n\
+         ## Bake\n~~~ticket\nbake: 180 °C, 20 min\nper tray: 6\n~~~\nBake.\n",
+    );
+    write(
+        "classes/evening-3.yaml",
+        "title: Buns\nsessions:\n  - 2027-03-02 18:00 to 21:00\n  \
+         - 2027-03-03 18:00 to 19:00\nbakers: 2\nwork in: pairs\n\
+         makes:\n  - recipe: buns\n    each: pair\n    pieces: 12\n\
+         kit: { oven: 2, tray per oven: 1, instructor: 1 }\nwashing up: 10 min\n",
+    );
+    content
+}
+
+/// Of a step with several oven loads, what goes in later is the next load: the one that was in
+/// the oven when something was last said keeps its time.
+#[test]
+fn the_next_oven_load_is_not_the_one_that_is_in() {
+    let content = small_ovens("today-loads");
+    let loads = |plan: &Value| -> Vec<(String, String)> {
+        let acts = plan["activities"].as_array().expect("activities");
+        let own = acts.iter().filter(|act| act["step"] == "bake");
+        let time =
+            |act: &Value, key: &str| act[key].as_str().expect("a time")[11..].to_owned();
+        let mut all: Vec<_> =
+            own.map(|act| (time(act, "start"), time(act, "end"))).collect();
+        all.sort();
+        all
+    };
+    let pair = |from: &str, to: &str| (from.to_owned(), to.to_owned());
+    // With one oven the second load was to wait for the first.
+    said(&content, "all: mix at 18:20; oven 2 out", "18:20");
+    let begun = said(&content, "pair 1: bake from 18:50", "18:50");
+    assert_eq!(loads(&begun)[0], pair("18:50", "19:10"));
+    let both = said(&content, "oven 2 back; pair 1: bake from 18:58", "18:59");
+    assert_eq!(loads(&both), [pair("18:50", "19:10"), pair("18:58", "19:18")]);
+    // Said once more of the one that is in: nothing new.
+    let again = said(&content, "pair 1: bake from 18:58", "19:00");
+    assert_eq!(loads(&again), loads(&both));
+}
+
+/// What every session has is that of the session whose time is said: washing up that ended
+/// late is told on the next day.
+#[test]
+fn what_is_said_of_yesterday_is_yesterdays() {
+    let content = small_ovens("today-yesterday");
+    let washing = |plan: &Value| -> Vec<String> {
+        let acts = plan["activities"].as_array().expect("activities");
+        let own = acts.iter().filter(|act| act["kind"] == "washing");
+        own.map(|act| act["end"].as_str().unwrap_or("never").to_owned()).collect()
+    };
+    let before = washing(&said(&content, "all: nothing yet", "18:00"));
+    let plan = said(&content, "all: washing up at 21:03", "2027-03-03 18:00");
+    assert_eq!(plan["verdict"], "fits");
+    assert_eq!(washing(&plan), ["2027-03-02T21:03", &before[1]]);
+}
+
+/// An oven that is out on the first of two evenings leaves the others to bake in; where none
+/// is left, what would help is said.
+#[test]
+fn an_oven_is_lost_for_the_sessions_alone() {
+    let content = small_ovens("today-out");
+    let with_one = said(&content, "oven 2 out", "18:05");
+    assert_eq!(with_one["verdict"], "fits");
+    let none = said(&content, "oven 1 out", "18:06");
+    assert_eq!(none["verdict"], "never");
+    let remedies = none["remedies"].as_array().expect("remedies");
+    assert!(!remedies.is_empty(), "{none}");
+    assert_eq!(said(&content, "oven 1 back", "18:07")["verdict"], "fits");
+}

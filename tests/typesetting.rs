@@ -75,6 +75,7 @@ impl Course {
                     units,
                     paper,
                     batch_key: "x1",
+                    levels: &[],
                     whose: None,
                     makers: 1,
                 }));

@@ -100,7 +100,7 @@ impl<'a> Side<'a> {
     fn new(edition: &'a Edition, recipe: &'a Recipe, words: &Words) -> Option<Self> {
         let scaling = Scaling::Batches(exact(1, 1));
         let work = work(recipe, &scaling, edition.book()).ok()?;
-        let sheet = edition.sheet(recipe, &scaling, words).ok()?;
+        let sheet = edition.sheet_of(&work, words);
         let course = edition.content.course.as_ref();
         let fine = course.is_none_or(|course| course.fine_scale);
         Some(Self { work, sheet, fine })
@@ -131,18 +131,14 @@ pub fn between(old: &Edition, new: &Edition, words: &Words) -> Changes {
 
 fn recipes(old: &Edition, new: &Edition, words: &Words) -> Vec<Entry> {
     let now =
-        new.content.recipes.iter().filter_map(|recipe| entry((old, new), recipe, words));
+        new.content.recipes.iter().filter_map(|recipe| entry(old, new, recipe, words));
     let gone = old.content.recipes.iter();
     let gone = gone.filter(|recipe| new.content.recipe(&recipe.name).is_none());
     now.chain(gone.map(|recipe| whole(recipe, Became::Removed))).collect()
 }
 
 /// One recipe of the new edition; `None` where nothing differs.
-fn entry(
-    (old, new): (&Edition, &Edition),
-    recipe: &Recipe,
-    words: &Words,
-) -> Option<Entry> {
+fn entry(old: &Edition, new: &Edition, recipe: &Recipe, words: &Words) -> Option<Entry> {
     let Some(before) = old.content.recipe(&recipe.name) else {
         return Some(whole(recipe, Became::Added));
     };
@@ -156,7 +152,7 @@ fn entry(
 /// where nothing differs but the wording.
 pub fn since(edition: &Edition, recipe: &Recipe, words: &Words) -> Option<Since> {
     let past = edition.past.as_deref()?;
-    let changes = entry((past, edition), recipe, words)?.changes.into_iter();
+    let changes = entry(past, edition, recipe, words)?.changes.into_iter();
     let changes: Vec<Change> = changes.filter(|change| change.about != "words").collect();
     let marks = changes.iter().filter_map(mark).collect();
     let changes: Vec<Label> = changes.into_iter().map(|change| change.text).collect();

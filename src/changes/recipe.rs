@@ -1,7 +1,9 @@
 //! What differs in one recipe, allergens first.
 
+use std::collections::BTreeSet;
+
 use crate::measure::{Exact, Label, exact, show};
-use crate::sheet::{Allergen, Allergens, Part, Sheet};
+use crate::sheet::{Allergen, AllergenList, Allergens, Part, Sheet};
 use crate::words::Words;
 
 use super::words::{bare, fill, was};
@@ -40,21 +42,28 @@ fn allergens(pair: &Pair) -> Vec<Change> {
         .collect()
 }
 
-/// The allergens of the EU list, each of their kinds for itself, then those that only the
-/// US list knows by such a name.
+/// The allergens of the EU list, each of their kinds for itself, then those that only another
+/// list knows by such a name.
 fn names(allergens: &Allergens) -> Vec<String> {
     let kinds = |one: &Allergen| match one.kinds.as_slice() {
         [] => vec![one.name.clone()],
         kinds => kinds.iter().map(|kind| format!("{} ({kind})", one.name)).collect(),
     };
     let one = |name: &str| name.trim_end_matches('s').to_owned();
-    let known = |name: &&String| {
-        allergens.eu_detail.iter().any(|eu| {
-            std::iter::once(&eu.name).chain(&eu.kinds).any(|eu| one(eu) == one(name))
-        })
-    };
-    let more = allergens.us.iter().filter(|name| !known(name)).cloned();
-    allergens.eu_detail.iter().flat_map(kinds).chain(more).collect()
+    let (first, others): (Vec<&AllergenList>, Vec<&AllergenList>) =
+        allergens.lists.iter().partition(|list| list.law == "eu");
+    let first = || first.iter().flat_map(|list| &list.found);
+    let mut names: Vec<String> = first().flat_map(kinds).collect();
+    let known: BTreeSet<String> = first()
+        .flat_map(|it| std::iter::once(&it.name).chain(&it.kinds))
+        .map(|name| one(name))
+        .collect();
+    for found in others.iter().flat_map(|list| &list.found) {
+        if !known.contains(&one(&found.name)) && !names.contains(&found.name) {
+            names.push(found.name.clone());
+        }
+    }
+    names
 }
 
 /// What the recipe's head says.

@@ -9,7 +9,8 @@ use super::words::{bare, fill, was};
 use super::{Change, Pair};
 
 /// Rows of a ticket that are only worked out from others: those say what changed.
-const DERIVED: [Ticked; 3] = [Ticked::Thickness, Ticked::Layers, Ticked::Trays];
+const DERIVED: [Ticked; 4] =
+    [Ticked::Thickness, Ticked::Layers, Ticked::Plies, Ticked::Trays];
 
 /// The steps that differ, in the order of the new method, then those left out.
 pub(super) fn changes(pair: &Pair) -> Vec<Change> {
@@ -118,8 +119,12 @@ fn keys(old: &StepSheet, new: &StepSheet) -> Vec<Ticked> {
 /// What a row of a ticket is about, for programs.
 fn about(key: Ticked) -> &'static str {
     match key {
-        Ticked::Hands | Ticked::Wait | Ticked::Hold => "time",
-        Ticked::At | Ticked::Core | Ticked::Cool => "temperature",
+        Ticked::Day | Ticked::Hands | Ticked::Mix | Ticked::Wait | Ticked::Hold => "time",
+        Ticked::At
+        | Ticked::Water
+        | Ticked::Core
+        | Ticked::DoughTemperature
+        | Ticked::Cool => "temperature",
         Ticked::Oven | Ticked::Fan => "oven",
         Ticked::Bake => "bake",
         Ticked::Sheet | Ticked::Roll | Ticked::LockIn | Ticked::Turn => "lamination",
@@ -129,7 +134,12 @@ fn about(key: Ticked) -> &'static str {
         | Ticked::Part
         | Ticked::Thickness
         | Ticked::Layers
+        | Ticked::Plies
         | Ticked::Divide
+        | Ticked::Sheeter
+        | Ticked::Ph
+        | Ticked::WeightLoss
+        | Ticked::Growth
         | Ticked::Trays => "ticket",
     }
 }
@@ -166,10 +176,12 @@ fn value(key: Ticked, step: &StepSheet) -> Option<&Label> {
 fn word(key: Ticked, sheet: &Sheet) -> &'static str {
     let bakes =
         sheets(sheet).iter().filter(|step| value(Ticked::Oven, step).is_some()).count();
-    match key {
-        Ticked::Oven if bakes == 1 => "change-oven",
-        Ticked::Bake if bakes == 1 => "change-bake",
-        _ => "change-row",
+    if bakes == 1 && key == Ticked::Oven {
+        "change-oven"
+    } else if bakes == 1 && key == Ticked::Bake {
+        "change-bake"
+    } else {
+        "change-row"
     }
 }
 

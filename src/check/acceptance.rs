@@ -1,12 +1,12 @@
 //! Faults that the author accepts with a reason.
 
-use crate::fault::{Fault, instead};
+use crate::fault::Fault;
 use crate::model::Recipe;
 use crate::said;
 
 /// Faults that concern safety or allergens, or without which nothing can be worked out:
 /// these cannot be accepted away.
-pub(super) const ACCEPTABLE: [&str; 25] = [
+pub const ACCEPTABLE: [&str; 30] = [
     "amounts-disagree",
     "bench-too-short",
     "block-does-not-fit",
@@ -15,7 +15,11 @@ pub(super) const ACCEPTABLE: [&str; 25] = [
     "fat-layer-too-thin",
     "fat-share-unusual",
     "fat-unlike-dough",
+    "friction-unsaid",
+    "goals-at-odds",
     "mixer-too-small",
+    "mixing-beyond-step",
+    "night-without-hold",
     "part-too-short",
     "piece-weight-unknown",
     "place-misspelt",
@@ -25,6 +29,7 @@ pub(super) const ACCEPTABLE: [&str; 25] = [
     "sheet-too-thin",
     "too-warm-for-butter",
     "tray-too-full",
+    "unlikely-goal",
     "unlikely-heat",
     "unlikely-share",
     "unlikely-time",
@@ -50,8 +55,12 @@ pub(super) fn unacceptable(recipe: &Recipe) -> Vec<Fault> {
         .filter(|name| !ACCEPTABLE.contains(&name.value.as_str()))
         .map(|name| {
             let message = said!("not-acceptable", name = name.value);
-            let help = instead(&name.value, &ACCEPTABLE, said!("names-acceptable"));
-            Fault::error("not-acceptable", &name.place, message).help(help)
+            let they = said!("names-acceptable");
+            Fault::error("not-acceptable", &name.place, message).one_of(
+                &name.value,
+                &ACCEPTABLE,
+                they,
+            )
         })
         .collect()
 }

@@ -2,10 +2,11 @@
 
 use crate::fault::Fault;
 use crate::formula::{Weighed, weigh_unit};
-use crate::measure::{Exact, Mass, exact, show};
+use crate::measure::{Exact, Mass, exact};
 use crate::model::{Makes, Quantity};
 use crate::pantry::Kind;
 use crate::said;
+use crate::statement::Amount;
 
 use super::Case;
 
@@ -48,7 +49,7 @@ fn second_amount(line: &Weighed, case: Case) -> Option<Fault> {
         return None;
     }
     let second = grams(&second);
-    let percent = show::decimal(&(&off * exact(100, 1)).abs(), 0);
+    let percent = Amount::Number((&off * exact(100, 1)).abs(), 0);
     let message = if off > exact(0, 1) {
         said!("amounts-disagree-more", second, percent)
     } else {
@@ -60,8 +61,8 @@ fn second_amount(line: &Weighed, case: Case) -> Option<Fault> {
     )
 }
 
-fn grams(mass: &Mass) -> String {
-    show::metric(mass, &exact(1, 100), true).words(&show::International)
+fn grams(mass: &Mass) -> Amount {
+    Amount::Weight { mass: mass.clone(), fine: true }
 }
 
 /// A recipe that makes a weight must have it.

@@ -1,24 +1,21 @@
 //! Classes name recipes and steps that exist, and sessions that can be held.
 
-use crate::fault::{Fault, Place, Placed, Severity, instead, nearest};
-use crate::formula::{Book, included};
-use crate::model::{Class, Content, Each, Makes, Much, Recipe, Step, one_of};
+use crate::fault::{Fault, Place, Placed, Severity, nearest};
+use crate::formula::Book;
+use crate::model::{
+    Class, Content, Each, KitKind, Location, Makes, Much, Recipe, Standing, Step,
+    included,
+};
 use crate::said;
+
+use super::besides;
 
 /// A session longer than this is long; one of more than the second number is a slip of the
 /// pen, as `21:00 to 18:00` is.
 const LONG_HOURS: (i64, i64) = (14, 18);
-/// Kit that a class may count whatever its recipes say.
-const KIT: [&str; 8] = [
-    INSTRUCTOR,
-    "oven",
-    "tray per oven",
-    "bench place",
-    "fridge tray",
-    "freezer tray",
-    "proofer tray",
-    "rack tray",
-];
+/// Places whose trays a class may count whatever its recipes say.
+const SHELVES: [Standing; 4] =
+    [Standing::Fridge, Standing::Freezer, Standing::Proofer, Standing::Rack];
 /// Other words for kit that the plan knows by a name of its own.
 const BY_NAMES: [(&str, &str); 5] = [
     ("teacher", "instructor"),
@@ -30,8 +27,17 @@ const BY_NAMES: [(&str, &str); 5] = [
 
 /// Every rule about every class.
 pub(super) fn classes(content: &Content) -> Vec<Fault> {
-    let rules: [fn(&Class, &Content) -> Vec<Fault>; 8] =
-        [empty, recipes, sessions, demonstrations, kit, ovens, instructors, names];
+    let rules: [fn(&Class, &Content) -> Vec<Fault>; 9] = [
+        empty,
+        recipes,
+        sessions,
+        demonstrations,
+        kit,
+        ovens,
+        instructors,
+        names,
+        besides::besides,
+    ];
     content
         .classes
         .iter()
@@ -76,10 +82,8 @@ fn recipes(class: &Class, content: &Content) -> Vec<Fault> {
             }
             let file = format!("recipes/{name}.md");
             let message = said!("missing-file", file);
-            let help = instead(name, &known, said!("names-recipes"));
-            faults.push(
-                Fault::error("missing-file", &making.recipe.place, message).help(help),
-            );
+            let fault = Fault::error("missing-file", &making.recipe.place, message);
+            faults.push(fault.one_of(name, &known, said!("names-recipes")));
             continue;
         };
         let by_weight = matches!(
@@ -136,7 +140,7 @@ fn all_recipes<'a>(class: &Class, content: &'a Content) -> Option<Vec<&'a Recipe
 }
 
 /// All steps of a class; none where they are not all known.
-fn steps<'a>(class: &Class, content: &'a Content) -> Vec<&'a Step> {
+pub(super) fn steps<'a>(class: &Class, content: &'a Content) -> Vec<&'a Step> {
     let recipes = all_recipes(class, content).unwrap_or_default();
     recipes.into_iter().flat_map(Recipe::steps).collect()
 }
@@ -145,35 +149,37 @@ fn steps<'a>(class: &Class, content: &'a Content) -> Vec<&'a Step> {
 fn demonstrations(class: &Class, content: &Content) -> Vec<Fault> {
     let steps = steps(class, content);
     let mut faults = Vec::new();
-    for name in class.demonstrate.iter().filter(|_| !steps.is_empty()) {
-        let mut own = steps.iter().filter(|step| step.name == name.value).peekable();
-        if own.peek().is_some() {
-            if own.all(|step| step.hands.is_none()) {
-                let message = said!("step-without-hands", step = name.value);
-                let fault = Fault::error("unknown-step", &name.place, message);
-                faults.push(fault.help(said!("step-without-hands-help")));
-            }
-            continue;
-        }
-        let message = said!("unknown-class-step", step = name.value);
-        let near = nearest(&name.value, steps.iter().map(|step| step.name.as_str()));
-        let help = near.map_or_else(
-            || said!("unknown-class-step-help"),
-            |near| said!("did-you-mean", near),
-        );
-        faults.push(Fault::error("unknown-step", &name.place, message).help(help));
+    for name in &class.demonstrate {
+        faults.extend(step_fault(name, &steps));
     }
     faults
 }
 
-/// What a class's recipes need of its kit, in the singular, and the most at once.
-fn needed(class: &Class, content: &Content) -> Vec<(String, u32)> {
-    let mut needed: Vec<(String, u32)> = Vec::new();
-    for (count, name) in steps(class, content).iter().flat_map(|step| &step.kit) {
-        let name = one_of(name);
-        match needed.iter_mut().find(|(known, _)| *known == name) {
-            Some((_, most)) => *most = (*most).max(*count),
-            None => needed.push((name, *count)),
+/// What is wrong with a step's name in a class; nothing where its steps are not all known.
+pub(super) fn step_fault(name: &Placed<String>, steps: &[&Step]) -> Option<Fault> {
+    if steps.is_empty() {
+        return None;
+    }
+    let mut own = steps.iter().filter(|step| step.name == name.value).peekable();
+    if own.peek().is_some() {
+        let idle = own.all(|step| step.hands.is_none());
+        let message = said!("step-without-hands", step = name.value);
+        let fault = Fault::error("unknown-step", &name.place, message);
+        return idle.then(|| fault.help(said!("step-without-hands-help")));
+    }
+    let message = said!("unknown-class-step", step = name.value);
+    let near = nearest(&name.value, steps.iter().map(|step| step.name.as_str()));
+    let fault = Fault::error("unknown-step", &name.place, message);
+    Some(fault.meant(&name.value, near, || said!("unknown-class-step-help")))
+}
+
+/// What a class's recipes need of its kit, and the most at once.
+fn needed<'a>(class: &Class, content: &'a Content) -> Vec<(&'a KitKind, u32)> {
+    let mut needed: Vec<(&KitKind, u32)> = Vec::new();
+    for used in steps(class, content).into_iter().flat_map(|step| &step.kit) {
+        match needed.iter_mut().find(|(known, _)| **known == used.kind) {
+            Some((_, most)) => *most = (*most).max(used.count),
+            None => needed.push((&used.kind, used.count)),
         }
     }
     needed
@@ -183,15 +189,16 @@ fn needed(class: &Class, content: &Content) -> Vec<(String, u32)> {
 fn kit(class: &Class, content: &Content) -> Vec<Fault> {
     let mut faults = Vec::new();
     let place = &class.title.place;
-    for (name, count) in needed(class, content) {
-        if name == INSTRUCTOR {
+    for (kind, count) in needed(class, content) {
+        if *kind == KitKind::Instructor {
             continue;
         }
-        match class.count(&name) {
+        let name = kind.name();
+        match class.count(kind) {
             Some(have) if have >= count => {}
             Some(have) => {
                 let message = said!("class-kit-short", count, name, have);
-                let place = entry(class, &name).unwrap_or(place);
+                let place = entry(class, kind).unwrap_or(place);
                 let fault = Fault::error("class-kit", place, message);
                 faults.push(fault.help(said!("class-kit-short-help")));
             }
@@ -206,15 +213,12 @@ fn kit(class: &Class, content: &Content) -> Vec<Fault> {
     }
     let waits = steps(class, content);
     for (name, count) in &class.kit {
-        let Some(place) = name.value.strip_suffix(" tray").filter(|_| *count == 0) else {
-            continue;
-        };
+        let Some(place) = name.value.place().filter(|_| *count == 0) else { continue };
         let stands = |step: &&Step| {
-            step.wait.is_some()
-                && step.at_place.as_ref().is_some_and(|own| own.value == place)
+            step.stands().iter().any(|stand| stand.place.as_ref() == Some(place))
         };
         if waits.iter().any(stands) {
-            let message = said!("class-kit-no-place", place);
+            let message = said!("class-kit-no-place", place = place.standing.name());
             let fault = Fault::error("class-kit", &name.place, message);
             faults.push(fault.help(said!("class-kit-no-place-help")));
         }
@@ -222,12 +226,9 @@ fn kit(class: &Class, content: &Content) -> Vec<Fault> {
     faults
 }
 
-/// The instructor by the name that a kit list and a ticket have for one.
-const INSTRUCTOR: &str = "instructor";
-
 /// Where the class says how many there are.
-fn entry<'a>(class: &'a Class, name: &str) -> Option<&'a Place> {
-    class.kit.iter().find(|(known, _)| known.value == name).map(|(name, _)| &name.place)
+fn entry<'a>(class: &'a Class, kind: &KitKind) -> Option<&'a Place> {
+    class.kit.iter().find(|(known, _)| known.value == *kind).map(|(name, _)| &name.place)
 }
 
 /// Bakes need ovens.
@@ -235,15 +236,15 @@ fn ovens(class: &Class, content: &Content) -> Vec<Fault> {
     if !steps(class, content).iter().any(|step| step.bake.is_some()) {
         return Vec::new();
     }
-    let none = ["oven", "tray per oven"].into_iter();
-    let mut none = none.filter(|name| class.count(name) == Some(0));
-    if let Some(name) = none.next() {
-        let place = entry(class, name).unwrap_or(&class.title.place);
-        let message = said!("class-kit-no-oven", name);
+    let none = [KitKind::Oven, KitKind::TrayPerOven].into_iter();
+    let mut none = none.filter(|kind| class.count(kind) == Some(0));
+    if let Some(kind) = none.next() {
+        let place = entry(class, &kind).unwrap_or(&class.title.place);
+        let message = said!("class-kit-no-oven", name = kind.name());
         let fault = Fault::error("class-kit", place, message);
         return vec![fault.help(said!("class-kit-no-oven-help"))];
     }
-    if class.count("oven").is_some() {
+    if class.count(&KitKind::Oven).is_some() {
         return Vec::new();
     }
     let message = said!("class-kit-oven-unlisted");
@@ -256,15 +257,15 @@ fn ovens(class: &Class, content: &Content) -> Vec<Fault> {
 /// What an instructor does needs one.
 fn instructors(class: &Class, content: &Content) -> Vec<Fault> {
     let needed = needed(class, content);
-    let on_tickets = needed.iter().find(|(name, _)| name == INSTRUCTOR);
+    let on_tickets = needed.iter().find(|(kind, _)| **kind == KitKind::Instructor);
     let shows = !class.demonstrate.is_empty()
         || class.makes.iter().any(|making| making.each == Each::Demonstration);
     let least = on_tickets.map_or(0, |(_, count)| *count).max(u32::from(shows));
-    let have = class.count(INSTRUCTOR).unwrap_or(1);
+    let have = class.count(&KitKind::Instructor).unwrap_or(1);
     if have >= least {
         return Vec::new();
     }
-    let place = entry(class, INSTRUCTOR).unwrap_or(&class.title.place);
+    let place = entry(class, &KitKind::Instructor).unwrap_or(&class.title.place);
     let message = said!("class-kit-instructor", least, have);
     let fault = Fault::error("class-kit", place, message);
     vec![fault.help(said!("class-kit-instructor-help", least))]
@@ -278,20 +279,33 @@ fn names(class: &Class, content: &Content) -> Vec<Fault> {
     }
     let all: Vec<&Step> = content.recipes.iter().flat_map(Recipe::steps).collect();
     let kit = all.iter().flat_map(|step| &step.kit);
-    let mut known: Vec<String> = kit.map(|(_, name)| one_of(name)).collect();
+    let mut known: Vec<KitKind> = kit.map(|used| used.kind.clone()).collect();
     let places = all.iter().flat_map(|step| {
         let hold = step.hold.as_ref().and_then(|hold| hold.value.at_place.clone());
-        step.at_place.iter().map(|place| place.value.clone()).chain(hold)
+        let thaw = step.hold.as_ref().and_then(|hold| hold.value.thaw.as_ref());
+        let hold = hold.into_iter().chain(thaw.map(|thaw| thaw.place.clone()));
+        let proof = step.proof.iter().filter_map(|phase| phase.place.clone());
+        let place = step.at_place.iter().map(|place| place.value.clone());
+        place.chain(proof).chain(hold)
     });
-    known.extend(places.map(|place| format!("{place} tray")));
-    known.extend(KIT.map(str::to_owned));
-    let unknown = class.kit.iter().filter(|(name, _)| !known.contains(&name.value));
-    let fault = |(name, _): &(Placed<String>, u32)| {
-        let message = said!("class-kit-unknown", name = name.value);
-        let meant = BY_NAMES.iter().find(|(word, _)| *word == name.value);
+    known.extend(places.map(KitKind::Trays));
+    known.extend(KitKind::COUNTED);
+    let shelf = |standing: Standing| {
+        let written = standing.name().to_owned();
+        KitKind::Trays(Location { standing, written })
+    };
+    known.extend(SHELVES.map(shelf));
+    let words: Vec<String> = known.iter().map(KitKind::name).collect();
+    let named = class.kit.iter().map(|(name, _)| name);
+    let named = named.chain(class.changeover.kit.iter().map(|(name, _)| name));
+    let unknown = named.filter(|name| !known.contains(&name.value));
+    let fault = |name: &Placed<KitKind>| {
+        let word = name.value.name();
+        let message = said!("class-kit-unknown", name = word);
+        let meant = BY_NAMES.iter().find(|(known, _)| *known == word);
         let near = meant
             .map(|(_, meant)| *meant)
-            .or_else(|| nearest(&name.value, known.iter().map(String::as_str)));
+            .or_else(|| nearest(&word, words.iter().map(String::as_str)));
         match near {
             Some(near) => Fault::error("class-kit", &name.place, message)
                 .help(said!("did-you-mean", near)),

@@ -39,7 +39,7 @@ pub(super) fn counts(case: Case) -> Vec<Fault> {
     let Some(makes) = &recipe.makes else { return Vec::new() };
     let Makes::Pieces { count, word, .. } = &makes.value else { return Vec::new() };
     if case.work.flow.parts.are_several() {
-        return in_parts(case, (*count, word)).into_iter().collect();
+        return in_parts(case, *count, word).into_iter().collect();
     }
     let Some((at, Ok(cut))) = case.work.cuts.last() else { return Vec::new() };
     let made = cut.layout.pieces.len() as u64;
@@ -63,7 +63,7 @@ fn disagree(made: u64, promised: u64, place: &Place, message: Statement) -> Faul
 }
 
 /// The parts of a divided dough give together as many pieces as the recipe says it makes.
-fn in_parts(case: Case, (count, word): (u64, &str)) -> Option<Fault> {
+fn in_parts(case: Case, count: u64, word: &str) -> Option<Fault> {
     let made = case.work.in_parts.filter(|made| *made != count)?;
     let place = &case.work.recipe.makes.as_ref()?.place;
     let message = said!("cut-count-parts", made, count, word);

@@ -2,10 +2,10 @@
 
 use crate::fault::{Fault, Severity, nearest};
 use crate::formula::parts::shares;
-use crate::measure::{Exact, exact, show};
+use crate::measure::{Exact, exact};
 use crate::model::{Divide, Portion, Portioned};
 use crate::said;
-use crate::statement::Statement;
+use crate::statement::{Amount, Statement};
 
 use super::Case;
 
@@ -28,11 +28,12 @@ pub(super) fn unknown(case: Case) -> Vec<Fault> {
         .filter(|part| !names.contains(&part.value.as_str()))
         .map(|part| {
             let message = said!("unknown-part", part = part.value);
-            let help = match nearest(&part.value, names.iter().copied()) {
-                Some(near) => said!("did-you-mean", near),
-                None => said!("unknown-part-help"),
-            };
-            Fault::error("unknown-part", &part.place, message).help(help)
+            let near = nearest(&part.value, names.iter().copied());
+            Fault::error("unknown-part", &part.place, message).meant(
+                &part.value,
+                near,
+                || said!("unknown-part-help"),
+            )
         })
         .collect()
 }
@@ -59,13 +60,13 @@ pub(super) fn sums(case: Case) -> Vec<Fault> {
 
 /// What is wrong with a division, and whether it asks for too much.
 fn off(at: usize, parts: &[Portioned], case: Case) -> Option<(Statement, bool)> {
-    let (dough, fat) = case.work.flow.on_bench(at, &case.work.formula, case.book);
+    let (dough, fat) = case.work.flow.on_bench(at, &case.work.formula);
     let mass = dough + fat;
     let portions = || parts.iter().map(|part| &part.portion);
     let sum: Exact = shares(portions(), &mass).iter().sum();
     let whole = exact(1, 1);
-    let weight = show::metric(&mass, &exact(1, 100), false).words(&show::International);
-    let percent = |share: &Exact| show::decimal(&(share * exact(100, 1)), 0);
+    let weight = Amount::Weight { mass: mass.clone(), fine: false };
+    let percent = |share: &Exact| Amount::Number(share * exact(100, 1), 0);
     if sum > whole {
         let over = percent(&(&sum - &whole));
         return Some((said!("divided-too-much", over, weight), true));

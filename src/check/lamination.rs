@@ -2,13 +2,14 @@
 //! be, every part of a turn is long enough.
 
 use crate::dough::{
-    self, Misfit, Strain, Work as Task, block_fits, fat_layer_fits, turn_fits,
+    self, Misfit, RolledFor, Strain, block_fits, fat_layer_fits, turn_fits,
 };
 use crate::fault::{Fault, Place, Severity};
-use crate::measure::{Length, Size, exact, show};
+use crate::measure::{Length, Size, exact};
 use crate::model::{LockIn, Step};
+use crate::pantry::Role;
 use crate::said;
-use crate::statement::Statement;
+use crate::statement::{Amount, Statement};
 
 use super::Case;
 
@@ -25,8 +26,7 @@ pub(super) fn fat_block(case: Case) -> Vec<Fault> {
         Err(Misfit { short, pulls }) => (short, pulls),
     };
     let (short, pulls) = short;
-    let (block, short) =
-        (show::size(&locked.block, &show::International).metric, millimetres(&short));
+    let (block, short) = (Amount::Size(locked.block.clone()), Amount::Gap(short));
     let message = match locked.kind {
         LockIn::Envelope => said!("block-too-big-envelope", block, short),
         LockIn::Letter => said!("block-too-big-letter", block, short),
@@ -55,8 +55,7 @@ pub(super) fn fat_beside_dough(case: Case) -> Vec<Fault> {
     if usual.contains(&share) {
         return Vec::new();
     }
-    let [fat, dough] =
-        [fat, dough].map(|it| show::thickness(it, &show::International).metric);
+    let [fat, dough] = [fat, dough].map(|it| Amount::Thickness(it.clone()));
     let message = said!("fat-unlike-dough", fat, dough);
     let help = said!("fat-unlike-dough-help");
     vec![Fault::caution("fat-unlike-dough", &place, message).help(help)]
@@ -78,15 +77,17 @@ pub(super) fn thickness(case: Case) -> Vec<Fault> {
     let last_turn = last_turn.map_or("", |step| step.name.as_str());
     let mut turning =
         work.layering.laminated.folds.iter().any(|fold| fold.step == last_turn);
+    let locks_in = work.recipe.steps().any(|step| step.lock_in.is_some());
     let mut faults = Vec::new();
     for rolled in &work.layering.laminated.sheets {
-        let layered = rolled.fat_layers > 0;
+        // Before its lock-in a dough is not turned yet; with its fat mixed in it is.
+        let layered = rolled.fat_layers > 0 || !locks_in;
         let locked = work.layering.laminated.lock_in.as_ref();
         let task = match (turning && layered, is_puff(case)) {
-            _ if locked.is_some_and(|it| it.step == rolled.step) => Task::LockingIn,
-            (true, _) => Task::Turning,
-            (false, true) => Task::PuffCut,
-            (false, false) => Task::YeastCut,
+            _ if locked.is_some_and(|it| it.step == rolled.step) => RolledFor::LockingIn,
+            (true, _) => RolledFor::Turning,
+            (false, true) => RolledFor::PuffCut,
+            (false, false) => RolledFor::YeastCut,
         };
         faults.extend(one_sheet(&rolled.step, &rolled.thickness, task, case));
         turning = turning && rolled.step != last_turn;
@@ -94,7 +95,12 @@ pub(super) fn thickness(case: Case) -> Vec<Fault> {
     faults
 }
 
-fn one_sheet(step: &str, thickness: &Length, task: Task, case: Case) -> Option<Fault> {
+fn one_sheet(
+    step: &str,
+    thickness: &Length,
+    task: RolledFor,
+    case: Case,
+) -> Option<Fault> {
     let place = sheet_place(step, case)?;
     if !thickness.is_positive() {
         return Some(
@@ -102,7 +108,7 @@ fn one_sheet(step: &str, thickness: &Length, task: Task, case: Case) -> Option<F
                 .help(said!("sheet-of-nothing-help")),
         );
     }
-    let lies = show::thickness(thickness, &show::International).metric;
+    let lies = Amount::Thickness(thickness.clone());
     if *thickness < Length::centimetres(exact(THINNEST.0, THINNEST.1) / exact(10, 1)) {
         let message = said!("sheet-too-big", lies);
         return Some(
@@ -128,26 +134,24 @@ fn one_sheet(step: &str, thickness: &Length, task: Task, case: Case) -> Option<F
 }
 
 /// What would be right: the area for a usual thickness, as a share of the one written.
-fn resize(thickness: &Length, task: Task) -> Statement {
+fn resize(thickness: &Length, task: RolledFor) -> Statement {
     let usual = match task {
-        Task::LockingIn | Task::Turning => exact(8, 10),
-        Task::YeastCut => exact(4, 10),
-        Task::PuffCut => exact(3, 10),
+        RolledFor::LockingIn | RolledFor::Turning => exact(8, 10),
+        RolledFor::YeastCut => exact(4, 10),
+        RolledFor::PuffCut => exact(3, 10),
     };
-    let share = show::decimal(&(thickness.amount() / &usual * exact(100, 1)), 0);
-    let usual = show::thickness(&Length::centimetres(usual), &show::International).metric;
+    let share = Amount::Number(thickness.amount() / &usual * exact(100, 1), 0);
+    let usual = Amount::Thickness(Length::centimetres(usual));
     said!("sheet-thickness-help", usual, share)
 }
 
 pub(super) fn is_puff(case: Case) -> bool {
-    let leavened = |line: &crate::formula::Weighed| line.known_as().contains("yeast");
-    let included = case.work.formula.lines.iter().any(|line| match line.source {
-        crate::formula::Source::Recipe(recipe) => {
-            crate::formula::weigh(recipe, case.book).0.lines.iter().any(leavened)
-        }
-        crate::formula::Source::Item(_) => leavened(line),
+    let leavened = |line: &crate::formula::Weighed| line.plays(Role::Yeast);
+    let yeasted = case.work.formula.lines.iter().any(|line| match line.included() {
+        Some((_, inner)) => inner.lines.iter().any(leavened),
+        None => leavened(line),
     });
-    !included
+    !yeasted
 }
 
 /// Fat layers too thin to stay whole while turns are still to come.
@@ -162,7 +166,7 @@ pub(super) fn fat_layers(case: Case) -> Vec<Fault> {
             let message = said!(
                 "fat-layer-too-thin",
                 layers = rolled.fat_layers,
-                thickness = show::decimal(&rolled.fat_layer.in_millimetres(), 3)
+                thickness = Amount::Number(rolled.fat_layer.in_millimetres(), 3)
             );
             Some(
                 Fault::caution("fat-layer-too-thin", &place, message)
@@ -184,7 +188,7 @@ pub(super) fn parts(case: Case) -> Vec<Fault> {
             let message = said!(
                 "part-too-short",
                 parts = fold.turn.parts,
-                short = millimetres(&misfit.short)
+                short = Amount::Gap(misfit.short)
             );
             Some(Fault::error("part-too-short", &place, message).help(if crossed {
                 said!("part-too-short-crossed")
@@ -193,10 +197,6 @@ pub(super) fn parts(case: Case) -> Vec<Fault> {
             }))
         })
         .collect()
-}
-
-fn millimetres(length: &Length) -> String {
-    show::decimal(&length.in_millimetres(), 1) + " mm"
 }
 
 /// Where a step says its sheet, else its heading.

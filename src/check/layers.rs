@@ -3,10 +3,11 @@
 
 use crate::dough::{Direction, Rolled, narrows};
 use crate::fault::Fault;
-use crate::measure::{Exact, Mass, exact, show};
+use crate::measure::{Exact, Mass, exact};
 use crate::model::{Purpose, Step};
 use crate::pantry::Kind;
 use crate::said;
+use crate::statement::Amount;
 
 use super::Case;
 use super::lamination::is_puff;
@@ -40,7 +41,7 @@ pub(super) fn fat_share(case: Case) -> Vec<Fault> {
     if percent >= exact(least, 1) && percent <= exact(most, 1) {
         return Vec::new();
     }
-    let percent = show::decimal(&percent, 0);
+    let percent = Amount::Number(percent, 0);
     let message = if puff {
         said!("fat-share-puff", percent)
     } else {
@@ -85,10 +86,7 @@ pub(super) fn narrower(case: Case) -> Vec<Fault> {
         .filter_map(|rolled| {
             let [from, to] = narrows(rolled.block.as_ref()?, &rolled.sheet)?;
             let place = &step(rolled, case)?.sheet.as_ref()?.place;
-            let (from, to) = (
-                show::length(&from, &show::International).metric,
-                show::length(&to, &show::International).metric,
-            );
+            let (from, to) = (Amount::Length(from), Amount::Length(to));
             let message = said!("sheet-gets-narrower", from, to);
             Some(
                 Fault::caution("sheet-gets-narrower", place, message)

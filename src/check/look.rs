@@ -49,9 +49,8 @@ pub(super) fn logo(content: &Content) -> Vec<Fault> {
         }
         let message = said!("no-logo", logo = logo.value);
         let near = nearest(&logo.value, content.drawings.keys().map(String::as_str));
-        let help = near
-            .map_or_else(|| said!("no-logo-help"), |near| said!("did-you-mean", near));
-        return vec![Fault::error("no-logo", &logo.place, message).help(help)];
+        let fault = Fault::error("no-logo", &logo.place, message);
+        return vec![fault.meant(&logo.value, near, || said!("no-logo-help"))];
     };
     let refused = REFUSED.into_iter().filter(|(sign, _)| svg.contains(sign));
     let mut wrong: Vec<Statement> = refused.map(|(_, holds)| holds).collect();
@@ -75,16 +74,18 @@ fn on_white(parts: [u8; 3]) -> f64 {
     1.05 / (0.2126 * red + 0.7152 * green + 0.0722 * blue + 0.05)
 }
 
-/// The fault of a course in a language that the theme has no words for.
-pub fn unspoken(content: &Content, theme: &Theme) -> Option<Fault> {
-    let course = content.course.as_ref()?;
-    let place = course.language_place.as_ref()?;
-    if theme.speaks(&course.language) {
-        return None;
-    }
-    let message = said!("no-words", language = course.language);
-    let help = said!("no-words-help");
-    Some(Fault::error("no-words", place, message).help(help))
+/// The faults of a course in languages that the theme has no words for.
+pub fn unspoken(content: &Content, theme: &Theme) -> Vec<Fault> {
+    let Some(course) = &content.course else { return Vec::new() };
+    let own = course.language_place.iter().map(|place| (&course.language, place));
+    let further =
+        course.also_in.iter().map(|it| (&it.language.value, &it.language.place));
+    let unspoken = own.chain(further).filter(|(language, _)| !theme.speaks(language));
+    let fault = |(language, place)| {
+        let message = said!("no-words", language);
+        Fault::error("no-words", place, message).help(said!("no-words-help"))
+    };
+    unspoken.map(fault).collect()
 }
 
 #[cfg(test)]

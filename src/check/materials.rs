@@ -31,14 +31,14 @@ pub(super) fn unused(case: Case) -> Vec<Fault> {
         if none && section.name.place.start < section.name.place.end {
             let message = said!("unused-section", name);
             let place = &section.name.place;
-            let help = use_it(name, &own, case);
+            let help = use_it(name, &own);
             faults.push(Fault::error("unused-ingredient", place, message).help(help));
             continue;
         }
         faults.extend(own.iter().map(|line| {
             let message = said!("unused-ingredient", name = line.title());
             let name = use_name(line, &idle, case);
-            let help = use_it(name, &[line], case);
+            let help = use_it(name, &[line]);
             Fault::error("unused-ingredient", &line.line.place, message).help(help)
         }));
     }
@@ -61,8 +61,8 @@ fn use_name<'a>(line: &'a Weighed, idle: &[&Weighed], case: Case) -> &'a str {
 
 /// Says how lines are used. What brings an allergen, or may, is never said to be taken out:
 /// it may lie in the bowl although no step names it.
-fn use_it(name: &str, lines: &[&Weighed], case: Case) -> Statement {
-    if brings_allergens(lines, case.book) {
+fn use_it(name: &str, lines: &[&Weighed]) -> Statement {
+    if brings_allergens(lines) {
         return said!("unused-help-allergen", name);
     }
     said!("unused-help", name)
@@ -78,7 +78,7 @@ fn meant(case: Case<'_>) -> Option<Vec<&str>> {
 }
 
 /// The sections and ingredients here.
-fn names(case: Case<'_>) -> Vec<&str> {
+pub(super) fn names(case: Case<'_>) -> Vec<&str> {
     let mut known: Vec<&str> = Vec::new();
     for line in &case.work.formula.lines {
         for word in [line.section, line.title()] {
@@ -98,7 +98,8 @@ pub(super) fn unknown_uses(case: Case) -> Vec<Fault> {
         .map(|used| {
             let name = &used.value.name;
             let message = said!("unknown-use", name);
-            Fault::error("unknown-use", &used.place, message).help(suggest(name, case))
+            let fault = Fault::error("unknown-use", &used.place, message);
+            fault.one_of(name, &names(case), said!("names-in-recipe"))
         })
         .collect()
 }

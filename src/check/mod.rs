@@ -5,16 +5,21 @@
 
 mod acceptance;
 mod amounts;
+mod besides;
 mod classes;
 mod cutting;
+mod days;
 mod divide;
+mod goals;
 mod kit;
 mod lamination;
+mod laws;
 mod layers;
 mod links;
 mod look;
 mod materials;
 mod names;
+mod notes;
 mod ovens;
 mod perishable;
 mod pictures;
@@ -31,11 +36,13 @@ mod trays;
 #[cfg(test)]
 mod testing;
 
+pub use acceptance::ACCEPTABLE;
 pub use look::unspoken;
+pub use notes::open_notes;
 
 use crate::fault::{self, Fault, Severity};
-use crate::formula::{Book, Source, weigh};
-use crate::model::{Content, Recipe};
+use crate::formula::Book;
+use crate::model::Content;
 use crate::work::Work;
 
 /// What a rule about one recipe looks at.
@@ -53,6 +60,7 @@ type Rule = fn(Case) -> Vec<Fault>;
 /// Rules that hold for every recipe.
 const RULES: &[Rule] = &[
     materials::unknown_uses,
+    days::nights,
     divide::unknown,
     shapes::unknown,
     prose::braces,
@@ -63,6 +71,11 @@ const RULES: &[Rule] = &[
     settle::unsettled,
     places::misspelt,
     plausible::slips,
+    kit::sheeters,
+    kit::friction,
+    goals::ranges,
+    goals::out_of_place,
+    goals::at_odds,
 ];
 
 /// Rules that need the whole formula in grams: where a line of it could not be weighed they
@@ -74,6 +87,7 @@ const FORMULA_RULES: &[Rule] = &[
     safety::named_beside,
     safety::unknown_water,
     plausible::shares,
+    pieces::sizes,
 ];
 
 /// Rules about eating safely, which need all tickets too: where a line of one could not be
@@ -85,6 +99,7 @@ const SAFETY_RULES: &[Rule] = &[
     perishable::held_warm,
     perishable::raw_egg,
     perishable::cores,
+    days::thawed_warm,
 ];
 
 /// Rules about the dough on the bench: likewise, and an error elsewhere in the recipe may be
@@ -113,10 +128,10 @@ const DOUGH_RULES: &[Rule] = &[
 /// Checks one recipe as written; the faults that it accepts with a reason are left out.
 pub fn recipe(case: Case) -> Vec<Fault> {
     let recipe = case.work.recipe;
-    let mut faults = weigh(recipe, case.book).1;
+    let mut faults = case.work.formula.faults.clone();
     faults.extend(RULES.iter().flat_map(|rule| rule(case)));
     let mut dough = Vec::new();
-    if is_whole(recipe, case.book) {
+    if case.work.formula.is_whole(recipe) {
         faults.extend(FORMULA_RULES.iter().flat_map(|rule| rule(case)));
         if !recipe.unread.method {
             faults.extend(materials::unused(case));
@@ -133,21 +148,6 @@ pub fn recipe(case: Case) -> Vec<Fault> {
     dough.retain(|fault| !stops || fault.severity == Severity::Error);
     faults.extend(dough);
     faults
-}
-
-/// Whether every line of a recipe, and of what it includes, has its weight. The recipes of
-/// a checked folder include one another in no ring.
-fn is_whole(recipe: &Recipe, book: Book) -> bool {
-    let (formula, faults) = weigh(recipe, book);
-    let written: usize = recipe.formula.iter().map(|section| section.lines.len()).sum();
-    let included = formula.lines.iter().filter_map(|line| match line.source {
-        Source::Recipe(inner) => Some(inner),
-        Source::Item(_) => None,
-    });
-    faults.is_empty()
-        && recipe.unread.lines.is_empty()
-        && formula.lines.len() == written
-        && included.into_iter().all(|inner| is_whole(inner, book))
 }
 
 /// Says once for the whole folder what a bare name is taken to mean where the course leaves
@@ -168,9 +168,11 @@ pub fn content(content: &Content) -> Vec<Fault> {
     faults.extend(names::lessons(content));
     faults.extend(links::links(content));
     faults.extend(classes::classes(content));
+    faults.extend(laws::unknown(content));
     faults.extend(look::accent(content));
     faults.extend(look::logo(content));
     faults.extend(pictures::missing(content));
+    faults.extend(notes::of_nothing(content));
     faults.extend(names::words(content));
     faults
 }

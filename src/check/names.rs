@@ -2,11 +2,11 @@
 
 use std::collections::BTreeMap;
 
-use crate::fault::{Fault, Place, Placed, instead};
+use crate::fault::{Fault, Place, Placed};
 use crate::formula::Book;
 use crate::model::{Content, Ingredient};
 use crate::said;
-use crate::statement::Statement;
+use crate::statement::{Lines, Statement};
 
 /// Two files that would become one page, or whose drawings would lie in one folder: names
 /// that are the same or differ only in case.
@@ -129,7 +129,8 @@ pub(super) fn bare(book: Book) -> Vec<Fault> {
 fn taken_as(word: &str, meant: &str, place: &Place) -> Fault {
     let message = said!("bare-name", word, meant);
     let entry = ["means:\n  ", word, ": ", meant].concat();
-    Fault::caution("bare-name", place, message).help(said!("bare-name-help", entry))
+    Fault::caution("bare-name", place, message)
+        .help(said!("bare-name-help", entry = Lines(&entry)))
 }
 
 /// Each form of a word of the trade is explained once.
@@ -163,8 +164,8 @@ fn missing(
         .map(|name| {
             let file = format!("{folder}/{}.md", name.value);
             let message = said!("missing-file", file);
-            let help = instead(&name.value, known, said!("names-files"));
-            let fault = Fault::error("missing-file", &name.place, message).help(help);
+            let fault = Fault::error("missing-file", &name.place, message);
+            let fault = fault.one_of(&name.value, known, said!("names-files"));
             (name.value.clone(), fault)
         })
         .collect()

@@ -8,14 +8,11 @@
 use crate::fault::Fault;
 use crate::formula::{Filling, Source, filling};
 use crate::measure::{Duration, Temperature, exact};
-use crate::model::Step;
+use crate::model::{Location, Step};
 use crate::pantry::Kind;
 use crate::said;
 
 use super::Case;
-
-/// Words for places that keep things cold.
-const COLD: [&str; 5] = ["fridge", "freezer", "cold", "chill", "retarder"];
 
 /// The first stage of cooling, and both, in minutes: FDA Food Code 3-501.14(A).
 const STAGES: [i64; 2] = [2 * 60, 6 * 60];
@@ -48,7 +45,7 @@ pub(super) fn cooling_times(case: Case) -> Vec<Fault> {
     for step in cooling {
         let longest = longest(step);
         all = all + longest.clone();
-        if !is_cold(step.at_place.as_ref().map(|place| place.value.as_str())) {
+        if !is_cold(place(step)) {
             warm = warm + longest;
         }
         if warm > first || all > both {
@@ -81,16 +78,19 @@ pub(super) fn held_warm(case: Case) -> Vec<Fault> {
     filled.dedup();
     let warm = filled.into_iter().filter_map(|at| {
         let step = steps[at];
-        let here = step.at_place.as_ref().map(|place| place.value.as_str());
+        let here = place(step);
         let held = step.hold.as_ref().filter(|hold| {
             hold.value.up_to.is_positive()
-                && !is_cold(hold.value.at_place.as_deref().or(here))
+                && !is_cold(hold.value.at_place.as_ref().or(here))
         });
         let baked_later = flow.from(at).iter().any(|later| is_cooked(steps[*later]));
-        let waits = step.wait.as_ref().filter(|wait| {
-            let limit = Duration::minutes(exact(STAGES[0], 1));
-            wait.value.most > limit && !is_cold(here) && !baked_later
-        });
+        let limit = Duration::minutes(exact(STAGES[0], 1));
+        let stands = step.stands();
+        let mut warm = stands.iter().filter(|stand| !is_cold(stand.place.as_ref()));
+        let waits = step
+            .wait
+            .as_ref()
+            .filter(|_| !baked_later && warm.any(|stand| stand.time.most > limit));
         held.map(|hold| &hold.place).or_else(|| waits.map(|wait| &wait.place))
     });
     warm.map(|place| {
@@ -141,7 +141,7 @@ fn uses(case: Case, wanted: &dyn Fn(Filling) -> bool) -> Vec<usize> {
     let formula = &case.work.formula;
     let is_wanted = |line: usize| {
         let section = formula.lines[line].section;
-        filling(section, formula, &case.work.flow, case.book).is_some_and(wanted)
+        filling(section, formula, &case.work.flow).is_some_and(wanted)
     };
     let uses = case.work.flow.uses.iter().enumerate();
     uses.filter(|(_, uses)| uses.iter().any(|(line, _)| is_wanted(*line)))
@@ -162,13 +162,13 @@ fn is_cooked(step: &Step) -> bool {
     step.bake.is_some() || step.core.as_ref().is_some_and(|core| core.value >= least)
 }
 
-pub(super) fn is_cold(place: Option<&str>) -> bool {
-    place.is_some_and(|place| COLD.iter().any(|cold| place.contains(cold)))
+/// Where a step waits.
+fn place(step: &Step) -> Option<&Location> {
+    step.at_place.as_ref().map(|place| &place.value)
 }
 
-/// Whether it is the place where things freeze.
-pub(super) fn is_frozen(place: &str) -> bool {
-    place.contains("freezer")
+pub(super) fn is_cold(place: Option<&Location>) -> bool {
+    place.is_some_and(Location::is_cold)
 }
 
 #[cfg(test)]

@@ -16,10 +16,12 @@ fn fault(file: &Placed<String>, content: &Content) -> Option<Fault> {
     if known().any(|name| name == file.value) || content.is_unread(&file.value) {
         return None;
     }
-    let help = nearest(&file.value, known()).map_or_else(
-        || said!("missing-picture-help", picture = file.value),
-        |near| said!("did-you-mean", near),
-    );
+    let near = nearest(&file.value, known());
     let message = said!("missing-picture", picture = file.value);
-    Some(Fault::error("missing-picture", &file.place, message).help(help))
+    let fault = Fault::error("missing-picture", &file.place, message);
+    Some(
+        fault.meant(&file.value, near, || {
+            said!("missing-picture-help", picture = file.value)
+        }),
+    )
 }

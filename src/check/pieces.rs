@@ -2,6 +2,7 @@
 
 use crate::fault::Fault;
 use crate::formula::Weighed;
+use crate::model::MOST_SIZES;
 use crate::said;
 
 use super::Case;
@@ -35,6 +36,20 @@ pub(super) fn piece_weights(case: Case) -> Vec<Fault> {
     ]
 }
 
+/// Sizes that the page has no room for.
+pub(super) fn sizes(case: Case) -> Vec<Fault> {
+    let (_, beyond) = case.work.recipe.offered();
+    let Some(first) = beyond.first() else { return Vec::new() };
+    let left_out: Vec<String> =
+        beyond.iter().map(|size| size.value.to_string()).collect();
+    let most = MOST_SIZES;
+    let message = said!("too-many-sizes", most, sizes = left_out);
+    vec![
+        Fault::caution("too-many-sizes", &first.place, message)
+            .help(said!("too-many-sizes-help", size = left_out[0])),
+    ]
+}
+
 #[cfg(test)]
 mod tests {
     use super::super::testing::{assert_fault, assert_no_fault};
@@ -54,6 +69,19 @@ mod tests {
         for line in ["bread flour, for dusting", "fine salt, to taste"] {
             assert_no_fault(&head(line), MIX, "weight-open");
         }
+    }
+
+    #[test]
+    fn a_page_offers_six_sizes() {
+        let head = |sizes: &str| {
+            format!(
+                "makes: 12 rolls\nalso for: {sizes}\nformula:\n  dough:\n    - 500 g rye flour\n"
+            )
+        };
+        // The written size and what stands there twice are no sizes more.
+        assert_no_fault(&head("6, 8, 12, 18, 18, 24, 30"), MIX, "too-many-sizes");
+        let sizes = "6, 8, 18, 24, 30, 36, 48";
+        assert_fault(&head(sizes), MIX, "too-many-sizes", sizes);
     }
 
     #[test]

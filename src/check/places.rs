@@ -2,22 +2,10 @@
 //! rule about keeping cold knows.
 
 use crate::fault::{Fault, nearest};
+use crate::model::Standing;
 use crate::said;
 
 use super::Case;
-
-/// Places that are meant where a word is nearly one of them (common practice, no source).
-const KNOWN: [&str; 9] = [
-    "basket",
-    "bench",
-    "cold room",
-    "counter",
-    "freezer",
-    "fridge",
-    "oven",
-    "proofer",
-    "rack",
-];
 
 /// The word has this many letters at least: `tin` is no misspelt `rack`.
 const SHORTEST: usize = 4;
@@ -26,21 +14,37 @@ const SHORTEST: usize = 4;
 pub(super) fn misspelt(case: Case) -> Vec<Fault> {
     let steps = || case.work.recipe.steps();
     let stands = steps().filter_map(|step| {
-        step.at_place.as_ref().map(|place| (place.value.as_str(), &place.place))
+        step.at_place.as_ref().map(|place| (&place.value, &place.place))
     });
     let held = steps().filter_map(|step| {
         let hold = step.hold.as_ref()?;
-        Some((hold.value.at_place.as_deref()?, &hold.place))
+        Some((hold.value.at_place.as_ref()?, &hold.place))
     });
-    let misspelt = stands.chain(held).filter_map(|(word, place)| {
-        let near =
-            nearest(word, KNOWN).filter(|near| !word.to_lowercase().contains(near))?;
-        (word.chars().count() >= SHORTEST).then_some((word, near, place))
+    let proofs = steps().filter(|step| !step.proof.is_empty()).flat_map(|step| {
+        let places = step.proof.iter().filter_map(|phase| phase.place.as_ref());
+        places.zip(step.wait.iter().map(|wait| &wait.place).cycle())
+    });
+    let thawed = steps().filter_map(|step| {
+        let hold = step.hold.as_ref()?;
+        Some((&hold.value.thaw.as_ref()?.place, &hold.place))
+    });
+    let known = Standing::KNOWN;
+    let all = stands.chain(held).chain(proofs).chain(thawed);
+    let misspelt = all.filter_map(|(location, place)| {
+        let Standing::Own(word, _) = &location.standing else { return None };
+        // One that is nearly a known one is meant to be it (common practice, no source).
+        let near = nearest(word, known.iter().map(Standing::name));
+        let near = near.filter(|near| !word.contains(near))?;
+        let long = word.chars().count() >= SHORTEST;
+        long.then_some((&location.written, near, place))
     });
     misspelt
         .map(|(name, near, place)| {
-            Fault::caution("place-misspelt", place, said!("place-misspelt", name))
-                .help(said!("did-you-mean", near))
+            Fault::caution("place-misspelt", place, said!("place-misspelt", name)).meant(
+                name,
+                Some(near),
+                || said!("did-you-mean", near),
+            )
         })
         .collect()
 }

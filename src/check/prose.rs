@@ -1,12 +1,12 @@
 //! Braces in prose mean something.
 
-use crate::fault::{Fault, clip};
+use crate::fault::{Fault, clip, nearest};
 use crate::model::{Inline, Live};
 use crate::said;
 use crate::statement::Statement;
 
 use super::Case;
-use super::materials::{is_known, suggest};
+use super::materials::{is_known, names, suggest};
 
 /// Braces that are no temperature, size, length, `pieces`, section or ingredient.
 pub(super) fn braces(case: Case) -> Vec<Fault> {
@@ -27,14 +27,29 @@ pub(super) fn braces(case: Case) -> Vec<Fault> {
             {
                 let name = &clip(name);
                 let message = said!("unknown-brace", name);
-                let help = help(name, case);
-                faults.push(
-                    Fault::error("unknown-brace", &value.place, message).help(help),
-                );
+                let fault = Fault::error("unknown-brace", &value.place, message);
+                let fault = fault.help(help(name, case));
+                faults.push(match meant(name, case) {
+                    Some(near) => {
+                        fault.mended(value.place.clone(), format!("{{{near}}}"))
+                    }
+                    None => fault,
+                });
             }
         });
     }
     faults
+}
+
+/// What a name in braces was meant to be: a section, an ingredient or a temperature.
+fn meant(name: &str, case: Case) -> Option<String> {
+    let degrees = name.strip_suffix(['C', 'F']).map(str::trim_end);
+    let digits =
+        degrees.filter(|it| !it.is_empty() && it.bytes().all(|one| one.is_ascii_digit()));
+    match digits {
+        Some(digits) => Some(format!("{digits} °{}", &name[name.len() - 1..])),
+        None => nearest(name, names(case)).map(str::to_owned),
+    }
 }
 
 /// A slip in a temperature or size is answered as such.

@@ -6,13 +6,14 @@ use crate::formula::{Counting, Formula, allergens as sum, dry_unknown, expand};
 use crate::measure::exact;
 use crate::pantry::yaml_key;
 use crate::said;
+use crate::statement::Lines;
 
 use super::Case;
 
 /// Ingredients whose allergens are not known.
 pub(super) fn allergens(case: Case) -> Vec<Fault> {
     let work = case.work;
-    let unknown = sum(&expand(&work.formula, &exact(1, 1), case.book)).unknown;
+    let unknown = sum(&expand(&work.formula, &exact(1, 1))).unknown;
     unknown
         .iter()
         .map(|name| {
@@ -22,7 +23,7 @@ pub(super) fn allergens(case: Case) -> Vec<Fault> {
             let message = said!("allergens-unknown", name);
             let entry = yaml_key(name) + ":\n  allergens:";
             Fault::caution("allergens-unknown", place, message)
-                .help(said!("allergens-unknown-help", entry))
+                .help(said!("allergens-unknown-help", entry = Lines(&entry)))
         })
         .collect()
 }
@@ -31,7 +32,7 @@ pub(super) fn allergens(case: Case) -> Vec<Fault> {
 /// nothing else in the recipe has: it counts, and its weight is nowhere.
 pub(super) fn named_beside(case: Case) -> Vec<Fault> {
     let formula = &case.work.formula;
-    let of = |formula: &Formula| sum(&expand(formula, &exact(1, 1), case.book));
+    let of = |formula: &Formula| sum(&expand(formula, &exact(1, 1)));
     let all = of(formula);
     let mut faults = Vec::new();
     for line in &formula.lines {
@@ -76,7 +77,7 @@ pub(super) fn unknown_water(case: Case) -> Vec<Fault> {
     if work.counting != Counting::Water || work.hydration.is_some() {
         return Vec::new();
     }
-    let unknown = dry_unknown(&work.formula, &work.body, case.book);
+    let unknown = dry_unknown(&work.formula, &work.body);
     let lines = work.formula.lines.iter();
     let lines = lines.filter(|line| unknown.contains(&line.known_as()));
     lines

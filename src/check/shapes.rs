@@ -21,16 +21,16 @@ pub(super) fn unknown(case: Case) -> Vec<Fault> {
     let words = || known.iter().map(Shaping::word).chain(own.iter().copied());
     let shapes = case.work.recipe.steps().filter_map(|step| step.shape.as_ref());
     shapes
-        .filter_map(|shape| match &shape.value {
-            Shaping::Own(name) if !own.contains(&name.as_str()) => {
-                let message = said!("unknown-shape", name);
-                let help = match nearest(name, words()) {
-                    Some(near) => said!("did-you-mean", near),
-                    None => said!("unknown-shape-help"),
-                };
-                Some(Fault::error("unknown-shape", &shape.place, message).help(help))
+        .filter_map(|shape| {
+            let Shaping::Own(name) = &shape.value else { return None };
+            if own.contains(&name.as_str()) {
+                return None;
             }
-            _ => None,
+            let message = said!("unknown-shape", name);
+            let fault = Fault::error("unknown-shape", &shape.place, message);
+            Some(
+                fault.meant(name, nearest(name, words()), || said!("unknown-shape-help")),
+            )
         })
         .collect()
 }
@@ -41,7 +41,7 @@ pub(super) fn misfits(case: Case) -> Vec<Fault> {
     steps
         .filter_map(|(at, step)| {
             let shape = step.shape.as_ref()?;
-            let piece = piece_in_hand(case.work, at, case.book)?;
+            let piece = piece_in_hand(case.work, at)?;
             if fits(&shape.value, piece.form) {
                 return None;
             }

@@ -1,6 +1,6 @@
 //! Steps follow one another, videos and preferments exist, and something is made.
 
-use crate::fault::{Fault, Placed, instead, nearest};
+use crate::fault::{Fault, Placed, nearest};
 use crate::said;
 
 use super::Case;
@@ -31,12 +31,13 @@ pub(super) fn videos(case: Case) -> Vec<Fault> {
     named
         .filter(|name| known().all(|known| known != name.value))
         .map(|name| {
-            let help = nearest(&name.value, known()).map_or_else(
-                || said!("unknown-video-help", name = name.value),
-                |near| said!("did-you-mean", near),
-            );
+            let near = nearest(&name.value, known());
             let message = said!("unknown-video", name = name.value);
-            Fault::error("unknown-video", &name.place, message).help(help)
+            Fault::error("unknown-video", &name.place, message).meant(
+                &name.value,
+                near,
+                || said!("unknown-video-help", name = name.value),
+            )
         })
         .collect()
 }
@@ -104,9 +105,9 @@ fn unknown_section(name: &Placed<String>, sections: &[&str]) -> Option<Fault> {
     if sections.contains(&name.value.as_str()) {
         return None;
     }
-    let help = instead(&name.value, sections, said!("names-sections"));
     let message = said!("unknown-section", name = name.value);
-    Some(Fault::error("unknown-section", &name.place, message).help(help))
+    let fault = Fault::error("unknown-section", &name.place, message);
+    Some(fault.one_of(&name.value, sections, said!("names-sections")))
 }
 
 #[cfg(test)]

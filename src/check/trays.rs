@@ -1,11 +1,11 @@
 //! No more pieces stand on a tray than fit with the gap that they need.
 
 use crate::dough::long_first;
-use crate::dough::shaping::best_lie;
+use crate::dough::shaping::{best_lie, lie_in_rows};
 use crate::fault::{Fault, Placed};
-use crate::measure::show;
 use crate::model::Step;
 use crate::said;
+use crate::statement::Amount;
 use crate::work::{is_leavened, kit, set_down};
 
 use super::Case;
@@ -17,29 +17,25 @@ pub(super) fn full(case: Case) -> Vec<Fault> {
     baking
         .filter_map(|(at, step)| {
             let per_tray = step.per_tray.as_ref()?;
-            crowded(case, (at, step), per_tray)
+            crowded(case, at, step, per_tray)
         })
         .collect()
 }
 
-fn crowded(
-    case: Case,
-    (at, step): (usize, &Step),
-    per_tray: &Placed<u64>,
-) -> Option<Fault> {
+fn crowded(case: Case, at: usize, step: &Step, per_tray: &Placed<u64>) -> Option<Fault> {
     let tray = long_first(kit(case.book).tray.as_ref()?);
-    let leavened = is_leavened(case.work, case.book);
+    let leavened = is_leavened(case.work);
     let trays = case.work.lots.get(at)?.iter().filter_map(|lot| {
         let piece = set_down(case.work, lot.part, at, case.book)?.footprint()?;
-        let lie = best_lie(&tray, &piece, leavened);
+        let lie = match step.tray_rows.as_slice() {
+            [] => best_lie(&tray, &piece, leavened),
+            rows => lie_in_rows(&tray, &piece, (rows, leavened)),
+        };
         let on_one = per_tray.value.min(lot.pieces);
         (lie.fits < on_one).then_some((lie.fits, on_one, piece.size))
     });
     let (fits, on_one, piece) = trays.min_by_key(|(fits, ..)| *fits)?;
-    let (piece, tray) = (
-        show::size(&piece, &show::International).metric,
-        show::size(&tray, &show::International).metric,
-    );
+    let (piece, tray) = (Amount::Size(piece), Amount::Size(tray));
     let message = said!("tray-too-full", on_one, piece, tray, fits);
     let most = fits.max(1);
     let help = said!("tray-too-full-help", most);
@@ -64,5 +60,10 @@ mod tests {
     fn a_tray_holds_so_many() {
         assert_no_fault(HEAD, &body(8), "tray-too-full");
         assert_fault(HEAD, &body(9), "tray-too-full", "9");
+        // Three rows across 40 cm leave no gap of 4.6 cm between squares of 10 cm.
+        let rows = body(8).replace("per tray: 8", "per tray: 8, rows of 3, 2, 3");
+        assert_fault(HEAD, &rows, "tray-too-full", "8, rows of 3, 2, 3");
+        let rows = rows.replace("rows of 3, 2, 3", "2 rows of 4");
+        assert_no_fault(HEAD, &rows, "tray-too-full");
     }
 }

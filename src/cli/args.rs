@@ -23,7 +23,7 @@ pub(super) const CONTENT: &str = "content";
 
 /// Turns a folder of hand-baking recipes in plain text into a checked course site and
 /// printed handouts.
-#[derive(Parser)]
+#[derive(Clone, Parser)]
 #[command(version = VERSION, about, propagate_version = true)]
 pub(super) struct Args {
     /// The content folder.
@@ -66,7 +66,7 @@ impl Color {
 }
 
 /// The commands.
-#[derive(Subcommand)]
+#[derive(Clone, Subcommand)]
 pub(super) enum Command {
     /// Write a small course to begin from, into a new folder.
     #[command(after_help = "Example: tourier start content")]
@@ -77,6 +77,9 @@ pub(super) enum Command {
     /// Serve the site on this machine only, and make it anew when a file is saved.
     #[command(after_help = "Example: tourier preview --port 8000")]
     Preview(PreviewArgs),
+    /// Speak with your editor while you write: faults, completion, what a word is (Language
+    /// Server Protocol on standard input and output).
+    Editor,
     /// Print one handout as PDF, or those of the whole course or of a class as one.
     #[command(
         after_help = "Examples: tourier handout crescents --kind bench --units us --paper letter --pieces 24
@@ -106,6 +109,11 @@ pub(super) enum Command {
         after_help = "Examples: tourier today evening-3 \"all: first turn\"\n          tourier today evening-3 \"pairs 1-3: second turn; pair 4 late 10\" --now 18:55\n          tourier today evening-3 \"oven 2 out\"\n          tourier today evening-3"
     )]
     Today(TodayArgs),
+    /// Note something of a recipe at the bench, for its next edition; show its notes.
+    #[command(
+        after_help = "Examples: tourier note crescents \"baked 2 min longer\"\n          tourier note crescents\n          tourier note crescents \"taken up 1\""
+    )]
+    Note(NoteArgs),
     /// The order list and the weigh-out of a class.
     #[command(after_help = "Example: tourier order evening-3 --as csv")]
     Order(OrderArgs),
@@ -141,14 +149,14 @@ pub(super) enum As {
 }
 
 /// `start`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct StartArgs {
     /// The folder to write the course into; a new one, or one with nothing in it.
     pub(super) dir: PathBuf,
 }
 
 /// `draft`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct DraftArgs {
     /// The file with the recipe; `-` for what is typed or pasted in.
     pub(super) file: PathBuf,
@@ -159,7 +167,7 @@ pub(super) struct DraftArgs {
 }
 
 /// `publish`.
-#[derive(ClapArgs)]
+#[derive(Clone, Default, ClapArgs)]
 pub(super) struct PublishArgs {
     /// The output folder; `output` where not said.
     #[arg(long, value_name = "DIR")]
@@ -172,6 +180,10 @@ pub(super) struct PublishArgs {
     /// time.
     #[arg(long)]
     pub(super) thorough: bool,
+    /// A folder of made files that machines and courses share: what is in it is not made
+    /// again, and what is made is put into it where that may be written to.
+    #[arg(long, value_name = "DIR")]
+    pub(super) shared: Option<PathBuf>,
 }
 
 impl PublishArgs {
@@ -182,15 +194,24 @@ impl PublishArgs {
 }
 
 /// `preview`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct PreviewArgs {
     /// The port to serve on; a free one where not said.
     #[arg(long, value_parser = clap::value_parser!(u16).range(1..))]
     pub(super) port: Option<u16>,
+    /// Begin at the desk: the texts written in the browser, beside the page that they make.
+    #[arg(long)]
+    pub(super) desk: bool,
+    /// Only to read: no desk, and nothing is written.
+    #[arg(long, conflicts_with = "desk")]
+    pub(super) to_read: bool,
+    /// Do not open the browser.
+    #[arg(long)]
+    pub(super) no_browser: bool,
 }
 
 /// `handout`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct HandoutArgs {
     /// The file name of a recipe; `all` for every recipe of the course behind a cover; the
     /// file name of a class for its whole set: student sheets, and bench cards for each
@@ -205,6 +226,13 @@ pub(super) struct HandoutArgs {
     /// The paper; the course's own where not said.
     #[arg(long, value_enum)]
     pub(super) paper: Option<PaperArg>,
+    /// The language, of those that the course is to be had in; its first where not said.
+    #[arg(long, value_name = "TAG")]
+    pub(super) language: Option<String>,
+    /// What is said to some of those who bake, which pages fold away, printed too; for a class
+    /// as its file says where not said.
+    #[arg(long, value_enum, value_delimiter = ',', value_name = "LEVEL")]
+    pub(super) level: Vec<LevelArg>,
     /// Two pages on each side of the paper, to be folded in half.
     #[arg(long)]
     pub(super) booklet: bool,
@@ -238,10 +266,12 @@ macro_rules! typed {
 typed!(KindArg, HandoutKind, "A kind of handout.",
     Student: "To take home", Bench: "One page to stand at the station", LargePrint: "The student sheet in 18 pt");
 typed!(UnitsArg, Units, "A unit system.", Metric: "Metric", Us: "US customary");
+typed!(LevelArg, Level, "For whom a line is.",
+    Beginners: "Who make it for the first time", Practised: "Who have done it before");
 typed!(PaperArg, Paper, "A size of paper.", A4: "A4", Letter: "US Letter");
 
 /// `proof`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct ProofArgs {
     /// The form of the answer.
     #[arg(long = "as", value_enum, default_value_t = As::Text)]
@@ -249,7 +279,7 @@ pub(super) struct ProofArgs {
 }
 
 /// `facts`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct FactsArgs {
     /// The recipe's file name.
     #[arg(required_unless_present = "schema")]
@@ -281,10 +311,12 @@ pub(super) enum SchemaOf {
     Recipe,
     /// A technique's head.
     Technique,
+    /// The head of a text in a further language.
+    Translation,
 }
 
 /// A recipe and how to scale it.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct RecipeArgs {
     /// The recipe's file name.
     pub(super) recipe: String,
@@ -293,7 +325,7 @@ pub(super) struct RecipeArgs {
 }
 
 /// `today`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct TodayArgs {
     /// The class's file name.
     pub(super) class: String,
@@ -314,10 +346,25 @@ pub(super) struct TodayArgs {
     pub(super) form: PlanForm,
 }
 
+/// `note`.
+#[derive(Clone, ClapArgs)]
+pub(super) struct NoteArgs {
+    /// The recipe's file name.
+    pub(super) recipe: String,
+    /// What to note; `taken up 2` where the recipe has the second note now, `taken up` where it
+    /// has all. Nothing shows the notes.
+    #[arg(default_value = "")]
+    pub(super) said: String,
+    /// The day of the note, `2027-03-03`; this machine's today where it is not said.
+    #[arg(long, value_name = "DATE")]
+    pub(super) on: Option<String>,
+}
+
 /// `timetable`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct TimetableArgs {
-    /// The class's or the recipe's file name.
+    /// The class's or the recipe's file name; several recipes, `crescents,chocolate-batons`, are
+    /// made together, a dough that they share once.
     pub(super) name: String,
     /// For a recipe: when it shall be ready, `2027-03-07 09:00`.
     #[arg(long, value_name = "TIME")]
@@ -325,6 +372,9 @@ pub(super) struct TimetableArgs {
     /// The form of the answer.
     #[arg(long = "as", value_enum, default_value_t = PlanForm::Text)]
     pub(super) form: PlanForm,
+    /// With `--as ics`: the calendar of the group of this number; the instructor's without it.
+    #[arg(long, value_name = "NUMBER")]
+    pub(super) group: Option<u32>,
     #[command(flatten)]
     pub(super) scaling: ScalingArgs,
 }
@@ -343,7 +393,7 @@ pub(super) enum PlanForm {
 }
 
 /// `order`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct OrderArgs {
     /// The class's file name.
     pub(super) class: String,
@@ -364,7 +414,7 @@ pub(super) enum OrderForm {
 }
 
 /// `changes`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct ChangesArgs {
     /// The content folder of the old edition.
     pub(super) old: PathBuf,
@@ -379,7 +429,7 @@ pub(super) struct ChangesArgs {
 }
 
 /// `convert`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct ConvertArgs {
     /// What to convert: `2 cups bread flour`, `190 °C`.
     pub(super) amount: String,
@@ -389,15 +439,15 @@ pub(super) struct ConvertArgs {
 }
 
 /// `completions`.
-#[derive(ClapArgs)]
+#[derive(Clone, ClapArgs)]
 pub(super) struct CompletionsArgs {
     /// The shell.
     #[arg(value_enum)]
     pub(super) shell: clap_complete::Shell,
 }
 
-/// Scaling, wherever a recipe is named.
-#[derive(ClapArgs, Default)]
+/// Scaling, wherever a recipe is named, and in which of its ways it is meant.
+#[derive(Clone, ClapArgs, Default)]
 pub(super) struct ScalingArgs {
     /// So many pieces: `24`.
     #[arg(long, value_name = "NUMBER")]
@@ -417,6 +467,9 @@ pub(super) struct ScalingArgs {
     /// For another tin: `23 cm round`.
     #[arg(long, value_name = "SIZE", conflicts_with_all = ["pieces", "piece_weight", "batches", "flour", "total"])]
     pub(super) tin: Option<String>,
+    /// In one of its ways, or several: `"oat drink"`, `"without walnuts"`.
+    #[arg(long, value_name = "WAY", value_delimiter = ',')]
+    pub(super) with: Vec<String>,
 }
 
 impl ScalingArgs {

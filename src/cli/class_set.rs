@@ -6,9 +6,9 @@ use crate::formula::Scaling;
 use crate::model::Class;
 use crate::paper::Tubs;
 use crate::plan::Unclear;
-use crate::product::Bundle;
+use crate::product::{Bundle, Supplies};
 use crate::said;
-use crate::sheet::{HandoutKind, build};
+use crate::sheet::{HandoutKind, making};
 
 use super::args::HandoutArgs;
 use super::handout::{Print, Shop, grid, print, put};
@@ -19,9 +19,12 @@ pub(super) fn run(shop: &Shop, class: &Class, options: &HandoutArgs) -> Done {
     if options.scaling.scaling()? != Scaling::Batches(crate::measure::exact(1, 1)) {
         return Err(Stop::Use(said!("handout-class-size")));
     }
-    let mut print = print(options, shop.supplies.course, "");
+    let mut print = print(options, shop.supplies.course);
     let cannot = |reason: Unclear| cannot(class, reason);
-    let bundle = Bundle::new(class, shop.supplies).map_err(cannot)?;
+    let asked = shop.supplies.levels;
+    let levels = if asked.is_empty() { &class.levels } else { asked };
+    let supplies = Supplies { levels, ..shop.supplies };
+    let bundle = Bundle::new(class, supplies).map_err(cannot)?;
     if let Some(size) = &options.labels {
         return labels(shop, class, &bundle, (options, &print, size));
     }
@@ -51,7 +54,7 @@ fn labels(
 ) -> Done {
     let (book, words) = (shop.supplies.edition.book(), shop.supplies.words);
     let order =
-        build::order(class, book, words).map_err(|reason| cannot(class, reason))?;
+        making::order(class, book, words).map_err(|reason| cannot(class, reason))?;
     let tubs = bundle.tubs(&order.tubs);
     let (title, paper) = (class.title.value.as_str(), print.paper);
     let course = shop.supplies.course;

@@ -1,11 +1,11 @@
 //! `tourier convert`: one quick answer, with the density it used.
 
-use crate::measure::{CupSet, Exact, Mass, Temperature, Unit, exact, show};
+use crate::measure::{CupSet, Exact, Mass, Temperature, Unit, exact};
 use crate::model::Quantity;
 use crate::pantry::{Item, Pantry};
 use crate::read::{amount_of, temperature};
 use crate::said;
-use crate::statement::Statement;
+use crate::statement::{Amount, Statement};
 
 use super::args::ConvertArgs;
 use super::{Call, Done, Stop, open};
@@ -21,16 +21,51 @@ pub(super) fn run(call: &Call, options: &ConvertArgs) -> Done {
     };
     let answer =
         convert(&options.amount, options.unit.as_deref().unwrap_or(""), pantry, cups);
-    call.say(&answer.map_err(Stop::Use)?)
+    call.say(&answer.map_err(|why| Stop::Use(why.said()))?)
 }
 
-/// The answer in one line; the reason where there is none.
+/// Why there is no answer.
+#[derive(Clone, Debug, PartialEq, Eq)]
+enum Unconverted {
+    /// Nothing is said that it should become.
+    IntoWhat(String),
+    /// No unit has this word.
+    NoUnit(String),
+    /// No amount begins the text.
+    Unreadable(String),
+    /// The pantry has no such ingredient; perhaps the nearest is meant.
+    Unknown { name: String, near: Option<String> },
+    /// The way leads from weight to volume or back, and nothing is known of its density.
+    NoDensity(Unit, String),
+    /// No scale of temperatures has this word.
+    NoScale(String),
+}
+
+impl Unconverted {
+    fn said(&self) -> Statement {
+        match self {
+            Self::IntoWhat(text) => said!("convert-into-what", text),
+            Self::NoUnit(unit) => said!("convert-no-unit", unit),
+            Self::Unreadable(text) => said!("convert-unreadable", text),
+            Self::Unknown { name, near: Some(near) } => {
+                said!("convert-unknown", name, near)
+            }
+            Self::Unknown { name, near: None } => said!("unknown-ingredient", name),
+            Self::NoDensity(unit, title) => {
+                said!("no-density", unit = unit.word(), title)
+            }
+            Self::NoScale(wanted) => said!("convert-no-scale", wanted),
+        }
+    }
+}
+
+/// The answer in one line.
 fn convert(
     text: &str,
     unit: &str,
     pantry: &Pantry,
     cups: CupSet,
-) -> Result<Statement, Statement> {
+) -> Result<Statement, Unconverted> {
     if let Some(degrees) = text.trim().strip_prefix("fan ").and_then(temperature) {
         let heat = plain_oven(&degrees, text, unit);
         return Ok(said!("convert-without-fan", text, heat));
@@ -39,23 +74,22 @@ fn convert(
         return between_ovens(text, &degrees, unit);
     }
     if unit.is_empty() {
-        return Err(said!("convert-into-what", text));
+        return Err(Unconverted::IntoWhat(text.to_owned()));
     }
-    let wanted = Unit::parse(unit).ok_or_else(|| said!("convert-no-unit", unit))?;
+    let wanted = Unit::parse(unit).ok_or_else(|| Unconverted::NoUnit(unit.to_owned()))?;
     let (quantity, name) = amount_of(text, text.contains(','))
-        .ok_or_else(|| said!("convert-unreadable", text))?;
+        .ok_or_else(|| Unconverted::Unreadable(text.to_owned()))?;
     let name = name.trim();
     let found = match quantity {
         Quantity::Pieces(..) => pantry.find_pieces(name),
-        _ => pantry.find(name).map(|item| (item, None)),
+        Quantity::Unit(..) | Quantity::Sum(_) | Quantity::Batches(_) => {
+            pantry.find(name).map(|item| (item, None))
+        }
     };
     let item = found.as_ref().map(|(item, _)| *item);
     if item.is_none() && !name.is_empty() {
-        let near = pantry.suggestions(name);
-        return Err(match near.first() {
-            Some(near) => said!("convert-unknown", name, near),
-            None => said!("unknown-ingredient", name),
-        });
+        let near = pantry.suggestions(name).into_iter().next().map(Into::into);
+        return Err(Unconverted::Unknown { name: name.to_owned(), near });
     }
     let grams = weight(&quantity, found.as_ref(), cups);
     let millilitres = volume(&quantity, item, cups);
@@ -63,12 +97,12 @@ fn convert(
         matches!(&quantity, Quantity::Unit(_, unit) if unit.millilitres(cups).is_some());
     let found = (item, in_volume);
     let amount = answer(wanted, grams.as_ref(), millilitres.as_ref(), found, cups)
-        .ok_or_else(|| said!("no-density", unit = wanted.word(), title = name))?;
+        .ok_or_else(|| Unconverted::NoDensity(wanted, name.to_owned()))?;
     let density =
         item.and_then(Item::grams_a_millilitre).filter(|_| crosses(&quantity, wanted));
-    let density = density.map(|density| show::decimal(&density, 3));
+    let density = density.map(|density| Amount::Number(density, 3));
     let places = if amount < exact(10, 1) { 2 } else { 1 };
-    let (amount, unit) = (show::decimal(&amount, places), wanted.word());
+    let (amount, unit) = (Amount::Number(amount, places), wanted.word());
     Ok(match density {
         Some(density) => said!("convert-answer-density", text, amount, unit, density),
         None => said!("convert-answer", text, amount, unit),
@@ -76,10 +110,13 @@ fn convert(
 }
 
 /// An oven without the fan it was written with, in its own scale or the one wanted.
-fn plain_oven(degrees: &Temperature, text: &str, wanted: &str) -> String {
-    let label = show::temperature(&degrees.without_fan(), &show::International);
+fn plain_oven(degrees: &Temperature, text: &str, wanted: &str) -> Amount {
     let scale = if wanted.is_empty() { text } else { wanted };
-    if scale.contains('F') { label.us } else { label.metric }
+    in_scale(degrees.without_fan(), !scale.contains('F'))
+}
+
+fn in_scale(degrees: Temperature, celsius: bool) -> Amount {
+    if celsius { Amount::Celsius(degrees) } else { Amount::Fahrenheit(degrees) }
 }
 
 /// An oven in the other scale, or with and without its fan.
@@ -87,27 +124,22 @@ fn between_ovens(
     text: &str,
     degrees: &Temperature,
     wanted: &str,
-) -> Result<Statement, Statement> {
+) -> Result<Statement, Unconverted> {
     let celsius = text.contains('C');
-    let in_its_scale = |degrees: &Temperature| {
-        let label = show::temperature(degrees, &show::International);
-        if celsius { label.metric } else { label.us }
-    };
     match wanted.trim().trim_start_matches('°') {
         "C" | "F" => {
-            let label = show::temperature(degrees, &show::International);
-            let shown = if wanted.contains('C') { label.metric } else { label.us };
+            let shown = in_scale(degrees.clone(), wanted.contains('C'));
             Ok(said!("convert-heat", heat = text, shown))
         }
         "fan" => {
-            let heat = in_its_scale(&degrees.with_fan());
+            let heat = in_scale(degrees.with_fan(), celsius);
             Ok(said!("convert-with-fan", text, heat))
         }
         "no fan" => {
-            let heat = in_its_scale(&degrees.without_fan());
+            let heat = in_scale(degrees.without_fan(), celsius);
             Ok(said!("convert-from-fan", text, heat))
         }
-        _ => Err(said!("convert-no-scale", wanted)),
+        _ => Err(Unconverted::NoScale(wanted.to_owned())),
     }
 }
 
@@ -187,9 +219,9 @@ mod tests {
     use super::super::english;
     use super::*;
 
-    fn told(answer: Result<Statement, Statement>) -> Result<String, String> {
+    fn told(answer: Result<Statement, Unconverted>) -> Result<String, String> {
         let words = english();
-        answer.map(|said| words.tell(&said)).map_err(|said| words.tell(&said))
+        answer.map(|said| words.tell(&said)).map_err(|why| words.tell(&why.said()))
     }
 
     /// USDA SR28 NDB 20083: 1 cup of bread flour = 137 g; NDB 01123: 1 large egg = 50 g.

@@ -8,19 +8,24 @@ use crate::said;
 use crate::store;
 
 use super::args::DraftArgs;
-use super::{Call, Done, Stop, say};
+use super::{COURSE, Call, Done, Stop, content_option, here, say};
 
 /// Writes the draft, and says what its author has to settle.
 pub(super) fn run(call: &Call, options: &DraftArgs) -> Done {
     let text = store::text_of(&options.file).map_err(use_of)?;
+    // Within a course a draft would make a second one where the folder is not named.
+    if options.to.is_none() && Path::new(COURSE).exists() {
+        here(&call.args.content)?;
+    }
     let course = if call.args.content.is_dir() {
         store::load(&call.args.content)?.0
     } else {
         Vec::new()
     };
     let shown = options.file.display().to_string();
-    let draft = draft(&text, &course)
-        .map_err(|why| Stop::Use(said!("draft-cannot", file = shown, why)))?;
+    let draft = draft(&text, &course).map_err(|why| {
+        Stop::Use(said!("draft-cannot", file = shown, why = why.said()))
+    })?;
     if options.to.as_ref().is_some_and(|to| to.as_os_str() == "-") {
         return say(draft.text.as_bytes());
     }
@@ -56,5 +61,5 @@ fn report(call: &Call, draft: &Draft, to: &Path) -> Done {
     for doubt in &draft.doubts {
         say(format!("  - {doubt}\n").as_bytes())?;
     }
-    call.say(&said!("draft-next"))
+    call.say(&said!("draft-next", content = content_option(&call.args.content)))
 }

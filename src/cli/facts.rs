@@ -5,7 +5,7 @@ use crate::said;
 use crate::sheet::Sheet;
 
 use super::args::{FactsArgs, SchemaOf};
-use super::{Call, Done, Stop, json, open, recipe, say, words};
+use super::{Call, Done, Stop, in_ways, json, open, recipe, say, words};
 
 /// Prints the facts, or their schema.
 pub(super) fn run(call: &Call, options: &FactsArgs) -> Done {
@@ -16,9 +16,10 @@ pub(super) fn run(call: &Call, options: &FactsArgs) -> Done {
         }
         return schema_of(of);
     }
-    let (edition, theme) = open(call)?;
+    let (mut edition, theme) = open(call)?;
     let words = words(&theme, &edition)?;
     let name = options.recipe.as_deref().unwrap_or_default();
+    let name = &in_ways(call, &mut edition, name, &options.scaling.with)?;
     let recipe = recipe(call, &edition, name)?;
     let sheet =
         edition.sheet(recipe, &options.scaling.scaling()?, &words).map_err(|reason| {
@@ -37,6 +38,7 @@ fn schema_of(of: SchemaOf) -> Done {
         SchemaOf::Class => Shape::Class,
         SchemaOf::Recipe => Shape::Recipe,
         SchemaOf::Technique => Shape::Technique,
+        SchemaOf::Translation => Shape::Translation,
     };
     say(schema(shape).as_bytes())
 }

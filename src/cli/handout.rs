@@ -1,19 +1,23 @@
 //! `tourier handout`: one PDF at any scale; a whole course, a booklet, labels.
 
-use crate::edition::Edition;
+use crate::edition::{Edition, Further};
 use crate::formula::Scaling;
-use crate::measure::{Size, exact};
+use crate::measure::Size;
 use crate::model::{Class, Recipe};
 use crate::paper::{Book, Grid, Inner, Job, PaperFault, Press};
 use crate::product::{Plate, Supplies};
 use crate::read::size_of;
 use crate::said;
-use crate::sheet::{CourseSheet, HandoutKind, Paper, TechniqueSheet, Units};
+use crate::sheet::{CourseSheet, HandoutKind, Level, Paper, TechniqueSheet, Units};
 use crate::store;
+use crate::words::Words;
 
 use super::args::HandoutArgs;
 use super::class_set;
-use super::{Call, Done, Stop, nowhere, open, recipe, say, stem, stop_clean, words};
+use super::{
+    Call, Done, Stop, further, in_ways, nowhere, open, recipe, say, stem, stop_clean,
+    words,
+};
 
 /// Stands for every recipe of the course.
 const ALL: &str = "all";
@@ -24,22 +28,27 @@ pub(super) struct Print {
     pub(super) kind: HandoutKind,
     pub(super) units: Units,
     pub(super) paper: Paper,
-    pub(super) batch: &'static str,
 }
 
 /// Prints the handouts and says where they are.
 pub(super) fn run(call: &Call, options: &HandoutArgs) -> Done {
     stop_clean(call, said!("handout-none-written"))?;
-    let (edition, theme) = open(call)?;
-    let words = words(&theme, &edition)?;
-    let Some(course) = edition.course(&words) else { return Err(Stop::Faults) };
+    let (mut edition, theme) = open(call)?;
+    super::stand(call, &edition)?;
+    let first = words(&theme, &edition)?;
+    let name = in_ways(call, &mut edition, &options.recipe, &options.scaling.with)?;
+    let further = further(&theme, &edition)?;
+    let asked = options.language.as_deref();
+    let (edition, words) = in_language(asked, (&edition, &first), &further)?;
+    let Some(course) = edition.course(words) else { return Err(Stop::Faults) };
     let press = Press::new(&theme).showing(&edition.content.media);
-    let supplies = Supplies { edition: &edition, course: &course, words: &words };
+    let levels: Vec<Level> = options.level.iter().copied().map(Into::into).collect();
+    let supplies = Supplies { edition, course: &course, words, levels: &levels };
     let shop = Shop { call, supplies, press: &press };
-    if let Some(class) = class(&edition, &options.recipe) {
+    if let Some(class) = class(edition, &name) {
         return class_set::run(&shop, class, options);
     }
-    let recipes = chosen(call, &edition, &course, &options.recipe)?;
+    let recipes = chosen(call, edition, &course, &name)?;
     let scaling = options.scaling.scaling()?;
     let mut plates = recipes
         .iter()
@@ -47,15 +56,15 @@ pub(super) fn run(call: &Call, options: &HandoutArgs) -> Done {
         .collect::<Result<Vec<_>, _>>()?;
     // Where all recipes are printed, what goes into others has a sheet of its own.
     if let ([recipe], [plate]) = (recipes.as_slice(), plates.as_mut_slice()) {
-        plate.included = Inner::all(edition.included(recipe, &scaling, &words), &words);
+        plate.included = Inner::all(edition.included(recipe, &scaling, words), words);
     }
-    let print = print(options, &course, batch(&scaling));
+    let print = print(options, &course);
     let how = (print.kind, print.units, print.paper);
-    let job = |plate| supplies.job(plate, how, print.batch);
+    let job = |plate| supplies.job(plate, how);
     let jobs: Vec<Job> = plates.iter().map(job).collect();
     let whole = options.recipe == ALL && !options.booklet && options.labels.is_none();
     if whole && print.kind == HandoutKind::Student {
-        let techniques = edition.techniques(&words);
+        let techniques = edition.techniques(words);
         let book = Book { jobs: &jobs, techniques: &in_order(&techniques, &course) };
         let data = press.book_data(&book);
         put(call, (ALL, "book"), &print, (options, press.print(&data)))?;
@@ -66,6 +75,22 @@ pub(super) fn run(call: &Call, options: &HandoutArgs) -> Done {
     let name = if let [one] = recipes.as_slice() { &one.name } else { ALL };
     let (what, pdf) = typeset(&press, &jobs, options)?;
     put(call, (name, &what), &print, (options, pdf))
+}
+
+/// The edition in the language that was asked for, with its words.
+fn in_language<'e>(
+    asked: Option<&str>,
+    first: (&'e Edition, &'e Words),
+    further: &'e [Further],
+) -> Result<(&'e Edition, &'e Words), Stop> {
+    let all = further.iter().map(|it| (&it.edition, &it.words));
+    let all: Vec<_> = std::iter::once(first).chain(all).collect();
+    let Some(asked) = asked else { return Ok(first) };
+    let found = all.iter().find(|(_, words)| words.language == asked);
+    found.copied().ok_or_else(|| {
+        let known: Vec<&str> = all.iter().map(|(_, it)| it.language.as_str()).collect();
+        nowhere(said!("kind-language"), asked, &known)
+    })
 }
 
 /// The techniques in the order in which the lessons teach them.
@@ -165,31 +190,14 @@ fn plate(supplies: Supplies, recipe: &Recipe, scaling: &Scaling) -> Result<Plate
 }
 
 /// What was asked for, and the course's own way where nothing was.
-pub(super) fn print(
-    options: &HandoutArgs,
-    course: &CourseSheet,
-    batch: &'static str,
-) -> Print {
+pub(super) fn print(options: &HandoutArgs, course: &CourseSheet) -> Print {
     let units = if course.metric_first { Units::Metric } else { Units::Us };
     let paper = if course.a4_first { Paper::A4 } else { Paper::Letter };
     Print {
         kind: options.kind.map_or(HandoutKind::Student, Into::into),
         units: options.units.map_or(units, Into::into),
         paper: options.paper.map_or(paper, Into::into),
-        batch,
     }
-}
-
-/// The batch's short name where the recipe's page offers it; nothing where it does not.
-fn batch(scaling: &Scaling) -> &'static str {
-    let Scaling::Batches(batches) = scaling else { return "" };
-    let known = [
-        ("half", exact(1, 2)),
-        ("x1", exact(1, 1)),
-        ("x2", exact(2, 1)),
-        ("x3", exact(3, 1)),
-    ];
-    known.iter().find(|(_, size)| size == batches).map_or("", |(key, _)| key)
 }
 
 /// The word for what is printed, for its name, and its PDF.

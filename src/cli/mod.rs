@@ -11,8 +11,10 @@ mod changes;
 mod class_set;
 mod convert;
 mod draft;
+mod editor;
 mod facts;
 mod handout;
+mod note;
 mod order;
 mod preview;
 mod proof;
@@ -26,18 +28,23 @@ mod today;
 mod waiting;
 mod wrong;
 
+use std::collections::BTreeMap;
 use std::io::{ErrorKind, Write};
 use std::path::Path;
 use std::process::ExitCode;
+use std::sync::{Mutex, PoisonError};
 
 use clap::Parser;
 use serde::Serialize;
 
-use crate::edition::Edition;
+use crate::edition::{Edition, Further};
+use crate::fault::Fault;
 use crate::formula::Scaling;
+use crate::media::Medium;
 use crate::model::Recipe;
 use crate::paper::{missing_faces, missing_glyphs};
-use crate::read::words_in;
+use crate::preview::Typed;
+use crate::read::{Source, is_bench, words_in};
 use crate::said;
 use crate::sheet::Sheet;
 use crate::statement::{Statement, machine};
@@ -65,6 +72,7 @@ impl From<store::StoreError> for Stop {
 type Done = Result<(), Stop>;
 
 /// What a command works with: what was typed, and the words that it answers in.
+#[derive(Clone)]
 struct Call {
     args: Args,
     words: Words,
@@ -74,9 +82,10 @@ impl Call {
     /// The words are those of the course's language, as far as that can be read; else
     /// English ones. A fault in the theme is said where its words are needed.
     fn new(args: Args) -> Self {
-        let content = match &args.command {
-            Command::Changes(options) => &options.new,
-            _ => &args.content,
+        let content = if let Command::Changes(options) = &args.command {
+            &options.new
+        } else {
+            &args.content
         };
         let words = spoken(args.theme.as_deref(), content);
         Self { args, words }
@@ -173,12 +182,14 @@ fn command(call: &Call) -> Done {
         Command::Start(options) => start::run(call, options),
         Command::Publish(options) => publish::run(call, options),
         Command::Preview(options) => preview::run(call, options),
+        Command::Editor => editor::run(call),
         Command::Handout(options) => handout::run(call, options),
         Command::Proof(options) => proof::run(call, options),
         Command::Facts(options) => facts::run(call, options),
         Command::Scale(options) => scale::run(call, options),
         Command::Timetable(options) => timetable::run(call, options),
         Command::Today(options) => today::run(call, options),
+        Command::Note(options) => note::run(call, options),
         Command::Order(options) => order::run(call, options),
         Command::Changes(options) => changes::run(call, options),
         Command::Convert(options) => convert::run(call, options),
@@ -193,6 +204,9 @@ fn open(call: &Call) -> Result<(Edition, Theme), Stop> {
     open_in(call.args.theme.as_deref(), &call.args.content)
 }
 
+/// What tells a content folder from others.
+const COURSE: &str = "course.yaml";
+
 /// Says what to do where the content folder is not there.
 fn here(content: &Path) -> Done {
     let shown = content.display().to_string();
@@ -202,27 +216,84 @@ fn here(content: &Path) -> Done {
     if content.exists() {
         return Err(Stop::Use(said!("content-file", folder = shown)));
     }
-    let near = if Path::new("course.yaml").exists() { "." } else { "FOLDER" };
+    let near = if Path::new(COURSE).exists() { "." } else { "FOLDER" };
     Err(Stop::Use(said!("content-none", folder = shown, near)))
+}
+
+/// What a command that is advised needs to be told to read this folder: nothing where it
+/// is read anyway.
+fn content_option(folder: &Path) -> String {
+    let shown = folder.display().to_string();
+    if folder.components().eq(Path::new("content").components()) {
+        String::new()
+    } else if shown.contains(char::is_whitespace) {
+        format!(" --content \"{shown}\"")
+    } else {
+        format!(" --content {shown}")
+    }
 }
 
 /// Likewise a content folder that was named otherwise.
 fn open_in(theme: Option<&Path>, content: &Path) -> Result<(Edition, Theme), Stop> {
+    open_typed(theme, content, &Typed::new(), &Pictures::default())
+}
+
+/// Likewise with texts that are typed in place of those that are saved.
+fn open_typed(
+    theme: Option<&Path>,
+    content: &Path,
+    typed: &Typed,
+    pictures: &Pictures,
+) -> Result<(Edition, Theme), Stop> {
     here(content)?;
     if let Some(folder) = theme.filter(|folder| !folder.is_dir()) {
         let shown = folder.display().to_string();
         return Err(Stop::Use(said!("theme-none", folder = shown)));
     }
+    opened(loaded(theme, content, pictures)?.with(typed), content)
+}
+
+/// A content folder as it stands on disk.
+#[derive(Clone)]
+struct Loaded {
+    sources: Vec<Source>,
+    media: Vec<Medium>,
+    faults: Vec<Fault>,
+    theme: Theme,
+}
+
+impl Loaded {
+    /// The same with texts in place of those on disk.
+    fn with(mut self, laid: &BTreeMap<String, String>) -> Self {
+        store::lay_over(&mut self.sources, &mut self.faults, laid);
+        self
+    }
+}
+
+/// Reads a content folder and the theme that it is shown with.
+fn loaded(
+    theme: Option<&Path>,
+    content: &Path,
+    pictures: &Pictures,
+) -> Result<Loaded, Stop> {
     let mut theme = store::theme(theme)?;
     let (sources, mut faults) = store::load(content)?;
-    let (media, found) = store::media(content)?;
+    let (media, found) = pictures.read(content)?;
     faults.extend(found);
     let (faces, found) = store::faces(content)?;
     faults.extend(found);
     for (name, bytes) in faces {
         theme.files.insert(format!("fonts/{name}"), bytes.into());
     }
-    let texts = sources.iter().map(|source| (&*source.path, &*source.text));
+    Ok(Loaded { sources, media, faults, theme })
+}
+
+/// Checks a content folder that was read.
+fn opened(loaded: Loaded, content: &Path) -> Result<(Edition, Theme), Stop> {
+    let Loaded { sources, media, mut faults, theme } = loaded;
+    // Notes are not printed.
+    let printed = sources.iter().filter(|source| !is_bench(&source.path));
+    let texts = printed.map(|source| (&*source.path, &*source.text));
     faults.extend(missing_glyphs(texts, &theme));
     let mut edition = Edition::new(&sources, media, faults);
     edition.faults.extend(missing_faces(edition.content.families(), &theme));
@@ -230,6 +301,25 @@ fn open_in(theme: Option<&Path>, content: &Path) -> Result<(Edition, Theme), Sto
     edition.faults.extend(unspoken);
     crate::fault::sort(&mut edition.faults);
     Ok((after(edition, content)?, theme))
+}
+
+/// The pictures as they were read last, by the state of their folder: with every letter that
+/// is typed all of them would be read anew.
+#[derive(Default)]
+struct Pictures(Mutex<Option<(String, Read)>>);
+
+/// Pictures, and the faults of files that are none.
+type Read = (Vec<Medium>, Vec<Fault>);
+
+impl Pictures {
+    fn read(&self, content: &Path) -> Result<Read, store::StoreError> {
+        let mut last = self.0.lock().unwrap_or_else(PoisonError::into_inner);
+        let now = store::stamp(&[content.join("media")]);
+        match &*last {
+            Some((then, read)) if *then == now => Ok(read.clone()),
+            _ => Ok(last.insert((now, store::media(content)?)).1.clone()),
+        }
+    }
 }
 
 /// The edition with the one before it, where the course names its folder.
@@ -288,13 +378,21 @@ fn scaled(
 fn words(theme: &Theme, edition: &Edition) -> Result<Words, Stop> {
     let language =
         edition.content.course.as_ref().map_or("en", |course| &course.language);
-    words_in(theme, language).map_err(|fault| {
-        let path = &*fault.place.file;
-        let text = theme.text(path);
-        let before = text.get(..fault.place.start).unwrap_or(text);
-        let line = 1 + before.matches('\n').count();
-        Stop::Use(said!("theme-words", path, line, message = fault.message))
-    })
+    words_in(theme, language).map_err(|fault| unspeakable(theme, fault))
+}
+
+/// The edition in the further languages that the course names.
+fn further(theme: &Theme, edition: &Edition) -> Result<Vec<Further>, Stop> {
+    edition.further(theme).map_err(|fault| unspeakable(theme, fault))
+}
+
+/// That words of the theme do not read.
+fn unspeakable(theme: &Theme, fault: Fault) -> Stop {
+    let path = &*fault.place.file;
+    let text = theme.text(path);
+    let before = text.get(..fault.place.start).unwrap_or(text);
+    let line = 1 + before.matches('\n').count();
+    Stop::Use(said!("theme-words", path, line, message = fault.message))
 }
 
 /// A recipe by its file name. With an error anywhere in the content nothing is worked out.
@@ -304,6 +402,24 @@ fn recipe<'a>(call: &Call, edition: &'a Edition, name: &str) -> Result<&'a Recip
     edition.content.recipe(stem).ok_or_else(|| {
         let known = edition.content.recipes.iter().map(|recipe| recipe.name.as_str());
         nowhere(said!("kind-recipe"), stem, &known.collect::<Vec<_>>())
+    })
+}
+
+/// The name under which a recipe is had in the ways that were asked for.
+fn in_ways(
+    call: &Call,
+    edition: &mut Edition,
+    name: &str,
+    ways: &[String],
+) -> Result<String, Stop> {
+    if ways.is_empty() {
+        return Ok(name.to_owned());
+    }
+    let recipe = recipe(call, edition, name)?.name.clone();
+    let ways: Vec<&str> = ways.iter().map(|way| way.trim()).collect();
+    edition.in_ways(&recipe, &ways).map_err(|why| {
+        let reason = why.said(&recipe);
+        Stop::Use(said!("way-cannot", name = recipe, reason))
     })
 }
 

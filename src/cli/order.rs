@@ -2,7 +2,7 @@
 
 use crate::lists::{order_csv, order_text};
 use crate::said;
-use crate::sheet::build;
+use crate::sheet::making;
 
 use super::args::{OrderArgs, OrderForm};
 use super::{Call, Done, Stop, json, nowhere, say, sound, stem, timetable};
@@ -14,7 +14,7 @@ pub(super) fn run(call: &Call, options: &OrderArgs) -> Done {
         let known = edition.content.classes.iter().map(|class| class.name.as_str());
         nowhere(said!("kind-class"), stem(&options.class), &known.collect::<Vec<_>>())
     })?;
-    let order = build::order(class, edition.book(), &words).map_err(|reason| {
+    let order = making::order(class, edition.book(), &words).map_err(|reason| {
         Stop::Use(said!("order-cannot", name = class.name, reason = reason.said()))
     })?;
     let text = match options.form {

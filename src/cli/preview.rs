@@ -1,18 +1,20 @@
 //! `tourier preview`: the site on this machine only, made anew when a file is saved.
+#![allow(clippy::wildcard_enum_match_arm, reason = "the machine's errors are not ours")]
 
-use std::io::{ErrorKind, Write};
+use std::io::{ErrorKind, IsTerminal, Write};
 use std::path::PathBuf;
 use std::sync::Arc;
 
+use crate::check;
 use crate::edition::Edition;
-use crate::preview::{Open, Opened, Preview};
+use crate::preview::{Desk, Open, Opened, Preview, Unopened};
 use crate::said;
 use crate::statement::machine;
 use crate::store::{Doing, StoreError, Why};
 use crate::words::Words;
 
 use super::args::PreviewArgs;
-use super::{Call, Done, Stop, here, open_in, show, words};
+use super::{Call, Done, Pictures, Stop, here, open_typed, publish, show, words};
 
 /// Serves until Ctrl-C.
 pub(super) fn run(call: &Call, options: &PreviewArgs) -> Done {
@@ -22,16 +24,40 @@ pub(super) fn run(call: &Call, options: &PreviewArgs) -> Done {
     let port = listener.local_addr().map_err(unserved)?.port();
     let mut folders = vec![call.args.content.clone()];
     folders.extend(call.args.theme.clone());
-    let preview = Arc::new(Preview::new(open(call), folders, call.words.clone()));
+    let preview = Preview::new(open(call), folders, call.words.clone());
+    let desk = desk(call, options)?;
+    let below = desk.as_ref().map_or_else(String::new, |desk| desk.address(options.desk));
+    let preview = Arc::new(desk.into_iter().fold(preview, Preview::with));
     let stopped = preview.clone();
     ctrlc::set_handler(move || stopped.stop()).map_err(|error| {
         Stop::Machine(said!("preview-no-stop", error = machine(&error)))
     })?;
-    let address = format!("http://127.0.0.1:{port}/");
-    call.say(&said!("preview-at", address))?;
+    let address = format!("http://127.0.0.1:{port}/{below}");
+    call.say(&said!("preview-at", address = address.clone()))?;
     std::io::stdout().flush().map_err(unserved)?;
+    if !options.no_browser && has_display() {
+        // Whoever has no browser that opens has the address.
+        let _ = open::that_detached(&address);
+    }
     preview.run(listener).map_err(unserved)?;
     if call.args.quiet { Ok(()) } else { call.say(&said!("preview-over")) }
+}
+
+/// The desk, unless the preview is only to be read.
+fn desk(call: &Call, options: &PreviewArgs) -> Result<Option<Desk>, Stop> {
+    if options.to_read {
+        return Ok(None);
+    }
+    let desk = Desk::new(call.args.content.clone(), publish::from_desk(call.clone()));
+    desk.map(Some).map_err(|why| Stop::Machine(said!("desk-no-key", why = why.0)))
+}
+
+/// Whether somebody at a terminal sees a browser that is opened.
+fn has_display() -> bool {
+    let is_set = |name: &str| std::env::var_os(name).is_some_and(|it| !it.is_empty());
+    let shows = cfg!(any(target_os = "macos", windows));
+    let shown = shows || is_set("DISPLAY") || is_set("WAYLAND_DISPLAY");
+    std::io::stdout().is_terminal() && shown
 }
 
 /// Opens the content as it is now, and says on the terminal what is wrong with it.
@@ -39,14 +65,19 @@ fn open(call: &Call) -> Open {
     let (content, quiet) = (call.args.content.clone(), call.args.quiet);
     let before = call.words.clone();
     let theme: Option<PathBuf> = call.args.theme.clone();
-    Box::new(move || {
-        let (edition, theme) =
-            open_in(theme.as_deref(), &content).map_err(|stop| reason(stop, &before))?;
-        let words = words(&theme, &edition).map_err(|stop| reason(stop, &before))?;
-        if !quiet || edition.stops() {
+    let pictures = Pictures::default();
+    Box::new(move |typed| {
+        let fresh = Pictures::default();
+        let pictures = if typed.is_empty() { &fresh } else { &pictures };
+        let opened = open_typed(theme.as_deref(), &content, typed, pictures);
+        let said = |stop| reason(stop, &before, typed.is_empty());
+        let (edition, theme) = opened.map_err(said)?;
+        let words = words(&theme, &edition).map_err(said)?;
+        // What is typed is told at the desk, with every letter anew.
+        if typed.is_empty() && (!quiet || edition.stops()) {
             show::faults(&edition, &words);
         }
-        if edition.stops() {
+        if typed.is_empty() && edition.stops() {
             anstream::eprintln!("{}", words.get("preview-waits"));
         }
         let faults = texts(&edition, &words);
@@ -57,21 +88,28 @@ fn open(call: &Call) -> Open {
 /// Every fault as plain text.
 fn texts(edition: &Edition, words: &Words) -> Vec<String> {
     let layout = show::Layout::plain();
+    let notes = check::open_notes(&edition.content);
     edition
         .faults
         .iter()
+        .chain(&notes)
         .map(|fault| layout.render(fault, &edition.texts, words))
         .collect()
 }
 
-/// Why the content could not be opened, in words.
-fn reason(stop: Stop, words: &Words) -> String {
+/// Why the content could not be opened, said on the terminal where it is `aloud`.
+fn reason(stop: Stop, words: &Words, aloud: bool) -> Unopened {
     let reason = match stop {
         Stop::Faults => said!("preview-faults"),
         Stop::Use(reason) | Stop::Machine(reason) => reason,
     };
-    anstream::eprintln!("{}", words.tell(&said!("cli-stop", message = reason)));
-    words.tell(&reason)
+    if aloud {
+        anstream::eprintln!(
+            "{}",
+            words.tell(&said!("cli-stop", message = reason.clone()))
+        );
+    }
+    Unopened(reason)
 }
 
 fn taken(error: &std::io::Error, options: &PreviewArgs) -> Stop {

@@ -1,8 +1,9 @@
 //! `tourier proof`: checks everything, writes nothing.
 
+use crate::check;
 use crate::edition::Edition;
 use crate::fault;
-use crate::product::{Stock, long_handouts, poor_prints};
+use crate::product::{Inputs, long_handouts, poor_prints};
 use crate::said;
 use crate::theme::Theme;
 
@@ -12,6 +13,8 @@ use super::{Call, Done, Stop, open, say, show, words};
 /// Shows every fault; the exit code is 1 where one stops publishing.
 pub(super) fn run(call: &Call, options: &ProofArgs) -> Done {
     let (mut edition, theme) = open(call)?;
+    edition.faults.extend(check::open_notes(&edition.content));
+    fault::sort(&mut edition.faults);
     if !edition.stops() {
         on_paper(&mut edition, &theme)?;
     }
@@ -31,8 +34,8 @@ pub(super) fn run(call: &Call, options: &ProofArgs) -> Done {
 /// Adds what only shows when a sheet is set in type.
 fn on_paper(edition: &mut Edition, theme: &Theme) -> Done {
     let words = words(theme, edition)?;
-    let found = Stock::new(edition, &words, theme).map(|stock| {
-        let (long, poor) = (long_handouts(&stock), poor_prints(&stock));
+    let found = Inputs::new(edition, &words, theme).map(|inputs| {
+        let (long, poor) = (long_handouts(&inputs), poor_prints(&inputs));
         long.into_iter().chain(poor).collect::<Vec<_>>()
     });
     edition.faults.extend(found.unwrap_or_default());

@@ -5,26 +5,58 @@ use std::path::Path;
 
 use indicatif::{ProgressBar, ProgressStyle};
 
-use crate::product::{Stock, Workshop};
+use crate::preview::Publish;
+use crate::product::{Inputs, Products};
 use crate::said;
 use crate::statement::Statement;
 use crate::store::{self, Look, Outcome, Place, PublishError, Target};
 
 use super::args::{OUTPUT, PublishArgs};
-use super::{Call, Done, Stop, open, show, stop_clean, words};
+use super::{Call, Done, Stop, further, open, show, stop_clean, words};
 
 /// Publishes the course; with an error in the content nothing is written.
 pub(super) fn run(call: &Call, options: &PublishArgs) -> Done {
     stop_clean(call, said!("publish-stands"))?;
-    let inputs: Vec<&Path> =
+    let bar = progress(call);
+    let step = |done: usize, all: usize| {
+        bar.set_length(all as u64);
+        bar.set_position(done as u64);
+    };
+    let outcome = publish(call, options, &step);
+    bar.finish_and_clear();
+    report(call, &outcome?, options)
+}
+
+/// Publishing asked for at the desk: it says what it made.
+pub(super) fn from_desk(call: Call) -> Publish {
+    Box::new(move |step| {
+        let options = PublishArgs::default();
+        let told = |stop| match stop {
+            Stop::Faults => call.tell(&said!("publish-unwritten")),
+            Stop::Use(why) | Stop::Machine(why) => call.tell(&why),
+        };
+        let outcome = publish(&call, &options, step).map_err(told)?;
+        let folder = options.folder().display().to_string();
+        let lines = notes(&outcome).into_iter().chain(made(&outcome, &folder));
+        Ok(lines.map(|line| call.tell(&line)).collect())
+    })
+}
+
+/// What publishing did; with an error in the content nothing is written.
+fn publish(
+    call: &Call,
+    options: &PublishArgs,
+    step: &(dyn Fn(usize, usize) + Sync),
+) -> Result<Outcome, Stop> {
+    let read: Vec<&Path> =
         [Some(call.args.content.as_path()), call.args.theme.as_deref()]
             .into_iter()
             .flatten()
             .collect();
-    let target = target(options, &inputs)?;
-    let from = store::fingerprint(&inputs);
+    let target = target(options, &read)?;
+    let from = store::fingerprint(&read);
     if let Some(kept) = from.as_deref().and_then(|from| target.stands(from)) {
-        return report(call, &Outcome { kept, ..Outcome::default() }, options);
+        return Ok(Outcome { kept, ..Outcome::default() });
     }
     let (edition, theme) = open(call)?;
     if !call.args.quiet || edition.stops() {
@@ -35,21 +67,15 @@ pub(super) fn run(call: &Call, options: &PublishArgs) -> Done {
         return Err(Stop::Faults);
     }
     let words = words(&theme, &edition)?;
-    let stock = Stock::new(&edition, &words, &theme).ok_or(Stop::Faults)?;
-    let workshop = Workshop::new(&stock).map_err(|fault| stop(call, fault.into()))?;
-    let bar = progress(call);
-    let step = |done: usize, all: usize| {
-        bar.set_length(all as u64);
-        bar.set_position(done as u64);
-    };
+    let further = further(&theme, &edition)?;
+    let all = Inputs::all(&edition, &words, &further, &theme);
+    let products: Result<Vec<Products>, _> = all.iter().map(Products::new).collect();
+    let products = products.map_err(|fault| stop(call, fault.into()))?;
     // Known again next time only where nothing has to be said of it then, and nothing was
     // changed while it was read.
-    let known = edition.faults.is_empty() && from == store::fingerprint(&inputs);
+    let known = edition.faults.is_empty() && from == store::fingerprint(&read);
     let from = from.filter(|_| known).unwrap_or_default();
-    let outcome = target.publish((&workshop, &from), &step);
-    bar.finish_and_clear();
-    let outcome = outcome.map_err(|error| stop(call, error))?;
-    report(call, &outcome, options)
+    target.publish((&products, &from), &step).map_err(|error| stop(call, error))
 }
 
 /// The output folder, where it is one. Only a folder that was named is asked what lies in
@@ -58,7 +84,8 @@ fn target(options: &PublishArgs, inputs: &[&Path]) -> Result<Target, Stop> {
     let output = options.folder();
     let among_others = options.among_others || output == Path::new(OUTPUT);
     let look = if options.thorough { Look::Thorough } else { Look::Quick };
-    Ok(Target::open(&Place { output, inputs, among_others }, look)?)
+    let target = Target::open(&Place { output, inputs, among_others }, look)?;
+    Ok(target.sharing(options.shared.as_deref()))
 }
 
 /// Says what was made, and what is worth knowing beyond that.
@@ -120,8 +147,8 @@ fn stop(call: &Call, error: PublishError) -> Stop {
         PublishError::Uncleared(error) => {
             Stop::Machine(said!("publish-new-stands", error = error.said()))
         }
-        PublishError::Make(path, reason) => {
-            call.note(&said!("publish-cannot-make", path, reason));
+        PublishError::Make(path, why) => {
+            call.note(&said!("publish-cannot-make", path, reason = why.said()));
             call.note(&said!("publish-unwritten"));
             Stop::Faults
         }

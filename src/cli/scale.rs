@@ -6,13 +6,14 @@ use crate::statement::Statement;
 use crate::words::Words;
 
 use super::args::RecipeArgs;
-use super::{Call, Done, open, recipe, say, scaled, words};
+use super::{Call, Done, in_ways, open, recipe, say, scaled, words};
 
 /// Prints the formula in both unit systems with baker's percentages.
 pub(super) fn run(call: &Call, options: &RecipeArgs) -> Done {
-    let (edition, theme) = open(call)?;
+    let (mut edition, theme) = open(call)?;
     let words = words(&theme, &edition)?;
-    let recipe = recipe(call, &edition, &options.recipe)?;
+    let name = in_ways(call, &mut edition, &options.recipe, &options.scaling.with)?;
+    let recipe = recipe(call, &edition, &name)?;
     let sheet = scaled(&edition, recipe, &options.scaling.scaling()?, &words)?;
     say(table(&sheet, &words).as_bytes())
 }
@@ -86,7 +87,7 @@ fn row(line: &Line, words: &Words) -> [String; 6] {
     let weight = if line.us_weight == line.metric {
         String::new()
     } else {
-        line.us_weight.clone()
+        line.us_column.clone()
     };
     [
         line.metric.clone(),

@@ -5,7 +5,7 @@ mod layout;
 use serde::Serialize;
 
 use crate::edition::Edition;
-use crate::fault::{Fault, Severity, Told};
+use crate::fault::{Fault, Mending, Place, Severity, Told};
 use crate::said;
 use crate::words::Words;
 
@@ -44,6 +44,18 @@ struct Flat<'a> {
     length: usize,
     message: String,
     help: Option<String>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    mendings: Vec<Change<'a>>,
+}
+
+/// A change of text that mends a fault: from one place up to the other, in lines and columns
+/// counted from 1.
+#[derive(Serialize)]
+struct Change<'a> {
+    file: &'a str,
+    from: [usize; 2],
+    to: [usize; 2],
+    text: &'a str,
 }
 
 /// Every fault as a JSON array.
@@ -63,8 +75,19 @@ pub(super) fn json(edition: &Edition, words: &Words) -> String {
                 length: at.length,
                 message,
                 help,
+                mendings: fault.mendings.iter().map(|it| change(it, edition)).collect(),
             }
         })
         .collect();
     serde_json::to_string_pretty(&flat).unwrap_or_default()
+}
+
+fn change<'a>(mending: &'a Mending, edition: &Edition) -> Change<'a> {
+    let place = &mending.place;
+    let at = |byte: usize| {
+        let position = edition.texts.position(&Place::new(&place.file, byte, byte));
+        [position.line, position.column]
+    };
+    let (from, to) = (at(place.start), at(place.end));
+    Change { file: &place.file, from, to, text: &mending.text }
 }

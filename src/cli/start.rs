@@ -6,7 +6,7 @@ use crate::said;
 use crate::store;
 
 use super::args::StartArgs;
-use super::{Call, Done, Stop};
+use super::{Call, Done, Stop, content_option};
 
 /// Names files of the course to begin from and puts their texts inside the program.
 macro_rules! texts {
@@ -54,13 +54,7 @@ pub(super) fn run(call: &Call, options: &StartArgs) -> Done {
     }
     // The site never lies in the content: it goes beside it.
     let beside = if folder == Path::new(".") { " --to ../site" } else { "" };
-    let content = if folder.components().eq(Path::new("content").components()) {
-        String::new()
-    } else if shown.contains(char::is_whitespace) {
-        format!(" --content \"{shown}\"")
-    } else {
-        format!(" --content {shown}")
-    };
+    let content = content_option(folder);
     let ignored = ignore(folder)?;
     if call.args.quiet {
         return Ok(());

@@ -3,52 +3,71 @@
 use crate::edition::Edition;
 use crate::lists::{calendar, timetable_text};
 use crate::model::Class;
-use crate::plan::{self, Effort, Timetable, Unclear, Verdict};
+use crate::plan::{self, Effort, Timetable, Unclear, Verdict, Who};
 use crate::read;
 use crate::said;
-use crate::sheet::{PlanSheet, build};
+use crate::sheet::{PlanSheet, making};
 use crate::words::Words;
-use crate::work::work;
+use crate::work::{Work, work};
 
 use super::args::{PlanForm, TimetableArgs};
 use super::waiting::Waiting;
-use super::{Call, Done, Stop, json, nowhere, recipe, say, sound, stem};
+use super::{Call, Done, Stop, in_ways, json, nowhere, recipe, say, sound, stem};
 
 /// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
 pub(super) fn run(call: &Call, options: &TimetableArgs) -> Done {
-    let (edition, words) = sound(call)?;
+    let (mut edition, words) = sound(call)?;
     let waiting = Waiting::new(call)?;
-    let name = stem(&options.name);
-    if class(&edition, name).is_none() && edition.content.recipe(name).is_none() {
-        let content = &edition.content;
-        let classes = content.classes.iter().map(|class| class.name.as_str());
-        let recipes = content.recipes.iter().map(|recipe| recipe.name.as_str());
-        return Err(nowhere(
-            said!("kind-class-or-recipe"),
-            name,
-            &classes.chain(recipes).collect::<Vec<_>>(),
-        ));
+    let mut names = Vec::new();
+    for name in options.name.split(',').map(str::trim) {
+        let name = in_ways(call, &mut edition, name, &options.scaling.with)?;
+        names.push(stem(&name).to_owned());
     }
-    let mut plan = match class(&edition, &options.name) {
+    let several = names.len() > 1;
+    for name in &names {
+        let there = edition.content.recipe(name).is_some();
+        if !there && (several || class(&edition, name).is_none()) {
+            return Err(unknown(&edition, name, several));
+        }
+    }
+    let one = names.first().filter(|_| !several);
+    let mut plan = match one.and_then(|name| class(&edition, name)) {
         Some(class) => class_plan(&edition, class, &waiting)?,
-        None => home_plan(call, &edition, (options, &waiting))?,
+        None => home_plan(call, &edition, (&names, options, &waiting))?,
     };
     waiting.over(&mut plan);
-    show(&edition, &plan, (options.form, &words))
+    show(&edition, &plan, (options.form, options.group, &words))
 }
 
 /// Prints a plan; one that does not fit is a fault.
 pub(super) fn show(
     edition: &Edition,
     plan: &Timetable,
-    (as_form, words): (PlanForm, &Words),
+    (as_form, group, words): (PlanForm, Option<u32>, &Words),
 ) -> Done {
-    let sheet = build::plan_sheet(plan, words, edition.first_units());
-    say(form(&sheet, as_form, words)?.as_bytes())?;
+    let sheet = making::plan_sheet(plan, words, edition.first_units());
+    let who = if plan.home { Who::Home } else { Who::Instructor };
+    let who = match group {
+        Some(group) => Who::Group(some_group(plan, group)?),
+        None => who,
+    };
+    say(form(&sheet, (as_form, who), words)?.as_bytes())?;
     match plan.verdict {
         Verdict::Fits => Ok(()),
         Verdict::Never | Verdict::Unknown => Err(Stop::Faults),
     }
+}
+
+/// That there is no class and no recipe of a name; where several are asked for, no recipe.
+fn unknown(edition: &Edition, name: &str, several: bool) -> Stop {
+    let content = &edition.content;
+    let recipes = content.recipes.iter().map(|recipe| recipe.name.as_str());
+    if several {
+        return nowhere(said!("kind-recipe"), name, &recipes.collect::<Vec<_>>());
+    }
+    let classes = content.classes.iter().map(|class| class.name.as_str());
+    let known: Vec<&str> = classes.chain(recipes).collect();
+    nowhere(said!("kind-class-or-recipe"), name, &known)
 }
 
 /// A class by its file name.
@@ -56,12 +75,24 @@ pub(super) fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
     edition.content.class(stem(name))
 }
 
-fn form(plan: &PlanSheet, form: PlanForm, words: &Words) -> Result<String, Stop> {
+/// A group of the plan by its number from 1, counted from 0.
+fn some_group(plan: &Timetable, number: u32) -> Result<u32, Stop> {
+    let groups = plan.groups();
+    let known = number.checked_sub(1).filter(|group| *group < groups);
+    let name = &plan.name;
+    known.ok_or_else(|| Stop::Use(said!("today-group", number, name, groups)))
+}
+
+fn form(
+    plan: &PlanSheet,
+    (form, who): (PlanForm, Who),
+    words: &Words,
+) -> Result<String, Stop> {
     let none = || Stop::Use(said!("plan-none", standing = plan.standing));
     match form {
         PlanForm::Text => Ok(timetable_text(plan, words)),
         PlanForm::Json => json(plan),
-        PlanForm::Ics => calendar(plan, words).ok_or_else(none),
+        PlanForm::Ics => calendar(plan, who, words).ok_or_else(none),
         PlanForm::Svg => {
             let chart = plan.chart.as_ref().map(crate::draw::plan_chart);
             chart.map(|chart| chart.svg()).ok_or_else(none)
@@ -82,18 +113,22 @@ fn class_plan(
 fn home_plan(
     call: &Call,
     edition: &Edition,
-    (options, waiting): (&TimetableArgs, &Waiting),
+    (names, options, waiting): (&[String], &TimetableArgs, &Waiting),
 ) -> Result<Timetable, Stop> {
-    let recipe = recipe(call, edition, &options.name)?;
     let ready =
         options.ready.as_deref().ok_or_else(|| Stop::Use(said!("plan-ready-missing")))?;
     let ready = read::moment(ready)
         .ok_or_else(|| Stop::Use(said!("plan-ready-unreadable", ready)))?;
-    let cannot = |why| cannot(&recipe.name, why);
-    let work = work(recipe, &options.scaling.scaling()?, edition.book());
-    let work = work.map_err(|why| cannot(why.into()))?;
+    let mut works = Vec::new();
+    for name in names {
+        let recipe = recipe(call, edition, name)?;
+        let work = work(recipe, &options.scaling.scaling()?, edition.book());
+        works.push(work.map_err(|why| cannot(name, why.into()))?);
+    }
+    let works: Vec<&Work> = works.iter().collect();
     let effort = Effort::HOME.watched(waiting);
-    plan::home(&work, ready, edition.book(), effort).map_err(cannot)
+    plan::home(&works, ready, edition.book(), effort)
+        .map_err(|why| cannot(&names.join(","), why))
 }
 
 fn cannot(name: &str, why: Unclear) -> Stop {

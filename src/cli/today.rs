@@ -4,14 +4,12 @@
 use jiff::civil::DateTime;
 
 use crate::edition::Edition;
-use crate::model::{Class, Session};
-use crate::plan::{
-    self, Clock, Effort, Evening, Said, TAKEN_BACK, Timetable, Unheard, Unready,
-};
-use crate::read;
+use crate::model::{Class, Said, Session};
+use crate::plan::{Clock, Effort, Evening, Timetable, Unheard, Unready};
+use crate::read::{self, TAKEN_BACK, Unreadable};
 use crate::said;
 use crate::statement::Statement;
-use crate::store::{DayFile, day_path, day_text};
+use crate::store::{LineFile, day_path, line_text};
 
 use super::args::TodayArgs;
 use super::waiting::Waiting;
@@ -28,23 +26,24 @@ pub(super) fn run(call: &Call, options: &TodayArgs) -> Done {
         nowhere(said!("kind-class"), stem(&options.class), &known.collect::<Vec<_>>())
     })?;
     let said = options.said.trim();
-    let new = plan::read_day(if said == "take back" { "" } else { said });
-    let new = new.map_err(|part| Stop::Use(unread(&part)))?;
+    let new = read::spoken(if said == "take back" { "" } else { said });
+    let new =
+        new.map_err(|wrong| Stop::Use(said!("today-unreadable", part = wrong.part)))?;
     beyond(class, &new)?;
     let path = day_path(&call.args.content, &class.name);
     let keeps = !said.is_empty() && !options.only_try;
-    let mut file = if keeps { Some(DayFile::open(&path)?) } else { None };
+    let mut file = if keeps { Some(LineFile::open(&path)?) } else { None };
     let mut text =
-        file.as_ref().map_or_else(|| day_text(&path), |file| Ok(file.text.clone()))?;
+        file.as_ref().map_or_else(|| line_text(&path), |file| Ok(file.text.clone()))?;
     let now = now(class, options.now.as_deref(), zone(&edition))?;
-    let mut line = plan::day_line(now, said);
+    let mut line = read::day_line(now, said);
     if said == "take back" {
-        line = plan::day_line(now, TAKEN_BACK);
+        line = read::day_line(now, TAKEN_BACK);
         text += &format!("\n{line}\n");
     }
     let file_shown = path.display().to_string();
-    let heard = plan::read_day_file(&text).map_err(|(line, text)| {
-        Stop::Use(said!("today-file-unreadable", file = file_shown, line, text))
+    let heard = read::day_file(&text).map_err(|Unreadable { line, part }| {
+        Stop::Use(said!("today-file-unreadable", file = file_shown, line, text = part))
     })?;
     let waiting = Waiting::new(call)?;
     let effort = Effort::USUAL.watched(&waiting);
@@ -67,11 +66,7 @@ pub(super) fn run(call: &Call, options: &TodayArgs) -> Done {
     drop(file);
     let mut plan: Timetable = evening.hear(minute, &new).map_err(wrong)?;
     waiting.over(&mut plan);
-    timetable::show(&edition, &plan, (options.form, &words))
-}
-
-fn unread(part: &str) -> Statement {
-    said!("today-unreadable", part)
+    timetable::show(&edition, &plan, (options.form, None, &words))
 }
 
 fn begin<'a>(
@@ -123,7 +118,8 @@ fn minute(clock: &Clock, at: DateTime) -> Result<i32, Stop> {
     clock.minute(at).ok_or_else(none)
 }
 
-fn zone(edition: &Edition) -> Option<&str> {
+/// The zone of the course.
+pub(super) fn zone(edition: &Edition) -> Option<&str> {
     edition.content.course.as_ref()?.time_zone.as_deref()
 }
 
@@ -158,7 +154,7 @@ fn now(class: &Class, said: Option<&str>, zone: Option<&str>) -> Result<DateTime
 }
 
 /// The local time of a zone by this machine's clock, to the minute.
-fn here(zone: &str) -> Option<DateTime> {
+pub(super) fn here(zone: &str) -> Option<DateTime> {
     let zone = jiff::tz::TimeZoneDatabase::bundled().get(zone).ok()?;
     let here = jiff::Timestamp::now().to_zoned_datetime(zone).datetime();
     here.with().second(0).subsec_nanosecond(0).build().ok()

@@ -1,7 +1,8 @@
 //! Waiting for a plan: after two seconds the terminal says so, and from the start Ctrl-C
-//! ends the search with the best plan so far.
+//! ends the search with the best plan so far; where there is none, the search for reasons and
+//! remedies with those found so far.
 
-use std::cell::OnceCell;
+use std::cell::{Cell, OnceCell};
 use std::io::IsTerminal;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -9,7 +10,7 @@ use std::time::{Duration, Instant};
 
 use indicatif::{ProgressBar, ProgressStyle};
 
-use crate::plan::{Note, Timetable, Watch};
+use crate::plan::{Caveat, Timetable, Watch};
 use crate::said;
 use crate::statement::machine;
 
@@ -20,8 +21,10 @@ const PATIENCE: Duration = Duration::from_secs(2);
 
 /// Someone who waits at a terminal.
 pub(super) struct Waiting {
-    /// What is said after a while.
-    words: String,
+    /// What is said after a while: of the plan, and of reasons and remedies.
+    words: [String; 2],
+    /// Whether it is reasons that are waited for.
+    explained: Cell<bool>,
     since: Instant,
     stop: Arc<AtomicBool>,
     said: OnceCell<Option<ProgressBar>>,
@@ -35,8 +38,14 @@ impl Waiting {
         ctrlc::set_handler(move || pressed.store(true, Ordering::Relaxed)).map_err(
             |error| Stop::Machine(said!("preview-no-stop", error = machine(&error))),
         )?;
-        let words = call.tell(&said!("plan-waiting"));
-        Ok(Self { words, since: Instant::now(), stop, said: OnceCell::new() })
+        let words = [said!("plan-waiting"), said!("plan-waiting-reasons")];
+        Ok(Self {
+            words: words.map(|words| call.tell(&words)),
+            explained: Cell::new(false),
+            since: Instant::now(),
+            stop,
+            said: OnceCell::new(),
+        })
     }
 
     /// Says in the plan that it was ended before its time.
@@ -45,7 +54,7 @@ impl Waiting {
             bar.finish_and_clear();
         }
         if self.stop() {
-            plan.notes.push(Note::Stopped);
+            plan.notes.push(Caveat::Stopped);
         }
     }
 }
@@ -53,9 +62,22 @@ impl Waiting {
 impl Watch for Waiting {
     fn stop(&self) -> bool {
         if self.since.elapsed() > PATIENCE {
-            self.said.get_or_init(|| say(&self.words));
+            let words = &self.words[usize::from(self.explained.get())];
+            self.said.get_or_init(|| say(words));
         }
         self.stop.load(Ordering::Relaxed)
+    }
+
+    fn explains(&self) {
+        self.explained.set(true);
+        // Who has been told that a plan is made is told that there is none.
+        if let Some(bar) = self.said.get() {
+            let words = &self.words[1];
+            match bar {
+                Some(bar) => bar.suspend(|| anstream::eprintln!("{words}")),
+                None => anstream::eprintln!("{words}"),
+            }
+        }
     }
 }
 

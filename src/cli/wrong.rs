@@ -1,5 +1,9 @@
 //! What was typed and cannot be understood, said as everything else is said: what is wrong,
 //! and what to type instead.
+#![allow(
+    clippy::wildcard_enum_match_arm,
+    reason = "the errors of arguments are not ours"
+)]
 
 use clap::error::{ContextKind, ContextValue, ErrorKind};
 use clap::{CommandFactory, Error};

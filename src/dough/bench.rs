@@ -5,7 +5,7 @@ use crate::model::{LockIn, Turn};
 
 use super::direction::{LeftBy, Lying};
 use super::fit::as_it_fits;
-use super::layers::fat_after;
+use super::layers::{after_turn, fat_after, plies};
 use super::{
     Action, Batch, Direction, Folded, Laminated, LockedIn, Rolled, closed_size,
     usual_block,
@@ -20,6 +20,8 @@ pub(super) struct Bench<'a> {
     pub(super) fat_in: bool,
     /// Whether the fat is outside.
     pub(super) inverted: bool,
+    /// Plies lying on one another, every one counted.
+    pub(super) plies: u64,
     /// As it lies now; not known before its first sheet.
     lying: Option<Lying>,
     /// How a dough whose sizes are not known was left, where it comes along folded.
@@ -40,8 +42,8 @@ impl<'a> Bench<'a> {
         let fat_in = actions.iter().all(|action| action.lock_in.is_none());
         let made = Laminated::default();
         let (lying, left_by, inverted) = (None, None, false);
-        let share = exact(1, 1);
-        Self { batch, block, fat_in, inverted, lying, left_by, share, made }
+        let (share, plies) = (exact(1, 1), 1);
+        Self { batch, block, fat_in, inverted, plies, lying, left_by, share, made }
     }
 
     /// Does one step: rolls, then encloses, then folds.
@@ -118,6 +120,7 @@ impl<'a> Bench<'a> {
         let locked = self.lying.take().map(|lying| self.locked(step, kind, lying.size));
         self.fat_in = true;
         self.made.fat_layers = kind.fat_layers() + u64::from(self.inverted);
+        self.plies = plies(kind);
         let left_by = match kind {
             LockIn::Envelope => LeftBy::Envelope,
             LockIn::Letter | LockIn::Book => LeftBy::Fold,
@@ -155,6 +158,9 @@ impl<'a> Bench<'a> {
         let fat_before = self.made.fat_layers;
         let fat_after = fat_after(fat_before, turn, self.inverted);
         self.made.fat_layers = fat_after;
+        let plies_before = self.plies;
+        let plies_after = after_turn(plies_before, turn);
+        self.plies = plies_after;
         self.left_by = Some(LeftBy::Fold);
         let Some(sheet) = self.lying.take().map(|lying| lying.as_sheet()) else { return };
         let part = exact(1, i64::from(turn.parts.max(1)));
@@ -168,6 +174,8 @@ impl<'a> Bench<'a> {
             sheet,
             fat_before,
             fat_after,
+            plies_before,
+            plies_after,
             next: Direction::QuarterTurn,
         });
         self.lying = Some(Lying { size: folded, left_by: LeftBy::Fold });

@@ -1,7 +1,7 @@
 //! The four sides of a folded block, its spine to the left as it is drawn and said.
 
 use crate::measure::{Exact, exact};
-use crate::model::{LockIn, Turn};
+use crate::model::{Folding, LockIn, Turn};
 
 /// What a block shows on one side: folds, which are closed, and ends of the sheet. What lies
 /// within a fold is not seen.
@@ -30,10 +30,10 @@ const CLOSED: Edge = Edge { folds: 1, ends: 0 };
 /// flat: there lie the sheet's last end and, on it, one fold round all that is within.
 /// `tests/folding.rs` folds strips to hold against this.
 pub fn turn_edges(turn: Turn) -> Edges {
-    let opposite = match turn.parts {
-        2 => Edge { folds: 0, ends: 2 },
-        4 => Edge { folds: 2, ends: 0 },
-        _ => Edge { folds: 1, ends: 1 },
+    let opposite = match turn.folding() {
+        Folding::Half => Edge { folds: 0, ends: 2 },
+        Folding::Book => Edge { folds: 2, ends: 0 },
+        Folding::Letter | Folding::Parts(_) => Edge { folds: 1, ends: 1 },
     };
     Edges { spine: CLOSED, opposite }
 }
@@ -58,20 +58,26 @@ pub fn lock_in_edges(lock_in: LockIn) -> Option<Edges> {
 /// between these, at (1 + 2m)/4; for m = ½ these are the quarters. Other turns are folded
 /// between their parts.
 pub fn fold_lines(turn: Turn) -> Vec<Exact> {
-    if turn.parts == 4 {
-        let meet = turn.meet.share();
-        let one = exact(1, 1);
-        let close = (&one + &meet * exact(2, 1)) / exact(4, 1);
-        return vec![&meet / exact(2, 1), close, (one + meet) / exact(2, 1)];
+    match ends_meet(turn) {
+        Some(meet) => {
+            let one = exact(1, 1);
+            let close = (&one + &meet * exact(2, 1)) / exact(4, 1);
+            vec![&meet / exact(2, 1), close, (one + meet) / exact(2, 1)]
+        }
+        None => {
+            let parts = i64::from(turn.parts.max(1));
+            (1..parts).map(|fold| exact(fold, parts)).collect()
+        }
     }
-    let parts = i64::from(turn.parts.max(1));
-    (1..parts).map(|fold| exact(fold, parts)).collect()
 }
 
 /// Where the ends of a book meet, as a share of the sheet's length from its left end; `None`
 /// for other turns, whose ends do not meet.
 pub fn ends_meet(turn: Turn) -> Option<Exact> {
-    (turn.parts == 4).then(|| turn.meet.share())
+    match turn.folding() {
+        Folding::Book => Some(turn.meet.share()),
+        Folding::Half | Folding::Letter | Folding::Parts(_) => None,
+    }
 }
 
 #[cfg(test)]

@@ -40,7 +40,7 @@ pub struct Misfit {
 
 /// What a sheet is rolled for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Work {
+pub enum RolledFor {
     /// To be closed over the fat.
     LockingIn,
     /// To be folded again.
@@ -60,7 +60,7 @@ pub enum Strain {
     Thick(Length),
 }
 
-impl Work {
+impl RolledFor {
     /// The thinnest and thickest sheet advised, in tenths of a millimetre.
     ///
     /// - Closed over the fat 1.5–25 mm: common practice, no source (EP 0 445 850 A1, [0001]
@@ -154,7 +154,7 @@ pub fn turn_fits(turn: Turn, sheet: &Size, thickness: &Length) -> Result<Length,
 }
 
 /// Whether a sheet is too thin or too thick for its work; `None` where it is neither.
-pub fn thickness_fits(thickness: &Length, work: Work) -> Option<Strain> {
+pub fn thickness_fits(thickness: &Length, work: RolledFor) -> Option<Strain> {
     let tenths = |amount| Length::centimetres(exact(amount, 100));
     let (least, most) = work.limits();
     if *thickness < tenths(least) {
@@ -244,13 +244,13 @@ mod tests {
     fn dough_has_limits() {
         let tenths = |amount| Length::centimetres(exact(amount, 100));
         let cases = [
-            (39, Work::Turning, Some(Strain::Thin(tenths(40)))),
-            (40, Work::Turning, None),
-            (251, Work::Turning, Some(Strain::Thick(tenths(250)))),
-            (14, Work::YeastCut, Some(Strain::Thin(tenths(15)))),
-            (35, Work::YeastCut, None),
-            (10, Work::PuffCut, None),
-            (101, Work::PuffCut, Some(Strain::Thick(tenths(100)))),
+            (39, RolledFor::Turning, Some(Strain::Thin(tenths(40)))),
+            (40, RolledFor::Turning, None),
+            (251, RolledFor::Turning, Some(Strain::Thick(tenths(250)))),
+            (14, RolledFor::YeastCut, Some(Strain::Thin(tenths(15)))),
+            (35, RolledFor::YeastCut, None),
+            (10, RolledFor::PuffCut, None),
+            (101, RolledFor::PuffCut, Some(Strain::Thick(tenths(100)))),
         ];
         for (thickness, work, expected) in cases {
             assert_eq!(thickness_fits(&tenths(thickness), work), expected, "{work:?}");

@@ -1,8 +1,12 @@
-//! How many layers a lock-in and its turns make, counted in the three usual ways.
+//! How many layers a lock-in and its turns make, counted in the three usual ways; and how many
+//! plies of a dough that is turned with its fat mixed in.
 
 use crate::model::{LockIn, Turn};
 
-/// A lock-in and the turns after it.
+/// A lock-in and the turns after it, or turns alone.
+///
+/// Where the fat is mixed into the dough, in pieces or rubbed in, there is no lock-in and
+/// there are no layers of fat to count: only how many plies of dough lie on one another.
 ///
 /// With the fat outside (`inverted`) dough and fat change places: an inverted book is fat,
 /// dough, fat. Each turn then lays fat on fat, which merges as dough on dough does, so
@@ -12,8 +16,8 @@ use crate::model::{LockIn, Turn};
 /// modelled.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Layers {
-    /// How the fat was enclosed.
-    pub lock_in: LockIn,
+    /// How the fat was enclosed; `None` where it was mixed in.
+    pub lock_in: Option<LockIn>,
     /// Whether the fat is outside.
     pub inverted: bool,
     /// The turns, in order.
@@ -23,26 +27,30 @@ pub struct Layers {
 impl Layers {
     /// Layers of what was enclosed: those of the lock-in times the parts of every turn.
     /// Stays at the largest number there is where a text asks for more.
-    fn enclosed(&self) -> u64 {
-        fold_all(self.lock_in.fat_layers(), &self.turns)
+    fn enclosed(&self) -> Option<u64> {
+        self.lock_in.map(|lock_in| fold_all(lock_in.fat_layers(), &self.turns))
     }
 
     /// Fat layers: the enclosed ones, and one more where the fat is outside.
-    pub fn fat(&self) -> u64 {
-        self.enclosed().saturating_add(u64::from(self.inverted))
+    pub fn fat(&self) -> Option<u64> {
+        Some(self.enclosed()?.saturating_add(u64::from(self.inverted)))
     }
 
     /// All layers where dough that touches dough, or fat that touches fat, has merged:
     /// 2 × enclosed + 1.
-    pub fn merged(&self) -> u64 {
-        self.enclosed().saturating_mul(2).saturating_add(1)
+    pub fn merged(&self) -> Option<u64> {
+        Some(self.enclosed()?.saturating_mul(2).saturating_add(1))
     }
 
-    /// Every ply counted: the plies of the lock-in (2 × its fat + 1) times the parts of
-    /// every turn.
+    /// Every ply counted: the plies of the lock-in times the parts of every turn.
     pub fn unmerged(&self) -> u64 {
-        fold_all(2 * self.lock_in.fat_layers() + 1, &self.turns)
+        fold_all(self.lock_in.map_or(1, plies), &self.turns)
     }
+}
+
+/// The plies of a lock-in, of dough and of fat: 2 × its enclosed + 1.
+pub(super) fn plies(lock_in: LockIn) -> u64 {
+    2 * lock_in.fat_layers() + 1
 }
 
 fn fold_all(layers: u64, turns: &[Turn]) -> u64 {
@@ -50,7 +58,7 @@ fn fold_all(layers: u64, turns: &[Turn]) -> u64 {
 }
 
 /// Layers after one turn of that many before it.
-fn after_turn(layers: u64, turn: Turn) -> u64 {
+pub(super) fn after_turn(layers: u64, turn: Turn) -> u64 {
     layers.saturating_mul(u64::from(turn.parts))
 }
 
@@ -67,12 +75,23 @@ mod tests {
 
     fn layers(lock_in: LockIn, parts: &[u32]) -> Layers {
         let turns = parts.iter().map(|&parts| Turn::in_parts(parts)).collect();
-        Layers { lock_in, turns, inverted: false }
+        Layers { lock_in: Some(lock_in), turns, inverted: false }
+    }
+
+    fn count(layers: &Layers) -> [u64; 3] {
+        let known = |count: Option<u64>| count.expect("a lock-in has layers of fat");
+        [known(layers.fat()), known(layers.merged()), layers.unmerged()]
     }
 
     fn counts(lock_in: LockIn, parts: &[u32]) -> [u64; 3] {
-        let layers = layers(lock_in, parts);
-        [layers.fat(), layers.merged(), layers.unmerged()]
+        count(&layers(lock_in, parts))
+    }
+
+    /// Three letter turns of a dough with its fat mixed in: 27 plies, and no layers of fat.
+    #[test]
+    fn fat_that_is_mixed_in_lies_in_no_layers() {
+        let mixed = Layers { lock_in: None, ..layers(LockIn::Envelope, &[3, 3, 3]) };
+        assert_eq!((mixed.fat(), mixed.merged(), mixed.unmerged()), (None, None, 27));
     }
 
     #[test]
@@ -116,8 +135,7 @@ mod tests {
     #[test]
     fn with_the_fat_outside() {
         let inverted = Layers { inverted: true, ..layers(LockIn::Book, &[3, 3, 3]) };
-        let counts = [inverted.fat(), inverted.merged(), inverted.unmerged()];
-        assert_eq!(counts, [28, 55, 81]);
+        assert_eq!(count(&inverted), [28, 55, 81]);
         let step_by_step =
             inverted.turns.iter().fold(2, |fat, turn| fat_after(fat, *turn, true));
         assert_eq!(step_by_step, 28);
@@ -128,7 +146,7 @@ mod tests {
     fn agrees_with_the_published_recurrence() {
         let parts = [4, 3, 2, 5];
         let merged = parts.iter().fold(3, |all, n| n * all - (n - 1));
-        assert_eq!(layers(LockIn::Book, &[4, 3, 2, 5]).merged(), merged);
+        assert_eq!(layers(LockIn::Book, &[4, 3, 2, 5]).merged(), Some(merged));
     }
 
     #[test]

@@ -13,6 +13,7 @@ mod lock_in;
 mod rolling;
 mod root;
 mod scale;
+mod sheeter;
 
 pub mod cutting;
 pub mod shaping;
@@ -21,8 +22,8 @@ pub use batch::Batch;
 pub use direction::{Direction, narrows};
 pub use edges::{Edge, Edges, ends_meet, fold_lines, lock_in_edges, turn_edges};
 pub use fit::{
-    Margin, Misfit, Strain, Work, bench_fits, block_fits, fat_layer_fits, thickness_fits,
-    turn_fits,
+    Margin, Misfit, RolledFor, Strain, bench_fits, block_fits, fat_layer_fits,
+    thickness_fits, turn_fits,
 };
 pub use layers::Layers;
 pub use lock_in::{closed_size, usual_block};
@@ -33,6 +34,8 @@ pub use root::root_near;
 pub use scale::{
     block_in_proportion, in_proportion, room_in_proportion, room_lengthwise, ruler_step,
 };
+
+pub use sheeter::openings;
 
 use crate::measure::Size;
 

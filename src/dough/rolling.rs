@@ -49,7 +49,8 @@ pub struct Laminated {
     pub folds: Vec<Folded>,
     /// Every rolled sheet, in order.
     pub sheets: Vec<Rolled>,
-    /// Fat layers at the end, turns without a known sheet counted too.
+    /// Fat layers at the end, turns without a known sheet counted too; none where the fat is
+    /// mixed in.
     pub fat_layers: u64,
 }
 
@@ -95,6 +96,10 @@ pub struct Folded {
     pub fat_before: u64,
     /// Fat layers after it.
     pub fat_after: u64,
+    /// Plies, every one counted, before the turn.
+    pub plies_before: u64,
+    /// Plies after it.
+    pub plies_after: u64,
     /// Which way the block is rolled next; a quarter turn where the steps end with it.
     pub next: Direction,
 }
@@ -133,12 +138,13 @@ pub fn laminate(batch: &Batch, block: Option<&Size>, actions: &[Action]) -> Lami
     follow(Bench::new(batch, block, actions), actions)
 }
 
-/// Follows an already layered dough, which comes with `brought`, through its steps.
+/// Follows an already layered or turned dough, which comes with `brought`, through its steps.
 pub fn laminate_on(batch: &Batch, brought: &Layers, actions: &[Action]) -> Laminated {
-    let fat_layers = brought.fat();
+    let fat_layers = brought.fat().unwrap_or(0);
     let mut bench = Bench::new(batch, None, actions);
     bench.inverted = brought.inverted;
     bench.fat_in = true;
+    bench.plies = brought.unmerged();
     bench.left_by = brought.turns.last().map(|_| LeftBy::Fold);
     bench.made.fat_layers = fat_layers;
     follow(bench, actions)
@@ -212,7 +218,7 @@ mod tests {
     /// A dough that comes with so many fat layers.
     fn with_fat(layers: u32) -> Layers {
         let turns = if layers > 1 { vec![Turn::in_parts(layers)] } else { Vec::new() };
-        Layers { lock_in: LockIn::Envelope, inverted: false, turns }
+        Layers { lock_in: Some(LockIn::Envelope), inverted: false, turns }
     }
 
     fn turn(step: &str, length: i64, width: i64, parts: u32) -> Action {
@@ -368,6 +374,29 @@ mod tests {
         let (fat, dough) =
             (&cut.fat_layer * &exact(4, 1), &cut.dough_layer * &exact(3, 1));
         assert_eq!(fat + dough, cut.thickness);
+    }
+
+    /// Fat mixed in, then turns: the same directions and sizes, and plies instead of layers
+    /// of fat. One that comes along turned goes on with a quarter turn.
+    #[test]
+    fn a_dough_is_turned_without_a_lock_in() {
+        let actions = [turn("one", 60, 20, 3), turn("two", 60, 20, 3)];
+        let made = laminate(&batch(), None, &actions);
+        let fat: Vec<_> =
+            made.folds.iter().map(|it| (it.fat_before, it.fat_after)).collect();
+        assert_eq!((made.fat_layers, fat), (0, vec![(0, 0), (0, 0)]));
+        let plies: Vec<_> =
+            made.folds.iter().map(|it| (it.plies_before, it.plies_after)).collect();
+        assert_eq!(plies, [(1, 3), (3, 9)]);
+        assert_eq!(made.sheets[1].way, Direction::QuarterTurn);
+        assert_eq!(made.sheets[1].block, Some(size(20, 20)));
+        // 1040 ml on 60 × 20 cm, all of it dough.
+        assert_eq!(made.sheets[1].dough_layer, millimetres(10_400, 1200));
+        let turned = Layers { lock_in: None, ..with_fat(9) };
+        let made = laminate_on(&batch(), &turned, &[turn("three", 60, 20, 3)]);
+        assert_eq!(made.sheets[0].way, Direction::QuarterTurn);
+        let three = &made.folds[0];
+        assert_eq!((three.fat_after, three.plies_before, three.plies_after), (0, 9, 27));
     }
 
     #[test]

@@ -7,6 +7,7 @@ use crate::model::Content;
 use crate::pantry::Pantry;
 use crate::read::{self, Source};
 use crate::said;
+use crate::statement::Statement;
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -20,7 +21,7 @@ const COURSE: &str = "title: draft\nsummary: s\n";
 pub(super) struct Trial {
     course: Vec<Source>,
     pantry: Pantry,
-    /// The words in which faults are told.
+    /// The words in which doubts are told: those of the course's language.
     pub(super) words: Words,
 }
 
@@ -39,9 +40,9 @@ pub(super) struct Line {
     /// As it stands in the draft.
     pub(super) text: String,
     /// What it is made of; the reason where it is not taken.
-    pub(super) found: Result<Ingredient, String>,
+    pub(super) found: Result<Ingredient, Statement>,
     /// Something to look at where it is taken.
-    pub(super) doubt: Option<String>,
+    pub(super) doubt: Option<Statement>,
 }
 
 /// What a taken line names.
@@ -64,7 +65,8 @@ impl Trial {
         }
         let (content, ..) = read::content(&course);
         let (pantry, _) = Pantry::of(&content);
-        let words = read::words_in(&Theme::built_in(), "en").unwrap_or_default();
+        let language = content.course.as_ref().map_or("en", |it| it.language.as_str());
+        let words = read::words_in(&Theme::built_in(), language).unwrap_or_default();
         Self { course, pantry, words }
     }
 
@@ -109,8 +111,8 @@ impl Trial {
             return Err(fault.clone());
         }
         let recipe = content.recipe(&name(at)).ok_or_else(unread)?;
-        let (formula, faults) = weigh(recipe, Book { content, pantry: &self.pantry });
-        if let Some(fault) = faults.iter().find(is_error) {
+        let formula = weigh(recipe, Book { content, pantry: &self.pantry });
+        if let Some(fault) = formula.faults.iter().find(is_error) {
             return Err(fault.clone());
         }
         let line = formula.lines.first().ok_or_else(unread)?;
@@ -166,7 +168,7 @@ pub(super) fn formula(written: &Written, trial: &Trial) -> Vec<Section> {
         .zip(turned)
         .map(|((text, found), turned)| {
             let other = turned.and_then(|turned| Some((turned, second.next()?.ok()?)));
-            line(text, found, other, &trial.words)
+            line(text, found, other)
         })
         .collect();
     let mut lines = without_weight(lines, trial).into_iter();
@@ -203,8 +205,7 @@ fn without_weight(lines: Vec<Line>, trial: &Trial) -> Vec<Line> {
             Some((forms.get(at)?.clone(), found.get(at)?.clone().ok()?))
         });
         let Some((text, found)) = taken else { return line };
-        let doubt =
-            format!("`{}` stands without a weight, as `{text}`: {why}", line.text);
+        let doubt = said!("draft-no-weight", line = line.text, text, why);
         Line { text, found: Ok(found), doubt: Some(doubt) }
     };
     lines.into_iter().map(open).collect()
@@ -266,31 +267,27 @@ fn line(
     text: String,
     found: Result<Ingredient, Fault>,
     other: Option<(String, Ingredient)>,
-    words: &Words,
 ) -> Line {
     match (found, other) {
         (Ok(found), _) => Line { text, found: Ok(found), doubt: None },
         (Err(_), Some((turned, found))) => {
-            let doubt =
-                format!("`{text}` is written as `{turned}`: is that what is meant?");
+            let doubt = said!("draft-turned", text, turned);
             Line { text: turned, found: Ok(found), doubt: Some(doubt) }
         }
-        (Err(fault), None) => {
-            let told = fault.told(words);
-            let help = told.help.as_deref();
-            let help =
-                help.map_or_else(String::new, |help| format!(". {}", first_line(help)));
-            let why = format!("{}{help}", told.message);
-            Line { text, found: Err(why), doubt: None }
-        }
+        (Err(fault), None) => Line { text, found: Err(why(fault)), doubt: None },
     }
 }
 
-/// The first line of a remedy, where it says something by itself.
-fn first_line(help: &str) -> &str {
-    let line = help.lines().next().unwrap_or_default();
-    let whole = !line.ends_with(':');
-    if whole { line } else { "`tourier proof` says what to do where it is written so" }
+/// What is wrong with a line, and the remedy where it says something by itself.
+fn why(fault: Fault) -> Statement {
+    let why = fault.message;
+    match fault.help {
+        Some(help) if help.has_lines() => {
+            said!("draft-why", why, help = said!("draft-ask-proof"))
+        }
+        Some(help) => said!("draft-why", why, help = *help),
+        None => why,
+    }
 }
 
 /// A name that a key can have, told apart from those before it.

@@ -1,6 +1,8 @@
 //! schema.org `Recipe` as JSON-LD, in the shapes that pages have: alone, in a list, in
 //! `@graph`, below another thing; steps as text, list, `HowToStep` or `HowToSection`.
+#![allow(clippy::wildcard_enum_match_arm, reason = "JSON's kinds are not ours")]
 
+use crate::said;
 use serde_json::{Map, Value};
 
 use crate::measure::{Exact, exact, parse};
@@ -24,9 +26,7 @@ pub(super) fn recipe(texts: &[String]) -> Option<Written> {
     let mut written = read(first);
     if found.len() > 1 {
         let others = found.len() - 1;
-        written.besides.push(format!(
-            "the page holds {others} more recipe(s): only the first is drafted"
-        ));
+        written.besides.push(said!("draft-others", others));
     }
     Some(written)
 }
@@ -79,9 +79,7 @@ fn read(thing: &Thing) -> Written {
     written.groups = grouped(lines);
     let author = texts(thing.get("author"));
     if !author.is_empty() {
-        written
-            .besides
-            .push(format!("the page names as its author: {}", author.join(", ")));
+        written.beside(|author| said!("draft-author", author), &author.join(", "));
     }
     written
 }

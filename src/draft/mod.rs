@@ -19,6 +19,8 @@ mod write;
 mod written;
 
 use crate::read::Source;
+use crate::said;
+use crate::statement::Statement;
 
 /// A draft, not yet saved.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -31,20 +33,38 @@ pub struct Draft {
     pub doubts: Vec<String>,
 }
 
+/// Why no draft can be made of a text.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NothingFound {
+    /// No list of ingredients.
+    NoIngredients,
+    /// It is data, and none of it is a recipe.
+    NotInData,
+    /// It is a page that holds no data of a recipe.
+    NotInPage,
+}
+
+impl NothingFound {
+    /// It as it is said.
+    pub fn said(self) -> Statement {
+        match self {
+            Self::NoIngredients => said!("draft-no-ingredients"),
+            Self::NotInData => said!("draft-not-in-data"),
+            Self::NotInPage => said!("draft-not-in-page"),
+        }
+    }
+}
+
 /// Makes a draft of `text`. `course` are the course's own files, of which `course.yaml` and
 /// `pantry.yaml` say how amounts and names are read; without them the built-in pantry does.
 ///
 /// # Errors
-/// In plain words, where no recipe or no list of ingredients is found.
-pub fn draft(text: &str, course: &[Source]) -> Result<Draft, String> {
+/// Where no recipe or no list of ingredients is found.
+pub fn draft(text: &str, course: &[Source]) -> Result<Draft, NothingFound> {
     let mut written = read(text)?;
     written.bound();
     if written.groups.iter().all(|group| group.lines.is_empty()) {
-        return Err(
-            "no list of ingredients is found in it; write each ingredient on a line \
-                    of its own, above the method"
-                .into(),
-        );
+        return Err(NothingFound::NoIngredients);
     }
     let trial = lines::Trial::new(course);
     let formula = lines::formula(&written, &trial);
@@ -53,19 +73,14 @@ pub fn draft(text: &str, course: &[Source]) -> Result<Draft, String> {
 }
 
 /// What kind of text it is, by its first signs, read as such.
-fn read(text: &str) -> Result<written::Written, String> {
+fn read(text: &str) -> Result<written::Written, NothingFound> {
     let text = text.trim_start_matches('\u{feff}').trim();
     if text.starts_with(['{', '[']) {
-        return linked::recipe(&[text.to_owned()]).ok_or_else(|| {
-            "it looks like JSON, but there is no schema.org Recipe in it".to_owned()
-        });
+        return linked::recipe(&[text.to_owned()]).ok_or(NothingFound::NotInData);
     }
     if page::is_page(text) {
-        return linked::recipe(&page::linked_data(text)).ok_or_else(|| {
-            "this page holds no schema.org Recipe data; copy the recipe's own words into a \
-             text file and draft from that"
-                .to_owned()
-        });
+        let data = page::linked_data(text);
+        return linked::recipe(&data).ok_or(NothingFound::NotInPage);
     }
     Ok(paste::recipe(text))
 }

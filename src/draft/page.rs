@@ -1,4 +1,5 @@
 //! Pages: the data in their scripts, and the plain words of a piece of HTML.
+#![allow(clippy::wildcard_enum_match_arm, reason = "the tokens of HTML are not ours")]
 
 use html5gum::{State, Token, Tokenizer, emitters::default::DefaultEmitter};
 

@@ -1,14 +1,19 @@
 //! What is told, as steps: one for each time that is waited for, with its heading, its ticket,
 //! and prose in which temperatures and sizes are live.
 
+mod doing;
+
 use crate::measure::{Exact, exact};
+use crate::said;
+use crate::statement::Statement;
 
 use super::lines::Section;
-use super::phrase;
 use super::sentence::{sentences, sizes, title};
 use super::times::{self, Degrees, Time};
 use super::uses;
 use super::written::{Told, Written};
+
+use doing::{Doing, doing, units};
 
 /// The method of a draft.
 #[derive(Debug, Default)]
@@ -16,7 +21,7 @@ pub(super) struct Plan {
     /// The steps in order.
     pub(super) steps: Vec<Step>,
     /// What is not sure about them.
-    pub(super) doubts: Vec<String>,
+    pub(super) doubts: Vec<Statement>,
 }
 
 /// One step.
@@ -36,14 +41,6 @@ pub(super) struct Step {
     pub(super) live: Vec<((usize, usize), String)>,
 }
 
-/// What a sentence has to do with time.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Doing {
-    Bake,
-    Wait(Option<&'static str>),
-    Hands,
-}
-
 /// The steps of what was written.
 pub(super) fn plan(written: &Written, formula: &[Section]) -> Plan {
     let mut planner = Planner { written, plan: Plan::default(), oven: None };
@@ -54,7 +51,7 @@ pub(super) fn plan(written: &Written, formula: &[Section]) -> Plan {
     }
     let mut plan = planner.plan;
     if plan.steps.is_empty() {
-        plan.doubts.push("the text has no method: write its steps".into());
+        plan.doubts.push(said!("draft-no-method"));
         plan.steps.push(Step::new("Make it".into(), None, String::new()));
     }
     name_apart(&mut plan.steps);
@@ -90,12 +87,7 @@ impl Planner<'_> {
         let (degrees, unsure) = times::temperatures(&text);
         self.live(&mut step, &degrees);
         for words in unsure {
-            self.doubt(
-                &step,
-                format!(
-                    "`{words}` does not say which degrees: write {{190 °C}} or {{375 °F}}"
-                ),
-            );
+            self.doubt(&step, said!("draft-degrees", words));
         }
         let lower = text.to_lowercase();
         let core = ["internal temperature", "core", "in the centre", "in the center"]
@@ -126,12 +118,12 @@ impl Planner<'_> {
         let doing = doing(sentence);
         let lower = sentence.to_lowercase();
         if lower.contains("overnight") && found.is_empty() {
-            self.doubt(step, "`overnight` is no time: write `wait: 12 h (8 h to 16 h)` or what is meant".into());
+            self.doubt(step, said!("draft-overnight"));
         }
         let rises = ["let rise", "to rise", "rise until", "rise again"];
         let waits = matches!(doing, Some(Doing::Wait(_))) && !found.is_empty();
         if rises.iter().any(|words| lower.contains(words)) && !waits {
-            self.doubt(step, format!("how long it rises is not told: {sentence}"));
+            self.doubt(step, said!("draft-rise", sentence));
         }
         match (found.first(), doing) {
             (Some(time), Some(Doing::Bake)) => self.bake(time, sentence, step),
@@ -147,13 +139,8 @@ impl Planner<'_> {
             (None, _) => {}
         }
         if found.len() > 1 {
-            self.doubt(
-                step,
-                format!(
-                    "more than one time is told, `{}` is in the ticket: {sentence}",
-                    found[0].ticket()
-                ),
-            );
+            let time = found[0].ticket();
+            self.doubt(step, said!("draft-times", time, sentence));
         }
     }
 
@@ -165,18 +152,16 @@ impl Planner<'_> {
             false => ("hands", "wait"),
         };
         self.row(step, key, time.ticket());
-        let ticket = time.ticket();
-        self.doubt(
-            step,
-            format!("`{key}: {ticket}` may as well be `{other}`: {sentence}"),
-        );
+        let time = time.ticket();
+        self.doubt(step, said!("draft-work-or-wait", key, time, other, sentence));
     }
 
     fn bake(&mut self, time: &Time, sentence: &str, step: &mut Step) {
         let Some((oven, fan)) = self.oven.clone() else {
             self.row(step, "wait", time.ticket());
             self.row(step, "where", "oven".into());
-            self.doubt(step, format!("no oven temperature is told; find one and write `bake: TEMPERATURE, {}` for `wait` and `where`: {sentence}", time.ticket()));
+            let time = time.ticket();
+            self.doubt(step, said!("draft-no-oven", time, sentence));
             return;
         };
         self.row(step, "bake", format!("{oven}, {}", time.ticket()));
@@ -195,9 +180,9 @@ impl Planner<'_> {
             (Some(minutes), true) => {
                 let time = Time { least: Exact::clone(minutes), most: minutes.clone() };
                 self.bake(&time, sentence, step);
-                self.doubt(step, format!("the baking time is the page's `cookTime`, not in the step: {sentence}"));
+                self.doubt(step, said!("draft-cook-time", sentence));
             }
-            _ => self.doubt(step, format!("no baking time is told: {sentence}")),
+            _ => self.doubt(step, said!("draft-no-bake-time", sentence)),
         }
     }
 
@@ -210,13 +195,13 @@ impl Planner<'_> {
             .map(|(_, value)| value.clone());
         match there {
             Some(there) if there == value => {}
-            Some(_) => self.doubt(step, format!("a second `{key}: {value}` is told here: make a step of its own for it")),
+            Some(_) => self.doubt(step, said!("draft-second", key, value)),
             None => step.rows.push((key, value)),
         }
     }
 
-    fn doubt(&mut self, step: &Step, doubt: String) {
-        self.plan.doubts.push(format!("{}: {doubt}", step.title));
+    fn doubt(&mut self, step: &Step, doubt: Statement) {
+        self.plan.doubts.push(said!("draft-of-step", title = step.title, doubt));
     }
 }
 
@@ -227,81 +212,6 @@ fn oven_of(degrees: &[Degrees]) -> Option<(String, Option<String>)> {
         return Some((format!("fan {}", found.text), None));
     }
     Some((found.text.clone(), found.with_fan.clone()))
-}
-
-/// What a sentence does with its time, by its words.
-fn doing(sentence: &str) -> Option<Doing> {
-    let words: Vec<String> =
-        phrase::words(sentence).iter().map(|word| word.text.to_lowercase()).collect();
-    let has = |wanted: &[&str]| words.iter().any(|word| wanted.contains(&word.as_str()));
-    let begins = |stems: &[&str]| {
-        words.iter().any(|word| stems.iter().any(|stem| word.starts_with(stem)))
-    };
-    if has(&["bake", "bakes", "baked", "roast"])
-        || (has(&["oven"]) && !begins(&["preheat", "heat"]))
-    {
-        return Some(Doing::Bake);
-    }
-    if begins(&["refrigerat", "chill", "fridge"]) {
-        return Some(Doing::Wait(Some("fridge")));
-    }
-    if begins(&["freez"]) {
-        return Some(Doing::Wait(Some("freezer")));
-    }
-    let waiting = [
-        "rest",
-        "rise",
-        "rises",
-        "rising",
-        "risen",
-        "prove",
-        "proof",
-        "stand",
-        "cool",
-        "soak",
-        "allow",
-        "remain",
-        "ferment",
-        "leave",
-        "set",
-        "overnight",
-        "wait",
-        "double",
-        "light",
-    ];
-    if has(&waiting) {
-        return Some(Doing::Wait(None));
-    }
-    let working = [
-        "knead", "beat", "mix", "stir", "whisk", "cream", "boil", "simmer", "cook",
-        "fry", "work", "whip", "roll", "steam",
-    ];
-    begins(&working).then_some(Doing::Hands)
-}
-
-/// The text in pieces that each end with the time that is waited for.
-fn units(text: &str) -> Vec<String> {
-    let mut units: Vec<(String, bool)> = Vec::new();
-    for sentence in sentences(text) {
-        let waits = !times::times(sentence).is_empty()
-            && matches!(doing(sentence), Some(Doing::Bake | Doing::Wait(_)));
-        match units.last_mut() {
-            Some((unit, ended)) if !*ended || !(waits || is_work(sentence)) => {
-                unit.push(' ');
-                unit.push_str(sentence);
-                *ended |= waits;
-            }
-            _ => units.push((sentence.to_owned(), waits)),
-        }
-    }
-    units.into_iter().map(|(unit, _)| unit).collect()
-}
-
-/// Whether a sentence begins with work of its own rather than going on about what came before.
-fn is_work(sentence: &str) -> bool {
-    let first = sentence.split_whitespace().next().unwrap_or("").to_lowercase();
-    !["this", "it", "the", "they", "these", "if", "when", "be", "do", "serve"]
-        .contains(&first.as_str())
 }
 
 /// Steps of one heading are numbered: `after` could not tell them apart.
@@ -353,9 +263,12 @@ mod tests {
             plan.steps[0].rows,
             [("wait", "30 min".to_owned()), ("where", "oven".to_owned())]
         );
-        assert!(plan.doubts[0].contains("no oven temperature"), "{:?}", plan.doubts);
-        assert!(steps("Chill overnight.").doubts[0].contains("overnight"));
-        assert!(steps("Bake at 350 degrees.").doubts[0].contains("350 degrees"));
+        let words = crate::read::words_in(&crate::theme::Theme::built_in(), "en");
+        let words = words.expect("the words");
+        let first = |plan: &Plan| words.tell(&plan.doubts[0]);
+        assert!(first(&plan).contains("no oven temperature"), "{}", first(&plan));
+        assert!(first(&steps("Chill overnight.")).contains("overnight"));
+        assert!(first(&steps("Bake at 350 degrees.")).contains("350 degrees"));
     }
 
     #[test]

@@ -1,5 +1,8 @@
 //! Which step each ingredient goes into, by the words of the steps.
 
+use crate::said;
+use crate::statement::Statement;
+
 use super::lines::{Ingredient, Section};
 use super::phrase;
 use super::steps::{Plan, Step};
@@ -33,15 +36,12 @@ fn share_section(
         .collect();
     let title = plan.steps[first].title.clone();
     if lost.len() == lines.len() {
-        plan.doubts.push(format!(
-            "no step names what is in `{}`: all of it is put into `{title}`",
-            section.name
-        ));
+        let section = &section.name;
+        plan.doubts.push(said!("draft-lost-all", section, title));
     } else if !lost.is_empty() {
-        plan.doubts.push(format!(
-            "no step names the {}: put into `{title}`",
-            lost.join(", the ")
-        ));
+        let names = lost.iter().map(|name| said!("draft-lost-one", name));
+        let names: Vec<Statement> = names.collect();
+        plan.doubts.push(said!("draft-lost", names, title));
     }
     let apart = lines.iter().all(|line| is_alone(line, formula));
     let together = found.iter().all(|at| at.is_none_or(|at| at == first));

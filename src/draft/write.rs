@@ -3,6 +3,9 @@
 use crate::edition::Edition;
 use crate::fault::Severity;
 use crate::read::Source;
+use crate::said;
+use crate::statement::Statement;
+use crate::words::Words;
 
 use super::Draft;
 use super::lines::{Section, Trial, quoted};
@@ -20,20 +23,22 @@ pub(super) fn draft(
     let mut doubts = written.besides.clone();
     let head = head(written, &formula, trial, &mut doubts);
     doubts.append(&mut plan.doubts);
+    let words = &trial.words;
+    let mut doubts: Vec<String> = doubts.iter().map(|doubt| words.tell(doubt)).collect();
     let name = name(&written.title);
-    let text = text(&head, &doubts, &plan);
+    let text = text(&head, &doubts, &plan, words);
     let wrong = errors(&text, &name, trial);
     if wrong.is_empty() {
         return Draft { name, text, doubts };
     }
     plainly(&formula, &mut plan);
-    let text = self::text(&head, &doubts, &plan);
+    let text = self::text(&head, &doubts, &plan, words);
     let wrong = errors(&text, &name, trial);
     if wrong.is_empty() {
         return Draft { name, text, doubts };
     }
     doubts.extend(wrong);
-    Draft { name, text: self::text(&head, &doubts, &plan), doubts }
+    Draft { name, text: self::text(&head, &doubts, &plan, words), doubts }
 }
 
 /// Every section whole in the first step that used something of it; no ingredient live.
@@ -59,8 +64,8 @@ fn errors(text: &str, name: &str, trial: &Trial) -> Vec<String> {
         fault.severity == Severity::Error && *fault.place.file == *file.path
     });
     own.map(|fault| {
-        let said = fault.told(&trial.words).message;
-        format!("line {}: {said}", edition.texts.position(&fault.place).line)
+        let line = edition.texts.position(&fault.place).line.to_string();
+        trial.words.tell(&said!("draft-line-wrong", line, said = fault.message))
     })
     .collect()
 }
@@ -70,17 +75,17 @@ fn head(
     written: &Written,
     formula: &[Section],
     trial: &Trial,
-    doubts: &mut Vec<String>,
+    doubts: &mut Vec<Statement>,
 ) -> String {
     let title = if written.title.is_empty() {
-        doubts.push("the text has no title: give it one".into());
+        doubts.push(said!("draft-no-title"));
         "Draft"
     } else {
         &written.title
     };
     let summary = written.summary.split(". ").next().unwrap_or_default();
     let summary = if summary.is_empty() {
-        doubts.push("`summary` is not told: say in a sentence what it is".into());
+        doubts.push(said!("draft-no-summary"));
         title
     } else {
         summary
@@ -98,7 +103,7 @@ fn head(
     head
 }
 
-fn section_text(section: &Section, head: &mut String, doubts: &mut Vec<String>) {
+fn section_text(section: &Section, head: &mut String, doubts: &mut Vec<Statement>) {
     let taken = section.lines.iter().any(|line| line.found.is_ok());
     let mark = if taken { "" } else { "# " };
     *head += &format!("  {mark}{}:\n", section.name);
@@ -107,7 +112,7 @@ fn section_text(section: &Section, head: &mut String, doubts: &mut Vec<String>) 
             Ok(_) => *head += &format!("    - {}\n", quoted(&line.text)),
             Err(why) => {
                 *head += &format!("    # - {}\n", quoted(&line.text));
-                doubts.push(format!("`{}` is left out of the formula: {why}", line.text));
+                doubts.push(said!("draft-left-out", line = line.text, why));
             }
         }
         doubts.extend(line.doubt.clone());
@@ -115,7 +120,7 @@ fn section_text(section: &Section, head: &mut String, doubts: &mut Vec<String>) 
 }
 
 /// What it makes, in words that are read.
-fn makes(written: &Written, trial: &Trial, doubts: &mut Vec<String>) -> String {
+fn makes(written: &Written, trial: &Trial, doubts: &mut Vec<Statement>) -> String {
     let mut told: Vec<&str> = written.makes.iter().map(String::as_str).collect();
     // `50 rolls` says more than `50`.
     told.sort_by_key(|text| !text.contains(char::is_alphabetic));
@@ -135,14 +140,14 @@ fn makes(written: &Written, trial: &Trial, doubts: &mut Vec<String>) -> String {
             candidates[from..].iter().find(|makes| makes.len() < 80 && trial.makes(makes))
         {
             if from == 2 {
-                doubts.push(format!("it makes {number} of what? `{good}` stands for it"));
+                doubts.push(said!("draft-of-what", number, good));
             }
             return good.clone();
         }
     }
     doubts.push(match told.first() {
-        Some(told) => format!("`makes` is not read from `{told}`: `1 batch` stands for it; write a number and a word, such as `24 rolls`"),
-        None => "it is not told what it makes: `1 batch` stands for it; write such as `24 rolls`".into(),
+        Some(told) => said!("draft-makes-unread", told),
+        None => said!("draft-makes-untold"),
     });
     "1 batch".into()
 }
@@ -177,11 +182,10 @@ fn leads(text: &str) -> &str {
 }
 
 /// The whole file.
-fn text(head: &str, doubts: &[String], plan: &Plan) -> String {
+fn text(head: &str, doubts: &[String], plan: &Plan, words: &Words) -> String {
     let mut text = format!("---\n{head}");
     if !doubts.is_empty() {
-        text +=
-            "# Settle each of these in the text, then take its line out.\nto settle:\n";
+        text += &format!("# {}\nto settle:\n", words.get("draft-settle-each"));
         for doubt in doubts {
             text += &format!("  - {}\n", quoted(doubt));
         }

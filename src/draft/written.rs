@@ -1,6 +1,8 @@
 //! A recipe as somebody else wrote it, before any of it is understood.
 
 use crate::measure::Exact;
+use crate::said;
+use crate::statement::Statement;
 
 /// Lists longer than this are cut, and it is said.
 const MOST_LINES: usize = 200;
@@ -28,7 +30,7 @@ pub(super) struct Written {
     /// Minutes in the oven, where they are said apart from the steps.
     pub(super) baking: Option<Exact>,
     /// What is said besides, each with a word of what it is.
-    pub(super) besides: Vec<String>,
+    pub(super) besides: Vec<Statement>,
 }
 
 /// Ingredients under one heading.
@@ -52,6 +54,11 @@ pub(super) struct Told {
 }
 
 impl Written {
+    /// Keeps what is said besides the steps, as a line of plain text.
+    pub(super) fn beside(&mut self, say: impl FnOnce(String) -> Statement, text: &str) {
+        self.besides.push(say(clean(text, MOST_LINE)));
+    }
+
     /// The group that further lines go into.
     pub(super) fn group(&mut self) -> &mut Group {
         if self.groups.is_empty() {
@@ -67,7 +74,7 @@ impl Written {
         self.summary = clean(&self.summary, MOST_STEP);
         self.makes.truncate(8);
         self.besides.truncate(20);
-        for text in self.makes.iter_mut().chain(&mut self.besides).chain(&mut self.oven) {
+        for text in self.makes.iter_mut().chain(&mut self.oven) {
             *text = clean(text, MOST_LINE);
         }
         self.bound_lists();
@@ -94,9 +101,8 @@ impl Written {
         cut |= self.steps.len() > MOST_STEPS;
         self.steps.truncate(MOST_STEPS);
         if cut {
-            self.besides.push(format!(
-                "it is longer than {MOST_LINES} ingredients or {MOST_STEPS} steps: the rest is left out"
-            ));
+            let (lines, steps) = (MOST_LINES, MOST_STEPS);
+            self.besides.push(said!("draft-longer", lines, steps));
         }
     }
 }

@@ -8,17 +8,18 @@ use std::sync::OnceLock;
 
 use proptest::prelude::*;
 
-use super::plate::{Anchor, Frame, Text};
-use super::tests::course_sources;
-use super::{Figure, FigureKind, sample};
 use crate::formula::{Book, Scaling};
 use crate::measure::exact;
 use crate::pantry::Pantry;
 use crate::read::Source;
-use crate::sheet::Sheet;
-use crate::sheet::build::{self, Context};
+use crate::sheet::making::{self, Context};
+use crate::sheet::{LockIn, Sheet};
 use crate::words::Words;
 use crate::work::work;
+
+use super::system::plate::{Anchor, LabelBox, Text};
+use super::tests::{course_sheets, course_sources, polygons, sample_sheets};
+use super::{Figure, FigureKind, sample};
 
 /// Numbers to make a recipe from; nought where they run out.
 struct Dice<'a>(std::slice::Iter<'a, u32>);
@@ -136,7 +137,7 @@ fn sheet(text: &str) -> Option<Sheet> {
     let words = words();
     let work =
         work(content.recipes.first()?, &Scaling::Batches(exact(1, 1)), book).ok()?;
-    Some(build::recipe(&work, &[], Context { book, words }))
+    Some(making::recipe(&work, &[], Context { book, words }))
 }
 
 /// Every document of a figure.
@@ -166,7 +167,7 @@ fn attribute<'t>(tag: &'t str, name: &str) -> Option<&'t str> {
 }
 
 /// The frames of all texts of a document, measured on the typeface.
-fn frames(svg: &str) -> Vec<(String, Frame)> {
+fn frames(svg: &str) -> Vec<(String, LabelBox)> {
     let texts = svg.split("<text").skip(1);
     texts
         .filter_map(|text| {
@@ -174,7 +175,7 @@ fn frames(svg: &str) -> Vec<(String, Frame)> {
             let number = |name| attribute(tag, name)?.parse::<f64>().ok();
             let words = rest.split("</text>").next()?.replace("&amp;", "&");
             let text = Text {
-                size: number("font-size").unwrap_or(super::lettering::LABEL),
+                size: number("font-size").unwrap_or(super::system::lettering::LABEL),
                 bold: tag.contains("font-weight"),
                 upright: tag.contains("rotate("),
                 anchor: match attribute(tag, "text-anchor") {
@@ -189,8 +190,14 @@ fn frames(svg: &str) -> Vec<(String, Frame)> {
         .collect()
 }
 
-/// Whether every label of a document has a place of its own.
+/// Whether every label of a document has a place of its own, and none lies across an edge.
 fn clear(name: &str, svg: &str) -> Result<(), TestCaseError> {
+    apart(name, svg)?;
+    beside_edges(name, svg)
+}
+
+/// Whether no label lies on another or leaves the drawing.
+fn apart(name: &str, svg: &str) -> Result<(), TestCaseError> {
     let sides: Vec<f64> = attribute(svg, "viewBox")
         .map(|sides| sides.split(' ').filter_map(|side| side.parse().ok()).collect())
         .unwrap_or_default();
@@ -210,6 +217,61 @@ fn clear(name: &str, svg: &str) -> Result<(), TestCaseError> {
     Ok(())
 }
 
+/// Whether no label lies across an edge of what it stands in or beside.
+fn beside_edges(name: &str, svg: &str) -> Result<(), TestCaseError> {
+    let frames = frames(svg);
+    for outline in OUTLINES.into_iter().flat_map(|class| polygons(svg, class)) {
+        for (words, frame) in &frames {
+            // A ring stands on the line that it numbers.
+            let ring = words.parse::<u32>().is_ok();
+            let across = !ring && crosses(&outline, &frame.grown(-2.0));
+            prop_assert!(!across, "{name}: `{words}` across the edge of what lies there");
+        }
+    }
+    Ok(())
+}
+
+/// What a label stands in or beside, never half on: sheets, blocks, pieces, trays.
+const OUTLINES: [&str; 5] =
+    ["d-dough", "d-fat", "d-dough d-piece", "d-dough d-piece d-other", "d-paper d-tray"];
+
+/// Whether an edge of an outline runs through a frame.
+fn crosses(outline: &[[f64; 2]], frame: &LabelBox) -> bool {
+    let next = outline.iter().cycle().skip(1);
+    outline.iter().zip(next).any(|(from, to)| {
+        // The part of the edge between the frame's left and right, then its top and bottom.
+        let (mut begin, mut end) = (0.0_f64, 1.0_f64);
+        let bounds = [(frame.left, frame.right), (frame.top, frame.bottom)];
+        for (axis, (low, high)) in bounds.into_iter().enumerate() {
+            let run = to[axis] - from[axis];
+            if run.abs() < 1e-9 {
+                if from[axis] <= low || from[axis] >= high {
+                    return false;
+                }
+                continue;
+            }
+            let (one, other) = ((low - from[axis]) / run, (high - from[axis]) / run);
+            begin = begin.max(one.min(other));
+            end = end.min(one.max(other));
+        }
+        begin < end
+    })
+}
+
+/// Every drawing of the gallery, at each of its sizes: each label clear, and in or beside what
+/// it names.
+#[test]
+fn labels_of_the_gallery_stand_in_or_beside_what_they_name() {
+    for sheet in course_sheets().iter().chain(&sample_sheets()) {
+        for figure in super::figures(sheet, words()) {
+            for svg in documents(&figure) {
+                let name = format!("{} {}", sheet.recipe, figure.name);
+                clear(&name, &svg).unwrap_or_else(|found| panic!("{found}"));
+            }
+        }
+    }
+}
+
 fn every_label_is_clear(numbers: &[u32]) -> Result<(), TestCaseError> {
     let found = sheet(&recipe(numbers));
     prop_assume!(found.is_some());
@@ -222,11 +284,49 @@ fn every_label_is_clear(numbers: &[u32]) -> Result<(), TestCaseError> {
     );
     for figure in &figures {
         for svg in documents(figure) {
-            clear(&figure.name, &svg)?;
+            apart(&figure.name, &svg)?;
+            // A block that reaches beyond its sheet, which proof refuses, may lie anywhere, and
+            // so may pieces that have no room on their tray, which proof points out.
+            let within = match figure.kind {
+                FigureKind::LockIn => block_lies_within(&sheet),
+                FigureKind::Tray => pieces_have_room(&sheet),
+                FigureKind::Turn
+                | FigureKind::Cut
+                | FigureKind::Roll
+                | FigureKind::Shape
+                | FigureKind::Layers
+                | FigureKind::Timeline => true,
+            };
+            if within {
+                beside_edges(&figure.name, &svg)?;
+            }
         }
     }
     prop_assert_eq!(figures, super::figures(&sheet, words));
     Ok(())
+}
+
+/// Whether the block of fat lies within its sheet of dough.
+fn block_lies_within(sheet: &Sheet) -> bool {
+    let lamination = sheet.lamination.as_ref();
+    let fact = lamination.and_then(|it| it.lock_in.as_ref());
+    fact.is_none_or(|fact| {
+        let block = [fact.block_length_cm, fact.block_width_cm];
+        // An envelope's block lies with its corners to the sides.
+        let needs = match fact.kind {
+            LockIn::Envelope => [(block[0] + block[1]) / 2.0_f64.sqrt(); 2],
+            LockIn::Letter | LockIn::Book => block,
+        };
+        needs[0] <= fact.length_cm && needs[1] <= fact.width_cm
+    })
+}
+
+/// Whether as many pieces as stand on each tray have room there.
+fn pieces_have_room(sheet: &Sheet) -> bool {
+    sheet.handwork.trays.iter().all(|tray| {
+        let pieces = u64::try_from(tray.places_cm.len()).unwrap_or(u64::MAX);
+        tray.fits.is_none_or(|fits| fits >= pieces)
+    })
 }
 
 fn campaign(cases: u32) -> ProptestConfig {

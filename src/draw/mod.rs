@@ -1,44 +1,21 @@
 //! Drawing: from the computed sheet to SVG. Every fold and cut is drawn to scale from the
 //! recipe's own numbers; nothing is computed here but where things stand on the plate.
 //!
-//! The drawing system, one file each: `ink` (strokes, fills, class names), `lettering`
-//! (type sizes, measured widths), `plate` (shapes and labels), `hatch`, `arrow`,
-//! `dimension`, `svg` (writing), `raster` (PNG). On it stand the figures: `lock_in` and
-//! `envelope`, `turn` with `section` and `block`, `cut`, `timeline` with `rows`, `social`; `speech`
-//! says the same in words.
+//! `system` is the drawing system, one file each: `ink` (strokes, fills, class names),
+//! `lettering` (type sizes, measured widths), `plate` (shapes and labels), `hatch`, `arrow`,
+//! `dimension`, `svg` (writing), `raster` (PNG). On it stand the figures: `layers`, `pieces`,
+//! `times` and `social`; `speech` says the same in words.
 //!
 //! A figure is 640 units wide and its labels are 20 units high: 10 px where it is shown
 //! 320 px wide. Every shape carries a class that begins `d-`, and its look as attributes,
 //! so that paper needs no more; a page has the looks once, in its style sheet. No identifiers, styles or scripts.
 
-mod arrow;
-mod batch;
-mod block;
-mod chart;
-mod cut;
-mod dimension;
-mod envelope;
-mod growth;
-mod hatch;
-mod ink;
-mod lettering;
-mod lock_in;
-mod panels;
-mod plate;
-mod raster;
-mod roll;
-mod rows;
-mod section;
-mod shape;
+mod layers;
+mod pieces;
 mod social;
 mod speech;
-mod stack;
-mod svg;
-mod timeline;
-mod trace;
-mod tray;
-mod turn;
-mod voice;
+mod system;
+mod times;
 
 #[cfg(test)]
 mod campaign;
@@ -47,12 +24,12 @@ mod sample;
 #[cfg(test)]
 mod tests;
 
-pub use chart::{PlanChart, SessionChart, plan_chart, plan_chart_wide};
-pub use ink::style_rules;
-pub use raster::{Unpainted, png};
-pub use svg::{Drawing, Mark};
+pub use system::ink::style_rules;
+pub use system::raster::{Unpainted, png};
+pub use system::svg::{Drawing, Element};
 #[cfg(test)]
-pub(crate) use svg::{labelled, sized};
+pub(crate) use system::svg::{labelled, sized};
+pub use times::chart::{PlanChart, SessionChart, plan_chart, plan_chart_wide};
 
 use serde::Serialize;
 
@@ -63,8 +40,8 @@ use crate::sheet::{
 };
 use crate::words::Words;
 
-use plate::{Form, Plate};
-use voice::Voice;
+use system::plate::{Format, Plate};
+use system::voice::Voice;
 
 /// One drawing in both unit systems.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -200,7 +177,7 @@ fn handwork(sheet: &Sheet, words: &Words) -> Vec<Figure> {
 /// The timeline of a recipe. `ready` is the minute of the day at which it is to be done,
 /// where that is known: the axis then shows the clock, else the time since the start.
 pub fn timeline(sheet: &Sheet, ready: Option<u64>, words: &Words) -> Figure {
-    timeline_figure(&sheet.time, (&sheet.recipe, ready), words)
+    timeline_figure(&sheet.time, &sheet.recipe, ready, words)
 }
 
 /// One drawing of a technique, its `number`th from 1.
@@ -246,74 +223,77 @@ pub fn social(sheet: &Sheet, course: &CourseSheet, words: &Words) -> String {
 
 fn lock_in_figure(fact: &LockInFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::lock_in(fact, voice));
-    let wide = both(words, |voice| lock_in::wide(fact, voice));
-    let draw = |form, voice: Voice<'_>| lock_in::lock_in(fact, form, voice);
-    figure(FigureKind::LockIn, (&fact.step, title), alt, words, draw).widened(&wide)
+    let wide = both(words, |voice| layers::lock_in::wide(fact, voice));
+    let draw = |form, voice: Voice<'_>| layers::lock_in::lock_in(fact, form, voice);
+    figure(FigureKind::LockIn, &fact.step, title, alt, words, draw).widened(&wide)
 }
 
 fn turn_figure(fold: &Fold, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::turn(fold, voice));
-    let wide = both(words, |voice| turn::wide(fold, voice));
-    let draw = |form, voice: Voice<'_>| turn::turn(fold, form, voice);
-    figure(FigureKind::Turn, (&fold.step, title), alt, words, draw).widened(&wide)
+    let wide = both(words, |voice| layers::turn::wide(fold, voice));
+    let draw = |form, voice: Voice<'_>| layers::turn::turn(fold, form, voice);
+    figure(FigureKind::Turn, &fold.step, title, alt, words, draw).widened(&wide)
 }
 
 fn cut_figure(cut: &Cut, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::cut(cut, voice));
-    let draw = |form, voice: Voice<'_>| cut::cut(cut, form, voice);
-    figure(FigureKind::Cut, (&cut.step, title), alt, words, draw)
+    let draw = |form, voice: Voice<'_>| pieces::cut::cut(cut, form, voice);
+    figure(FigureKind::Cut, &cut.step, title, alt, words, draw)
 }
 
 fn roll_figure(fact: &RollFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::roll(fact, voice));
-    let draw = |form, voice: Voice<'_>| roll::roll(fact, form, voice);
-    figure(FigureKind::Roll, (&fact.step, title), alt, words, draw)
+    let draw = |form, voice: Voice<'_>| layers::roll::roll(fact, form, voice);
+    figure(FigureKind::Roll, &fact.step, title, alt, words, draw)
 }
 
 fn shape_figure(fact: &ShapeFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::shape(fact, voice));
-    let drawn = |width, voice: Voice<'_>| shape::shape(fact, width, voice);
-    let wide = both(words, |voice| drawn(panels::WIDE, voice));
-    let draw = |form: Form, voice: Voice<'_>| drawn(form.width(), voice);
-    figure(FigureKind::Shape, (&fact.step, title), alt, words, draw).widened(&wide)
+    let drawn = |width, voice: Voice<'_>| pieces::shape::shape(fact, width, voice);
+    let wide = both(words, |voice| drawn(layers::panels::WIDE, voice));
+    let draw = |form: Format, voice: Voice<'_>| drawn(form.width(), voice);
+    figure(FigureKind::Shape, &fact.step, title, alt, words, draw).widened(&wide)
 }
 
 fn tray_figure(fact: &TrayFact, title: String, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::tray(fact, voice));
-    let draw = |form, voice: Voice<'_>| tray::tray(fact, form, voice);
-    figure(FigureKind::Tray, (&fact.step, title), alt, words, draw)
+    let draw = |form, voice: Voice<'_>| pieces::tray::tray(fact, form, voice);
+    figure(FigureKind::Tray, &fact.step, title, alt, words, draw)
 }
 
 fn growth_figure(fact: &GrowthFact, words: &Words) -> Figure {
     let alt = both(words, |voice| speech::growth(fact, voice));
     let title = words.get("drawing-growth-title").to_owned();
-    let draw = |form, voice: Voice<'_>| growth::growth(fact, form, voice);
-    let own = figure(FigureKind::Layers, (&fact.step, title), alt, words, draw);
+    let draw = |form, voice: Voice<'_>| layers::growth::growth(fact, form, voice);
+    let own = figure(FigureKind::Layers, &fact.step, title, alt, words, draw);
     Figure { name: "layers".to_owned(), ..own }
 }
 
 fn timeline_figure(
     time: &Time,
-    (recipe, ready): (&str, Option<u64>),
+    recipe: &str,
+    ready: Option<u64>,
     words: &Words,
 ) -> Figure {
     let alt = both(words, |voice| speech::timeline(time, voice));
-    let drawn =
-        |width, voice: Voice<'_>| timeline::timeline(time, (recipe, width, ready), voice);
-    let wide = both(words, |voice| drawn(panels::WIDE, voice));
+    let drawn = |width, voice: Voice<'_>| {
+        times::timeline::timeline(time, (recipe, width, ready), voice)
+    };
+    let wide = both(words, |voice| drawn(layers::panels::WIDE, voice));
     let title = words.get("drawing-timeline").to_owned();
-    let draw = |form: Form, voice: Voice<'_>| drawn(form.width(), voice);
-    let own = figure(FigureKind::Timeline, ("timeline", title), alt, words, draw);
+    let draw = |form: Format, voice: Voice<'_>| drawn(form.width(), voice);
+    let own = figure(FigureKind::Timeline, "timeline", title, alt, words, draw);
     Figure { step: None, ..own }.widened(&wide)
 }
 
 /// A figure in its upright forms.
 fn figure(
     kind: FigureKind,
-    (step, title): (&str, String),
+    step: &str,
+    title: String,
     [metric, us]: [String; 2],
     words: &Words,
-    draw: impl Fn(Form, Voice<'_>) -> Plate,
+    draw: impl Fn(Format, Voice<'_>) -> Plate,
 ) -> Figure {
     let alt = Label::new(metric, us);
     let form = |form| forms(&both(words, |voice| draw(form, voice)), &title, &alt);
@@ -321,12 +301,12 @@ fn figure(
         name: step.to_owned(),
         step: Some(step.to_owned()),
         kind,
-        upright: form(Form::Page),
+        upright: form(Format::Page),
         wide: None,
         paper: OnPaper {
-            column: form(Form::Column),
-            large: form(Form::Large),
-            card: form(Form::Card),
+            column: form(Format::Column),
+            large: form(Format::Large),
+            card: form(Format::Card),
         },
         title,
         alt,
@@ -357,8 +337,8 @@ fn both<T>(words: &Words, make: impl Fn(Voice<'_>) -> T) -> [T; 2] {
 /// A step's heading; its name where the sheet has no such step.
 fn title(sheet: &Sheet, step: &str) -> String {
     let own = sheet.parts.iter().find_map(|part| match part {
-        Part::Step(own) if own.step == step => Some(&own.title),
-        _ => None,
+        Part::Step(own) => (own.step == step).then_some(&own.title),
+        Part::Prose { .. } => None,
     });
     let timed = || sheet.time.steps.iter().find(|timed| timed.step == step);
     own.or_else(|| timed().map(|timed| &timed.title))

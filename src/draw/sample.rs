@@ -1,11 +1,11 @@
 //! Sheets for the tests of the drawings, made from plain numbers.
 
-use crate::dough::{Direction, turn_edges};
+use crate::dough::{Direction, lock_in_edges, turn_edges};
 use crate::measure::{self, Label, Length, exact};
-use crate::model::Turn;
+use crate::model::{LockIn, Turn};
 use crate::sheet::{
-    Allergens, CourseSheet, Cut, EdgesFact, Fold, Lamination, LockInFact, Mark, Scale,
-    Sheet, StepTime, Time, Totals,
+    Allergens, Cut, EdgesFact, Fold, Form, Lamination, LockInFact, Mark, Scale, Sheet,
+    StepTime, Time, Totals,
 };
 use crate::words::Words;
 
@@ -40,7 +40,7 @@ pub(super) fn fold(parts: u32, length: i64, width: i64, before: u64) -> Fold {
     Fold {
         step: format!("turn-{parts}"),
         title: format!("Turn in {parts}"),
-        turn: format!("{parts}-part"),
+        turn: Turn::in_parts(parts).folding(),
         parts,
         length_cm: cm(length),
         width_cm: cm(width),
@@ -50,6 +50,8 @@ pub(super) fn fold(parts: u32, length: i64, width: i64, before: u64) -> Fold {
         folded_thickness_mm: 9.0 * f64::from(parts),
         fat_layers_before: before,
         fat_layers_after: before * u64::from(parts),
+        plies_before: if before == 0 { 1 } else { 3 * before },
+        plies_after: if before == 0 { 1 } else { 3 * before } * u64::from(parts),
         folds: folds.iter().map(|share| mark(*share)).collect(),
         meet: (parts == 4).then(|| mark(0.5)),
         edges: edges(turn_edges(Turn::in_parts(parts))),
@@ -62,15 +64,15 @@ pub(super) fn fold(parts: u32, length: i64, width: i64, before: u64) -> Fold {
 
 /// A lock-in: sheet, block and closed parcel in tenths of a centimetre.
 pub(super) fn lock_in(
-    kind: &str,
+    kind: LockIn,
     sheet: [i64; 2],
     block: [i64; 2],
     closed: [i64; 2],
 ) -> LockInFact {
     LockInFact {
         inverted: false,
-        step: format!("lock-in-{kind}"),
-        kind: kind.into(),
+        step: format!("lock-in-{}", kind.word()),
+        kind,
         length_cm: cm(sheet[0]),
         width_cm: cm(sheet[1]),
         block_length_cm: cm(block[0]),
@@ -84,12 +86,12 @@ pub(super) fn lock_in(
         closed: size(closed[0], closed[1]),
         thickness: Label::new("9 mm", "3/8 in"),
         block_thickness: Label::new("7.5 mm", "5/16 in"),
-        edges: match kind {
-            "letter" => Some(EdgesFact { opposite_folds: 1, opposite_ends: 1 }),
-            "book" => Some(EdgesFact { opposite_folds: 1, opposite_ends: 0 }),
-            _ => None,
+        edges: lock_in_edges(kind).map(edges),
+        next: if kind == LockIn::Envelope {
+            Direction::Any
+        } else {
+            Direction::QuarterTurn
         },
-        next: if kind == "envelope" { Direction::Any } else { Direction::QuarterTurn },
     }
 }
 
@@ -117,7 +119,7 @@ fn plan(length: f64, width: f64) -> Cut {
         reroll_pieces: 0,
         reroll: None,
         step: "cut".into(),
-        shape: "rectangle".into(),
+        shape: Form::Rectangle,
         pieces: 0,
         pieces_per_sheet: 0,
         sheet_length_cm: length,
@@ -180,7 +182,7 @@ pub(super) fn triangles(length: f64, width: f64, base: f64, strips: u32) -> Cut 
     let height = width / f64::from(strips);
     let count = (2.0 * length / base).floor() as u32 - 1;
     let mut cut = plan(length, width);
-    cut.shape = "triangle".into();
+    cut.shape = Form::Triangle;
     for strip in 0..strips {
         let (near, far) = (f64::from(strip) * height, f64::from(strip + 1) * height);
         if strip > 0 {
@@ -258,6 +260,8 @@ pub(super) fn step(
         step: slug(title),
         title: title.into(),
         recipe: recipe.into(),
+        day: None,
+        thaw_min: None,
         start_min: times[0],
         hands_min: times[1],
         wait_min: [times[2]; 3],
@@ -329,7 +333,13 @@ pub(super) fn evening() -> Time {
 pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) -> Sheet {
     Sheet {
         bakes: Vec::new(),
+        proofs: Vec::new(),
+        mixing: Vec::new(),
+        goals: Vec::new(),
+        way: None,
+        ways: Vec::new(),
         since: None,
+        untold: None,
         notes: Vec::new(),
         facts: 1,
         recipe: "crescents".into(),
@@ -367,12 +377,9 @@ pub(super) fn sheet(lamination: Option<Lamination>, cuts: Vec<Cut>, time: Time) 
         time,
         water: None,
         allergens: Allergens {
-            us: Vec::new(),
-            eu: Vec::new(),
+            lists: Vec::new(),
             unknown: Vec::new(),
             read_on_pack: Vec::new(),
-            us_detail: Vec::new(),
-            eu_detail: Vec::new(),
         },
         nutrition: None,
         cost: None,
@@ -390,38 +397,12 @@ pub(super) fn lamination(lock_in: Option<LockInFact>, folds: Vec<Fold>) -> Lamin
     Lamination {
         inverted: false,
         lock_in,
-        turns: folds.iter().map(|fold| fold.turn.clone()).collect(),
-        fat_layers: folds.last().map_or(1, |fold| fold.fat_layers_after),
-        layers_merged: 0,
+        turns: folds.iter().map(|fold| fold.turn).collect(),
+        fat_layers: Some(folds.last().map_or(1, |fold| fold.fat_layers_after)),
+        layers_merged: Some(0),
         layers_unmerged: 0,
-        fat_percent_of_dough: 28.5,
+        fat_percent_of_dough: Some(28.5),
         sheets: Vec::new(),
         folds,
-    }
-}
-
-/// A course of the demonstration's name.
-pub(super) fn course() -> CourseSheet {
-    CourseSheet {
-        classes: Vec::new(),
-        title: "Layers by Hand".into(),
-        school: Some("Saltmarsh Community Kitchen".into()),
-        instructor: None,
-        summary: String::new(),
-        language: "en".into(),
-        edition: None,
-        date: None,
-        address: None,
-        metric_first: true,
-        both_units: true,
-        a4_first: true,
-        currency: "EUR".into(),
-        lessons: Vec::new(),
-        cautions: Vec::new(),
-        look: crate::sheet::Look::default(),
-        news: Vec::new(),
-        glossary: Vec::new(),
-        offline: false,
-        papers_on_site: false,
     }
 }

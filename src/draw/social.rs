@@ -3,10 +3,10 @@
 
 use crate::sheet::{CourseSheet, Cut, Fold, Sheet};
 
-use super::ink;
-use super::lettering;
-use super::plate::{Plate, Point, Text, corners};
-use super::section::{Layer, slabs_at};
+use super::layers::section::{Layer, slabs_at};
+use super::system::ink;
+use super::system::lettering;
+use super::system::plate::{Plate, Point, Text, corners};
 
 /// The picture's size, as link previews expect it.
 const SIZE: [f64; 2] = [1200.0, 630.0];

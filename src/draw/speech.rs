@@ -1,14 +1,15 @@
 //! The drawings in words: what someone reads, or hears, who does not see them. Composed
 //! from the same numbers, and enough to do the fold by ear.
 
+use crate::dough::Direction;
 use crate::dough::cutting::Way;
 use crate::measure::show;
 use crate::sheet::{
-    Cut, Fold, GrowthFact, LockInFact, Mark, RollFact, ShapeFact, Time, TrayFact,
+    Cut, Fold, Folding, GrowthFact, GrowthOf, LockIn, LockInFact, Mark, RollFact,
+    ShapeFact, Time, TrayFact,
 };
 
-use super::voice::Voice;
-use crate::dough::Direction;
+use super::system::voice::Voice;
 
 /// A turn in words.
 pub(super) fn turn(fold: &Fold, voice: Voice<'_>) -> String {
@@ -16,12 +17,12 @@ pub(super) fn turn(fold: &Fold, voice: Voice<'_>) -> String {
         .meet
         .as_ref()
         .is_none_or(|at| (at.at_cm * 2.0 - fold.length_cm).abs() < 0.01);
-    let kind = match fold.parts {
-        2 => "alt-half",
-        3 => "alt-letter",
-        4 if meets_in_the_middle => "alt-book",
-        4 => "alt-book-off-middle",
-        _ => "alt-parts",
+    let kind = match fold.turn {
+        Folding::Half => "alt-half",
+        Folding::Letter => "alt-letter",
+        Folding::Book if meets_in_the_middle => "alt-book",
+        Folding::Book => "alt-book-off-middle",
+        Folding::Parts(_) => "alt-parts",
     };
     let at = |index: usize| {
         let mark = fold.folds.get(index).map(|mark| voice.of(&mark.at).to_owned());
@@ -33,26 +34,27 @@ pub(super) fn turn(fold: &Fold, voice: Voice<'_>) -> String {
     } else {
         voice.length(fold.folded_width_cm)
     };
+    let (counted, growth) = fold.growth();
     let values = [
         ("length", voice.length(fold.length_cm)),
         ("first", at(0)),
         ("second", at(1)),
         ("third", at(2)),
         ("meet", meet.unwrap_or_default()),
-        ("opposite", super::block::edge_word(fold.edges, voice)),
+        ("opposite", super::layers::block::edge_word(fold.edges, voice)),
         ("side", side),
         ("size", voice.aloud(&fold.size)),
         ("part", voice.of(&fold.part).to_owned()),
         ("folded", voice.aloud(&fold.folded)),
         ("count", voice.count(u64::from(fold.parts))),
-        ("before", fold.fat_layers_before.to_string()),
-        ("after", fold.fat_layers_after.to_string()),
+        ("before", growth[0].to_string()),
+        ("after", growth[1].to_string()),
     ];
-    // A fold shown on plain dough has no layers of fat to count.
-    let layers = (fold.fat_layers_after > 0).then_some("alt-layers");
-    let keys = ["alt-turn-sheet", kind, "alt-edges"].into_iter().chain(layers);
-    let keys: Vec<&str> = keys.chain([next(fold.next)]).collect();
-    say(&keys, &values, voice)
+    let layers = match counted {
+        GrowthOf::Fat => "alt-layers",
+        GrowthOf::Plies => "alt-plies",
+    };
+    say(&["alt-turn-sheet", kind, "alt-edges", layers, next(fold.next)], &values, voice)
 }
 
 /// How a block is rolled next.
@@ -66,12 +68,12 @@ fn next(way: Direction) -> &'static str {
 
 /// A lock-in in words.
 pub(super) fn lock_in(fact: &LockInFact, voice: Voice<'_>) -> String {
-    let (kind, closed) = match fact.kind.as_str() {
-        "envelope" => ("alt-lock-in-envelope", "alt-edges-envelope"),
-        "letter" => ("alt-lock-in-letter", "alt-edges"),
-        _ => ("alt-lock-in-book", "alt-edges-book"),
+    let (kind, closed) = match fact.kind {
+        LockIn::Envelope => ("alt-lock-in-envelope", "alt-edges-envelope"),
+        LockIn::Letter => ("alt-lock-in-letter", "alt-edges"),
+        LockIn::Book => ("alt-lock-in-book", "alt-edges-book"),
     };
-    let opposite = fact.edges.map(|edges| super::block::edge_word(edges, voice));
+    let opposite = fact.edges.map(|edges| super::layers::block::edge_word(edges, voice));
     let (outer, inner) = if fact.inverted { ("fat", "dough") } else { ("dough", "fat") };
     let values = [
         ("size", voice.aloud(&fact.size)),
@@ -221,7 +223,7 @@ pub(super) fn shape(fact: &ShapeFact, voice: Voice<'_>) -> String {
         (false, true) => vec![voice.fill("alt-tin", &[("piece", &piece)])],
         (false, false) => vec![voice.fill("alt-piece", &[("piece", &piece)])],
     };
-    let stages = super::shape::captions(fact, voice).into_iter().enumerate();
+    let stages = super::pieces::shape::captions(fact, voice).into_iter().enumerate();
     said.extend(stages.map(|(at, text)| {
         let number = (at + 1).to_string();
         voice.fill("numbered", &[("number", &number), ("text", &text)])
@@ -231,7 +233,7 @@ pub(super) fn shape(fact: &ShapeFact, voice: Voice<'_>) -> String {
 
 /// A tray in words: what stands where, and what goes into the oven together.
 pub(super) fn tray(fact: &TrayFact, voice: Voice<'_>) -> String {
-    let captions = super::tray::captions(fact, voice).into_iter();
+    let captions = super::pieces::tray::captions(fact, voice).into_iter();
     let said: Vec<String> = captions.map(|text| voice.sentence(&text)).collect();
     voice.sentences(&said).replace('×', &voice.word("by"))
 }
@@ -256,9 +258,14 @@ pub(super) fn timeline(time: &Time, voice: Voice<'_>) -> String {
         ("wait", time.wait.as_str()),
     ];
     let mut said = vec![voice.fill("alt-timeline", &sums)];
+    let mut day = None;
     for step in &time.steps {
-        let clock = super::timeline::clock(step.start_min);
-        let lasts = super::timeline::lasts(step, voice);
+        if let Some(own) = step.day.filter(|own| day != Some(*own)) {
+            day = Some(own);
+            said.push(voice.fill("alt-day", &[("day", &own.to_string())]));
+        }
+        let clock = super::times::timeline::clock(step.start_min);
+        let lasts = super::times::timeline::lasts(step, voice);
         let values =
             [("start", clock.as_str()), ("title", &step.title), ("lasts", &lasts)];
         said.push(voice.fill("alt-timeline-step", &values));

@@ -2,6 +2,7 @@
 //! wrong and what would be right. Showing faults is the terminal's business, not this
 //! module's.
 
+mod mending;
 mod place;
 mod text;
 
@@ -12,6 +13,7 @@ use crate::said;
 use crate::statement::Statement;
 use crate::words::Words;
 
+pub use mending::Mending;
 pub use place::{Place, Placed};
 pub use text::{Position, Texts};
 
@@ -47,6 +49,8 @@ pub struct Fault {
     pub message: Statement,
     /// What would be right.
     pub help: Option<Box<Statement>>,
+    /// Changes of the text of which each mends it, where the remedy is just that.
+    pub mendings: Box<[Mending]>,
 }
 
 /// A fault in the words of a language.
@@ -66,7 +70,14 @@ impl Fault {
         place: &Place,
         message: Statement,
     ) -> Self {
-        Self { name, severity, place: place.clone(), message, help: None }
+        Self {
+            name,
+            severity,
+            place: place.clone(),
+            message,
+            help: None,
+            mendings: Box::default(),
+        }
     }
 
     /// A fault that stops publishing.
@@ -143,9 +154,14 @@ pub fn clip(written: &str) -> String {
 /// What to write in place of `word`: the nearest of the names that are known, else all of
 /// them behind what they are.
 pub fn instead(word: &str, known: &[&str], they: Statement) -> Statement {
-    if let Some(near) = nearest(word, known.iter().copied()) {
-        return said!("did-you-mean", near);
+    match nearest(word, known.iter().copied()) {
+        Some(near) => said!("did-you-mean", near),
+        None => all_of(known, they),
     }
+}
+
+/// All of the names that are known, behind what they are.
+fn all_of(known: &[&str], they: Statement) -> Statement {
     let names: Vec<&str> = known.iter().take(MOST_NAMES).copied().collect();
     match known.len().saturating_sub(MOST_NAMES) {
         _ if known.is_empty() => said!("names-none", they),

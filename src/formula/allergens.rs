@@ -3,59 +3,34 @@
 
 use std::collections::BTreeSet;
 
-use crate::pantry::{Allergen, Item};
+use crate::pantry::{Item, Law, laws};
 
-use super::Book;
 use super::expand::{Contents, expand_lines};
 use super::weigh::{Source, Weighed};
-
-/// The US nine: 21 USC 321(qq) as amended by the FASTER Act of 2021.
-const US: [&str; 9] = [
-    "milk",
-    "egg",
-    "fish",
-    "crustacean shellfish",
-    "tree nuts",
-    "wheat",
-    "peanuts",
-    "soybeans",
-    "sesame",
-];
-
-/// The EU fourteen: Regulation (EU) 1169/2011 Annex II.
-const EU: [&str; 14] = [
-    "cereals containing gluten",
-    "crustaceans",
-    "eggs",
-    "fish",
-    "peanuts",
-    "soybeans",
-    "milk",
-    "nuts",
-    "celery",
-    "mustard",
-    "sesame seeds",
-    "sulphur dioxide and sulphites",
-    "lupin",
-    "molluscs",
-];
 
 /// The allergens of a product.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct AllergenSum {
-    /// Of the US nine, in the order of the law.
-    pub us: Vec<Found>,
-    /// Of the EU fourteen, in the order of the annex.
-    pub eu: Vec<Found>,
-    /// Ingredients whose allergens are not known in one list or the other.
+    /// By every law that is known, in the order of `laws`.
+    pub lists: Vec<Listed>,
+    /// Ingredients whose allergens are not known.
     pub unknown: Vec<String>,
     /// Ingredients whose allergens stand on the instructor's word.
     pub read_on_pack: Vec<String>,
 }
 
+/// What one law wants declared of a product.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Listed {
+    /// The law's key: `eu`.
+    pub law: &'static str,
+    /// What is in it, in the order of the law.
+    pub found: Vec<Declared>,
+}
+
 /// One allergen that is in the product.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Found {
+pub struct Declared {
     /// Its name in the law.
     pub name: String,
     /// Its kinds, where the law wants them named.
@@ -65,28 +40,39 @@ pub struct Found {
 }
 
 impl AllergenSum {
+    /// What a law wants declared, by its key.
+    pub fn by(&self, law: &str) -> &[Declared] {
+        let list = self.lists.iter().find(|list| list.law == law);
+        list.map_or(&[], |list| &list.found)
+    }
+
+    /// What any law wants declared.
+    pub fn all(&self) -> impl Iterator<Item = &Declared> {
+        self.lists.iter().flat_map(|list| &list.found)
+    }
+
     /// Whether the other sum has an allergen, a kind of one or a doubt that this one lacks.
     pub fn lacks(&self, other: &Self) -> bool {
-        let lacks = |own: &[Found], other: &[Found]| {
-            other.iter().any(|found| {
-                let own = own.iter().find(|own| own.name == found.name);
+        let lacks = |list: &Listed| {
+            list.found.iter().any(|found| {
+                let own = self.by(list.law).iter().find(|own| own.name == found.name);
                 own.is_none_or(|own| own.kinds.len() < found.kinds.len())
             })
         };
-        lacks(&self.us, &other.us)
-            || lacks(&self.eu, &other.eu)
-            || self.unknown.len() < other.unknown.len()
+        other.lists.iter().any(lacks) || self.unknown.len() < other.unknown.len()
     }
 }
 
 /// Sums the allergens of everything in `contents`.
 pub fn allergens(contents: &Contents) -> AllergenSum {
     let items: Vec<&Item> = contents.values().map(|(item, _)| *item).collect();
-    let unknown = items.iter().filter(|item| item.us.is_none() || item.eu.is_none());
+    let unknown = items.iter().filter(|item| item.allergens.is_none());
     let read = items.iter().filter(|item| item.read_on_pack);
     AllergenSum {
-        us: found(&US, &items, |item| item.us.as_deref()),
-        eu: found(&EU, &items, |item| item.eu.as_deref()),
+        lists: laws()
+            .iter()
+            .map(|law| Listed { law: &law.key, found: found(law, &items) })
+            .collect(),
         unknown: unknown.map(|item| item.name.clone()).collect(),
         read_on_pack: read.map(|item| item.name.clone()).collect(),
     }
@@ -94,26 +80,20 @@ pub fn allergens(contents: &Contents) -> AllergenSum {
 
 /// Whether any of some lines brings an allergen of one law or the other, or may: it includes
 /// a recipe, or its allergens are not known.
-pub fn brings_allergens(lines: &[&Weighed], book: Book) -> bool {
+pub fn brings_allergens(lines: &[&Weighed]) -> bool {
     let includes = lines.iter().any(|line| matches!(line.source, Source::Recipe(_)));
-    let contents = expand_lines(lines.iter().copied(), book);
+    let contents = expand_lines(lines.iter().copied());
     includes || !contents.values().all(|(item, _)| item.is_free_of_allergens())
 }
 
-fn found(
-    law: &[&str],
-    items: &[&Item],
-    said: impl Fn(&Item) -> Option<&[Allergen]>,
-) -> Vec<Found> {
+fn found(law: &Law, items: &[&Item]) -> Vec<Declared> {
     let one = |name: &str| {
-        let mut found = Found { name: name.into(), kinds: Vec::new(), from: Vec::new() };
+        let mut found =
+            Declared { name: name.into(), kinds: Vec::new(), from: Vec::new() };
         let mut kinds = BTreeSet::new();
         for item in items {
-            let here: Vec<_> = said(item)
-                .into_iter()
-                .flatten()
-                .filter(|said| said.name == name)
-                .collect();
+            let listed = item.listed(law).unwrap_or_default().into_iter();
+            let here: Vec<_> = listed.filter(|said| said.name == name).collect();
             if !here.is_empty() {
                 found.from.push(item.name.clone());
             }
@@ -122,7 +102,7 @@ fn found(
         found.kinds = kinds.into_iter().collect();
         (!found.from.is_empty()).then_some(found)
     };
-    law.iter().filter_map(|name| one(name)).collect()
+    law.names().into_iter().filter_map(one).collect()
 }
 
 #[cfg(test)]
@@ -138,13 +118,16 @@ mod tests {
         let text = "formula:\n  - 100 g dark rye flour\n  - 20 g hazelnut\n  - 10 g sugar\n  - butter, for greasing\n";
         testing::with_contents(text, |contents| {
             let sum = allergens(contents);
-            let names = |found: &[Found]| -> Vec<String> {
+            let names = |found: &[Declared]| -> Vec<String> {
                 found.iter().map(|found| found.name.clone()).collect()
             };
-            assert_eq!(names(&sum.us), ["milk", "tree nuts"]);
-            assert_eq!(names(&sum.eu), ["cereals containing gluten", "milk", "nuts"]);
-            assert_eq!(sum.us[1].kinds, ["hazelnut"]);
-            assert_eq!(sum.eu[0].from, ["dark rye flour"]);
+            assert_eq!(names(sum.by("us")), ["milk", "tree nuts"]);
+            assert_eq!(
+                names(sum.by("eu")),
+                ["cereals containing gluten", "milk", "nuts"]
+            );
+            assert_eq!(sum.by("us")[1].kinds, ["hazelnut"]);
+            assert_eq!(sum.by("eu")[0].from, ["dark rye flour"]);
             assert!(sum.unknown.is_empty());
         });
     }
@@ -169,9 +152,9 @@ mod tests {
             testing::with_contents(&text(what), |contents| {
                 let sum = allergens(contents);
                 let only =
-                    |found: &[Found]| found.first().map(|found| found.name.clone());
-                assert_eq!(only(&sum.us).as_deref(), us, "{what}, US");
-                assert_eq!(only(&sum.eu).as_deref(), eu, "{what}, EU");
+                    |found: &[Declared]| found.first().map(|found| found.name.clone());
+                assert_eq!(only(sum.by("us")).as_deref(), us, "{what}, US");
+                assert_eq!(only(sum.by("eu")).as_deref(), eu, "{what}, EU");
             });
         }
     }

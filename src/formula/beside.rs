@@ -10,11 +10,12 @@ use super::Book;
 /// `butter or lard`, `candied orange or lemon peel`, `almond or vanilla`: the first of those
 /// between which a baker chooses, and the others.
 pub(super) fn either(name: &str, book: Book) -> (String, Vec<String>) {
-    let Some((first, mut rest)) = parted(name) else {
+    let words = book.pantry.lexicon();
+    let Some((first, mut rest)) = parted(name, words) else {
         return (name.to_owned(), Vec::new());
     };
     let mut others: Vec<&str> = Vec::new();
-    while let Some((other, more)) = parted(rest) {
+    while let Some((other, more)) = parted(rest, words) {
         others.push(other);
         rest = more;
     }
@@ -46,8 +47,8 @@ fn shared(first: &str, last: &str, book: Book) -> Option<String> {
 }
 
 /// The other of two in a note: `or clarified dripping`.
-pub(super) fn other_in(note: &str) -> Option<String> {
-    let (before, other) = parted(note)?;
+pub(super) fn other_in(note: &str, book: Book) -> Option<String> {
+    let (before, other) = parted(note, book.pantry.lexicon())?;
     let other = other.split([',', ';', '(']).next().unwrap_or_default().trim();
     (before.is_empty() && !other.is_empty()).then(|| other.to_owned())
 }
@@ -131,7 +132,7 @@ mod tests {
         ] {
             testing::with_contents(&format!("formula:\n  - {line}\n"), |contents| {
                 let sum = super::super::allergens(contents);
-                let all = sum.us.iter().chain(&sum.eu);
+                let all = sum.all();
                 let names: Vec<_> = all.map(|found| found.name.as_str()).collect();
                 assert!(names.contains(&allergen), "{line}: {names:?}");
             });

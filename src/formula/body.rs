@@ -10,7 +10,6 @@ use crate::measure::{Exact, Mass, exact};
 use crate::model::{Amount, Purpose, Recipe};
 use crate::pantry::Kind;
 
-use super::Book;
 use super::expand::{expand_lines, of_kind};
 use super::filling::{Filling, filling};
 use super::flow::{Doing, Flow, sections};
@@ -25,24 +24,24 @@ pub struct Body {
 
 impl Body {
     /// Follows `recipe` to the step that makes its pieces; a base dough to its end.
-    pub fn new(recipe: &Recipe, formula: &Formula, flow: &Flow, book: Book) -> Self {
+    pub fn new(recipe: &Recipe, formula: &Formula, flow: &Flow) -> Self {
         let count = formula.lines.len();
         if flow.uses.iter().all(Vec::is_empty) {
             // No step says anything: the words for the sections alone do.
             return Self { shares: vec![exact(1, 1); count] }
                 .without_later(formula, None);
         }
-        let main = main_section(formula, book);
+        let main = main_section(formula);
         let shares = match maker(recipe, formula, flow, main) {
             Some(steps) => flow.gone_in(&steps, count),
             None => flow.gone_in(&(0..flow.uses.len()).collect::<Vec<_>>(), count),
         };
         let custard = |section: &str| {
             Some(section) != main
-                && filling(section, formula, flow, book) == Some(Filling::Custard)
+                && filling(section, formula, flow) == Some(Filling::Custard)
         };
         let floury = main.is_some_and(|main| {
-            flour_of(&|line| line.section == main, formula, book).is_positive()
+            flour_of(&|line| line.section == main, formula).is_positive()
         });
         Self { shares }.without_later(formula, floury.then_some(&custard))
     }
@@ -129,12 +128,12 @@ fn weighs(line: &Weighed) -> bool {
 
 /// The section that the pieces are of: the one with most flour, else the heaviest; of
 /// those that are mixed, else of all.
-fn main_section<'a>(formula: &Formula<'a>, book: Book) -> Option<&'a str> {
+fn main_section<'a>(formula: &Formula<'a>) -> Option<&'a str> {
     let weight = |section: &str, mixed: bool| {
         let of_it = |line: &Weighed| {
             line.section == section && (!mixed || line.purpose == Purpose::Mixed)
         };
-        let flour = flour_of(&of_it, formula, book);
+        let flour = flour_of(&of_it, formula);
         let lines = formula.lines.iter().filter(|line| of_it(line));
         (flour, lines.map(Weighed::mass).sum::<Mass>())
     };
@@ -147,9 +146,9 @@ fn main_section<'a>(formula: &Formula<'a>, book: Book) -> Option<&'a str> {
     heaviest(true).or_else(|| heaviest(false))
 }
 
-fn flour_of(of_it: &dyn Fn(&Weighed) -> bool, formula: &Formula, book: Book) -> Mass {
+fn flour_of(of_it: &dyn Fn(&Weighed) -> bool, formula: &Formula) -> Mass {
     let lines = formula.lines.iter().filter(|line| of_it(line));
-    of_kind(&expand_lines(lines, book), Kind::Flour)
+    of_kind(&expand_lines(lines), Kind::Flour)
 }
 
 /// The steps whose materials are in the pieces: those up to where the pieces are made.

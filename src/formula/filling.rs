@@ -3,9 +3,8 @@
 
 use crate::measure::{Exact, Mass, exact};
 use crate::model::Purpose;
-use crate::pantry::{Item, Kind};
+use crate::pantry::{Item, Kind, Role};
 
-use super::Book;
 use super::expand::{Contents, expand_lines};
 use super::flow::{Flow, is_floury};
 use super::weigh::{Formula, Weighed};
@@ -45,29 +44,27 @@ impl Filling {
 
 /// What sort of filling `section` is; `None` for dough and batter, roll-in fat, washes and
 /// the rest.
-pub fn filling(
-    section: &str,
-    formula: &Formula,
-    flow: &Flow,
-    book: Book,
-) -> Option<Filling> {
+pub fn filling(section: &str, formula: &Formula, flow: &Flow) -> Option<Filling> {
     let lines = || formula.lines.iter().filter(|line| line.section == section);
-    let apart = |line: &Weighed| matches!(line.purpose, Purpose::Wash | Purpose::RollIn);
-    if lines().any(apart) || is_floury(section, formula, book) {
+    let apart = |line: &Weighed| match line.purpose {
+        Purpose::Wash | Purpose::RollIn => true,
+        Purpose::Mixed | Purpose::Dusting | Purpose::Filling | Purpose::Topping => false,
+    };
+    if lines().any(apart) || is_floury(section, formula) {
         return None;
     }
-    let contents = expand_lines(lines(), book);
+    let contents = expand_lines(lines());
     let total: Mass = lines().map(Weighed::mass).sum();
     let share = |mass: &Mass| mass.over(&total).unwrap_or_else(|| exact(0, 1));
     let (egg, milk) = (sum(&contents, &is_egg), sum(&contents, &is_milky));
     let spoils = share(&(egg.clone() + milk.clone())) >= exact(SPOILS.0, SPOILS.1);
     if spoils {
-        let batter = is_batter(section, &milk, formula, flow, book);
+        let batter = is_batter(section, &milk, formula, flow);
         let both = egg.is_positive() && milk.is_positive();
         return (!batter).then_some(if both { Filling::Custard } else { Filling::Cream });
     }
     let sugar = share(&sum(&contents, &|item| item.kind == Kind::Sugar));
-    let has_water = lines().any(|line| line.title() == "water" && line.mass.is_some());
+    let has_water = lines().any(|line| line.plays(Role::Water) && line.mass.is_some());
     (sugar >= exact(SYRUP.0, SYRUP.1) && has_water).then_some(Filling::Syrup)
 }
 
@@ -75,13 +72,7 @@ pub fn filling(
 /// flour enough for its milk, cream and egg. Only flour that is dry by itself must meet
 /// something; a pastry may as well be lined with custard, so it counts only where egg alone
 /// is beaten into it at once, as into choux.
-fn is_batter(
-    section: &str,
-    milk: &Mass,
-    formula: &Formula,
-    flow: &Flow,
-    book: Book,
-) -> bool {
+fn is_batter(section: &str, milk: &Mass, formula: &Formula, flow: &Flow) -> bool {
     if is_put_on(section, formula) || !flow.is_heated(section, formula) {
         return false;
     }
@@ -92,13 +83,13 @@ fn is_batter(
         if is_put_on(other, formula) {
             return false;
         }
-        if is_dry(section, formula, book) || is_dry(other, formula, book) {
+        if is_dry(section, formula) || is_dry(other, formula) {
             return flow.meet(section, other, formula, false);
         }
         !milk.is_positive() && flow.meet(section, other, formula, true)
     };
     let lines = formula.lines.iter().filter(|line| meets(line.section));
-    let contents = expand_lines(lines, book);
+    let contents = expand_lines(lines);
     let wet = sum(&contents, &|item| is_egg(item) || is_milky(item));
     let flour = sum(&contents, &|item| item.kind == Kind::Flour);
     flour.over(&wet).is_some_and(|share| share >= exact(BATTER.0, BATTER.1))
@@ -110,9 +101,9 @@ fn is_put_on(section: &str, formula: &Formula) -> bool {
 }
 
 /// Whether a section is flour that nothing has made into a dough yet.
-fn is_dry(section: &str, formula: &Formula, book: Book) -> bool {
+fn is_dry(section: &str, formula: &Formula) -> bool {
     let contents =
-        expand_lines(formula.lines.iter().filter(|line| line.section == section), book);
+        expand_lines(formula.lines.iter().filter(|line| line.section == section));
     let flour = sum(&contents, &|item| item.kind == Kind::Flour);
     let wet = sum(&contents, &|item| is_egg(item) || item.kind == Kind::Liquid);
     let share: Option<Exact> = wet.over(&flour);
@@ -131,9 +122,19 @@ fn sum(contents: &Contents, test: &dyn Fn(&Item) -> bool) -> Mass {
 
 /// Milk, cream and fresh cheese, but not butter, which keeps; nor dried milk.
 fn is_milky(item: &Item) -> bool {
-    let milk = item.us.iter().flatten().any(|allergen| allergen.name == "milk");
+    let milk = item.holds("milk");
     let wet = item.water.as_ref().is_some_and(|water| *water >= exact(20, 1));
-    milk && wet && matches!(item.kind, Kind::Liquid | Kind::Dairy)
+    let keeps = match item.kind {
+        Kind::Liquid | Kind::Dairy => false,
+        Kind::Flour
+        | Kind::Fat
+        | Kind::Egg
+        | Kind::Sugar
+        | Kind::Salt
+        | Kind::Leavener
+        | Kind::Other => true,
+    };
+    milk && wet && !keeps
 }
 
 #[cfg(test)]
@@ -144,9 +145,9 @@ mod tests {
     #[test]
     fn told_by_what_is_in_them() {
         let formula = "formula:\n  dough:\n    - 500 g bread flour\n    - 300 g whole milk\n  custard:\n    - 300 g whole milk\n    - 2 egg yolks\n    - 60 g sugar\n  cheese:\n    - 200 g cream cheese\n    - 40 g sugar\n  syrup:\n    - 100 g sugar\n    - 100 g water\n  egg wash:\n    - 1 large egg\n    - 15 g whole milk\n  nuts:\n    - 100 g almonds\n    - 20 g butter\n";
-        testing::with_body(formula, "", |formula, recipe, book| {
+        testing::with_body(formula, "", |formula, recipe, _| {
             let flow = Flow::new(recipe, formula);
-            let sort = |section| filling(section, formula, &flow, book);
+            let sort = |section| filling(section, formula, &flow);
             assert_eq!(sort("custard"), Some(Filling::Custard));
             assert_eq!(sort("cheese"), Some(Filling::Cream));
             assert_eq!(sort("syrup"), Some(Filling::Syrup));

@@ -5,7 +5,6 @@ use crate::measure::{Duration, Exact, Mass, exact};
 use crate::model::{Pace, Purpose, Recipe, Step, Use};
 use crate::pantry::Kind;
 
-use super::Book;
 use super::expand::{expand_lines, of_kind};
 use super::parts::Parts;
 use super::weigh::{Formula, LineRef, Source, Weighed};
@@ -129,8 +128,7 @@ impl Flow {
     fn mass(&self, step: usize, formula: &Formula) -> Mass {
         let gone_in = self.gone_in_whole(step, formula);
         let lines = formula.lines.iter().zip(&gone_in);
-        let dough = lines
-            .filter(|(line, _)| matches!(line.purpose, Purpose::Mixed | Purpose::RollIn));
+        let dough = lines.filter(|(line, _)| !line.purpose.is_put_on());
         let whole: Mass = dough.map(|(line, share)| &line.mass() * share).sum();
         &whole * self.parts.share(step)
     }
@@ -235,14 +233,14 @@ impl Flow {
 
     /// The dough on the bench at `step`: its weight without roll-in fat, and the fat.
     /// Of a divided dough it is the part that the step works on.
-    pub fn on_bench(&self, step: usize, formula: &Formula, book: Book) -> (Mass, Mass) {
-        let (dough, fat) = self.whole(step, formula, book);
+    pub fn on_bench(&self, step: usize, formula: &Formula) -> (Mass, Mass) {
+        let (dough, fat) = self.whole(step, formula);
         let share = self.parts.share(step);
         (&dough * share, &fat * share)
     }
 
     /// The same before any division.
-    pub fn whole(&self, step: usize, formula: &Formula, book: Book) -> (Mass, Mass) {
+    pub fn whole(&self, step: usize, formula: &Formula) -> (Mass, Mass) {
         let (mut dough, mut fat) = (Mass::zero(), Mass::zero());
         let gone_in = self.gone_in_whole(step, formula);
         for (line, share) in formula.lines.iter().zip(&gone_in) {
@@ -250,7 +248,7 @@ impl Flow {
             match line.purpose {
                 Purpose::RollIn => fat = fat + mass,
                 Purpose::Mixed => {
-                    let within = roll_in_share(line, book);
+                    let within = roll_in_share(line);
                     fat = fat + &mass * &within;
                     dough = dough + &mass * &(exact(1, 1) - within);
                 }
@@ -309,7 +307,8 @@ fn titles(line: &Weighed) -> Vec<String> {
         Source::Item(item) => item.name.clone(),
         Source::Recipe(recipe) => recipe.name.clone(),
     };
-    vec![singular(line.title()), singular(&key)]
+    let own = [singular(line.title()), singular(&key)].into_iter();
+    own.chain(line.line.stands_for.iter().map(|name| singular(name))).collect()
 }
 
 fn singular(name: &str) -> String {
@@ -322,9 +321,9 @@ fn singular(name: &str) -> String {
 
 /// Whether a section holds so much flour that it is dough or batter by itself, rather than
 /// a filling, a wash or roll-in fat.
-pub(super) fn is_floury(section: &str, formula: &Formula, book: Book) -> bool {
+pub(super) fn is_floury(section: &str, formula: &Formula) -> bool {
     let lines = || formula.lines.iter().filter(|line| line.section == section);
-    let flour = of_kind(&expand_lines(lines(), book), Kind::Flour);
+    let flour = of_kind(&expand_lines(lines()), Kind::Flour);
     let total: Mass = lines().filter_map(|line| line.mass.clone()).sum();
     flour.over(&total).is_some_and(|share| share >= exact(DOUGH_FLOUR.0, DOUGH_FLOUR.1))
 }
@@ -341,15 +340,14 @@ pub fn sections<'a>(formula: &Formula<'a>) -> Vec<&'a str> {
 }
 
 /// The part of an included dough that is its roll-in fat, through any number of levels.
-fn roll_in_share(line: &Weighed, book: Book) -> Exact {
-    let Source::Recipe(recipe) = line.source else { return exact(0, 1) };
-    let formula = super::weigh(recipe, book).0;
+fn roll_in_share(line: &Weighed) -> Exact {
+    let Some((_, formula)) = line.included() else { return exact(0, 1) };
     let fat: Mass = formula
         .lines
         .iter()
         .map(|line| {
             let whole = line.purpose == Purpose::RollIn;
-            let share = if whole { exact(1, 1) } else { roll_in_share(line, book) };
+            let share = if whole { exact(1, 1) } else { roll_in_share(line) };
             &line.mass() * &share
         })
         .sum();

@@ -9,15 +9,10 @@ use crate::measure::{Exact, Mass, exact};
 use crate::model::Purpose;
 use crate::pantry::{Item, Kind};
 
-use super::Book;
-
 use super::body::Body;
 use super::expand::{Contents, batch};
 use super::flow::Flow;
-use super::weigh::{Formula, Source, weigh};
-
-/// Levels of included doughs that are opened.
-const DEEPEST: usize = 16;
+use super::weigh::{Formula, Source};
 
 /// How hydration is counted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,16 +26,11 @@ pub enum Counting {
 /// The hydration of the dough in percent of its flour; `None` without flour, where flour or
 /// liquid in it has no weight, and where the water in an ingredient is asked for and not
 /// known.
-pub fn hydration(
-    formula: &Formula,
-    body: &Body,
-    counting: Counting,
-    book: Book,
-) -> Option<Exact> {
+pub fn hydration(formula: &Formula, body: &Body, counting: Counting) -> Option<Exact> {
     if !body.open(formula).is_empty() {
         return None;
     }
-    let contents = in_dough(formula, body, book);
+    let contents = in_dough(formula, body);
     let flour: Mass = contents
         .values()
         .filter(|(item, _)| item.kind == Kind::Flour)
@@ -55,19 +45,24 @@ pub fn hydration(
 }
 
 /// What is in the dough, without any roll-in fat.
-fn in_dough<'a>(formula: &Formula<'a>, body: &Body, book: Book<'a>) -> Contents<'a> {
+fn in_dough<'a>(formula: &Formula<'a>, body: &Body) -> Contents<'a> {
     let mut contents = Contents::new();
-    gather(formula, body, &exact(1, 1), book, &mut contents, 0);
+    gather(formula, body, &exact(1, 1), &mut contents);
     contents
 }
 
 /// The part of an ingredient that counts; `None` where it is not known.
 fn share(item: &Item, counting: Counting) -> Option<Exact> {
-    let wet = matches!(item.kind, Kind::Liquid | Kind::Dairy | Kind::Egg | Kind::Fat);
-    match counting {
-        Counting::Liquids => Some(exact(i64::from(item.kind == Kind::Liquid), 1)),
-        Counting::Water if wet => item.water.as_ref().map(|water| water / exact(100, 1)),
-        Counting::Water => Some(exact(0, 1)),
+    match (counting, item.kind) {
+        (Counting::Liquids, Kind::Liquid) => Some(exact(1, 1)),
+        (Counting::Liquids, _) => Some(exact(0, 1)),
+        (Counting::Water, Kind::Liquid | Kind::Dairy | Kind::Egg | Kind::Fat) => {
+            item.water.as_ref().map(|water| water / exact(100, 1))
+        }
+        (
+            Counting::Water,
+            Kind::Flour | Kind::Sugar | Kind::Salt | Kind::Leavener | Kind::Other,
+        ) => Some(exact(0, 1)),
     }
 }
 
@@ -77,39 +72,28 @@ fn gather<'a>(
     formula: &Formula<'a>,
     body: &Body,
     factor: &Exact,
-    book: Book<'a>,
     contents: &mut Contents<'a>,
-    depth: usize,
 ) {
     let lines = body.lines(formula).filter(|(line, _)| line.purpose != Purpose::RollIn);
     for (line, part) in lines {
         let mass = &line.mass() * &(part * factor);
-        match line.source {
-            Source::Item(item) => {
-                let entry =
-                    contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
-                entry.1 = entry.1.clone() + mass;
-            }
-            Source::Recipe(recipe) if depth < DEEPEST => {
-                let inner = weigh(recipe, book).0;
-                let share = mass.over(&batch(&inner, recipe));
-                let share = share.unwrap_or_else(|| exact(0, 1));
-                let flow = Flow::new(recipe, &inner);
-                let body = Body::new(recipe, &inner, &flow, book);
-                gather(&inner, &body, &share, book, contents, depth + 1);
-            }
-            Source::Recipe(_) => {}
+        if let Source::Item(item) = line.source {
+            let entry =
+                contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
+            entry.1 = entry.1.clone() + mass;
+        } else if let Some((recipe, inner)) = line.included() {
+            let share = mass.over(&batch(inner, recipe));
+            let share = share.unwrap_or_else(|| exact(0, 1));
+            let flow = Flow::new(recipe, inner);
+            let body = Body::new(recipe, inner, &flow);
+            gather(inner, &body, &share, contents);
         }
     }
 }
 
 /// The ingredients of the dough whose water is not known, where true hydration needs it.
-pub fn dry_unknown<'a>(
-    formula: &Formula<'a>,
-    body: &Body,
-    book: Book<'a>,
-) -> Vec<&'a str> {
-    let contents = in_dough(formula, body, book);
+pub fn dry_unknown<'a>(formula: &Formula<'a>, body: &Body) -> Vec<&'a str> {
+    let contents = in_dough(formula, body);
     let unknown = contents.values().filter(|(item, mass)| {
         mass.is_positive() && share(item, Counting::Water).is_none()
     });
@@ -123,11 +107,11 @@ mod tests {
 
     fn both(formula: &str, body: &str) -> [Option<Exact>; 2] {
         let mut found = [None, None];
-        testing::with_body(formula, body, |formula, recipe, book| {
+        testing::with_body(formula, body, |formula, recipe, _| {
             let flow = Flow::new(recipe, formula);
-            let body = Body::new(recipe, formula, &flow, book);
+            let body = Body::new(recipe, formula, &flow);
             found = [Counting::Liquids, Counting::Water]
-                .map(|counting| hydration(formula, &body, counting, book));
+                .map(|counting| hydration(formula, &body, counting));
         });
         found
     }

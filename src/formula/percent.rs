@@ -5,7 +5,6 @@
 
 use crate::measure::{Exact, Mass, exact};
 
-use super::Book;
 use super::body::Body;
 use super::expand::{expand, flour};
 use super::weigh::Formula;
@@ -22,13 +21,13 @@ pub struct Percentages {
 }
 
 /// Works out the percentages of `formula`, of which `body` is dough.
-pub fn percentages(formula: &Formula, body: &Body, book: Book) -> Percentages {
+pub fn percentages(formula: &Formula, body: &Body) -> Percentages {
     let lines = body.lines(formula).map(|(line, share)| {
         let mass = line.mass.as_ref().map(|mass| mass * share);
         super::Weighed { mass, ..line.clone() }
     });
-    let dough = Formula { lines: lines.collect() };
-    let flour = flour(&expand(&dough, &exact(1, 1), book));
+    let dough = Formula::of(lines.collect());
+    let flour = flour(&expand(&dough, &exact(1, 1)));
     let open = body.flour_is_open(formula);
     let percent = |mass: &Mass| mass.over(&flour).map(|share| share * exact(100, 1));
     let line = |at: usize| {
@@ -40,7 +39,7 @@ pub fn percentages(formula: &Formula, body: &Body, book: Book) -> Percentages {
 
 #[cfg(test)]
 mod tests {
-    use super::super::testing;
+    use super::super::{Book, testing};
     use super::*;
 
     /// All of a formula without steps is dough.
@@ -55,7 +54,7 @@ mod tests {
     fn percent_lines_stand_on_one_weight() {
         let formula = "formula:\n  - 40 lb bread flour\n  - 1.75 % fine salt\n  - 2 % sugar\n  - 0.375 % instant yeast\n  - 58 % water\n";
         testing::with_recipe(formula, |formula, book| {
-            let percentages = percentages(formula, &whole(formula, book), book);
+            let percentages = percentages(formula, &whole(formula, book));
             let sum: Exact = percentages.lines.iter().flatten().sum();
             assert_eq!(sum, exact(162_125, 1000));
             assert_eq!(formula.lines[1].mass().in_ounces(), exact(112, 10));
@@ -79,7 +78,7 @@ mod tests {
                 format!("formula:\n  - {flour} lb bread flour\n  - {water} lb water\n");
             testing::with_recipe(&text, |formula, book| {
                 assert_eq!(
-                    percentages(formula, &whole(formula, book), book).lines[1],
+                    percentages(formula, &whole(formula, book)).lines[1],
                     Some(percent)
                 );
             });
@@ -93,7 +92,7 @@ mod tests {
     fn a_preferment_reconciles_to_the_gram() {
         let text = "formula:\n  poolish:\n    - 300 g bread flour\n    - 300 g water\n    - 0.3 g instant yeast\n  dough:\n    - 700 g bread flour\n    - 380 g water\n    - 20 g fine salt\n    - 4.7 g instant yeast\n";
         testing::with_recipe(text, |formula, book| {
-            let percentages = percentages(formula, &whole(formula, book), book);
+            let percentages = percentages(formula, &whole(formula, book));
             assert_eq!(formula.total(), Mass::grams(exact(1705, 1)));
             assert_eq!(percentages.flour, Mass::grams(exact(1000, 1)));
             let water = [1, 4].map(|at: usize| percentages.lines[at].clone());

@@ -62,7 +62,7 @@ impl Unscalable {
 
 /// What one batch as written comes to.
 #[derive(Clone, Debug)]
-pub struct Batch {
+pub struct Yield {
     /// The weight of one piece; `None` where that is not known.
     pub piece: Option<Mass>,
     /// The flour of its dough.
@@ -79,7 +79,7 @@ pub struct Batch {
 pub fn factor(
     scaling: &Scaling,
     recipe: &Recipe,
-    batch: &Batch,
+    batch: &Yield,
 ) -> Result<Exact, Unscalable> {
     let factor = match scaling {
         Scaling::Batches(batches) => batches.clone(),
@@ -223,7 +223,7 @@ mod tests {
         let text = "makes: 8 rolls\nformula:\n  - 30 lb bread flour\n  - 20 lb water\n";
         super::super::testing::with_body(text, "", |formula, recipe, _| {
             let flour = formula.lines[0].mass();
-            let batch = Batch { piece: None, flour, all: formula.total() };
+            let batch = Yield { piece: None, flour, all: formula.total() };
             let factor = |scaling| super::factor(&scaling, recipe, &batch);
             assert_eq!(factor(Scaling::Pieces(18)), Ok(exact(9, 4)));
             let flour = Mass::ounces(&exact(102 * 16, 1));

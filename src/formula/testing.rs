@@ -24,18 +24,18 @@ pub(super) fn with_body(
     let pantry = Pantry::built_in();
     let book = Book { content: &content, pantry: &pantry };
     let recipe = &content.recipes[0];
-    let (weighed, faults) = weigh(recipe, book);
-    assert!(faults.is_empty(), "{faults:?}");
+    let weighed = weigh(recipe, book);
+    assert!(weighed.faults.is_empty(), "{:?}", weighed.faults);
     test(&weighed, recipe, book);
 }
 
 /// Expands a recipe whose head holds `formula`.
 pub(super) fn with_contents(formula: &str, test: impl FnOnce(&Contents)) {
-    with_recipe(formula, |formula, book| test(&expand(formula, &exact(1, 1), book)));
+    with_recipe(formula, |formula, _| test(&expand(formula, &exact(1, 1))));
 }
 
 /// The body of the recipe under test.
 pub(super) fn body(formula: &Formula, book: Book) -> Body {
     let recipe = &book.content.recipes[0];
-    Body::new(recipe, formula, &Flow::new(recipe, formula), book)
+    Body::new(recipe, formula, &Flow::new(recipe, formula))
 }

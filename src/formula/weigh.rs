@@ -1,20 +1,25 @@
 //! A formula in grams: every line looked up and weighed.
 
+use std::sync::Arc;
+
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Exact, Mass, Unit, exact};
-use crate::model::{Amount, AmountLine, Ingredient, Makes, Purpose, Quantity, Recipe};
-use crate::pantry::{Item, Kind, yaml_key};
+use crate::model::{Amount, AmountLine, Ingredient, Purpose, Quantity, Recipe};
+use crate::pantry::{Item, Kind, Role, yaml_key};
 use crate::read::{bad_amount, is_amount, is_part};
 use crate::said;
+use crate::statement::Lines;
 
 use super::expand::{batch, expand, flour};
-use super::{Book, beside};
+use super::{Book, beside, ways};
 
 /// A formula, weighed as written.
 #[derive(Clone, Debug)]
 pub struct Formula<'a> {
     /// Every line, section by section.
     pub lines: Vec<Weighed<'a>>,
+    /// What is wrong with the lines that are left out or carry no weight.
+    pub faults: Vec<Fault>,
 }
 
 /// One line, weighed.
@@ -29,11 +34,14 @@ pub struct Weighed<'a> {
     pub purpose: Purpose,
     /// What it is.
     pub source: Source<'a>,
+    /// The formula of the recipe that it is; `None` for an ingredient.
+    pub inner: Option<Arc<Formula<'a>>>,
     /// Its weight; `None` where it carries none.
     pub mass: Option<Mass>,
     /// The word for its pieces and how many grams one weighs, for counted lines.
     pub piece: Option<(String, Exact)>,
-    /// What may be taken instead, whose allergens count too: `butter or margarine`.
+    /// What may be taken instead, whose allergens count too: `butter or margarine`. The first
+    /// line has what the swaps of its recipe bring in.
     pub instead: Vec<&'a Item>,
     /// What its words name beside it, whose allergens count too: `with chopped walnuts`.
     pub named: Vec<&'a Item>,
@@ -51,14 +59,42 @@ pub enum Source<'a> {
 /// A line by its number in the formula.
 pub type LineRef = usize;
 
-impl Formula<'_> {
+impl<'a> Formula<'a> {
+    /// A part of a sound formula.
+    pub fn of(lines: Vec<Weighed<'a>>) -> Self {
+        Self { lines, faults: Vec::new() }
+    }
+
+    /// Whether every line of `recipe`, and of what it includes, has its weight.
+    pub fn is_whole(&self, recipe: &Recipe) -> bool {
+        let written: usize =
+            recipe.formula.iter().map(|section| section.lines.len()).sum();
+        self.faults.is_empty()
+            && recipe.unread.lines.is_empty()
+            && self.lines.len() == written
+            && self.included().all(|(inner, formula)| formula.is_whole(inner))
+    }
+
+    /// The recipes that its lines name, with their formulas.
+    pub fn included(&self) -> impl Iterator<Item = (&'a Recipe, &Self)> {
+        self.lines.iter().filter_map(Weighed::included)
+    }
+
     /// The weight of all lines.
     pub fn total(&self) -> Mass {
         self.lines.iter().filter_map(|line| line.mass.clone()).sum()
     }
 }
 
-impl Weighed<'_> {
+impl<'a> Weighed<'a> {
+    /// The recipe that it is, with its formula.
+    pub fn included(&self) -> Option<(&'a Recipe, &Formula<'a>)> {
+        match self.source {
+            Source::Recipe(recipe) => Some((recipe, self.inner.as_deref()?)),
+            Source::Item(_) => None,
+        }
+    }
+
     /// The weight, nought where the line carries none.
     pub fn mass(&self) -> Mass {
         self.mass.clone().unwrap_or_else(Mass::zero)
@@ -67,6 +103,11 @@ impl Weighed<'_> {
     /// Whether it is an ingredient of this kind.
     pub fn is(&self, kind: Kind) -> bool {
         matches!(self.source, Source::Item(item) if item.kind == kind)
+    }
+
+    /// Whether it is an ingredient of this role.
+    pub fn plays(&self, role: Role) -> bool {
+        matches!(self.source, Source::Item(item) if item.role == Some(role))
     }
 
     /// The name by which the pantry or the course knows it, in whatever language it is
@@ -80,16 +121,16 @@ impl Weighed<'_> {
 
     /// The ingredient as the student reads it, without the word for its pieces.
     pub fn title(&self) -> &str {
-        match (&self.piece, self.source) {
-            (Some(_), Source::Item(item)) => item.title(),
-            _ => self.line.ingredient.value.title(),
+        match self.source {
+            Source::Item(item) if self.piece.is_some() => item.title(),
+            Source::Item(_) | Source::Recipe(_) => self.line.ingredient.value.title(),
         }
     }
 }
 
-/// Looks up and weighs every line of `recipe`. Lines that cannot be weighed are left out
-/// and named by a fault.
-pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>) {
+/// Looks up and weighs every line of `recipe`, and of what it includes. Lines that cannot be
+/// weighed are left out and named by a fault.
+pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> Formula<'a> {
     let mut faults = Vec::new();
     let mut lines = Vec::new();
     for section in &recipe.formula {
@@ -99,11 +140,16 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>
                     let section = section.name.value.as_str();
                     let purpose = line.purpose;
                     let named = beside::named(line, recipe, book);
+                    let inner = match source {
+                        Source::Recipe(inner) => Some(Arc::new(weigh(inner, book))),
+                        Source::Item(_) => None,
+                    };
                     lines.push(Weighed {
                         section,
                         line,
                         purpose,
                         source,
+                        inner,
                         mass: None,
                         piece,
                         instead,
@@ -114,15 +160,21 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> (Formula<'a>, Vec<Fault>
             }
         }
     }
+    let found = |line| look_up(line, book).map(|(source, _, instead)| (source, instead));
+    let (offered, unknown) = ways::offered(recipe, book, &found);
+    if let Some(line) = lines.first_mut() {
+        line.instead.extend(offered);
+    }
+    faults.extend(unknown);
     for line in &mut lines {
         match weigh_line(line, book) {
             Ok(mass) => line.mass = mass,
             Err(fault) => faults.push(fault),
         }
     }
-    faults.extend(weigh_shares(&mut lines, recipe, book));
+    faults.extend(weigh_shares(&mut lines, recipe));
     find_roll_in(&mut lines, recipe);
-    (Formula { lines }, faults)
+    Formula { lines, faults }
 }
 
 /// Sections that hold nothing but fat, in a recipe that locks fat in, are what it locks in.
@@ -140,16 +192,23 @@ fn find_roll_in(lines: &mut [Weighed], recipe: &Recipe) {
     }
 }
 
-type Found<'a> = (Source<'a>, Option<(String, Exact)>, Vec<&'a Item>);
+type LookedUp<'a> = (Source<'a>, Option<(String, Exact)>, Vec<&'a Item>);
 
 /// What a line is made of; the fault where it is nothing known, none where it is a recipe
 /// whose own file is at fault.
-fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Option<Fault>> {
+fn look_up<'a>(
+    line: &'a AmountLine,
+    book: Book<'a>,
+) -> Result<LookedUp<'a>, Option<Fault>> {
     let name = match &line.ingredient.value {
         Ingredient::Pantry(name) => name,
         Ingredient::Recipe { recipe, .. } => {
             let found = book.content.recipe(recipe);
             let source = found.map(|recipe| (Source::Recipe(recipe), None, Vec::new()));
+            // What never ends has a fault of its own.
+            if book.content.endless.contains_key(recipe) {
+                return Err(None);
+            }
             let unread = book.content.is_unread(recipe);
             let unknown = || unknown_recipe(recipe, &line.ingredient.place, book);
             return source.ok_or_else(|| (!unread).then(unknown));
@@ -159,7 +218,7 @@ fn look_up<'a>(line: &'a AmountLine, book: Book<'a>) -> Result<Found<'a>, Option
         book.pantry.find(name).is_some() || book.pantry.find_pieces(name).is_some();
     let (name, mut others) =
         if known { (name.clone(), Vec::new()) } else { beside::either(name, book) };
-    others.extend(line.note.as_deref().and_then(beside::other_in));
+    others.extend(line.note.as_deref().and_then(|note| beside::other_in(note, book)));
     let mut instead = Vec::new();
     for other in &others {
         instead.extend(alternative(other, line, book)?);
@@ -186,7 +245,7 @@ fn alternative<'a>(
     book: Book<'a>,
 ) -> Result<Option<&'a Item>, Option<Fault>> {
     let found = book.pantry.find(name).or(book.pantry.find_pieces(name).map(|it| it.0));
-    if found.is_some() || is_part(name) {
+    if found.is_some() || is_part(name, book.pantry.lexicon()) {
         return Ok(found);
     }
     Err(Some(unknown_name(name, line, book)))
@@ -210,16 +269,17 @@ fn uncounted(item: &Item, place: &Place) -> Fault {
     let name = &item.name;
     let message = said!("not-counted", name);
     let entry = yaml_key(name) + ":\n  density: 1 each =";
-    Fault::error("no-unit", place, message).help(said!("not-counted-help", entry))
+    Fault::error("no-unit", place, message)
+        .help(said!("not-counted-help", entry = Lines(&entry)))
 }
 
 /// The fault of naming a recipe that is not there.
 fn unknown_recipe(name: &str, place: &Place, book: Book) -> Fault {
     let known: Vec<&str> =
         book.content.recipes.iter().map(|recipe| recipe.name.as_str()).collect();
-    let help = crate::fault::instead(name, &known, said!("names-recipes"));
     let file = format!("recipes/{name}.md");
-    Fault::error("missing-file", place, said!("missing-file", file)).help(help)
+    let fault = Fault::error("missing-file", place, said!("missing-file", file));
+    fault.one_of(name, &known, said!("names-recipes"))
 }
 
 /// The weight of a line that does not depend on other lines.
@@ -240,13 +300,10 @@ fn weigh_line(line: &Weighed, book: Book) -> Result<Option<Mass>, Fault> {
         (Quantity::Pieces(count, _), _) => {
             Ok(line.piece.as_ref().map(|(_, grams)| Mass::grams(count * grams)))
         }
-        (Quantity::Batches(count), Source::Recipe(recipe)) => match &recipe.makes {
-            Some(Placed { value: Makes::Weight(mass), .. }) => Ok(Some(mass * count)),
-            _ => {
-                let formula = weigh(recipe, book).0;
-                Ok(Some(&formula.total() * &(count * (exact(1, 1) - &recipe.loss))))
-            }
-        },
+        (Quantity::Batches(count), Source::Recipe(_)) => {
+            let batch = line.included().map(|(recipe, formula)| batch(formula, recipe));
+            Ok(batch.map(|batch| &batch * count))
+        }
         (Quantity::Batches(_), Source::Item(item)) => Err(Fault::error(
             "bad-amount",
             &quantity.place,
@@ -273,18 +330,20 @@ fn no_density(title: &str, unit: Unit, place: &Place) -> Fault {
     let unit = unit.word();
     let message = said!("no-density", unit, title);
     let entry = [&yaml_key(title), ":\n  density: 1 ", unit, " ="].concat();
-    Fault::error("no-density", place, message).help(said!("no-density-help", unit, entry))
+    Fault::error("no-density", place, message).help(said!(
+        "no-density-help",
+        unit,
+        entry = Lines(&entry)
+    ))
 }
 
 /// Lines in percent of the flour, with the flour of what is included, and without flour that
 /// is put on later. It is known where something with flour has a weight; flours in percent,
 /// and the flour of recipes in percent, make up the rest to 100.
-fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe, book: Book) -> Option<Fault> {
+fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe) -> Option<Fault> {
     let percent = |line: &Weighed| match &line.line.amount {
-        Amount::Of(Placed { value: Quantity::Unit(percent, Unit::Percent), .. }) => {
-            Some(percent.clone())
-        }
-        _ => None,
+        Amount::Of(quantity) => quantity.value.percent().cloned(),
+        Amount::Free(_) => None,
     };
     let first = lines.iter().find(|line| percent(line).is_some())?;
     let place = first.line.place.clone();
@@ -292,7 +351,7 @@ fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe, book: Book) -> Option<Fa
     let floury: Vec<(&Weighed, Exact)> = lines
         .iter()
         .filter(mixed)
-        .filter_map(|line| Some((line, flour_share(line, book)?)))
+        .filter_map(|line| Some((line, flour_share(line)?)))
         .collect();
     let weighed: Mass = floury.iter().map(|(line, share)| &line.mass() * share).sum();
     let shares: Exact =
@@ -316,13 +375,13 @@ fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe, book: Book) -> Option<Fa
 
 /// The part of a line that is flour; `None` where it is neither flour nor a recipe with
 /// flour.
-fn flour_share(line: &Weighed, book: Book) -> Option<Exact> {
+fn flour_share(line: &Weighed) -> Option<Exact> {
     match line.source {
         Source::Item(item) => (item.kind == Kind::Flour).then(|| exact(1, 1)),
-        Source::Recipe(recipe) => {
-            let formula = weigh(recipe, book).0;
-            let flour = flour(&expand(&formula, &exact(1, 1), book));
-            flour.over(&batch(&formula, recipe)).filter(Exact::is_positive)
+        Source::Recipe(_) => {
+            let (recipe, formula) = line.included()?;
+            let flour = flour(&expand(formula, &exact(1, 1)));
+            flour.over(&batch(formula, recipe)).filter(Exact::is_positive)
         }
     }
 }

@@ -1,8 +1,8 @@
 //! One kind of yeast in place of another, by weight.
 //!
-//! Fresh 1, active dry 0.40, instant 0.33: from memory, as the usual textbooks for bakers
-//! have it; *Understanding Ingredients for the Canadian Baker* (BC Cook Articulation
-//! Committee, 2015), ch. 39, has about three of fresh for one of instant.
+//! Fresh 1, active dry 0.40, instant 0.33: as works of general reference have it (eHow, *How to
+//! Convert Yeast Measurements*); *Understanding Ingredients for the Canadian Baker* (BC Cook
+//! Articulation Committee, 2015), ch. 39, has about three of fresh for one of instant.
 
 use crate::measure::{Exact, Mass, exact};
 
@@ -32,7 +32,7 @@ mod tests {
     use super::*;
 
     /// USDA SR28: compressed yeast is 31.0 % dry, active dry 94.92 % (NDB 18374, 18375):
-    /// 0.327, near the 0.33 and 0.40 of the trade. The trade's ratios: from memory.
+    /// 0.327, near the 0.33 and 0.40 of the trade, of which the module names the source.
     #[test]
     fn fresh_dry_and_instant() {
         let grams = |n: i64, d: i64| Mass::grams(exact(n, d));

@@ -1,10 +1,11 @@
-//! A plan as a calendar file (RFC 5545): one event for everything that someone does, an
-//! alarm at each attended step, and the zone's own clock changes within the time of it.
+//! A plan as calendar files (RFC 5545), one for each who takes part: an event for everything
+//! that they do, an alarm at each attended step, and the zone's own clock changes within the
+//! time of it.
 
 use jiff::tz::TimeZone;
 use jiff::{Timestamp, ZonedDateTime};
 
-use crate::sheet::{Clock, Kind, LineSheet, PlanSheet};
+use crate::sheet::{Clock, Kind, LineSheet, PlanSheet, Who};
 use crate::words::Words;
 
 /// A line may have so many bytes (RFC 5545, 3.1).
@@ -24,11 +25,23 @@ struct Event<'a> {
     alarm: Option<&'a str>,
 }
 
-/// The calendar of a plan; without a plan, of its sessions.
-pub fn calendar(plan: &PlanSheet, words: &Words) -> Option<String> {
+/// The calendar of one who takes part in a plan; without a plan, of its sessions. What the
+/// instructor's helper does is the instructor's to see to.
+pub fn calendar(plan: &PlanSheet, who: Who, words: &Words) -> Option<String> {
+    let own = |one: &Who| match one {
+        Who::Helper => who == Who::Instructor,
+        Who::Baker(group, _) => *one == who || who == Who::Group(*group),
+        Who::Instructor | Who::Group(_) | Who::Home => *one == who,
+    };
     let rows = plan.rows.iter().filter(|row| row.kind != Kind::Finish);
+    let rows = rows.filter(|row| row.people.iter().any(own));
     let events: Vec<Event> = rows.map(|row| row_event(row, plan, words)).collect();
-    if events.is_empty() { sessions(plan) } else { told(plan, &plan.name, &events) }
+    let name = match who {
+        Who::Group(group) => format!("{}-{}", plan.name, group + 1),
+        Who::Baker(group, baker) => format!("{}-{}-{}", plan.name, group + 1, baker + 1),
+        Who::Instructor | Who::Helper | Who::Home => plan.name.clone(),
+    };
+    if events.is_empty() { sessions(plan) } else { told(plan, &name, &events) }
 }
 
 /// The calendar of a class's sessions, with nothing of what is done in them.

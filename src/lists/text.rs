@@ -1,7 +1,7 @@
 //! Plans and orders as text for a terminal.
 
 use crate::measure::show;
-use crate::sheet::build::{lasting, weights};
+use crate::sheet::making::{lasting, weights};
 use crate::sheet::{Counted, Kind, LineSheet, Order, PlanSheet, Units};
 use crate::words::Words;
 
@@ -115,9 +115,10 @@ pub fn order_text(order: &Order, units: Units, words: &Words) -> String {
     let mut text = format!("{head}\n\n{}\n", words.get("order-to-buy"));
     for line in &order.lines {
         let [name, need, packs, left, cost] = weights(line, units, words);
-        let left = match left.as_str() {
-            "" => left,
-            weight => words.fill("order-left", &[("weight", weight)]),
+        let left = if left.is_empty() {
+            left
+        } else {
+            words.fill("order-left", &[("weight", &left)])
         };
         let row = format!("  {need:>12}  {name:<20}  {packs:>16}  {cost:>8}  {left}");
         text.push_str(row.trim_end());

@@ -24,8 +24,9 @@ pub fn round_to(value: &Exact, step: &Exact) -> Exact {
     if step.is_zero() {
         return value.clone();
     }
-    // The nearest whole number of steps in one division of whole numbers: bringing every
-    // fraction on the way to its lowest terms would take most of the time.
+    if let Some(rounded) = value.to_step(step) {
+        return rounded;
+    }
     let over = value.numer() * step.denom() * 2;
     let under = value.denom() * step.numer();
     let half = if value.is_negative() { -&under } else { under.clone() };

@@ -14,6 +14,14 @@ impl Length {
         Self(amount * exact(254, 100))
     }
 
+    /// The length that a figure of the sheet stands for, which is rounded to the micrometre.
+    /// It reads as the exact length does: `show` holds both together.
+    pub fn drawn(centimetres: f64) -> Self {
+        let parts = (centimetres.clamp(0.0, 1e6) * 1e6).round();
+        // In range by the clamp; not-a-number becomes nought.
+        Self(exact(parts as i64, 1_000_000))
+    }
+
     /// The length in inches.
     pub fn in_inches(&self) -> Exact {
         &self.0 / exact(254, 100)

@@ -61,6 +61,52 @@ pub enum CupSet {
     /// British: cup 250 ml, spoons of 15 and 5 ml as in the metric set, with the imperial
     /// gallon of 4.546 09 l and its parts.
     Imperial,
+    /// Japanese: cup 200 ml, tablespoon 15 ml, teaspoon 5 ml.
+    Japanese,
+}
+
+/// Millilitres in the measures of a set.
+impl CupSet {
+    fn gallon(self) -> Exact {
+        match self {
+            Self::Us | Self::Metric | Self::Australian | Self::Japanese => {
+                exact(3_785_411_784, 1_000_000)
+            }
+            Self::Imperial => exact(454_609, 100),
+        }
+    }
+
+    fn ounces_in_a_gallon(self) -> i64 {
+        match self {
+            Self::Us | Self::Metric | Self::Australian | Self::Japanese => 128,
+            Self::Imperial => 160,
+        }
+    }
+
+    fn cup(self) -> Exact {
+        match self {
+            Self::Us => self.gallon() / exact(16, 1),
+            Self::Metric | Self::Australian | Self::Imperial => exact(250, 1),
+            Self::Japanese => exact(200, 1),
+        }
+    }
+
+    fn tablespoon(self) -> Exact {
+        match self {
+            Self::Us => self.gallon() / exact(256, 1),
+            Self::Metric | Self::Imperial | Self::Japanese => exact(15, 1),
+            Self::Australian => exact(20, 1),
+        }
+    }
+
+    fn teaspoon(self) -> Exact {
+        match self {
+            Self::Us => self.gallon() / exact(768, 1),
+            Self::Metric | Self::Australian | Self::Imperial | Self::Japanese => {
+                exact(5, 1)
+            }
+        }
+    }
 }
 
 /// Every way of writing a unit; the first of each unit is how it is shown.
@@ -149,7 +195,20 @@ impl Unit {
             Self::Kilogram => exact(1000, 1),
             Self::Ounce => exact(45_359_237, 1_600_000),
             Self::Pound => exact(45_359_237, 100_000),
-            _ => return None,
+            Self::Millilitre
+            | Self::Centilitre
+            | Self::Decilitre
+            | Self::Litre
+            | Self::Teaspoon
+            | Self::Tablespoon
+            | Self::FluidOunce
+            | Self::Dessertspoon
+            | Self::Cup
+            | Self::Gill
+            | Self::Pint
+            | Self::Quart
+            | Self::Gallon
+            | Self::Percent => return None,
         })
     }
 
@@ -157,32 +216,27 @@ impl Unit {
     /// the gallon of 231 cubic inches (NIST Handbook 44 Appendix C), the imperial ones of
     /// the gallon of 4.546 09 l (Weights and Measures Act 1985, Schedule 1).
     pub fn millilitres(self, set: CupSet) -> Option<Exact> {
-        let us = |parts: i64| match set {
-            CupSet::Us | CupSet::Metric | CupSet::Australian => {
-                exact(3_785_411_784, 1_000_000 * parts)
-            }
-            CupSet::Imperial => exact(454_609, 100 * parts),
-        };
-        Some(match (self, set) {
-            (Self::FluidOunce, CupSet::Imperial) => us(160),
-            (Self::Gill, _) => us(32),
-            (Self::Dessertspoon, set) => Self::Teaspoon.millilitres(set)? * exact(2, 1),
-            (Self::Millilitre, _) => exact(1, 1),
-            (Self::Centilitre, _) => exact(10, 1),
-            (Self::Decilitre, _) => exact(100, 1),
-            (Self::Litre, _) => exact(1000, 1),
-            (Self::Gallon, _) => us(1),
-            (Self::Quart, _) => us(4),
-            (Self::Pint, _) => us(8),
-            (Self::FluidOunce, _) => us(128),
-            (Self::Cup, CupSet::Us) => us(16),
-            (Self::Tablespoon, CupSet::Us) => us(256),
-            (Self::Teaspoon, CupSet::Us) => us(768),
-            (Self::Cup, _) => exact(250, 1),
-            (Self::Tablespoon, CupSet::Metric | CupSet::Imperial) => exact(15, 1),
-            (Self::Tablespoon, CupSet::Australian) => exact(20, 1),
-            (Self::Teaspoon, _) => exact(5, 1),
-            _ => return None,
+        let of_gallon = |parts: i64| set.gallon() / exact(parts, 1);
+        Some(match self {
+            Self::Millilitre => exact(1, 1),
+            Self::Centilitre => exact(10, 1),
+            Self::Decilitre => exact(100, 1),
+            Self::Litre => exact(1000, 1),
+            Self::Gallon => of_gallon(1),
+            Self::Quart => of_gallon(4),
+            Self::Pint => of_gallon(8),
+            Self::Gill => of_gallon(32),
+            Self::FluidOunce => of_gallon(set.ounces_in_a_gallon()),
+            Self::Cup => set.cup(),
+            Self::Tablespoon => set.tablespoon(),
+            Self::Dessertspoon => set.teaspoon() * exact(2, 1),
+            Self::Teaspoon => set.teaspoon(),
+            Self::Milligram
+            | Self::Gram
+            | Self::Kilogram
+            | Self::Ounce
+            | Self::Pound
+            | Self::Percent => return None,
         })
     }
 }
@@ -250,7 +304,7 @@ mod tests {
     }
 
     /// Cup 250, tablespoon 20, teaspoon 5 ml: New South Wales Government conversion chart.
-    /// A tablespoon of 15 ml elsewhere: from memory.
+    /// A tablespoon of 15 ml elsewhere, and Japan's cup of 200 ml: from memory.
     #[test]
     fn metric_cups_and_spoons() {
         let of = |unit: Unit, set| unit.millilitres(set);
@@ -260,6 +314,11 @@ mod tests {
         }
         assert_eq!(of(Unit::Tablespoon, CupSet::Australian), Some(exact(20, 1)));
         assert_eq!(of(Unit::Tablespoon, CupSet::Metric), Some(exact(15, 1)));
+        let japanese = [Unit::Cup, Unit::Tablespoon, Unit::Teaspoon];
+        assert_eq!(
+            japanese.map(|unit| of(unit, CupSet::Japanese)),
+            [200, 15, 5].map(|ml| Some(exact(ml, 1)))
+        );
     }
 
     /// US Armed Forces Recipe Service, TM 10-412 A-1(3): 6 gal for 100 portions are

@@ -1,9 +1,7 @@
 //! How a picture looks from a copier that knows no colour.
 
-use crate::statement::Statement;
-
-use super::Medium;
 use super::resize::upright;
+use super::{Medium, Unshown};
 
 /// Pixels across at which a picture is looked at: finer grain is no contrast that helps.
 const ACROSS: u32 = 480;
@@ -17,7 +15,7 @@ const OUTERMOST: f64 = 0.02;
 ///
 /// # Errors
 /// The reason, where it cannot be decoded to its end.
-pub fn spread(medium: &Medium) -> Result<f64, Statement> {
+pub fn spread(medium: &Medium) -> Result<f64, Unshown> {
     let grey = upright(medium)?.thumbnail(ACROSS, ACROSS).to_luma8();
     let mut counts = [0_u32; 256];
     for pixel in grey.pixels() {

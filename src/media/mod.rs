@@ -7,10 +7,12 @@
 mod entropy;
 mod grey;
 mod resize;
+mod unshown;
 mod whole;
 
 pub use grey::spread;
 pub use resize::resized;
+pub use unshown::Unshown;
 
 use std::io::Cursor;
 use std::sync::Arc;
@@ -18,6 +20,7 @@ use std::sync::Arc;
 use image::{ImageDecoder, ImageFormat, ImageReader};
 use sha2::{Digest, Sha256};
 
+use crate::encode::hex;
 use crate::fault::{Fault, Place};
 use crate::said;
 
@@ -54,8 +57,7 @@ impl Medium {
         if !format(&bytes).is_some_and(|format| whole::is_whole(&bytes, format)) {
             return Err(broken(name));
         }
-        let hash = Sha256::digest(&bytes);
-        let hash = hash.iter().map(|byte| format!("{byte:02x}")).collect();
+        let hash = hex(&Sha256::digest(&bytes));
         Ok(Self { name: name.to_owned(), width, height, hash, bytes: bytes.into() })
     }
 

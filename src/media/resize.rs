@@ -5,10 +5,7 @@ use image::codecs::png::{CompressionType, FilterType as PngFilter, PngEncoder};
 use image::imageops::FilterType;
 use image::{DynamicImage, ImageDecoder, ImageFormat};
 
-use crate::said;
-use crate::statement::{Statement, machine};
-
-use super::{Medium, decoder, format};
+use super::{Medium, Unshown, decoder, format};
 
 /// How true a JPEG is kept, of 100: where the eye sees no difference at arm's length.
 const QUALITY: u8 = 80;
@@ -17,7 +14,7 @@ const QUALITY: u8 = 80;
 ///
 /// # Errors
 /// The reason, where it cannot be decoded to its end.
-pub fn resized(medium: &Medium, width: u32) -> Result<Vec<u8>, Statement> {
+pub fn resized(medium: &Medium, width: u32) -> Result<Vec<u8>, Unshown> {
     let picture = upright(medium)?;
     let height = medium.height_at(width);
     let small = if picture.width() == width {
@@ -28,18 +25,17 @@ pub fn resized(medium: &Medium, width: u32) -> Result<Vec<u8>, Statement> {
     encoded(&small, format(&medium.bytes) == Some(ImageFormat::Png))
 }
 
-pub(super) fn upright(medium: &Medium) -> Result<DynamicImage, Statement> {
-    let mut decoder = decoder(&medium.bytes).ok_or_else(|| said!("picture-none"))?;
+pub(super) fn upright(medium: &Medium) -> Result<DynamicImage, Unshown> {
+    let mut decoder = decoder(&medium.bytes).ok_or(Unshown::NoPicture)?;
     let turned = decoder.orientation();
-    let mut picture =
-        DynamicImage::from_decoder(decoder).map_err(|error| machine(&error))?;
+    let mut picture = DynamicImage::from_decoder(decoder)?;
     if let Ok(turned) = turned {
         picture.apply_orientation(turned);
     }
     Ok(picture)
 }
 
-fn encoded(picture: &DynamicImage, png: bool) -> Result<Vec<u8>, Statement> {
+fn encoded(picture: &DynamicImage, png: bool) -> Result<Vec<u8>, Unshown> {
     let mut bytes = Vec::new();
     let written = if png {
         let best = (CompressionType::Best, PngFilter::Adaptive);
@@ -55,6 +51,6 @@ fn encoded(picture: &DynamicImage, png: bool) -> Result<Vec<u8>, Statement> {
         JpegEncoder::new_with_quality(&mut bytes, QUALITY)
             .encode_image(&picture.to_rgb8())
     };
-    written.map_err(|error| machine(&error))?;
+    written?;
     Ok(bytes)
 }

@@ -22,6 +22,10 @@ pub struct AmountLine {
     pub at: Option<Temperature>,
     /// What it is for.
     pub purpose: Purpose,
+    /// Whether it may be left out: `50 g walnuts, if you like`.
+    pub optional: bool,
+    /// The names of what it stands in place of, in one of a recipe's ways.
+    pub stands_for: Vec<String>,
     /// The whole line.
     pub place: Place,
 }
@@ -89,6 +93,16 @@ pub enum Ingredient {
         /// The file name without ending.
         recipe: String,
     },
+}
+
+impl Quantity {
+    /// The number of hundredths; `None` where it is another amount.
+    pub fn percent(&self) -> Option<&Exact> {
+        match self {
+            Self::Unit(percent, Unit::Percent) => Some(percent),
+            Self::Unit(..) | Self::Sum(_) | Self::Pieces(..) | Self::Batches(_) => None,
+        }
+    }
 }
 
 impl Ingredient {

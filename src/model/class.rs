@@ -3,7 +3,11 @@
 use jiff::civil::DateTime;
 
 use crate::fault::{Place, Placed};
-use crate::measure::{Duration, Exact, Mass};
+use crate::measure::{Exact, Mass};
+
+use super::besides::{Besides, Changeover};
+use super::kit::KitKind;
+use super::prose::Level;
 
 /// One file of `classes/`.
 #[derive(Clone, Debug)]
@@ -20,18 +24,22 @@ pub struct Class {
     pub together: u32,
     /// What is made.
     pub makes: Vec<Making>,
-    /// What the room has, in the singular: `mixer`, `oven`, `tray per oven`, `fridge tray` …
-    pub kit: Vec<(Placed<String>, u32)>,
+    /// What the room has.
+    pub kit: Vec<(Placed<KitKind>, u32)>,
     /// Steps that are shown to everyone before they do them.
     pub demonstrate: Vec<Placed<String>>,
     /// From one use of a mixer or an oven to the next.
-    pub changeover: Duration,
+    pub changeover: Changeover,
+    /// What the class has beside its recipes.
+    pub besides: Besides,
     /// What is begun begins at a multiple of so many minutes where it can be.
     pub grid: Placed<u32>,
     /// What is bought and weighed more than needed: 0.05 for 5 %.
     pub spare: Exact,
     /// What each baker brings along.
     pub bring: Vec<String>,
+    /// To whom its sheets say more than to all.
+    pub levels: Vec<Level>,
     /// What need not be bought.
     pub shelf: Vec<(Placed<String>, Mass)>,
     /// Whether a line of it could not be read: a fault says so, and nothing that would only
@@ -55,6 +63,8 @@ pub struct Session {
 pub struct Making {
     /// The recipe's file name.
     pub recipe: Placed<String>,
+    /// The ways in which it is made.
+    pub with: Vec<Placed<String>>,
     /// Who makes it.
     pub each: Each,
     /// How much.
@@ -83,29 +93,22 @@ pub enum Much {
     Batches(Exact),
 }
 
-/// A kind of kit by one name, whether a ticket or a class writes of one or of several:
-/// `mixers` and `trays per oven` are `mixer` and `tray per oven`.
-pub fn one_of(kit: &str) -> String {
-    let word = |word: &str| {
-        let several = word.len() > 3 && word.ends_with('s') && !word.ends_with("ss");
-        let es = ["ches", "shes", "xes", "sses"].iter().any(|end| word.ends_with(end));
-        let less = if es { 2 } else { usize::from(several) };
-        word[..word.len() - less].to_owned()
-    };
-    let words = kit.split_whitespace().map(|part| word(&part.to_lowercase()));
-    words.collect::<Vec<_>>().join(" ")
-}
-
 impl Class {
     /// How many there are of a kind of kit; `None` where the class does not say.
-    pub fn count(&self, kit: &str) -> Option<u32> {
-        let kit = one_of(kit);
-        self.kit.iter().find(|(name, _)| name.value == kit).map(|(_, count)| *count)
+    pub fn count(&self, kit: &KitKind) -> Option<u32> {
+        self.kit.iter().find(|(known, _)| known.value == *kit).map(|(_, count)| *count)
     }
 
     /// How many groups there are.
     pub fn groups(&self) -> u32 {
         self.bakers.value.div_ceil(self.together.max(1))
+    }
+
+    /// By how many minutes a group, counted from 0, comes later than the class opens.
+    pub fn late(&self, group: u32) -> u64 {
+        let own = self.besides.late.iter();
+        let own = own.filter(|late| (late.groups.0..=late.groups.1).contains(&group));
+        own.map(|late| late.by.whole_minutes()).max().unwrap_or(0)
     }
 
     /// Bakers in one group, counted from 0: the last ones may be fewer.

@@ -46,14 +46,18 @@ pub struct Course {
     pub means: Vec<(Placed<String>, Placed<String>)>,
     /// How high the classroom lies above the sea.
     pub altitude: Option<Length>,
+    /// The laws by which allergens are declared, by key; none where the course does not say.
+    pub laws: Vec<Placed<String>>,
     /// Whether hydration counts the water in milk, eggs and butter.
     pub true_hydration: bool,
-    /// Whether a decimal comma is written.
-    pub comma: bool,
     /// What the classroom has.
     pub kit: Kit,
     /// The room's temperatures.
     pub room: Room,
+    /// Further languages that it is to be had in.
+    pub also_in: Vec<AlsoIn>,
+    /// The language that it is written in, where this is an edition in another one.
+    pub first_language: Option<String>,
     /// The time zone by its name in the IANA database; `None` where times are only local.
     pub time_zone: Option<String>,
     /// When bakers at home are up: minutes of the day, from and to.
@@ -125,11 +129,22 @@ pub struct Room {
     pub friction: Option<TemperatureStep>,
 }
 
+/// A further language of a course.
+#[derive(Clone, Debug)]
+pub struct AlsoIn {
+    /// Its tag.
+    pub language: Placed<String>,
+    /// The recipes and techniques that are to be had in it; all where none is named.
+    pub only: Vec<Placed<String>>,
+}
+
 /// One thing that is new.
 #[derive(Clone, Debug)]
 pub struct News {
     /// Since when, ISO 8601.
     pub date: String,
+    /// What, as written.
+    pub text: String,
     /// What.
     pub content: Vec<Block<Brace>>,
     /// Where the links in it lead, as written.

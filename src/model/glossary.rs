@@ -18,6 +18,8 @@ pub struct Entry {
     pub meaning: Vec<Block<Brace>>,
     /// Where the links in it lead, as written.
     pub links: Vec<Placed<String>>,
+    /// The mark of what it means, by which a translation knows that it has changed.
+    pub mark: String,
 }
 
 impl Entry {

@@ -6,36 +6,57 @@
 use std::collections::BTreeMap;
 
 mod amount;
+mod besides;
 mod class;
 mod course;
 mod divide;
+mod evening;
 mod glossary;
+mod goal;
+mod included;
+mod kit;
+mod note;
 mod picture;
 mod prose;
 mod recipe;
 mod shaping;
 mod step;
 mod technique;
+mod translation;
+mod way;
 
 use crate::fault::Placed;
 use crate::media::Medium;
 
 pub use amount::{Amount, AmountLine, Ingredient, Purpose, Quantity, Share};
-pub use class::{Class, Each, Making, Much, Session, one_of};
-pub use course::{Course, EggClasses, Kit, Lesson, Look, News, PantryEntry, Room};
-pub use divide::{Divide, Portion, Portioned};
-pub use glossary::Entry;
-pub use picture::Shown;
-pub use prose::{Block, Brace, Inline, Live};
-pub use recipe::{
-    Accept, Included, Makes, Part, Preferment, Recipe, Section, Tin, Unread, Video,
+pub use besides::{Besides, Break, Changeover, HandsPace, Late, Talk, When};
+pub use class::{Class, Each, Making, Much, Session};
+pub use course::{
+    AlsoIn, Course, EggClasses, Kit, Lesson, Look, News, PantryEntry, Room,
 };
-pub use shaping::{Bend, Crescent, Shaping, Strands};
+pub use divide::{Divide, Portion, Portioned};
+pub use evening::{Heard, Of, Said, What, Which};
+pub use glossary::Entry;
+pub use goal::{Goal, GoalKind, MixPhase, Speed};
+pub use included::{Endless, included, may_include};
+pub use kit::{Keeps, KitKind, KitUse, Location, Standing, one_of};
+pub use note::{BenchNotes, Note};
+pub use picture::{Shown, StepPicture};
+pub use prose::{Block, Brace, Inline, Level, Live};
+pub use recipe::{
+    Accept, Included, MOST_SIZES, Makes, Part, Preferment, Recipe, Section, Tin, Unread,
+    Video,
+};
+pub use shaping::{Bend, Crescent, ShapedBy, Shaping, Strands};
 pub use step::{
-    Bake, CutPlan, Hold, LockIn, Meet, Pace, Rolling, Shape, Span, Step, Turn, Use,
-    UseShare, Wait,
+    Alternative, Bake, BakeDoes, BakePhase, CutPlan, Folding, Hold, LockIn, Meet, Pace,
+    ProofPhase, Rolling, Shape, Span, Stand, Step, Thaw, Turn, Use, Wait,
 };
 pub use technique::{Demonstration, Line, OwnFrame, OwnShape, Technique};
+pub use translation::{
+    TranslatedEntry, TranslatedPart, TranslatedText, Translation, Untold,
+};
+pub use way::{Change, InWay, Swap, Target};
 
 /// The whole content folder, read.
 #[derive(Clone, Debug, Default)]
@@ -46,6 +67,12 @@ pub struct Content {
     pub pantry: Vec<PantryEntry>,
     /// Every recipe, by file name.
     pub recipes: Vec<Recipe>,
+    /// Recipes that take themselves in: a line that names one of them names nothing, so
+    /// that whoever follows what a recipe includes comes to an end.
+    pub endless: Endless,
+    /// Recipes in one of their ways that a class or a command asks for, and that have no page
+    /// of their own.
+    pub ways: Vec<Recipe>,
     /// Every technique, by file name.
     pub techniques: Vec<Technique>,
     /// Every class, by file name.
@@ -54,8 +81,12 @@ pub struct Content {
     pub drawings: BTreeMap<String, String>,
     /// The words of the trade, from `glossary.yaml`, in order.
     pub glossary: Vec<Entry>,
+    /// Its prose in further languages, in the order that the course names them.
+    pub translations: Vec<Translation>,
     /// Every picture in the media folder, by file name.
     pub media: Vec<Medium>,
+    /// What was noted at the bench, by recipe.
+    pub notes: Vec<BenchNotes>,
     /// Files that are there and could not be read, by name without ending: a fault says
     /// why, and nothing else should say that they are missing.
     pub unread: Vec<String>,
@@ -68,9 +99,14 @@ impl Content {
         looks.flat_map(|look| look.text.iter().chain(&look.labels))
     }
 
-    /// The recipe in the file of this name.
+    /// Finds the recipes that never end, once all are there.
+    pub(crate) fn find_endless(&mut self) {
+        self.endless = included::endless(&self.recipes);
+    }
+
+    /// The recipe in the file of this name, or in one of its ways.
     pub fn recipe(&self, name: &str) -> Option<&Recipe> {
-        self.recipes.iter().find(|recipe| recipe.name == name)
+        self.recipes.iter().chain(&self.ways).find(|recipe| recipe.name == name)
     }
 
     /// The class in the file of this name.

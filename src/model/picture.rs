@@ -2,6 +2,15 @@
 
 use crate::fault::Placed;
 
+/// A picture of a step.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StepPicture {
+    /// The picture.
+    pub shown: Shown,
+    /// Whether it shows what is wrong.
+    pub is_wrong: bool,
+}
+
 /// A picture and what it shows.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Shown {

@@ -34,6 +34,31 @@ pub enum Live {
         /// Whether an article stands before the brace: `the {butter}`.
         article: bool,
     },
+    /// The same, of what this way of the recipe leaves out: its name.
+    LeftOut(String),
+}
+
+/// Who a stretch of prose is for, where it is not for all.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Level {
+    /// Those who make such a thing for the first time.
+    Beginners,
+    /// Those who have made it before.
+    Practised,
+}
+
+impl Level {
+    /// Every level.
+    pub const ALL: [Self; 2] = [Self::Beginners, Self::Practised];
+
+    /// Its name in the format.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Beginners => "beginners",
+            Self::Practised => "practised",
+        }
+    }
 }
 
 /// A block of prose.
@@ -54,6 +79,11 @@ pub enum Block<L> {
     List {
         /// The first number of a numbered list.
         start: Option<u64>,
+        /// Whether its items are things to do that a student ticks; not there where they
+        /// are none.
+        #[serde(skip_serializing_if = "std::ops::Not::not")]
+        #[schemars(default)]
+        ticks: bool,
         /// Its items.
         items: Vec<Vec<Block<L>>>,
     },
@@ -65,6 +95,20 @@ pub enum Block<L> {
     /// A caution that must stand out.
     Caution {
         /// What is cautioned against.
+        content: Vec<Block<L>>,
+    },
+    /// What is said to some of those who bake.
+    Level {
+        /// To whom.
+        level: Level,
+        /// What is said to them.
+        content: Vec<Block<L>>,
+    },
+    /// Text in another language than the rest: what a translation lacks.
+    Foreign {
+        /// The language's tag.
+        language: String,
+        /// The text.
         content: Vec<Block<L>>,
     },
     /// Text set as it is typed.
@@ -129,6 +173,35 @@ pub enum Inline<L> {
     Break,
 }
 
+impl<L: Clone> Block<L> {
+    /// A text without what is said to other levels than these.
+    #[must_use]
+    pub fn for_levels(blocks: &[Self], levels: &[Level]) -> Vec<Self> {
+        let inner = |content: &[Self]| Self::for_levels(content, levels);
+        let kept = blocks.iter().filter_map(|block| match block {
+            Self::Level { level, content } => levels
+                .contains(level)
+                .then(|| Self::Level { level: *level, content: inner(content) }),
+            Self::List { start, ticks, items } => {
+                let items = items.iter().map(|item| inner(item)).collect();
+                Some(Self::List { start: *start, ticks: *ticks, items })
+            }
+            Self::Quote { content } => Some(Self::Quote { content: inner(content) }),
+            Self::Foreign { language, content } => {
+                let (language, content) = (language.clone(), inner(content));
+                (!content.is_empty()).then_some(Self::Foreign { language, content })
+            }
+            Self::Paragraph { .. }
+            | Self::Heading { .. }
+            | Self::Caution { .. }
+            | Self::Code { .. }
+            | Self::Table { .. }
+            | Self::Rule => Some(block.clone()),
+        });
+        kept.collect()
+    }
+}
+
 impl<L> Block<L> {
     /// Every piece of inline text below this block, in reading order.
     pub fn visit<'a>(&'a self, see: &mut dyn FnMut(&'a Inline<L>)) {
@@ -139,7 +212,10 @@ impl<L> Block<L> {
             Self::List { items, .. } => {
                 items.iter().flatten().for_each(|block| block.visit(see));
             }
-            Self::Quote { content } | Self::Caution { content } => {
+            Self::Quote { content }
+            | Self::Caution { content }
+            | Self::Level { content, .. }
+            | Self::Foreign { content, .. } => {
                 content.iter().for_each(|block| block.visit(see));
             }
             Self::Table { rows } => {
@@ -167,14 +243,22 @@ impl<L> Block<L> {
             Self::Heading { content } => {
                 Block::Heading { content: map_all(content, change) }
             }
-            Self::List { start, items } => Block::List {
+            Self::List { start, ticks, items } => Block::List {
                 start: *start,
+                ticks: *ticks,
                 items: items.iter().map(|item| blocks(item, change)).collect(),
             },
             Self::Quote { content } => Block::Quote { content: blocks(content, change) },
             Self::Caution { content } => {
                 Block::Caution { content: blocks(content, change) }
             }
+            Self::Level { level, content } => {
+                Block::Level { level: *level, content: blocks(content, change) }
+            }
+            Self::Foreign { language, content } => Block::Foreign {
+                language: language.clone(),
+                content: blocks(content, change),
+            },
             Self::Code { text } => Block::Code { text: text.clone() },
             Self::Table { rows } => Block::Table {
                 rows: rows
@@ -184,6 +268,26 @@ impl<L> Block<L> {
             },
             Self::Rule => Block::Rule,
         }
+    }
+}
+
+impl Block<Brace> {
+    /// The same block with other live values, as `change` has them; `None` keeps one.
+    #[must_use]
+    pub fn with_live(&self, change: &dyn Fn(&Live) -> Option<Live>) -> Self {
+        self.map(&mut |inline| match inline {
+            Inline::Live { value } => {
+                let new = change(&value.value).unwrap_or_else(|| value.value.clone());
+                Some(Inline::Live { value: Brace::new(new, value.place.clone()) })
+            }
+            Inline::Text { .. }
+            | Inline::Emphasis { .. }
+            | Inline::Strong { .. }
+            | Inline::Code { .. }
+            | Inline::Link { .. }
+            | Inline::Picture { .. }
+            | Inline::Break => None,
+        })
     }
 }
 

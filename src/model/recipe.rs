@@ -1,9 +1,11 @@
 //! A recipe as written.
 
+use std::collections::BTreeMap;
+
 use crate::fault::{Place, Placed};
 use crate::measure::{Duration, Exact, Length, Mass, Temperature};
 
-use super::{AmountLine, Block, Brace, Shown, Step};
+use super::{AmountLine, Block, Brace, InWay, Shown, Step, Swap, Untold};
 
 /// One recipe file.
 #[derive(Clone, Debug)]
@@ -22,6 +24,12 @@ pub struct Recipe {
     pub formula: Vec<Section>,
     /// The sections that are preferments, in the order written.
     pub preferments: Vec<Preferment>,
+    /// What may be taken in place of what, under a name for all of it.
+    pub swaps: Vec<Swap>,
+    /// Its ways that have a page and sheets of their own; several at once are joined by ` + `.
+    pub own_pages: Vec<Placed<String>>,
+    /// What it is a way of; `None` for a recipe as written.
+    pub way: Option<InWay>,
     /// The temperature the mixed dough should have.
     pub dough_temperature: Option<Placed<Temperature>>,
     /// Density of the dough without its roll-in fat, g/ml.
@@ -57,6 +65,11 @@ pub struct Recipe {
     pub pictures: Vec<Placed<String>>,
     /// Where the links in the prose lead, as written.
     pub links: Vec<Placed<String>>,
+    /// The marks of its texts, by which a translation knows that they have changed: of each
+    /// heading by its name, of title, summary and opening by none.
+    pub marks: BTreeMap<String, String>,
+    /// What of it has no translation, in an edition in a further language.
+    pub untold: Option<Untold>,
     /// What of it could not be read.
     pub unread: Unread,
     /// The file.
@@ -145,6 +158,8 @@ pub struct Video {
     pub name: String,
     /// Its address.
     pub address: Placed<String>,
+    /// The second of it to begin at.
+    pub from: Option<u64>,
     /// How long it lasts.
     pub length: Option<Placed<Duration>>,
     /// A picture from it.
@@ -167,6 +182,8 @@ pub enum Part {
     Step(Box<Step>),
     /// A heading without one.
     Prose {
+        /// The heading made into a name: `what-can-go-wrong`.
+        name: String,
         /// The heading.
         title: Placed<String>,
         /// The text.
@@ -184,7 +201,34 @@ impl Makes {
     }
 }
 
+/// A recipe's page offers at most so many sizes of one way.
+pub const MOST_SIZES: usize = 6;
+
 impl Recipe {
+    /// The language of its title and summary, where it is not the edition's.
+    pub fn title_in(&self) -> Option<&str> {
+        let untold = self.untold.as_ref().filter(|untold| untold.head)?;
+        Some(&untold.language)
+    }
+
+    /// The numbers of pieces that its page offers beside the size as written, and those that
+    /// its author asks for beyond.
+    pub fn offered(&self) -> (Vec<&Placed<u64>>, Vec<&Placed<u64>>) {
+        let written = self.makes.as_ref().and_then(|makes| match makes.value {
+            Makes::Pieces { count, .. } | Makes::Tins { count, .. } => Some(count),
+            Makes::Weight(_) => None,
+        });
+        let mut asked: Vec<&Placed<u64>> = Vec::new();
+        for size in &self.also_for {
+            let known = |it: &&Placed<u64>| it.value == size.value;
+            if Some(size.value) != written && !asked.iter().any(known) {
+                asked.push(size);
+            }
+        }
+        let beyond = asked.split_off(asked.len().min(MOST_SIZES - 1));
+        (asked, beyond)
+    }
+
     /// Whether no formula was written: lines that could not be read are one.
     pub fn has_no_formula(&self) -> bool {
         self.unread.lines.is_empty()
@@ -202,7 +246,7 @@ impl Recipe {
     /// Every picture that the file asks for, by its name below the media folder.
     pub fn pictures(&self) -> impl Iterator<Item = &Placed<String>> {
         let stills = self.videos.iter().filter_map(|video| video.still.as_ref());
-        let shown = self.steps().filter_map(|step| step.picture.as_ref());
+        let shown = self.steps().flat_map(|step| &step.pictures).map(|one| &one.shown);
         let shown = self.picture.iter().chain(stills).chain(shown);
         self.pictures.iter().chain(shown.map(|shown| &shown.file))
     }
@@ -213,5 +257,15 @@ impl Recipe {
             Part::Step(step) => step.prose.iter(),
             Part::Prose { content, .. } => content.iter(),
         }))
+    }
+}
+
+impl Part {
+    /// Its heading made into a name.
+    pub fn name(&self) -> &str {
+        match self {
+            Self::Step(step) => &step.name,
+            Self::Prose { name, .. } => name,
+        }
     }
 }

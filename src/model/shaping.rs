@@ -41,6 +41,17 @@ pub enum Shaping {
     Own(String),
 }
 
+/// Where the stages of a shaping come from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ShapedBy<'a> {
+    /// The tin that the piece is set in.
+    Tin,
+    /// A technique of the author's, by its name.
+    Author(&'a str),
+    /// The piece, which is shaped by geometry.
+    Geometry,
+}
+
 /// How a crescent is rolled.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Crescent {
@@ -111,6 +122,29 @@ impl Shaping {
             Self::Tin,
             Self::FilledBall,
         ]
+    }
+
+    /// Where its stages come from.
+    pub fn shaped_by(&self) -> ShapedBy<'_> {
+        match self {
+            Self::Tin => ShapedBy::Tin,
+            Self::Own(name) => ShapedBy::Author(name),
+            Self::Crescent(_)
+            | Self::Baton
+            | Self::Spiral
+            | Self::Twist
+            | Self::Knot
+            | Self::Plait(_)
+            | Self::Pinwheel
+            | Self::Envelope
+            | Self::Pocket
+            | Self::Turnover
+            | Self::FoldedSquare
+            | Self::Ring
+            | Self::Round
+            | Self::Oval
+            | Self::FilledBall => ShapedBy::Geometry,
+        }
     }
 
     /// The word for it.

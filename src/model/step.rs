@@ -1,9 +1,19 @@
 //! A step and the ticket under its heading.
 
-use crate::fault::{Place, Placed};
-use crate::measure::{Duration, Exact, Length, Size, Temperature};
+use std::borrow::Cow;
 
-use super::{Block, Brace, Divide, Inline, Shaping, Share, Shown};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+use crate::fault::{Place, Placed};
+use crate::measure::{
+    Duration, Exact, Length, Size, Temperature, TemperatureStep, exact,
+};
+
+use super::{
+    Block, Brace, Divide, Goal, Inline, KitUse, Location, MixPhase, Shaping, Share,
+    StepPicture,
+};
 
 /// One step of the method.
 #[derive(Clone, Debug)]
@@ -12,20 +22,29 @@ pub struct Step {
     pub name: String,
     /// The heading.
     pub title: Placed<String>,
+    /// The day on which it is done, from 1, where a recipe takes more than one.
+    pub day: Option<Placed<u64>>,
     /// The steps it waits for; `None` for the step above.
     pub after: Option<Vec<Placed<String>>>,
     /// Sections or ingredients that go in here.
     pub uses: Vec<Placed<Use>>,
-    /// Kit it occupies: how many of what.
-    pub kit: Vec<(u32, String)>,
+    /// Kit it occupies.
+    pub kit: Vec<KitUse>,
     /// Attended time.
     pub hands: Option<Placed<Span>>,
+    /// The speeds of the mixer one after the other.
+    pub mixing: Option<Placed<Vec<MixPhase>>>,
+    /// What it is to reach, in the order written.
+    pub goals: Vec<Placed<Goal>>,
     /// Unattended time.
     pub wait: Option<Placed<Wait>>,
-    /// Where it waits: `fridge`, `proofer`.
-    pub at_place: Option<Placed<String>>,
+    /// Where it waits.
+    pub at_place: Option<Placed<Location>>,
     /// The temperature it waits at.
     pub at: Option<Placed<Temperature>>,
+    /// The temperatures of a proof one after the other; none where it has one at most. `wait` is
+    /// then all of it, and `at` is not said.
+    pub proof: Vec<ProofPhase>,
     /// How long it may stay longer, and where.
     pub hold: Option<Placed<Hold>>,
     /// The rolled size: first the side that is stretched, and folded.
@@ -52,6 +71,8 @@ pub struct Step {
     pub fan: Option<Placed<Temperature>>,
     /// Pieces on one tray.
     pub per_tray: Option<Placed<u64>>,
+    /// How many of them lie in each row along the tray; none where it is not said.
+    pub tray_rows: Vec<u64>,
     /// Core temperature to reach.
     pub core: Option<Placed<Temperature>>,
     /// How it must be cooled, as written.
@@ -60,14 +81,39 @@ pub struct Step {
     pub until: Option<Vec<Inline<Brace>>>,
     /// The video to watch, by its name in the head.
     pub watch: Option<Placed<String>>,
-    /// A picture to look at.
-    pub picture: Option<Shown>,
-    /// Whether that picture is printed too.
+    /// Pictures to look at.
+    pub pictures: Vec<StepPicture>,
+    /// Whether those pictures are printed too.
     pub printed: bool,
+    /// Whether it may be left out.
+    pub optional: bool,
+    /// What mixing adds to the dough's temperature here, where it is not what the room's mixer
+    /// adds.
+    pub friction: Option<Placed<TemperatureStep>>,
+    /// Where it says that the sheet is rolled in a sheeter.
+    pub sheeter: Option<Place>,
+    /// Other ways to do it, with other kit.
+    pub others: Vec<Alternative>,
     /// What is said to the student.
     pub prose: Vec<Block<Brace>>,
     /// The ticket.
     pub place: Place,
+}
+
+/// Another way to do a step: `by hand`.
+#[derive(Clone, Debug)]
+pub struct Alternative {
+    /// Its name, as written.
+    pub name: Placed<String>,
+    /// The step done so.
+    pub step: Box<Step>,
+}
+
+impl Alternative {
+    /// Whether it is asked for by this name.
+    pub fn is_called(&self, name: &str) -> bool {
+        self.name.value.to_lowercase() == name.to_lowercase()
+    }
 }
 
 /// What a step uses.
@@ -76,11 +122,8 @@ pub struct Use {
     /// A section's or an ingredient's name, as written.
     pub name: String,
     /// How much of it.
-    pub share: UseShare,
+    pub share: Share,
 }
-
-/// How much of a section or ingredient a step uses.
-pub type UseShare = Share;
 
 /// A time that may grow with the batch: `10 min + 20 s per piece`.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -113,17 +156,51 @@ pub struct Wait {
     pub most: Duration,
 }
 
+/// A part of a proof at one temperature.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ProofPhase {
+    /// The temperature around the dough.
+    pub at: Temperature,
+    /// How long.
+    pub time: Wait,
+    /// Where; the place before it where it is not said.
+    pub place: Option<Location>,
+}
+
+/// How long something stands in one place.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Stand {
+    /// Where, if it is said.
+    pub place: Option<Location>,
+    /// How long.
+    pub time: Wait,
+    /// Its temperatures in order; none where none is said.
+    pub heats: Vec<Temperature>,
+}
+
 /// How long something may stay longer than its wait.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Hold {
     /// At most so long.
     pub up_to: Duration,
     /// Where; the step's own place if not said.
-    pub at_place: Option<String>,
+    pub at_place: Option<Location>,
+    /// How what was frozen thaws.
+    pub thaw: Option<Thaw>,
+}
+
+/// How what was frozen thaws.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Thaw {
+    /// How long.
+    pub time: Wait,
+    /// Where.
+    pub place: Location,
 }
 
 /// How the fat is enclosed in the dough.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "lowercase")]
 pub enum LockIn {
     /// A block set diagonally on a square, four flaps over it: one fat layer.
     Envelope,
@@ -140,6 +217,21 @@ pub struct Turn {
     pub parts: u32,
     /// Where the two ends of a book meet.
     pub meet: Meet,
+}
+
+/// A turn by what it is called: its number of parts has a name where bakers gave it one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(into = "String")]
+#[schemars(with = "String")]
+pub enum Folding {
+    /// In two.
+    Half,
+    /// In three.
+    Letter,
+    /// In four: both ends to where they meet, then closed.
+    Book,
+    /// In another number of parts, over and over.
+    Parts(u32),
 }
 
 /// Where the two ends of a book turn meet, from the sheet's left end: `over` parts of
@@ -200,10 +292,45 @@ pub enum Shape {
 /// Oven temperature and time.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Bake {
+    /// The oven as the bake begins.
+    pub oven: Temperature,
+    /// How long in all, for one tray.
+    pub time: Wait,
+    /// Its phases in order, at least one.
+    pub phases: Vec<BakePhase>,
+}
+
+/// A part of a bake at one heat.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct BakePhase {
     /// The oven.
     pub oven: Temperature,
-    /// How long, for one tray.
+    /// The oven with a fan, where it is written so.
+    pub fan: Option<Temperature>,
+    /// How long.
     pub time: Wait,
+    /// What is done in it, in the order written.
+    pub does: Vec<BakeDoes>,
+    /// So much longer by its looks: `5 min more if the creases are pale`.
+    pub more: Option<(Duration, String)>,
+}
+
+/// What is done with an oven while something bakes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum BakeDoes {
+    /// Steam is let in.
+    Steam,
+    /// The door stands ajar, so that steam gets out.
+    Door,
+    /// The tray is turned round.
+    Turn,
+}
+
+impl Bake {
+    /// Whether the oven has to become hotter or cooler in it.
+    pub fn changes_heat(&self) -> bool {
+        self.phases.iter().any(|phase| phase.oven != self.oven)
+    }
 }
 
 impl LockIn {
@@ -241,26 +368,136 @@ impl Turn {
         Self { parts, meet: Meet::MIDDLE }
     }
 
-    /// The word for it: `book`, `letter`, `half`, or the number of parts.
-    pub fn word(self) -> String {
+    /// What it is called.
+    pub const fn folding(self) -> Folding {
         match self.parts {
-            2 => "half".into(),
-            3 => "letter".into(),
-            4 => "book".into(),
-            parts => format!("{parts}-part"),
+            2 => Folding::Half,
+            3 => Folding::Letter,
+            4 => Folding::Book,
+            parts => Folding::Parts(parts),
         }
     }
 }
 
+impl Folding {
+    /// The word for it: `book`, `letter`, `half`, or the number of parts.
+    pub fn word(self) -> String {
+        match self {
+            Self::Half => "half".into(),
+            Self::Letter => "letter".into(),
+            Self::Book => "book".into(),
+            Self::Parts(parts) => format!("{parts}-part"),
+        }
+    }
+}
+
+impl From<Folding> for String {
+    fn from(folding: Folding) -> Self {
+        folding.word()
+    }
+}
+
+/// A dough that stands no warmer than this, °C, is retarded: it may be left over night. Common
+/// practice, no source.
+const RETARDED: i64 = 10;
+
+impl Wait {
+    /// One after the other.
+    pub fn sum<'a>(times: impl Iterator<Item = &'a Self>) -> Self {
+        let none = Self {
+            usual: Duration::zero(),
+            least: Duration::zero(),
+            most: Duration::zero(),
+        };
+        times.fold(none, |sum, time| Self {
+            usual: sum.usual + time.usual.clone(),
+            least: sum.least + time.least.clone(),
+            most: sum.most + time.most.clone(),
+        })
+    }
+}
+
+impl Stand {
+    /// Whether it is too cold there for the dough to go on by itself.
+    fn is_retarded(&self) -> bool {
+        let most = Temperature::celsius(exact(RETARDED, 1));
+        !self.heats.is_empty() && self.heats.iter().all(|heat| *heat <= most)
+    }
+}
+
 impl Step {
+    /// Where it stands, one place after the other: what is next to itself in one place, at
+    /// whatever temperatures, is one stand. None where it does not wait.
+    pub fn stands(&self) -> Vec<Stand> {
+        let place = self.at_place.as_ref().map(|place| place.value.clone());
+        let Some(wait) = &self.wait else { return Vec::new() };
+        if self.proof.is_empty() {
+            let heats = self.at.iter().map(|at| at.value.clone()).collect();
+            return vec![Stand { place, time: wait.value.clone(), heats }];
+        }
+        let mut stands: Vec<Stand> = Vec::new();
+        for phase in &self.proof {
+            let before = stands.last().map_or(&place, |stand| &stand.place).clone();
+            let place = phase.place.clone().or(before);
+            match stands.last_mut().filter(|stand| stand.place == place) {
+                Some(stand) => {
+                    stand.time = Wait::sum([&stand.time, &phase.time].into_iter());
+                    stand.heats.push(phase.at.clone());
+                }
+                None => stands.push(Stand {
+                    place,
+                    time: phase.time.clone(),
+                    heats: vec![phase.at.clone()],
+                }),
+            }
+        }
+        stands
+    }
+
+    /// The temperatures it waits at, in order.
+    pub fn heats(&self) -> Vec<&Temperature> {
+        let phases = self.proof.iter().map(|phase| &phase.at);
+        self.at.iter().map(|at| &at.value).chain(phases).collect()
+    }
+
+    /// The step as it is in one of the places where it stands: worked at before the first, held
+    /// after the last. What is retarded on the way may be left there over night.
+    pub fn in_stand(&self, at: usize) -> Cow<'_, Self> {
+        let mut stands = self.stands();
+        if stands.len() < 2 || at >= stands.len() {
+            return Cow::Borrowed(self);
+        }
+        let (last, stand) = (at + 1 == stands.len(), stands.swap_remove(at));
+        let mut step = self.clone();
+        if !last {
+            let over_night = Hold { up_to: Duration::zero(), at_place: None, thaw: None };
+            step.hold = step
+                .wait
+                .as_ref()
+                .filter(|_| stand.is_retarded())
+                .map(|wait| Placed::new(over_night, wait.place.clone()));
+        }
+        if at > 0 {
+            step.hands = None;
+            step.kit.clear();
+        }
+        step.proof.clear();
+        if let Some(wait) = &mut step.wait {
+            step.at_place =
+                stand.place.map(|place| Placed::new(place, wait.place.clone()));
+            wait.value = stand.time;
+        }
+        Cow::Owned(step)
+    }
+
+    /// Whether its kit is a mixer, by whatever name.
+    pub fn needs_mixer(&self) -> bool {
+        self.kit.iter().any(|kit| kit.kind.mixes())
+    }
+
     /// Whether it has to do with the lamination.
     pub fn laminates(&self) -> bool {
         self.lock_in.is_some() || self.turn.is_some()
-    }
-
-    /// A ticket-less share of all of something.
-    pub fn whole() -> UseShare {
-        Share { part: Exact::from_integer(1.into()), words: String::new() }
     }
 }
 
@@ -272,10 +509,9 @@ mod tests {
     /// book encloses one layer of fat, a letter two: common practice, no source.
     #[test]
     fn turns_and_lock_ins_have_their_numbers() {
-        let words = [2, 3, 4, 5].map(|parts| Turn::in_parts(parts).word());
+        let words = [2, 3, 4, 5].map(|parts| Turn::in_parts(parts).folding().word());
         assert_eq!(words, ["half", "letter", "book", "5-part"]);
         let kinds = [LockIn::Envelope, LockIn::Letter, LockIn::Book];
         assert_eq!(kinds.map(LockIn::fat_layers), [1, 2, 1]);
-        assert_eq!(Step::whole().part, Exact::from_integer(1.into()));
     }
 }

@@ -24,6 +24,10 @@ pub struct Technique {
     pub pictures: Vec<Placed<String>>,
     /// Where the links in it lead, as written.
     pub links: Vec<Placed<String>>,
+    /// The language of its title and summary, where it is not the edition's.
+    pub title_in: Option<String>,
+    /// The mark of its text, by which a translation knows that it has changed.
+    pub mark: String,
     /// The file.
     pub place: Place,
 }

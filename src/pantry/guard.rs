@@ -6,9 +6,11 @@ use std::sync::OnceLock;
 use crate::fault::{Fault, Place, Placed, clip};
 use crate::model::PantryEntry;
 use crate::said;
+use crate::statement::Lines;
 
-use super::item::{Allergen, Item};
-use super::{Pantry, table};
+use super::Pantry;
+use super::item::Item;
+use super::law::{self, WORDS as ALLERGENS};
 
 /// Words that mean an allergen, by language: whole words where a language keeps them apart,
 /// parts of words where it compounds, and the phrases in which they mean none, with why. The
@@ -21,8 +23,6 @@ const WORDS: &[u8] = include_bytes!("allergen_words.csv");
 const ANY_NUT: &str = "any nut";
 /// What stands for nuts of which the kind is not said.
 const NUTS_UNSAID: &str = "nuts";
-/// What the laws call nuts of any kind.
-const NUTS: [&str; 3] = ["tree nuts", "nuts", "peanuts"];
 
 /// How a row's words stand in a name.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -107,19 +107,12 @@ fn found_in(text: &str, is_name: bool) -> Vec<(&'static str, usize)> {
 
 /// An ingredient for each word of an allergen, that stands for whatever has it.
 pub(super) fn items() -> Vec<Item> {
-    let mut items: Vec<Item> = table::words()
-        .into_iter()
-        .filter_map(|word| {
-            let (us, eu) = table::allergen(word)?;
-            let list = |entry: Option<Allergen>| Some(entry.into_iter().collect());
-            Some(Item {
-                name: word.into(),
-                us: list(us),
-                eu: list(eu),
-                ..Item::default()
-            })
-        })
-        .collect();
+    let of = |word: &'static str| Item {
+        name: word.into(),
+        allergens: Some(vec![word]),
+        ..Item::default()
+    };
+    let mut items: Vec<Item> = ALLERGENS.map(of).into();
     // Which nut is not said, so its allergens are not known.
     items.push(Item { name: NUTS_UNSAID.into(), ..Item::default() });
     items
@@ -170,16 +163,16 @@ fn is_excepted(name: &str, (start, end): Span, allergen: &str) -> bool {
 /// The allergens, in plain words, that the item's names or its like hold and that are not
 /// among those its author gives. None where the author read the pack, or said nothing.
 pub(super) fn check(item: &Item, entry: &PantryEntry, base: &Item) -> Option<Fault> {
-    let (Some(us), Some(eu)) = (&item.us, &item.eu) else { return None };
+    let held = item.allergens.as_ref()?;
     if item.read_on_pack {
         return None;
     }
     let names = std::iter::once(&entry.name.value).chain(&entry.also);
     let mut missing: Vec<&str> = names.flat_map(|name| named(name)).collect();
-    missing.extend(table::plain_words(base));
+    missing.extend(base.allergens.iter().flatten());
     missing.sort_unstable();
     missing.dedup();
-    missing.retain(|word| !is_among(word, us, eu));
+    missing.retain(|word| !is_among(word, held));
     let place = entry.allergens.as_ref().and_then(|said| said.first());
     let place = place.map_or(&entry.name.place, |said| &said.place);
     (!missing.is_empty()).then(|| left_out(place, entry, &missing, item))
@@ -188,8 +181,8 @@ pub(super) fn check(item: &Item, entry: &PantryEntry, base: &Item) -> Option<Fau
 /// A bare name may mean nothing that leaves out an allergen that is in the name: who bakes
 /// with rice flour writes `rice flour`.
 pub(super) fn meaning(word: &str, item: &Item, name: &Placed<String>) -> Option<Fault> {
-    let (Some(us), Some(eu)) = (&item.us, &item.eu) else { return None };
-    let missing = named(word).into_iter().find(|allergen| !is_among(allergen, us, eu))?;
+    let held = item.allergens.as_ref()?;
+    let missing = named(word).into_iter().find(|allergen| !is_among(allergen, held))?;
     let message = said!("allergen-taken-out", word, missing);
     Some(Fault::error("allergen-left-out", &name.place, message).help(said!(
         "allergen-taken-out-help",
@@ -206,31 +199,28 @@ pub(super) fn holds(item: &Item, name: &str) -> bool {
 
 /// The same of the allergens that stand in it.
 pub(super) fn holds_all(item: &Item, allergens: &[&str]) -> bool {
-    let (Some(us), Some(eu)) = (&item.us, &item.eu) else { return true };
-    allergens.iter().all(|word| is_among(word, us, eu))
+    let Some(held) = &item.allergens else { return true };
+    allergens.iter().all(|word| is_among(word, held))
 }
 
-fn is_among(word: &str, us: &[Allergen], eu: &[Allergen]) -> bool {
+fn is_among(word: &str, held: &[&str]) -> bool {
     if word == ANY_NUT {
-        return us.iter().chain(eu).any(|said| NUTS.contains(&said.name.as_str()));
+        return held.iter().any(|held| law::is_nut(held));
     }
-    let Some((in_us, in_eu)) = table::allergen(word) else { return true };
-    let fits = |want: Option<Allergen>, said: &[Allergen]| {
-        want.is_none_or(|want| said.iter().any(|said| said.covers(&want)))
-    };
-    fits(in_us, us) && fits(in_eu, eu)
+    held.contains(&word)
 }
 
 fn left_out(place: &Place, entry: &PantryEntry, missing: &[&str], item: &Item) -> Fault {
     let name = &entry.name.value;
     let message = said!("allergen-left-out", name = clip(name), missing);
-    let mut all = table::plain_words(item);
+    let mut all = item.allergens.clone().unwrap_or_default();
     all.extend(missing.iter().map(|word| if *word == ANY_NUT { "" } else { word }));
     all.retain(|word| !word.is_empty());
     all.sort_unstable();
     all.dedup();
     let entry =
         [&super::suggest::key(name), ":\n  allergens: ", &all.join(", ")].concat();
+    let entry = Lines(&entry);
     let help = if missing.contains(&ANY_NUT) {
         said!("allergen-left-out-nut", entry)
     } else {
@@ -316,10 +306,10 @@ mod tests {
         let mut wrong = Vec::new();
         let items = table::items().into_iter();
         for (item, also) in items.filter(|(item, _)| !item.name.ends_with(" oil")) {
-            let (Some(us), Some(eu)) = (&item.us, &item.eu) else { continue };
+            let Some(held) = &item.allergens else { continue };
             for name in also.iter().chain([&item.name]) {
                 for word in named(name) {
-                    if !is_among(word, us, eu) {
+                    if !is_among(word, held) {
                         wrong.push(format!("{}: `{name}` holds {word}", item.name));
                     }
                 }
@@ -350,8 +340,7 @@ mod tests {
     #[test]
     fn every_word_leads_to_the_laws() {
         for row in rows() {
-            let known =
-                row.allergen == ANY_NUT || table::allergen(&row.allergen).is_some();
+            let known = row.allergen == ANY_NUT || law::allergen(&row.allergen).is_some();
             assert!(known, "{}", row.allergen);
         }
     }

@@ -7,6 +7,8 @@ use crate::read::amount_of;
 use crate::said;
 use crate::statement::Statement;
 
+use super::law::{Allergen, Law};
+
 /// How many nutrients are kept.
 pub const NUTRIENTS: usize = 8;
 
@@ -38,6 +40,34 @@ pub enum Kind {
     Other,
 }
 
+/// An ingredient that calculations and checks tell from others of its kind.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Role {
+    /// Water.
+    Water,
+    /// Yeast of any sort.
+    Yeast,
+    /// Egg that was made safe to eat raw.
+    SafeEgg,
+}
+
+impl Role {
+    /// The role of an ingredient of this name and kind.
+    pub(super) fn of(name: &str, kind: Kind) -> Option<Self> {
+        match kind {
+            Kind::Liquid => (name == "water").then_some(Self::Water),
+            Kind::Leavener => name.contains("yeast").then_some(Self::Yeast),
+            Kind::Egg => name.contains("pasteurised").then_some(Self::SafeEgg),
+            Kind::Flour
+            | Kind::Dairy
+            | Kind::Fat
+            | Kind::Sugar
+            | Kind::Salt
+            | Kind::Other => None,
+        }
+    }
+}
+
 /// One ingredient.
 #[derive(Clone, Debug, Default)]
 pub struct Item {
@@ -47,16 +77,18 @@ pub struct Item {
     pub shown: Option<String>,
     /// Its kind.
     pub kind: Kind,
+    /// What it is by itself, where that matters; an ingredient of the course's own has it
+    /// from its name, else from its like.
+    pub role: Option<Role>,
     /// Measured portions.
     pub portions: Vec<Portion>,
     /// Grams a millilitre, where no portion gives it.
     pub density: Option<Exact>,
     /// Water in 100 g, in grams.
     pub water: Option<Exact>,
-    /// US allergens; `None` where they are not known.
-    pub us: Option<Vec<Allergen>>,
-    /// EU allergens; `None` where they are not known.
-    pub eu: Option<Vec<Allergen>>,
+    /// Its allergens by their plain words, those of every law together; `None` where they are
+    /// not known.
+    pub allergens: Option<Vec<&'static str>>,
     /// Nutrients in 100 g.
     pub nutrients: Nutrients,
     /// Weight of one pack.
@@ -74,39 +106,6 @@ pub enum Portion {
     Volume(Unit, Exact),
     /// Grams in one piece of this name.
     Piece(String, Exact),
-}
-
-/// An allergen, and its kind where the law wants it named.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Allergen {
-    /// Its name in the law: `tree nuts`.
-    pub name: String,
-    /// Its kind: `almond`.
-    pub kind: Option<String>,
-}
-
-impl Allergen {
-    /// Reads `tree nuts:almond` or `milk`.
-    pub fn parse(text: &str) -> Self {
-        match text.split_once(':') {
-            Some((name, kind)) => {
-                Self { name: name.trim().into(), kind: Some(kind.trim().into()) }
-            }
-            None => Self { name: text.trim().into(), kind: None },
-        }
-    }
-}
-
-impl Allergen {
-    /// Whether this one says the other: the same of the law's names, and the same kind, be
-    /// it `pecans` or `pecan nuts`.
-    pub(super) fn covers(&self, other: &Self) -> bool {
-        let stem = |kind: &Option<String>| {
-            let word = kind.as_ref().and_then(|kind| kind.split(' ').next());
-            word.map(|word| word.trim_end_matches('s').to_lowercase())
-        };
-        self.name == other.name && stem(&self.kind) == stem(&other.kind)
-    }
 }
 
 impl Item {
@@ -133,7 +132,10 @@ impl Portion {
             Quantity::Pieces(count, _) if count > exact(0, 1) && !rest.is_empty() => {
                 Some(Self::Piece(rest.to_lowercase(), grams / count))
             }
-            _ => None,
+            Quantity::Unit(..)
+            | Quantity::Pieces(..)
+            | Quantity::Sum(_)
+            | Quantity::Batches(_) => None,
         }
     }
 }
@@ -142,21 +144,29 @@ impl Item {
     /// Grams in one piece of this name.
     pub fn piece(&self, name: &str) -> Option<&Exact> {
         self.portions.iter().find_map(|portion| match portion {
-            Portion::Piece(piece, grams) if piece == name => Some(grams),
-            _ => None,
+            Portion::Piece(piece, grams) => (piece == name).then_some(grams),
+            Portion::Volume(..) => None,
         })
     }
 
-    /// Whether it is known to hold nothing of either law's list.
+    /// Whether it is known to hold nothing of any law's list.
     pub fn is_free_of_allergens(&self) -> bool {
-        let none =
-            |said: &Option<Vec<Allergen>>| said.as_ref().is_some_and(Vec::is_empty);
-        none(&self.us) && none(&self.eu)
+        self.allergens.as_ref().is_some_and(Vec::is_empty)
+    }
+
+    /// Whether it holds an allergen, by its plain word.
+    pub fn holds(&self, word: &str) -> bool {
+        self.allergens.iter().flatten().any(|held| *held == word)
+    }
+
+    /// What a law calls its allergens; `None` where they are not known.
+    pub fn listed<'a>(&'a self, law: &'a Law) -> Option<Vec<&'a Allergen>> {
+        self.allergens.as_ref().map(|words| law.allergens(words).collect())
     }
 
     /// Whether it is egg that was made safe to eat raw.
     pub fn is_pasteurised(&self) -> bool {
-        self.name.contains("pasteurised")
+        self.role == Some(Role::SafeEgg)
     }
 
     /// Grams in one `unit` of volume of the set `cups`: the measured portion of that very
@@ -164,8 +174,8 @@ impl Item {
     /// `None` where nothing is known: a density is never guessed.
     pub fn volume(&self, unit: Unit, cups: CupSet) -> Option<Exact> {
         let measured = self.portions.iter().find_map(|portion| match portion {
-            Portion::Volume(of, grams) if *of == unit => Some(grams),
-            _ => None,
+            Portion::Volume(of, grams) => (*of == unit).then_some(grams),
+            Portion::Piece(..) => None,
         });
         let same = unit.millilitres(cups)? == unit.millilitres(CupSet::Us)?;
         match measured {
@@ -192,7 +202,13 @@ impl Item {
     pub fn tolerance(&self) -> Exact {
         match self.kind {
             Kind::Salt | Kind::Leavener => exact(2, 100),
-            _ => exact(3, 100),
+            Kind::Flour
+            | Kind::Liquid
+            | Kind::Dairy
+            | Kind::Fat
+            | Kind::Egg
+            | Kind::Sugar
+            | Kind::Other => exact(3, 100),
         }
     }
 
@@ -229,20 +245,17 @@ impl Item {
     }
 
     fn learn_allergens(&mut self, said: &[Placed<String>], faults: &mut Vec<Fault>) {
-        let (mut us, mut eu) = (Vec::new(), Vec::new());
+        let mut allergens = Vec::new();
         for name in said {
-            match super::table::allergen(&name.value) {
-                Some((in_us, in_eu)) => {
-                    us.extend(in_us);
-                    eu.extend(in_eu);
-                }
+            match super::law::allergen(&name.value) {
+                Some(word) => allergens.push(word),
                 None => {
-                    let words = super::table::words();
+                    let words = super::law::WORDS;
                     faults.push(bad(name, said!("example-allergens", words)));
                 }
             }
         }
-        (self.us, self.eu) = (Some(us), Some(eu));
+        self.allergens = Some(allergens);
     }
 }
 
@@ -251,7 +264,9 @@ impl Portion {
         match (self, other) {
             (Self::Volume(a, _), Self::Volume(b, _)) => a == b,
             (Self::Piece(a, _), Self::Piece(b, _)) => a == b,
-            _ => false,
+            (Self::Volume(..), Self::Piece(..)) | (Self::Piece(..), Self::Volume(..)) => {
+                false
+            }
         }
     }
 }

@@ -41,7 +41,9 @@ impl Pantry {
                 let item = free.then(|| self.named_by(&text, &words[within.clone()]));
                 let Some(item) = item.flatten() else { continue };
                 taken[within.clone()].fill(true);
-                if item.is_free_of_allergens() || is_apart(&text, &words, &within, here) {
+                if item.is_free_of_allergens()
+                    || is_apart(&text, &words, &within, (here, self.lexicon()))
+                {
                     continue;
                 }
                 found.push(item);
@@ -56,7 +58,7 @@ impl Pantry {
         for (allergen, start) in guard::spans(&text) {
             let from = words.iter().position(|word| start < word.end);
             let Some(from) = from.filter(|_| !covered(start)) else { continue };
-            if !is_apart(&text, &words, &(from..from + 1), here) {
+            if !is_apart(&text, &words, &(from..from + 1), (here, self.lexicon())) {
                 found.extend(self.allergenic(allergen));
             }
         }
@@ -71,7 +73,7 @@ impl Pantry {
         let name = text.get(first.start..last.end)?;
         let parted = name.contains([',', ';', '(', ')', '.', ':', '/']);
         // A state is no ingredient: `plain`, `salted`.
-        let state = words.iter().all(|word| Lexicon::english().is_state(word.text));
+        let state = words.iter().all(|word| self.lexicon().is_state(word.text));
         if parted || state { None } else { self.exact(name) }
     }
 }
@@ -100,9 +102,8 @@ fn is_apart(
     text: &str,
     words: &[Word],
     within: &std::ops::Range<usize>,
-    here: &dyn Fn(&str) -> bool,
+    (here, lexicon): (&dyn Fn(&str) -> bool, &Lexicon),
 ) -> bool {
-    let lexicon = Lexicon::english();
     let behind: Vec<&str> = words[within.end..].iter().map(|word| word.text).collect();
     let joined = words.get(within.end).is_none_or(|next| {
         let between = &text[words[within.end - 1].end..next.start];

@@ -8,6 +8,7 @@ mod doubtful;
 mod eggs;
 mod guard;
 mod item;
+mod law;
 mod mention;
 mod names;
 mod suggest;
@@ -17,11 +18,12 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use crate::fault::{Fault, Placed};
 use crate::model::{Content, EggClasses, PantryEntry};
-use crate::read::BARE;
+use crate::read::{BARE, Lexicon};
 
 pub use suggest::key as yaml_key;
 
-pub use item::{Allergen, Item, Kind, NUTRIENTS, Nutrients, Portion};
+pub use item::{Item, Kind, NUTRIENTS, Nutrients, Portion, Role};
+pub use law::{Allergen, Law, WORDS as ALLERGENS, law, laws};
 
 /// Every known ingredient, found by name, plural or alias.
 #[derive(Clone, Debug, Default)]
@@ -32,6 +34,8 @@ pub struct Pantry {
     said: BTreeSet<String>,
     /// What stands for a word that names an allergen and no ingredient.
     allergenic: Vec<Item>,
+    /// The language that names are written in.
+    language: String,
 }
 
 impl Pantry {
@@ -56,7 +60,12 @@ impl Pantry {
             eggs::eu(&mut pantry.items);
         }
         if let Some(course) = course {
-            pantry.speak(&course.language);
+            // Lines are written in the first language; what they name is read in another.
+            let first = course.first_language.as_ref().unwrap_or(&course.language);
+            pantry.speak(first);
+            if course.first_language.is_some() {
+                pantry.name_in(&course.language);
+            }
         }
         let mut faults = Vec::new();
         for entry in &content.pantry {
@@ -70,9 +79,34 @@ impl Pantry {
         (pantry, faults)
     }
 
+    /// The words of amount lines in the language that names are written in.
+    pub(crate) fn lexicon(&self) -> &'static Lexicon {
+        Lexicon::of(&self.language)
+    }
+
+    /// Every ingredient.
+    pub fn items(&self) -> impl Iterator<Item = &Item> {
+        self.items.iter()
+    }
+
+    /// Every name that an ingredient is known by, in lower case.
+    pub fn names(&self) -> impl Iterator<Item = (&str, &Item)> {
+        self.names.iter().map(|(name, at)| (name.as_str(), &self.items[*at]))
+    }
+
     /// Knows and shows the commonest ingredients by their names in a language.
     fn speak(&mut self, language: &str) {
+        language.clone_into(&mut self.language);
+        self.name_in(language);
+    }
+
+    /// Knows and shows the commonest ingredients by their names in a language that lines are
+    /// not written in.
+    fn name_in(&mut self, language: &str) {
         let language = language.split('-').next().unwrap_or(language);
+        if self.language.split('-').next() != Some(language) {
+            self.items.iter_mut().for_each(|item| item.shown = None);
+        }
         for named in table::names().filter(|named| named.language == language) {
             let Some(at) = self.names.get(&named.item).copied() else { continue };
             for name in std::iter::once(&named.name).chain(&named.also) {
@@ -128,9 +162,13 @@ impl Pantry {
         };
         let base = base.cloned().unwrap_or_default();
         let mut item = base.clone();
+        // What only adds to a known ingredient keeps its name in the language.
+        item.shown = base.shown.clone().filter(|_| base.name == name);
         item.name = name;
-        item.shown = None;
         item.learn(entry, faults);
+        // That an egg is safe to eat raw is never taken from its like.
+        let of_like = item.role.filter(|role| *role != Role::SafeEgg);
+        item.role = Role::of(&item.name, item.kind).or(of_like);
         // What could not be read may have been what the guard would miss.
         if faults.len() == so_far {
             faults.extend(guard::check(&item, entry, &base));

@@ -1,7 +1,7 @@
 //! Looking an ingredient up by the name that a baker writes: in singular or plural, with
 //! states and manners in front or behind, or turned round behind a comma.
 
-use crate::read::{BARE, Lexicon};
+use crate::read::BARE;
 
 use super::{Item, Pantry};
 
@@ -30,6 +30,10 @@ impl Pantry {
             singulars(name).iter().find_map(|name| self.names.get(name.as_str()))
         };
         let found = known(&name).or_else(|| known(&name.replace('-', " ")));
+        let found = found.or_else(|| {
+            let mut forms = self.lexicon().singulars(&name);
+            forms.find_map(|name| self.names.get(name.as_str()))
+        });
         // `Essence of lemon` is lemon essence.
         let turned = || {
             let (part, whole) = name.split_once(" of ")?;
@@ -38,23 +42,27 @@ impl Pantry {
         found.or_else(turned).map(|at| &self.items[*at])
     }
 
-    /// The ingredient, and the states that stand in front of its name.
+    /// The ingredient, and the states that stand in front of its name and behind it.
     fn find_stated(&self, name: &str) -> Option<(&Item, String)> {
         if let Some(item) = self.exact(name) {
             return Some((item, String::new()));
         }
         let name = name.trim().to_lowercase();
+        // Of a script without spaces: `溶かしバター`.
+        if let Some(rest) = self.lexicon().without_state(&name) {
+            return self.find_stated(rest);
+        }
         let words: Vec<&str> = name.split_whitespace().collect();
         if words.len() > MOST_WORDS {
             return None;
         }
         let within = (1..words.len()).find_map(|less| self.find_within(&words, less))?;
-        Some((within.item, within.front))
+        Some((within.item, format!("{} {}", within.front, within.behind)))
     }
 
     /// The ingredient without `less` words in front and behind, all of them states.
     fn find_within(&self, words: &[&str], less: usize) -> Option<Within<'_>> {
-        let states = Lexicon::english();
+        let states = self.lexicon();
         let is_state = |words: &[&str]| words.iter().all(|word| states.is_state(word));
         (0..=less).rev().find_map(|front| {
             let end = words.len() - (less - front);
@@ -92,7 +100,7 @@ impl Pantry {
         let name = name.to_lowercase();
         let mut words = name.split_whitespace();
         let is_open = |word: &str| {
-            words.clone().all(|one| one == word || Lexicon::english().is_state(one))
+            words.clone().all(|one| one == word || self.lexicon().is_state(one))
         };
         let (word, _) = open.find(|(word, _)| is_open(word))?;
         words.any(|one| one == *word).then_some((*word, item))
@@ -102,13 +110,14 @@ impl Pantry {
     /// one: `large eggs` is the ingredient `egg` in pieces called `large`.
     pub fn find_pieces(&self, text: &str) -> Option<(&Item, Option<String>)> {
         if let Some((item, states)) = self.find_stated(text) {
-            return Some((item, piece_in(item, &states)));
+            return Some((item, self.piece_in(item, &states)));
         }
         let text = text.trim().to_lowercase();
         text.match_indices(' ').find_map(|(at, _)| {
             let rest = text[at..].trim_start();
-            let item = self.find(rest.strip_prefix("of ").unwrap_or(rest))?;
-            Some((item, Some(piece_in(item, &text[..at])?)))
+            let joint = self.lexicon().after_joint(rest);
+            let item = self.find(joint)?;
+            Some((item, Some(self.piece_in(item, &text[..at])?)))
         })
     }
 
@@ -132,21 +141,25 @@ impl Pantry {
         let found = tries.iter().find_map(|name| self.exact(name))?;
         (Some(found.name.as_str()) != alone).then_some(found)
     }
+
+    /// The word for the item's piece among those beside its name.
+    fn piece_in(&self, item: &Item, words: &str) -> Option<String> {
+        let lexicon = self.lexicon();
+        let words: Vec<&str> = words.split_whitespace().collect();
+        let runs = (0..words.len())
+            .flat_map(|from| (from + 1..=words.len()).rev().map(move |to| (from, to)));
+        runs.flat_map(|(from, to)| {
+            let words = words[from..to].join(" ").replace('-', " ");
+            singulars(lexicon.size(&words))
+        })
+        .find(|word| item.piece(word).is_some())
+    }
 }
 
 /// A part of a note without the word that only stresses it.
 fn core_of(part: &str) -> &str {
     let part = part.trim();
     part.strip_suffix(" only").unwrap_or(part).trim()
-}
-
-/// The word for the item's piece among those in front of its name.
-fn piece_in(item: &Item, words: &str) -> Option<String> {
-    let words: Vec<&str> = words.split_whitespace().collect();
-    let runs = (0..words.len())
-        .flat_map(|from| (from + 1..=words.len()).rev().map(move |to| (from, to)));
-    runs.flat_map(|(from, to)| singulars(&words[from..to].join(" ").replace('-', " ")))
-        .find(|word| item.piece(word).is_some())
 }
 
 /// The name itself and what it may be the plural of.

@@ -4,7 +4,7 @@
 use crate::fault::{Fault, Placed, clip};
 use crate::read::Lexicon;
 use crate::said;
-use crate::statement::Statement;
+use crate::statement::{Lines, Statement};
 
 use super::names::singulars;
 use super::{Item, Pantry, doubtful, guard};
@@ -84,13 +84,16 @@ impl Pantry {
             Some(known) => [&key, ":\n  like: ", known, "\n  allergens:"].concat(),
             None => [&key, ":\n  allergens:"].concat(),
         };
-        Fault::error("unknown-ingredient", &name.place, message)
-            .help(meant(&near, &entry))
+        let fault = Fault::error("unknown-ingredient", &name.place, message)
+            .help(meant(&near, Lines(&entry)));
+        let whole = name.place.end - name.place.start == name.value.len();
+        let write = |fault: Fault, known: &&str| fault.mended(name.place.clone(), *known);
+        if whole { near.iter().fold(fault, write) } else { fault }
     }
 }
 
 /// Which known names may have been meant, and what is written of a new ingredient.
-fn meant(near: &[&str], entry: &str) -> Statement {
+fn meant(near: &[&str], entry: Lines<'_>) -> Statement {
     let names: Vec<Statement> =
         near.iter().map(|name| said!("known-name", name)).collect();
     match names.split_last() {

@@ -2,7 +2,8 @@
 
 use crate::measure::{Exact, parse};
 
-use super::item::{Allergen, Item, Kind, Nutrients, Portion};
+use super::item::{Item, Kind, Nutrients, Portion, Role};
+use super::law::{Allergen, WORDS, law};
 
 /// One row an ingredient, with its source: USDA National Nutrient Database for Standard
 /// Reference, Release 28 (SR28), where the row names it.
@@ -33,64 +34,8 @@ pub(super) fn names() -> impl Iterator<Item = Named> {
     })
 }
 
-/// The US nine and the EU fourteen by the plain words an instructor writes: word, US
-/// name, EU name. 21 USC 321(qq); Regulation (EU) 1169/2011 Annex II.
-const ALLERGENS: &[(&str, Option<&str>, Option<&str>)] = &[
-    ("milk", Some("milk"), Some("milk")),
-    ("egg", Some("egg"), Some("eggs")),
-    ("fish", Some("fish"), Some("fish")),
-    ("crustacean shellfish", Some("crustacean shellfish"), Some("crustaceans")),
-    ("wheat", Some("wheat"), Some("cereals containing gluten:wheat")),
-    ("spelt", Some("wheat"), Some("cereals containing gluten:spelt")),
-    ("khorasan wheat", Some("wheat"), Some("cereals containing gluten:khorasan wheat")),
-    ("rye", None, Some("cereals containing gluten:rye")),
-    ("barley", None, Some("cereals containing gluten:barley")),
-    ("oat", None, Some("cereals containing gluten:oats")),
-    ("peanut", Some("peanuts"), Some("peanuts")),
-    ("soybean", Some("soybeans"), Some("soybeans")),
-    ("sesame", Some("sesame"), Some("sesame seeds")),
-    ("almond", Some("tree nuts:almond"), Some("nuts:almonds")),
-    ("hazelnut", Some("tree nuts:hazelnut"), Some("nuts:hazelnuts")),
-    ("walnut", Some("tree nuts:walnut"), Some("nuts:walnuts")),
-    ("cashew", Some("tree nuts:cashew"), Some("nuts:cashews")),
-    ("pecan", Some("tree nuts:pecan"), Some("nuts:pecan nuts")),
-    ("brazil nut", Some("tree nuts:Brazil nut"), Some("nuts:Brazil nuts")),
-    ("pistachio", Some("tree nuts:pistachio"), Some("nuts:pistachio nuts")),
-    ("macadamia", Some("tree nuts:macadamia"), Some("nuts:macadamia nuts")),
-    ("pine nut", Some("tree nuts:pine nut"), None),
-    ("celery", None, Some("celery")),
-    ("mustard", None, Some("mustard")),
-    ("sulphites", None, Some("sulphur dioxide and sulphites")),
-    ("lupin", None, Some("lupin")),
-    ("molluscs", None, Some("molluscs")),
-];
-
-/// The US and EU entries of an allergen by its plain word, singular or plural.
-pub(super) fn allergen(word: &str) -> Option<(Option<Allergen>, Option<Allergen>)> {
-    let word = word.trim().to_lowercase();
-    let row = ALLERGENS
-        .iter()
-        .find(|(name, ..)| *name == word || format!("{name}s") == word)?;
-    Some((row.1.map(Allergen::parse), row.2.map(Allergen::parse)))
-}
-
-/// The plain words for allergens.
-pub(super) fn words() -> Vec<&'static str> {
-    ALLERGENS.iter().map(|(word, ..)| *word).collect()
-}
-
-/// What an item's allergens are called in plain words.
-pub(super) fn plain_words(item: &Item) -> Vec<&'static str> {
-    let holds = |said: &Option<Vec<Allergen>>, word: Option<&str>| {
-        word.is_none_or(|word| {
-            let want = Allergen::parse(word);
-            said.as_ref().is_some_and(|said| said.iter().any(|said| said.covers(&want)))
-        })
-    };
-    let rows = ALLERGENS.iter();
-    let rows = rows.filter(|(_, us, eu)| holds(&item.us, *us) && holds(&item.eu, *eu));
-    rows.map(|(word, ..)| *word).collect()
-}
+/// The columns that hold the list of a law, by its key.
+const COLUMNS: [(&str, usize); 2] = [("us", 6), ("eu", 7)];
 
 /// Every row, with its other names.
 pub(super) fn items() -> Vec<(Item, Vec<String>)> {
@@ -102,15 +47,16 @@ fn item(row: &csv::StringRecord) -> (Item, Vec<String>) {
     let list =
         |at: usize| field(at).split(';').map(str::trim).filter(|word| !word.is_empty());
     let nutrients: Nutrients = std::array::from_fn(|n| number(field(8 + n)));
+    let kind = Kind::parse(field(2)).unwrap_or_default();
     let item = Item {
         name: field(0).to_owned(),
         shown: None,
-        kind: Kind::parse(field(2)).unwrap_or_default(),
+        kind,
+        role: Role::of(field(0), kind),
         portions: list(3).filter_map(Portion::parse).collect(),
         density: number(field(4)),
         water: number(field(5)),
-        us: allergens(field(6)),
-        eu: allergens(field(7)),
+        allergens: words(COLUMNS.map(|(law, at)| (law, field(at)))),
         nutrients,
         pack: None,
         price_minor: None,
@@ -123,13 +69,21 @@ fn number(field: &str) -> Option<Exact> {
     parse(field, false)
 }
 
-/// `none` is said; an empty field is not known.
-fn allergens(field: &str) -> Option<Vec<Allergen>> {
-    match field {
+/// The plain words of what the laws' columns list. `none` is said; where a field is empty the
+/// allergens are not known.
+fn words(columns: [(&str, &str); 2]) -> Option<Vec<&'static str>> {
+    let listed = |field: &str| match field {
         "" => None,
         "none" => Some(Vec::new()),
-        names => Some(names.split(';').map(Allergen::parse).collect()),
-    }
+        names => Some(names.split(';').map(Allergen::parse).collect::<Vec<_>>()),
+    };
+    let lists = columns.map(|(key, field)| Some((law(key)?, listed(field)?)));
+    let lists: Vec<_> = lists.into_iter().collect::<Option<_>>()?;
+    let held = |word: &&str| {
+        lists.iter().any(|(law, _)| law.has(word))
+            && lists.iter().all(|(law, said)| law.says(said, word))
+    };
+    Some(WORDS.into_iter().filter(held).collect())
 }
 
 #[cfg(test)]

@@ -7,8 +7,8 @@ use serde_json::Value;
 use crate::draw::demo;
 use crate::sheet::{Block, Look, Paper, TechniqueSheet, TradeWord};
 
+use super::bundle::SetCover;
 use super::chapter::{Drawing, drawing, prose};
-use super::room::SetCover;
 use super::{Job, Press, data};
 
 /// Begins an address that leads to another page of the book.
@@ -45,8 +45,18 @@ pub(super) struct BookData<'a> {
 struct Lesson<'a> {
     title: &'a str,
     summary: &'a str,
-    /// Names and titles of what it teaches, recipes first.
-    parts: Vec<[String; 2]>,
+    /// What it teaches, recipes first.
+    parts: Vec<Listed<'a>>,
+}
+
+/// A line of the contents.
+#[derive(Serialize)]
+struct Listed<'a> {
+    /// Its name in links: `recipes/crescents`.
+    name: String,
+    title: &'a str,
+    /// The title's language, where it is not the book's.
+    title_in: Option<&'a str>,
 }
 
 #[derive(Serialize)]
@@ -54,6 +64,8 @@ struct Technique<'a> {
     /// Its name in links: `techniques/letter-turn`.
     name: String,
     title: &'a str,
+    /// The language of title and summary, where it is not the book's.
+    title_in: Option<&'a str>,
     summary: &'a str,
     content: Vec<Block<String>>,
     drawings: Vec<Drawing>,
@@ -106,18 +118,23 @@ impl Press {
     }
 }
 
-fn lessons<'a>(book: &Book, first: &Job<'a>) -> Vec<Lesson<'a>> {
+fn lessons<'a>(book: &Book<'a>, first: &Job<'a>) -> Vec<Lesson<'a>> {
     let lessons = first.course.lessons.iter().map(|lesson| {
         let recipes =
             book.jobs.iter().filter(|job| lesson.recipes.contains(&job.sheet.recipe));
-        let recipes = recipes.map(|job| {
-            [format!("recipes/{}", job.sheet.recipe), job.sheet.title.clone()]
+        let recipes = recipes.map(|job| Listed {
+            name: format!("recipes/{}", job.sheet.recipe),
+            title: &job.sheet.title,
+            title_in: job.sheet.title_in(),
         });
         let techniques = book.techniques.iter();
         let techniques =
             techniques.filter(|it| lesson.techniques.contains(&it.technique));
-        let techniques = techniques
-            .map(|it| [format!("techniques/{}", it.technique), it.title.clone()]);
+        let techniques = techniques.map(|it| Listed {
+            name: format!("techniques/{}", it.technique),
+            title: &it.title,
+            title_in: it.title_in.as_deref(),
+        });
         Lesson {
             title: &lesson.title,
             summary: &lesson.summary,
@@ -132,12 +149,13 @@ fn technique<'a>(it: &'a TechniqueSheet, job: &Job) -> Technique<'a> {
     Technique {
         name: format!("techniques/{}", it.technique),
         title: &it.title,
+        title_in: it.title_in.as_deref(),
         summary: &it.summary,
         content: prose(job, &it.content),
         drawings: drawn
             .map(|(at, one)| drawing(job, &demo(one, at + 1, job.words)))
             .collect(),
-        used_in: it.used_in.iter().map(|[name, _]| format!("recipes/{name}")).collect(),
+        used_in: it.used_in.iter().map(|it| format!("recipes/{}", it.recipe)).collect(),
     }
 }
 

@@ -1,13 +1,15 @@
 //! The method as it is printed: steps with their tickets and drawings, and the prose
 //! before and after them.
 
+use std::ops::Range;
+
 use serde::Serialize;
 
 use crate::draw::{Figure, FigureKind};
 use crate::measure::Label;
 use crate::sheet::{
-    Block, Fold, HandoutKind, Ingredients, Inline, Part, Picture, Sheet, SinceMark,
-    StepSheet, Ticked,
+    Block, Fold, HandoutKind, Ingredients, Inline, OtherSheet, Part, Picture, Sheet,
+    SinceMark, StepSheet, Ticked, TicketRow,
 };
 
 use super::code::{self, Code};
@@ -30,7 +32,12 @@ pub(super) struct Method {
 #[serde(tag = "kind", rename_all = "kebab-case")]
 enum Chapter {
     Step(Box<Step>),
-    Prose { title: String, content: Vec<Block<String>> },
+    Prose {
+        title: String,
+        /// Its language, where it is not the sheet's.
+        title_in: Option<String>,
+        content: Vec<Block<String>>,
+    },
 }
 
 /// What goes in at a step: `1 large` `egg`, with its weight and each piece's share.
@@ -46,6 +53,8 @@ struct Use {
 struct Step {
     number: usize,
     title: String,
+    /// Its language, where it is not the sheet's.
+    title_in: Option<String>,
     /// Which row, its term, its value.
     ticket: Vec<[String; 3]>,
     uses: Vec<Use>,
@@ -55,14 +64,24 @@ struct Step {
     /// The code of the video that shows it.
     watch: Option<Code>,
     prose: Vec<Block<String>>,
+    /// The other ways to do it, told beside.
+    others: Vec<Other>,
     drawings: Vec<Drawing>,
     /// What to look at beside the words.
-    picture: Option<Picture>,
+    pictures: Vec<Picture>,
     /// The number of the earlier step whose drawing shows this step's fold too.
     as_drawn: Option<usize>,
     /// The rows of the ticket that differ from the edition before, `until` for the cue;
     /// `title` where all of the step does.
     changed: Vec<String>,
+}
+
+/// Another way to do a step: its name, its rows as a step has them, how to tell that it is done.
+#[derive(Serialize)]
+struct Other {
+    name: String,
+    ticket: Vec<[String; 3]>,
+    until: Option<String>,
 }
 
 /// A drawing in the chosen units.
@@ -104,17 +123,18 @@ pub(super) fn steps(sheet: &Sheet) -> impl Iterator<Item = &StepSheet> {
     })
 }
 
-/// The method of a job. A bench card carries no prose.
+/// The method of a job. A bench card carries no prose but the parts of a step to tick.
 pub(super) fn method(job: &Job) -> Method {
     let parts = &job.sheet.parts;
     let is_step = |part: &Part| matches!(part, Part::Step(_));
     let first = parts.iter().position(is_step).unwrap_or(parts.len());
     let last = parts.iter().rposition(is_step).map_or(first, |last| last + 1);
-    let chapters = |parts: &[Part]| parts.iter().map(|part| chapter(job, part)).collect();
+    let chapters =
+        |these: Range<usize>| these.map(|at| chapter(job, at, &parts[at])).collect();
     Method {
-        before: chapters(&parts[..first]),
-        steps: chapters(&parts[first..last]),
-        after: chapters(&parts[last..]),
+        before: chapters(0..first),
+        steps: chapters(first..last),
+        after: chapters(last..parts.len()),
     }
 }
 
@@ -124,12 +144,17 @@ pub(super) fn general_drawings(job: &Job) -> Vec<Drawing> {
     general.map(|figure| drawing(job, figure)).collect()
 }
 
-fn chapter(job: &Job, part: &Part) -> Chapter {
+fn chapter(job: &Job, at: usize, part: &Part) -> Chapter {
+    let title_in = job.sheet.part_in(at).map(str::to_owned);
     match part {
-        Part::Step(found) => Chapter::Step(Box::new(step(job, found))),
-        Part::Prose { title, content } => {
-            Chapter::Prose { title: title.clone(), content: prose(job, content) }
+        Part::Step(found) => {
+            Chapter::Step(Box::new(Step { title_in, ..step(job, found) }))
         }
+        Part::Prose { title, content } => Chapter::Prose {
+            title: title.clone(),
+            title_in,
+            content: prose(job, content),
+        },
     }
 }
 
@@ -154,17 +179,15 @@ fn step(job: &Job, step: &StepSheet) -> Step {
     Step {
         number: step.number,
         title: step.title.clone(),
-        ticket: step
-            .ticket
-            .iter()
-            .map(|row| [row.key.word().to_owned(), row.term.clone(), chosen(&row.value)])
-            .collect(),
+        title_in: None,
+        ticket: rows(job, &step.ticket),
+        others: others(job, step),
         uses: needed.iter().copied().map(uses).collect(),
         say: bare.then(|| first_sentence(job, &step.prose)).flatten(),
         until: step.until.as_deref().map(chosen),
         watch: step.watch.as_ref().and_then(|watch| code::video(job, watch)),
         prose: prose(job, &step.prose),
-        picture: step.picture.as_deref().and_then(|shown| shown_on(job, shown)),
+        pictures: step.pictures.iter().filter_map(|it| shown_on(job, it)).collect(),
         as_drawn,
         changed: changed(job.sheet, &step.step),
         drawings: job
@@ -176,10 +199,53 @@ fn step(job: &Job, step: &StepSheet) -> Step {
     }
 }
 
+/// The other ways to do a step, beside it; none on a card. What goes for several steps alike is
+/// told at the first of them.
+fn others(job: &Job, step: &StepSheet) -> Vec<Other> {
+    let alike = |other: &OtherSheet, of: &StepSheet| {
+        let same = |it: &OtherSheet| {
+            (&it.name, &it.ticket, &it.until)
+                == (&other.name, &other.ticket, &other.until)
+        };
+        of.others.iter().any(same)
+    };
+    let one = |other: &OtherSheet| {
+        let all = steps(job.sheet).filter(|of| alike(other, of));
+        let numbers: Vec<usize> = all.map(|of| of.number).collect();
+        let first = numbers.first() == Some(&step.number);
+        let more: Vec<String> = numbers.iter().skip(1).map(usize::to_string).collect();
+        first.then(|| Other {
+            name: match more.as_slice() {
+                [] => other.name.clone(),
+                more => {
+                    let (name, steps) = (other.name.as_str(), job.words.list(more));
+                    let count = more.len().to_string();
+                    let values = [("name", name), ("steps", &*steps), ("count", &*count)];
+                    job.words.fill("other-also", &values)
+                }
+            },
+            ticket: rows(job, &other.ticket),
+            until: other.until.as_deref().map(|it| bind(job.units.of(it))),
+        })
+    };
+    let told = step.others.iter().filter(|_| job.kind != HandoutKind::Bench);
+    told.filter_map(one).collect()
+}
+
+/// A ticket's rows: which, its term, its value.
+fn rows(job: &Job, rows: &[TicketRow]) -> Vec<[String; 3]> {
+    let row = |row: &TicketRow| {
+        let value = bind(job.units.of(&row.value));
+        [row.key.word().to_owned(), row.term.clone(), value]
+    };
+    rows.iter().map(row).collect()
+}
+
 /// Whether a step's ticket says when and where alone: then its title is all that it has.
 fn is_bare(step: &StepSheet) -> bool {
     let little = |key: Ticked| match key {
-        Ticked::Hands
+        Ticked::Day
+        | Ticked::Hands
         | Ticked::Wait
         | Ticked::Where
         | Ticked::Hold
@@ -193,12 +259,20 @@ fn is_bare(step: &StepSheet) -> bool {
         | Ticked::LockIn
         | Ticked::Turn
         | Ticked::Layers
+        | Ticked::Plies
         | Ticked::Cut
         | Ticked::Divide
         | Ticked::Oven
         | Ticked::Fan
         | Ticked::Bake
         | Ticked::Core
+        | Ticked::Mix
+        | Ticked::Water
+        | Ticked::Sheeter
+        | Ticked::Ph
+        | Ticked::DoughTemperature
+        | Ticked::WeightLoss
+        | Ticked::Growth
         | Ticked::Cool => false,
     };
     step.until.is_none() && step.ticket.iter().all(|row| little(row.key))
@@ -311,9 +385,6 @@ const POINT: f64 = 25.4 / 72.0;
 
 /// Prose in the chosen units, with addresses in place of page names.
 pub(super) fn prose(job: &Job, blocks: &[Block<Label>]) -> Vec<Block<String>> {
-    if job.kind == HandoutKind::Bench {
-        return Vec::new();
-    }
     let settle = &mut |inline: &Inline<Label>| match inline {
         Inline::Live { value } => Some(Inline::Live { value: bind(job.units.of(value)) }),
         Inline::Picture { .. } if !job.sheet.printed => {
@@ -326,9 +397,18 @@ pub(super) fn prose(job: &Job, blocks: &[Block<Label>]) -> Vec<Block<String>> {
         Inline::Link { to, .. } => {
             Some(Inline::Link { to: address(job, to), content: Vec::new() })
         }
-        _ => None,
+        Inline::Text { .. }
+        | Inline::Emphasis { .. }
+        | Inline::Strong { .. }
+        | Inline::Code { .. }
+        | Inline::Break => None,
     };
-    let set = blocks.iter().map(|block| block.map(settle));
+    // A card has the parts of a step to tick, and no other words.
+    let told = |block: &&Block<Label>| {
+        job.kind != HandoutKind::Bench || matches!(block, Block::List { ticks: true, .. })
+    };
+    let blocks = Block::for_levels(blocks, job.levels);
+    let set = blocks.iter().filter(told).map(|block| block.map(settle));
     set.filter(|block| !is_empty(block)).collect()
 }
 
@@ -336,7 +416,13 @@ pub(super) fn prose(job: &Job, blocks: &[Block<Label>]) -> Vec<Block<String>> {
 fn is_empty(block: &Block<String>) -> bool {
     let bare = |inline: &Inline<String>| match inline {
         Inline::Text { text } => text.is_empty(),
-        _ => false,
+        Inline::Live { .. }
+        | Inline::Emphasis { .. }
+        | Inline::Strong { .. }
+        | Inline::Code { .. }
+        | Inline::Link { .. }
+        | Inline::Picture { .. }
+        | Inline::Break => false,
     };
     matches!(block, Block::Paragraph { content } if content.iter().all(bare))
 }
@@ -396,7 +482,7 @@ mod tests {
         let mut sheet = Fixture::new().sheet;
         assert_eq!(same_fold(&sheet, "second-turn"), None);
         let lamination = sheet.lamination.as_mut().expect("a layered dough");
-        lamination.folds[1].turn = lamination.folds[0].turn.clone();
+        lamination.folds[1].turn = lamination.folds[0].turn;
         assert_eq!(same_fold(&sheet, "second-turn"), Some(2));
         assert_eq!(same_fold(&sheet, "first-turn"), None);
         assert_eq!(same_fold(&sheet, "bake"), None);

@@ -53,6 +53,10 @@ pub(super) fn video(job: &Job, video: &Watch) -> Option<Code> {
     }
     let name = video.name.replace('-', " ");
     let title = job.words.fill("handout-code-video", &[("name", &name)]);
+    let title = match &video.from {
+        None => title,
+        Some(from) => job.words.list(&[title, from.clone()]),
+    };
     code(job.words, title, video.address.clone())
 }
 
@@ -74,7 +78,10 @@ fn page_address(job: &Job) -> Option<String> {
         Units::Metric => "metric",
         Units::Us => "us",
     };
-    Some(format!("{site}recipes/{}/#{units}{batch}", job.sheet.recipe))
+    let written =
+        job.sheet.way.as_ref().filter(|way| !way.has_page).map(|way| &way.recipe);
+    let recipe = written.unwrap_or(&job.sheet.recipe);
+    Some(format!("{site}recipes/{recipe}/#{units}{batch}"))
 }
 
 /// A code; `None` where the address is too long for one.

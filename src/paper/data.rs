@@ -12,7 +12,7 @@ use crate::words::Words;
 
 use super::chapter::{Drawing, Method, general_drawings, method, prose, shown_on, steps};
 use super::code::{self, Code};
-use super::formula::{Formula, Preferment, formula, preferments, water, water_alone};
+use super::formula::{Formula, PrefermentData, formula, preferments, water, water_alone};
 use super::glyphs::is_plain;
 use super::layers::{Layers, layers};
 use super::setting::{bind, date};
@@ -40,6 +40,8 @@ struct Handout<'a> {
     language: &'a str,
     region: Option<&'a str>,
     title: &'a str,
+    /// The language of title and summary, where it is not the sheet's.
+    title_in: Option<&'a str>,
     summary: &'a str,
     /// The finished piece.
     picture: Option<Picture>,
@@ -58,7 +60,7 @@ struct Handout<'a> {
     contains: Contains,
     formula: Formula,
     water: Option<String>,
-    preferments: Vec<Preferment>,
+    preferments: Vec<PrefermentData>,
     layers: Option<Layers>,
     /// What differs from the edition before, in a sentence.
     since: Option<String>,
@@ -88,27 +90,29 @@ pub(super) struct Course<'a> {
 #[derive(Serialize)]
 struct Included<'a> {
     title: &'a str,
+    /// The title's language, where it is not the sheet's.
+    title_in: Option<&'a str>,
     /// How much of it.
     makes: String,
     formula: Formula,
     water: Option<String>,
-    preferments: Vec<Preferment>,
+    preferments: Vec<PrefermentData>,
     method: Method,
 }
 
-/// The allergens: what both lists name alike once, then what one of them names so, the list
+/// The allergens: what all lists name alike once, then what one of them names so, the list
 /// of the chosen units' home first.
 #[derive(Serialize)]
 struct Contains {
     /// Allergens with kinds and sources.
     both: Vec<Source>,
     /// The list's name and its own.
-    apart: [(String, Vec<Source>); 2],
+    apart: Vec<(String, Vec<Source>)>,
     unknown: Vec<String>,
     read_on_pack: Vec<String>,
 }
 
-#[derive(PartialEq, Serialize)]
+#[derive(Clone, PartialEq, Serialize)]
 struct Source {
     name: String,
     kinds: Vec<String>,
@@ -157,6 +161,7 @@ fn handout<'a>(job: &Job<'a>) -> Handout<'a> {
         language,
         region,
         title: &sheet.title,
+        title_in: sheet.title_in(),
         summary: &sheet.summary,
         picture: sheet.picture.as_deref().and_then(|shown| shown_on(job, shown)),
         course: Course::new(job.course, job.words),
@@ -272,17 +277,24 @@ fn oven(job: &Job) -> Option<String> {
 
 fn contains(job: &Job) -> Contains {
     let found = &job.sheet.allergens;
-    let [us, eu]: [Vec<Source>; 2] = [&found.us_detail, &found.eu_detail]
-        .map(|allergens| allergens.iter().map(source).collect());
-    let (both, us): (Vec<Source>, Vec<Source>) =
-        us.into_iter().partition(|it| eu.contains(it));
-    let eu = eu.into_iter().filter(|it| !both.contains(it)).collect();
-    let named = |key: &str, list| (job.words.get(key).to_owned(), list);
-    let (us, eu) = (named("handout-list-us", us), named("handout-list-eu", eu));
-    let apart = match job.units {
-        Units::Metric => [eu, us],
-        Units::Us => [us, eu],
+    let shown = found.shown(&job.course.laws, job.units);
+    let lists: Vec<(String, Vec<Source>)> = shown
+        .iter()
+        .map(|list| {
+            let name = job.words.get(&format!("handout-list-{}", list.law)).to_owned();
+            (name, list.found.iter().map(source).collect())
+        })
+        .collect();
+    let by_all = |it: &&Source| lists.iter().all(|(_, list)| list.contains(it));
+    // In the order of the sheet's first list, whichever stands first here.
+    let first = found.lists.iter().find(|it| shown.iter().any(|one| one.law == it.law));
+    let first = first.iter().flat_map(|list| &list.found).map(source);
+    let both: Vec<Source> = first.filter(|it| by_all(&it)).collect();
+    let own = |(name, list): &(String, Vec<Source>)| {
+        let own = list.iter().filter(|it| !both.contains(it)).cloned().collect();
+        (name.clone(), own)
     };
+    let apart = lists.iter().map(own).collect();
     let (unknown, read_on_pack) = (found.unknown.clone(), found.read_on_pack.clone());
     Contains { both, apart, unknown, read_on_pack }
 }
@@ -292,6 +304,7 @@ fn included<'a>(job: &Job<'a>, inner: &'a Inner) -> Included<'a> {
     let own = Job { sheet, figures: &inner.figures, included: &[], ..*job };
     Included {
         title: &sheet.title,
+        title_in: sheet.title_in(),
         makes: bind(job.units.of(&sheet.scale.makes)),
         formula: formula(&own),
         water: water(&own),

@@ -5,10 +5,10 @@ use crate::draw::Figure;
 use crate::measure::Label;
 use crate::model::{Block, Inline};
 use crate::sheet::{
-    Allergen, Allergens, CourseSheet, EdgesFact, Fold, HandoutKind, Ingredients,
-    Lamination, Line, LockInFact, OverallLine, Paper, Part, Preferment, Scale,
-    SectionTotal, Sheet, SheetFact, StepSheet, StepTime, Ticked, TicketRow, Time, Totals,
-    Units, Watch, Water,
+    Allergen, AllergenList, Allergens, CourseSheet, EdgesFact, Fold, Folding,
+    HandoutKind, Ingredients, Lamination, Line, LockIn, LockInFact, OverallLine, Paper,
+    Part, Preferment, Scale, SectionTotal, Sheet, SheetFact, StepSheet, StepTime, Ticked,
+    TicketRow, Time, Totals, Units, Watch, Water,
 };
 use crate::theme::Theme;
 use crate::words::Words;
@@ -47,6 +47,7 @@ impl Fixture {
             units,
             paper,
             batch_key,
+            levels: &[],
             whose: None,
             makers: 1,
         }
@@ -54,33 +55,18 @@ impl Fixture {
 }
 
 fn course() -> CourseSheet {
-    CourseSheet {
-        classes: Vec::new(),
-        title: "Layers by Hand".into(),
-        school: Some("Saltmarsh Community Kitchen".into()),
-        instructor: Some("Orla Venning".into()),
-        summary: "An evening course in doughs that rise by folding.".into(),
-        language: "en-GB".into(),
-        edition: Some("Spring 2027".into()),
-        date: Some("2027-02-15".into()),
-        address: Some("https://layers.saltmarsh.example/".into()),
-        metric_first: true,
-        both_units: true,
-        a4_first: true,
-        currency: "EUR".into(),
-        lessons: Vec::new(),
-        cautions: Vec::new(),
-        look: crate::sheet::Look::default(),
-        news: Vec::new(),
-        glossary: Vec::new(),
-        offline: false,
-        papers_on_site: false,
-    }
+    CourseSheet { language: "en-GB".into(), ..crate::sheet::sample::course() }
 }
 
 fn sheet() -> Sheet {
     Sheet {
+        way: None,
+        ways: Vec::new(),
         since: None,
+        untold: None,
+        proofs: Vec::new(),
+        mixing: Vec::new(),
+        goals: Vec::new(),
         bakes: Vec::new(),
         notes: Vec::new(),
         facts: 1,
@@ -159,6 +145,8 @@ fn step_time(step: &str, start_min: u64, [hands_min, wait]: [u64; 2]) -> StepTim
         step: step.into(),
         title: heading(step),
         recipe: "evening-crescents".into(),
+        day: None,
+        thaw_min: None,
         start_min,
         hands_min,
         wait_min: [wait; 3],
@@ -186,6 +174,7 @@ pub(super) fn line(parts: [&str; 3], grams: f64, us: [&str; 2]) -> Line {
         percent_label: Some(format!("{:.0} %", grams / 5.0)),
         metric: format!("{grams} g"),
         us_weight: us[0].into(),
+        us_column: us[0].into(),
         us_measure: (!us[1].is_empty()).then(|| us[1].into()),
         count: None,
         us_error: 0.0,
@@ -200,6 +189,7 @@ fn formula() -> Vec<Line> {
         percent_label: None,
         metric: "for dusting".into(),
         us_weight: "for dusting".into(),
+        us_column: "for dusting".into(),
         ..line(["bench", "bread flour", ""], 0.0, ["", ""])
     };
     vec![
@@ -265,16 +255,14 @@ fn allergens() -> Allergens {
         from: from.iter().map(|from| (*from).to_owned()).collect(),
     };
     let milk = one("milk", &[], &["butter", "whole milk"]);
+    let us = vec![milk.clone(), one("wheat", &[], &["bread flour"])];
+    let cereals = one("cereals containing gluten", &["wheat"], &["bread flour"]);
+    let eu = vec![cereals, milk];
+    let list = |law: &str, found| AllergenList { law: law.into(), found };
     Allergens {
-        us: vec!["milk".into(), "wheat".into()],
-        eu: vec!["cereals containing gluten".into(), "milk".into()],
+        lists: vec![list("us", us), list("eu", eu)],
         unknown: vec!["chocolate batons".into()],
         read_on_pack: Vec::new(),
-        us_detail: vec![milk.clone(), one("wheat", &[], &["bread flour"])],
-        eu_detail: vec![
-            one("cereals containing gluten", &["wheat"], &["bread flour"]),
-            milk,
-        ],
     }
 }
 
@@ -298,12 +286,12 @@ fn lamination() -> Lamination {
     Lamination {
         inverted: false,
         lock_in: Some(lock_in()),
-        turns: vec!["book".into(), "letter".into()],
+        turns: vec![Folding::Book, Folding::Letter],
         folds: vec![fold("first-turn", 4, 1), fold("second-turn", 3, 4)],
-        fat_layers: 12,
-        layers_merged: 25,
+        fat_layers: Some(12),
+        layers_merged: Some(25),
         layers_unmerged: 36,
-        fat_percent_of_dough: 30.9,
+        fat_percent_of_dough: Some(30.9),
         sheets: vec![sheet("first-turn", 1), sheet("second-turn", 4)],
     }
 }
@@ -312,7 +300,7 @@ fn lock_in() -> LockInFact {
     LockInFact {
         inverted: false,
         step: "lock-in-the-butter".into(),
-        kind: "envelope".into(),
+        kind: LockIn::Envelope,
         length_cm: 28.0,
         width_cm: 28.0,
         block_length_cm: 19.0,
@@ -335,7 +323,7 @@ pub(super) fn fold(step: &str, parts: u32, before: u64) -> Fold {
     Fold {
         step: step.into(),
         title: heading(step),
-        turn: if parts == 4 { "book" } else { "letter" }.into(),
+        turn: if parts == 4 { Folding::Book } else { Folding::Letter },
         parts,
         length_cm: 60.0,
         width_cm: 20.0,
@@ -345,6 +333,8 @@ pub(super) fn fold(step: &str, parts: u32, before: u64) -> Fold {
         folded_thickness_mm: 8.0 * f64::from(parts),
         fat_layers_before: before,
         fat_layers_after: before * u64::from(parts),
+        plies_before: 3 * before,
+        plies_after: 3 * before * u64::from(parts),
         folds: Vec::new(),
         meet: None,
         edges: EdgesFact { opposite_folds: 2, opposite_ends: 0 },
@@ -362,6 +352,7 @@ fn heading(step: &str) -> String {
 
 fn watch() -> Watch {
     Watch {
+        from: None,
         length: None,
         still: None,
         name: "lock-in".into(),
@@ -392,6 +383,7 @@ pub(super) fn step(number: usize, name: &str, rows: &[(Ticked, [&str; 3])]) -> S
         text(" with a finger. Rest it when it resists."),
     ];
     StepSheet {
+        others: Vec::new(),
         step: name.into(),
         number,
         title: heading(name),
@@ -403,7 +395,7 @@ pub(super) fn step(number: usize, name: &str, rows: &[(Ticked, [&str; 3])]) -> S
             each: None,
         }],
         watch: None,
-        picture: None,
+        pictures: Vec::new(),
         until: Some(Box::new(Label::same(
             "it bends over the edge of the bench without cracking",
         ))),
@@ -430,6 +422,7 @@ fn parts() -> Vec<Part> {
     bake.prose.push(caution);
     let list = Block::List {
         start: None,
+        ticks: false,
         items: vec![vec![paragraph("It was too cold.")], vec![paragraph("Or too warm.")]],
     };
     vec![

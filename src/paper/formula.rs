@@ -113,7 +113,7 @@ fn section_total(sheet: &Sheet, name: &str, units: Units) -> String {
 
 fn row(line: &Line, job: &Job) -> Row {
     let units = job.units;
-    let weights = [&line.metric, &line.us_weight].map(|weight| bind(weight));
+    let weights = [&line.metric, &line.us_column].map(|weight| bind(weight));
     let [metric, us] = weights;
     let (first, second) = match units {
         Units::Metric => (metric, us),
@@ -171,18 +171,18 @@ fn sums(job: &Job) -> Vec<String> {
 
 /// The preferment inside the overall formula.
 #[derive(Serialize)]
-pub(super) struct Preferment {
+pub(super) struct PrefermentData {
     section: String,
     sums: Vec<String>,
     lines: Vec<[String; 4]>,
 }
 
 /// Each preferment both ways.
-pub(super) fn preferments(job: &Job) -> Vec<Preferment> {
+pub(super) fn preferments(job: &Job) -> Vec<PrefermentData> {
     job.sheet.preferments.iter().map(|it| preferment(it, job)).collect()
 }
 
-fn preferment(it: &crate::sheet::Preferment, job: &Job) -> Preferment {
+fn preferment(it: &crate::sheet::Preferment, job: &Job) -> PrefermentData {
     let percent = |percent: f64| bind(&show::whole_percent(percent, job.words));
     let say = |key, value: &str| job.words.fill(key, &[("percent", value)]);
     let sums = vec![
@@ -199,7 +199,7 @@ fn preferment(it: &crate::sheet::Preferment, job: &Job) -> Preferment {
         ]
     };
     let lines = it.overall.iter().map(row).collect();
-    Preferment { section: it.section.clone(), sums, lines }
+    PrefermentData { section: it.section.clone(), sums, lines }
 }
 
 /// The sentence about the water's temperature.

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::measure::{Label, show};
-use crate::sheet::{Fold, Lamination, LockInFact, SheetFact};
+use crate::sheet::{Fold, Folding, Lamination, LockInFact, SheetFact};
 
 use super::Job;
 use super::chapter::steps;
@@ -13,8 +13,10 @@ use super::setting::bind;
 #[derive(Serialize)]
 pub(super) struct Layers {
     facts: Vec<[String; 2]>,
-    /// Step, size, thickness, fat layers of each rolled sheet.
-    sheets: Vec<[String; 4]>,
+    /// Step, size, thickness of each rolled sheet, and its fat layers where any are counted.
+    sheets: Vec<Vec<String>>,
+    /// The key of what is counted of each turn: layers of fat, or plies.
+    counted: &'static str,
     /// The lock-in and every turn.
     turns: Vec<Turn>,
 }
@@ -26,7 +28,7 @@ struct Turn {
     /// The word for it: `book`.
     turn: String,
     sheet: String,
-    /// Fat layers before and after: `4 → 12`.
+    /// Fat layers, or plies, before and after: `4 → 12`.
     layers: String,
     /// Parts that the sheet is folded in; 1 for a lock-in.
     parts: u32,
@@ -39,30 +41,34 @@ pub(super) fn layers(job: &Job) -> Option<Layers> {
     let it = job.sheet.lamination.as_ref()?;
     let sheet = |fact: &SheetFact| {
         let chosen = |label: &Label| bind(job.units.of(label));
-        let layers = fact.fat_layers.to_string();
-        [fact.title.clone(), chosen(&fact.size), chosen(&fact.thickness), layers]
+        let layers = it.fat_layers.map(|_| fact.fat_layers.to_string());
+        [fact.title.clone(), chosen(&fact.size), chosen(&fact.thickness)]
+            .into_iter()
+            .chain(layers)
+            .collect()
     };
     let sheets = it.sheets.iter().map(sheet).collect();
-    Some(Layers { facts: layer_facts(job, it), sheets, turns: turns(job, it) })
+    let counted = if it.fat_layers.is_some() { "fat-layers" } else { "dough-layers" };
+    let (facts, turns) = (layer_facts(job, it), turns(job, it));
+    Some(Layers { facts, sheets, counted, turns })
 }
 
 fn layer_facts(job: &Job, it: &Lamination) -> Vec<[String; 2]> {
     let fact = |key: &str, value: String| [job.words.get(key).to_owned(), value];
-    let turns: Vec<String> = it.turns.iter().map(|turn| turn_word(job, turn)).collect();
+    let count =
+        |key: &str, count: Option<u64>| count.map(|count| fact(key, count.to_string()));
+    let turns: Vec<String> = it.turns.iter().map(|turn| turn_word(job, *turn)).collect();
     let lock_in = it.lock_in.as_ref();
     lock_in
         .map(|fold| fact("handout-lock-in", lock_in_word(job, fold)))
         .into_iter()
-        .chain([
-            fact("handout-turns", in_turn(job, &turns)),
-            fact("handout-fat-layers", it.fat_layers.to_string()),
-            fact("handout-merged", it.layers_merged.to_string()),
-            fact("handout-plies", it.layers_unmerged.to_string()),
-            fact(
-                "handout-fat-share",
-                bind(&show::whole_percent(it.fat_percent_of_dough, job.words)),
-            ),
-        ])
+        .chain([fact("handout-turns", in_turn(job, &turns))])
+        .chain(count("handout-fat-layers", it.fat_layers))
+        .chain(count("handout-merged", it.layers_merged))
+        .chain(count("handout-plies", Some(it.layers_unmerged)))
+        .chain(it.fat_percent_of_dough.map(|percent| {
+            fact("handout-fat-share", bind(&show::whole_percent(percent, job.words)))
+        }))
         .collect()
 }
 
@@ -77,7 +83,7 @@ fn in_turn(job: &Job, turns: &[String]) -> String {
 
 /// The course's word for a lock-in, and that the fat is outside where it is.
 fn lock_in_word(job: &Job, fold: &LockInFact) -> String {
-    let word = turn_word(job, &fold.kind);
+    let word = fold_word(job, fold.kind.word());
     if fold.inverted {
         job.words.fill("handout-inverted", &[("name", &word)])
     } else {
@@ -85,13 +91,18 @@ fn lock_in_word(job: &Job, fold: &LockInFact) -> String {
     }
 }
 
-/// The course's word for a turn or lock-in: `book`, `5-part`.
-fn turn_word(job: &Job, turn: &str) -> String {
-    let key = format!("handout-fold-{turn}");
-    match turn.strip_suffix("-part") {
-        Some(parts) => job.words.fill("page-turn-parts", &[("number", parts)]),
-        None => job.words.find(&key).unwrap_or(turn).to_owned(),
+/// The course's word for a turn: `book`, `in 5 parts`.
+fn turn_word(job: &Job, turn: Folding) -> String {
+    match turn {
+        Folding::Half | Folding::Letter | Folding::Book => fold_word(job, &turn.word()),
+        Folding::Parts(parts) => {
+            job.words.fill("page-turn-parts", &[("number", &parts.to_string())])
+        }
     }
+}
+
+fn fold_word(job: &Job, word: &str) -> String {
+    job.words.get(&format!("handout-fold-{word}")).to_owned()
 }
 
 fn turns(job: &Job, it: &Lamination) -> Vec<Turn> {
@@ -101,13 +112,14 @@ fn turns(job: &Job, it: &Lamination) -> Vec<Turn> {
 
 fn locked(job: &Job, it: &Lamination, fact: &LockInFact) -> Turn {
     let step = steps(job.sheet).find(|step| step.step == fact.step);
-    let layers = it.folds.first().map_or(it.fat_layers, |fold| fold.fat_layers_before);
+    let first = it.folds.first().map(|fold| fold.fat_layers_before);
+    let layers = first.or(it.fat_layers);
     let block = bind(job.units.of(&fact.block));
     Turn {
         title: step.map_or_else(String::new, |step| step.title.clone()),
         turn: lock_in_word(job, fact),
         sheet: bind(job.units.of(&fact.size)),
-        layers: layers.to_string(),
+        layers: layers.map_or_else(String::new, |layers| layers.to_string()),
         parts: 1,
         part: job.words.fill(
             if fact.inverted { "handout-block-of-dough" } else { "handout-block" },
@@ -119,7 +131,7 @@ fn locked(job: &Job, it: &Lamination, fact: &LockInFact) -> Turn {
 fn turned(job: &Job, fold: &Fold) -> Turn {
     Turn {
         title: fold.title.clone(),
-        turn: turn_word(job, &fold.turn),
+        turn: turn_word(job, fold.turn),
         sheet: bind(job.units.of(&fold.size)),
         layers: grown(job, fold),
         parts: fold.parts,
@@ -129,6 +141,6 @@ fn turned(job: &Job, fold: &Fold) -> Turn {
 
 /// `1 → 3`.
 fn grown(job: &Job, fold: &Fold) -> String {
-    let ends = [fold.fat_layers_before, fold.fat_layers_after].map(|it| it.to_string());
+    let ends = fold.growth().1.map(|count| count.to_string());
     job.words.fill("drawing-growth", &[("before", &ends[0]), ("after", &ends[1])])
 }

@@ -6,11 +6,11 @@
 //! templates as values, never as markup. Nothing here computes an amount.
 
 mod book;
+mod bundle;
 mod chapter;
 mod class;
 mod code;
 mod data;
-mod desk;
 mod epub;
 mod fault;
 mod formula;
@@ -20,32 +20,32 @@ mod layers;
 mod page;
 mod photograph;
 mod press;
-mod room;
 mod setting;
-mod spread;
+mod workers;
+mod world;
 
 #[cfg(test)]
-mod fixture;
+mod bundle_tests;
 #[cfg(test)]
-mod room_tests;
+mod fixture;
 #[cfg(test)]
 mod sheet_tests;
 #[cfg(test)]
 mod tests;
 
 pub use book::Book;
+pub use bundle::{Printing, SetCover};
 pub use class::ClassPaper;
-pub use desk::Files;
-pub use fault::PaperFault;
+pub use fault::{PaperFault, Unfound, Unset};
 pub use glyphs::{Glyphs, missing_faces, missing_glyphs};
 pub use labels::{Grid, Tubs};
 pub use press::Press;
-pub use room::{Part, SetCover};
-pub use spread::spread;
+pub use workers::spread;
+pub use world::Files;
 
 use crate::draw::{Figure, figures};
 use crate::media::Medium;
-use crate::sheet::{CourseSheet, HandoutKind, Paper, Sheet, Units};
+use crate::sheet::{CourseSheet, HandoutKind, Level, Paper, Sheet, Units};
 use crate::words::Words;
 
 /// A recipe that goes into another one, at the size that is taken of it.
@@ -87,6 +87,8 @@ pub struct Job<'a> {
     pub paper: Paper,
     /// The batch's short name, for the address in the scan code: `x1`, `half`.
     pub batch_key: &'a str,
+    /// To whom it says more than to all.
+    pub levels: &'a [Level],
     /// Whose it is, where it is made for one station of a class: `pair 3`.
     pub whose: Option<&'a str>,
     /// How many bakers of that station make so much each.

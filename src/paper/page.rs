@@ -10,11 +10,16 @@ const LEAST: f64 = 0.85;
 /// A last page filled less far than this is hardly worth its paper.
 const LEAST_AT_LAST: f64 = 0.4;
 
+/// More sides than this no sheet in columns should take.
+const MOST: usize = 3;
+
 /// How well a document uses its paper; less is better.
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
 pub(super) struct Waste {
     /// Sides of paper.
     sides: usize,
+    /// Columns of a page; the same for all settings of a document.
+    columns: usize,
     /// What columns before the last page leave white, of all they could hold, in columns.
     white: f64,
     /// How far down the last page is filled, 0 to 1.
@@ -31,15 +36,22 @@ impl Waste {
         let holes = fills.iter().flatten().map(|fill| (LEAST - fill).max(0.0));
         Self {
             sides: pages.len(),
+            columns,
             white: holes.sum(),
             last: last.into_iter().fold(0.0, f64::max),
         }
     }
 
-    /// Whether no other setting needs to be tried.
+    /// Whether no other setting needs to be tried. A sheet in columns that takes more sides than
+    /// one should may take fewer in another setting.
     pub(super) fn is_good(self) -> bool {
         let ends_well = self.sides == 1 || self.last >= LEAST_AT_LAST;
-        ends_well && self.white == 0.0
+        ends_well && self.white == 0.0 && !self.is_long()
+    }
+
+    /// Whether it takes more sides than a sheet in columns should.
+    pub(super) fn is_long(self) -> bool {
+        self.columns > 1 && self.sides > MOST
     }
 }
 

@@ -6,17 +6,29 @@ use std::sync::{Mutex, PoisonError};
 use typst::foundations::Bytes;
 
 use crate::media::{Medium, resized};
-use crate::said;
 use crate::sheet::HandoutKind;
-use crate::statement::Statement;
 
-/// Pixels across: about 290 dots an inch in a column of the student sheet, 230 in the one
-/// of large print.
+use super::Unfound;
+
+/// Pixels across where it is as wide as its column: about 250 dots an inch on the student
+/// sheet, 230 in large print.
 const fn width(kind: HandoutKind) -> u32 {
     match kind {
-        HandoutKind::Student | HandoutKind::Bench => 960,
+        HandoutKind::Student | HandoutKind::Bench => 840,
         HandoutKind::LargePrint => 1600,
     }
+}
+
+/// The sizes in which a picture of this [`name`] can be had, the largest first, with their
+/// pixels across: from a whole column to less than half of one, each within 150 and 300 dots
+/// an inch where the larger one has more.
+pub(super) fn sizes(name: &str) -> Vec<(String, u32)> {
+    let Some((stem, ending)) = name.rsplit_once('.') else { return Vec::new() };
+    let Some((hash, width)) = stem.rsplit_once('-') else { return Vec::new() };
+    let Ok(width) = width.parse::<u32>() else { return Vec::new() };
+    let parts = [(1, 1), (7, 10), (1, 2), (7, 20)];
+    let sizes = parts.map(|(part, of)| (width * part / of).max(1));
+    sizes.into_iter().map(|width| (format!("{hash}-{width}.{ending}"), width)).collect()
 }
 
 /// The handouts of a recipe follow one another: so many pictures are kept at hand.
@@ -49,7 +61,7 @@ impl Photographs {
     ///
     /// # Errors
     /// The reason, where there is none, or it cannot be decoded to its end.
-    pub(super) fn get(&self, name: &str) -> Result<Bytes, Statement> {
+    pub(super) fn get(&self, name: &str) -> Result<Bytes, Unfound> {
         let known = |kept: &VecDeque<(String, Bytes)>| {
             kept.iter().find(|(known, _)| known == name).map(|(_, bytes)| bytes.clone())
         };
@@ -59,14 +71,12 @@ impl Photographs {
             return Ok(bytes);
         }
         let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
-        let (hash, width) =
-            stem.rsplit_once('-').ok_or_else(|| said!("picture-no-size"))?;
-        let width: u32 = width.parse().map_err(|_| said!("picture-no-size"))?;
+        let (hash, width) = stem.rsplit_once('-').ok_or(Unfound::NoSize)?;
+        let width: u32 = width.parse().map_err(|_| Unfound::NoSize)?;
         let medium = self.media.iter().find(|medium| medium.hash == hash);
-        let bytes = Bytes::new(resized(
-            medium.ok_or_else(|| said!("machine-not-there"))?,
-            width,
-        )?);
+        let medium = medium.ok_or(Unfound::NotThere)?;
+        let bytes = resized(medium, width).map_err(Unfound::Unshown)?;
+        let bytes = Bytes::new(bytes);
         let mut kept = kept();
         kept.push_back((name.to_owned(), bytes.clone()));
         if kept.len() > KEPT {

@@ -1,4 +1,5 @@
 //! The typesetting engine: built once from a theme, used for every handout.
+#![allow(clippy::wildcard_enum_match_arm, reason = "the typesetter's kinds are not ours")]
 
 use std::borrow::Cow;
 
@@ -11,16 +12,14 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 use crate::media::Medium;
-use crate::said;
-use crate::statement::machine;
 use crate::theme::Theme;
 
-use super::desk::{Desk, Files, Setting};
 use super::glyphs::families;
 use super::page::Waste;
 use super::photograph::Photographs;
-use super::spread::workers;
-use super::{Glyphs, Job, PaperFault, data};
+use super::workers::workers;
+use super::world::{Files, HandoutWorld, Setting};
+use super::{Glyphs, Job, PaperFault, Unset, data};
 
 /// The template that every handout begins with.
 const MAIN: &str = "main.typ";
@@ -119,20 +118,24 @@ impl Press {
     /// Data that is no JSON; what [`Press::data`] gives always is.
     pub fn files(&self, data: &[u8]) -> Result<Files, PaperFault> {
         let data = serde_json::from_slice(data)
-            .map_err(|error| PaperFault::whole(MAIN, machine(&error)))?;
+            .map_err(|error| PaperFault::whole(MAIN, Unset::machine(&error)))?;
         let find = |name: &str| self.photographs.get(name);
-        Files::new(data, &self.families, &find).map_err(|(name, reason)| {
-            PaperFault::whole(MAIN, said!("picture-unshown", name, reason))
-        })
+        Files::new(data, &self.families, &find)
+            .map_err(|why| PaperFault::whole(MAIN, why))
     }
 
     /// The pages of the data, in the first of the settings that leaves no hole and no last
-    /// page with next to nothing on it; where none does, in the one that wastes least.
+    /// page with next to nothing on it; where none does, in the one that wastes least. The
+    /// tightest are for sheets that take a side too many otherwise.
     pub(super) fn pages(&self, data: &[u8]) -> Result<PagedDocument, PaperFault> {
         let mut files = self.files(data)?;
         let columns = files.columns();
         let mut best: Option<(Waste, PagedDocument)> = None;
         for setting in Setting::ALL {
+            let is_long = |(least, _): &(Waste, _)| least.is_long();
+            if setting.is_tight() && !best.as_ref().is_some_and(is_long) {
+                break;
+            }
             files.set_as(setting);
             let pages = self.set(&files)?;
             let waste = Waste::of(&pages, columns);
@@ -145,21 +148,22 @@ impl Press {
             }
         }
         best.map(|(_, pages)| pages)
-            .ok_or_else(|| PaperFault::whole(MAIN, said!("handout-no-setting")))
+            .ok_or_else(|| PaperFault::whole(MAIN, Unset::NoSetting))
     }
 
     /// The pages of these files. What the typesetter only warns of (a typeface that is not
     /// there) is a fault too, for nothing else would show it.
     pub(super) fn set(&self, files: &Files) -> Result<PagedDocument, PaperFault> {
         let press = self.engine.world_builder(MAIN).build();
-        let press = press.map_err(|error| PaperFault::whole(MAIN, machine(&error)))?;
-        let desk = Desk { press, files };
-        let Warned { output, warnings } = typst::compile::<PagedDocument>(&desk);
-        let document = output.map_err(|found| PaperFault::first(&desk, MAIN, &found))?;
+        let press =
+            press.map_err(|error| PaperFault::whole(MAIN, Unset::machine(&error)))?;
+        let world = HandoutWorld { press, files, photographs: &self.photographs };
+        let Warned { output, warnings } = typst::compile::<PagedDocument>(&world);
+        let document = output.map_err(|found| PaperFault::first(&world, MAIN, &found))?;
         if warnings.is_empty() {
             return Ok(document);
         }
-        Err(PaperFault::first(&desk, MAIN, &warnings))
+        Err(PaperFault::first(&world, MAIN, &warnings))
     }
 
     /// How many sides the data takes.
@@ -204,11 +208,11 @@ pub(super) fn export(
     standards: &[PdfStandard],
 ) -> Result<Vec<u8>, PaperFault> {
     let standards = PdfStandards::new(standards)
-        .map_err(|error| PaperFault::whole(MAIN, machine(&error.message())))?;
+        .map_err(|error| PaperFault::whole(MAIN, Unset::machine(&error.message())))?;
     let creator = Smart::Custom(Some("tourier".to_owned()));
     let options = PdfOptions { standards, creator, ..PdfOptions::default() };
     typst_pdf::pdf(pages, &options).map_err(|found| match found.first() {
-        Some(first) => PaperFault::whole(MAIN, machine(&first.message)),
-        None => PaperFault::whole(MAIN, said!("handout-unwritten")),
+        Some(first) => PaperFault::whole(MAIN, Unset::machine(&first.message)),
+        None => PaperFault::whole(MAIN, Unset::Unwritten),
     })
 }

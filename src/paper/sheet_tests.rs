@@ -9,10 +9,10 @@ use crate::media::Medium;
 use crate::sheet::{Allergen, HandoutKind, Paper, Part, Picture, Units};
 use crate::theme::Theme;
 
-use super::desk::Setting;
 use super::fixture::Fixture;
 use super::page::Waste;
 use super::tests::{long, pages, text};
+use super::world::Setting;
 use super::{Inner, Job, PaperFault, Press};
 
 fn press() -> Press {
@@ -73,8 +73,8 @@ fn an_allergen_that_both_lists_name_alike_stands_once() {
         kinds: Vec::new(),
         from: vec!["butter".into()],
     };
-    fixture.sheet.allergens.us_detail = vec![named("milk"), named("wheat")];
-    fixture.sheet.allergens.eu_detail = vec![named("milk"), named("cereals")];
+    fixture.sheet.allergens.lists[0].found = vec![named("milk"), named("wheat")];
+    fixture.sheet.allergens.lists[1].found = vec![named("milk"), named("cereals")];
     let data = press().data(&student(&fixture));
     let data: serde_json::Value = serde_json::from_slice(&data).expect("data is JSON");
     let names = |list: &serde_json::Value| {
@@ -98,16 +98,17 @@ fn a_picture_is_printed_with_its_words() -> Result<(), PaperFault> {
         Part::Step(step) => Some(step),
         Part::Prose { .. } => None,
     });
-    first.expect("a step").picture = Some(Box::new(Picture {
+    first.expect("a step").pictures = vec![Picture {
         file: "crust.jpg".into(),
         alt: "Chestnutbrown".into(),
         printed: true,
-    }));
+        sight: None,
+    }];
     let press = press().showing(&media);
     let job = Job { media: &media, ..student(&fixture) };
     let files = press.files(&press.data(&job))?;
     let names: Vec<&String> =
-        files.by_name.keys().filter(|name| name.ends_with("-960.jpg")).collect();
+        files.by_name.keys().filter(|name| name.ends_with("-840.jpg")).collect();
     assert_eq!(names.len(), 1);
     assert!(text(&pages(&press, &job)?).contains("Chestnutbrown"));
     // A picture that is not there leaves its words.

@@ -231,6 +231,6 @@ fn a_broken_template_is_reported_at_its_line() {
     let job = fixture.job(HandoutKind::Student, Units::Metric, Paper::A4);
     let fault = press.print(&press.data(&job)).expect_err("an unknown word");
     assert_eq!((fault.template.as_str(), Some(fault.line)), ("student.typ", line));
-    let said = format!("{:?}", fault.message);
+    let said = format!("{:?}", fault.why);
     assert!(said.contains("unknown variable: nix"), "{said}");
 }

@@ -1,53 +1,35 @@
 //! Plans: a class as a question of tasks and lags, answered by a solver; and the home plan.
 
-mod board;
-mod bounds;
-mod changed;
-mod class;
-mod clock;
-mod day;
-mod evening;
-mod firm;
-mod first;
-mod fixing;
-mod home;
-mod latest;
-mod lost;
-mod merge;
-mod model;
-mod name;
-mod ovens;
-mod planned;
-mod polish;
-mod problem;
-mod reason;
-mod rows;
-mod shift;
-mod solve;
-mod spot;
-mod stations;
-mod strand;
-mod timetable;
-mod today;
-mod waves;
+mod answer;
+mod at_home;
+mod question;
+mod search;
+mod under_way;
 
-pub use class::{ClassDraft, PoolName, Show, Unclear, Unit, Who, draft};
-pub use clock::Clock;
-pub use day::{
-    Heard, Of, Said, TAKEN_BACK, What, Which, day_line, read_day, read_day_file,
+pub use answer::planned::planned;
+pub use answer::reason::{
+    Amendment, Beside, Explanation, Reason, Remedy, Short, explain,
 };
-pub use evening::{Evening, Unready};
-pub use home::home;
-pub use planned::planned;
-pub use problem::{Bake, Goal, Layout, Link, Ovens, Pool, Problem, Store, Task, Use};
-pub use reason::{Change, Explanation, Reason, Remedy, Short, explain};
-pub use rows::{Left, Row};
-pub use shift::{Shift, Why};
-pub use solve::{Answer, Effort, Plan, Watch, fits, fits_soon, solve};
-pub use spot::Unheard;
-pub use stations::{Portion, Station, scaled, scaling, stations};
-pub use strand::{Holds, Lag, Moves, Room, StepPlan, Strand, elsewhere, strand};
-pub use timetable::{
-    Activity, Counted, Deed, Kind, Note, Now, Objective, Standing, StepName, Timetable,
-    Verdict, Wait,
+pub use answer::rows::{Left, Row};
+pub use answer::timetable::{
+    Activity, Caveat, Counted, Deed, Heating, Now, Objective, Optimality, Pause,
+    StepName, Timetable, Verdict,
 };
+pub use at_home::home::home;
+pub use question::batch_tasks::{
+    BatchTasks, Holds, Lag, Moves, StepPlan, Venue, batch_tasks, elsewhere,
+};
+pub use question::class::{ClassBatch, ClassDraft, PoolName, Show, Unclear, Who, draft};
+pub use question::clock::Clock;
+pub use question::gather::Gathering;
+pub use question::kind::{Kind, Together};
+pub use question::problem::{
+    Baking, Claim, Goal, Layout, Link, Ovens, Pool, Problem, Store, Task,
+};
+pub use question::stations::{
+    SharedDough, SizedRecipe, Station, scaled, scaling, shared, stations,
+};
+pub use search::solve::{Answer, Effort, Plan, Watch, fits, fits_soon, solve};
+pub use under_way::evening::{Evening, Unready};
+pub use under_way::shift::{Shift, Why};
+pub use under_way::spot::Unheard;

@@ -1,15 +1,25 @@
 //! An answer as it goes to the browser.
 
-use std::io::{self, Write};
+use std::convert::Infallible;
+
+use http_body_util::{Channel, Either, Full};
+use hyper::body::Bytes;
+use hyper::header::{self, HeaderName, HeaderValue};
+use hyper::{Response, StatusCode};
+use serde::Serialize;
 
 use crate::words::Words;
 
 use super::request::Refusal;
 
+/// What is sent: an answer that is whole, or one that goes on.
+pub(super) type Body = Either<Full<Bytes>, Channel<Bytes, Infallible>>;
+
 /// An answer: its status, its kind, and its bytes.
+#[derive(Debug)]
 pub(super) struct Answer {
-    /// Status and reason: `200 OK`.
-    status: &'static str,
+    /// The status.
+    status: StatusCode,
     /// The media type of the bytes.
     kind: &'static str,
     /// Where to look instead.
@@ -21,52 +31,68 @@ pub(super) struct Answer {
 impl Answer {
     /// A file by its path.
     pub(super) fn file(path: &str, body: Vec<u8>) -> Self {
-        Self { status: "200 OK", kind: kind(path), place: None, body }
+        Self { status: StatusCode::OK, kind: kind(path), place: None, body }
     }
 
     /// A page with a status of its own.
-    pub(super) fn page(status: &'static str, page: String) -> Self {
+    pub(super) fn page(status: StatusCode, page: String) -> Self {
         Self { status, ..Self::file(".html", page.into_bytes()) }
     }
 
     /// A remark in plain text.
-    pub(super) fn remark(status: &'static str, text: &str) -> Self {
+    pub(super) fn remark(status: StatusCode, text: &str) -> Self {
         let body = format!("{text}\n").into_bytes();
         Self { status, ..Self::file(".txt", body) }
     }
 
-    /// The same file at its full address; `path` begins below the root.
-    pub(super) fn moved(path: &str) -> Self {
-        let place = Some(format!("/{path}"));
-        Self { place, ..Self::remark("307 Temporary Redirect", "") }
+    /// Data for the desk's script.
+    pub(super) fn data(status: StatusCode, value: &impl Serialize) -> Self {
+        // What we write has names for keys, so that it always can be written.
+        let body = serde_json::to_vec(value).unwrap_or_default();
+        Self { status, ..Self::file(".json", body) }
     }
 
-    /// Writes the answer; only its head where `head` says so.
-    pub(super) fn write(&self, to: &mut impl Write, head: bool) -> io::Result<()> {
-        let place =
-            self.place.as_ref().map(|place| format!("Location: {}\r\n", coded(place)));
-        let length = self.body.len();
-        write!(
-            to,
-            "{}Content-Length: {length}\r\n{}\r\n",
-            start(self.status, self.kind),
-            place.unwrap_or_default()
-        )?;
-        if !head {
-            to.write_all(&self.body)?;
+    /// The same file at its full address; `path` begins below the root.
+    pub(super) fn moved(path: &str) -> Self {
+        let place = Some(coded(&format!("/{path}")));
+        Self { place, ..Self::remark(StatusCode::TEMPORARY_REDIRECT, "") }
+    }
+
+    /// The answer as it is sent.
+    pub(super) fn response(self) -> Response<Body> {
+        let body = Either::Left(Full::new(self.body.into()));
+        let mut response = begun(self.status, self.kind, body);
+        let place = self.place.and_then(|place| place.parse().ok());
+        if let Some(place) = place {
+            response.headers_mut().insert(header::LOCATION, place);
         }
-        to.flush()
+        response
     }
 }
 
-/// The beginning of every answer. Nothing is kept by the browser, nothing may be shown or
+/// What every answer says besides. Nothing is kept by the browser, nothing may be shown or
 /// used by a page from elsewhere, and nothing is taken for another kind of file.
-pub(super) fn start(status: &str, kind: &str) -> String {
-    format!(
-        "HTTP/1.1 {status}\r\nContent-Type: {kind}\r\nCache-Control: no-store\r\n\
-         X-Content-Type-Options: nosniff\r\nCross-Origin-Resource-Policy: same-origin\r\n\
-         Content-Security-Policy: frame-ancestors 'none'\r\nConnection: close\r\n"
-    )
+const ALWAYS: [(HeaderName, &str); 4] = [
+    (header::CACHE_CONTROL, "no-store"),
+    (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
+    (HeaderName::from_static("cross-origin-resource-policy"), "same-origin"),
+    (header::CONTENT_SECURITY_POLICY, "frame-ancestors 'self'"),
+];
+
+/// The beginning of every answer.
+pub(super) fn begun(
+    status: StatusCode,
+    kind: &'static str,
+    body: Body,
+) -> Response<Body> {
+    let mut response = Response::new(body);
+    *response.status_mut() = status;
+    let heads = response.headers_mut();
+    heads.insert(header::CONTENT_TYPE, HeaderValue::from_static(kind));
+    for (name, value) in ALWAYS {
+        heads.insert(name, HeaderValue::from_static(value));
+    }
+    response
 }
 
 /// A path as it stands in a head: everything but plain letters and signs as `%20`.
@@ -82,11 +108,14 @@ impl Answer {
     /// The answer to a request that is refused.
     pub(super) fn refused(refusal: Refusal, words: &Words) -> Self {
         let (status, key) = match refusal {
-            Refusal::Unclear => ("400 Bad Request", "preview-unclear"),
-            Refusal::Path => ("400 Bad Request", "preview-path"),
-            Refusal::Method => ("405 Method Not Allowed", "preview-method"),
-            Refusal::Host => ("421 Misdirected Request", "preview-host"),
-            Refusal::Long => ("431 Request Header Fields Too Large", "preview-long"),
+            Refusal::Unclear => (StatusCode::BAD_REQUEST, "preview-unclear"),
+            Refusal::Path => (StatusCode::BAD_REQUEST, "preview-path"),
+            Refusal::Method => (StatusCode::METHOD_NOT_ALLOWED, "preview-method"),
+            Refusal::Host => (StatusCode::MISDIRECTED_REQUEST, "preview-host"),
+            Refusal::Origin => (StatusCode::FORBIDDEN, "preview-origin"),
+            Refusal::Key => (StatusCode::FORBIDDEN, "preview-key"),
+            Refusal::Large => (StatusCode::PAYLOAD_TOO_LARGE, "preview-long"),
+            Refusal::Slow => (StatusCode::REQUEST_TIMEOUT, "preview-slow"),
         };
         Self::remark(status, words.get(key))
     }
@@ -120,20 +149,15 @@ mod tests {
 
     #[test]
     fn an_answer_says_what_it_is() {
-        let mut bytes = Vec::new();
-        let written = Answer::file("a.pdf", b"%PDF".to_vec()).write(&mut bytes, false);
-        let text = String::from_utf8_lossy(&bytes).into_owned();
-        assert!(written.is_ok() && text.starts_with("HTTP/1.1 200 OK\r\n"));
-        assert!(text.contains("Content-Type: application/pdf\r\n"));
-        assert!(text.ends_with("Content-Length: 4\r\n\r\n%PDF"), "{text}");
+        let response = Answer::file("a.pdf", b"%PDF".to_vec()).response();
+        assert_eq!(response.status(), StatusCode::OK);
+        assert_eq!(response.headers()[header::CONTENT_TYPE], "application/pdf");
+        assert_eq!(response.headers()[header::CACHE_CONTROL], "no-store");
     }
 
     #[test]
-    fn a_head_is_an_answer_without_its_bytes() {
-        let mut bytes = Vec::new();
-        let written = Answer::moved("a b/\r\nX: y").write(&mut bytes, true);
-        let text = String::from_utf8_lossy(&bytes).into_owned();
-        assert!(written.is_ok() && text.ends_with("\r\n\r\n"), "{text}");
-        assert!(text.contains("Location: /a%20b/%0D%0AX%3A%20y\r\n"), "{text}");
+    fn a_place_stays_one_line() {
+        let response = Answer::moved("a b/\r\nX: y").response();
+        assert_eq!(response.headers()[header::LOCATION], "/a%20b/%0D%0AX%3A%20y");
     }
 }

@@ -1,12 +1,17 @@
 //! The lines that are open to browsers: no more than so many, and whoever only holds one
 //! makes room for whoever asks.
+#![allow(clippy::disallowed_methods, reason = "patience needs a clock")]
 
 use std::collections::BTreeMap;
-use std::net::{Shutdown, TcpStream};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use std::time::{Duration, Instant};
+
+use tokio::sync::Notify;
 
 /// More lines than this at once are not held open.
 const MOST: usize = 100;
+/// An answer that nobody takes in for so long makes room too.
+const LONGEST: Duration = Duration::from_secs(120);
 
 /// How far a call has come. The first ones are hung up on first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -19,11 +24,18 @@ pub(super) enum Stage {
     Answered,
 }
 
+/// A line as the others see it.
+struct Seen {
+    stage: Stage,
+    since: Instant,
+    hang_up: Arc<Notify>,
+}
+
 /// All lines, the oldest first.
 #[derive(Default)]
 struct Table {
     next: u64,
-    open: BTreeMap<u64, (Stage, TcpStream)>,
+    open: BTreeMap<u64, Seen>,
 }
 
 /// The lines that are open.
@@ -33,23 +45,22 @@ pub(super) struct Lines(Arc<Mutex<Table>>);
 impl Lines {
     /// Takes a call. Where there are too many lines, the oldest of those that still ask is
     /// hung up on, else the oldest that waits; `None` where all are being answered.
-    pub(super) fn take(&self, stream: &TcpStream) -> Option<Line> {
-        let other_end = stream.try_clone().ok()?;
+    pub(super) fn take(&self) -> Option<Line> {
         let mut table = lock(&self.0);
         if table.open.len() >= MOST {
-            let (number, _) = table.open.iter().min_by_key(|(_, (stage, _))| *stage)?;
-            let number = *number;
-            if table.open.get(&number)?.0 == Stage::Answered {
+            let (number, seen) = table.open.iter().min_by_key(|(_, it)| it.stage)?;
+            if seen.stage == Stage::Answered && seen.since.elapsed() < LONGEST {
                 return None;
             }
-            let (_, oldest) = table.open.remove(&number)?;
-            // It may have hung up by itself.
-            let _ = oldest.shutdown(Shutdown::Both);
+            let number = *number;
+            table.open.remove(&number)?.hang_up.notify_one();
         }
         let number = table.next;
         table.next += 1;
-        table.open.insert(number, (Stage::Asking, other_end));
-        Some(Line { number, table: self.0.clone() })
+        let hang_up = Arc::new(Notify::new());
+        let (stage, since) = (Stage::Asking, Instant::now());
+        table.open.insert(number, Seen { stage, since, hang_up: hang_up.clone() });
+        Some(Line { number, table: self.0.clone(), hang_up })
     }
 }
 
@@ -57,14 +68,20 @@ impl Lines {
 pub(super) struct Line {
     number: u64,
     table: Arc<Mutex<Table>>,
+    hang_up: Arc<Notify>,
 }
 
 impl Line {
     /// Notes how far the call has come.
     pub(super) fn becomes(&self, stage: Stage) {
-        if let Some((now, _)) = lock(&self.table).open.get_mut(&self.number) {
-            *now = stage;
+        if let Some(seen) = lock(&self.table).open.get_mut(&self.number) {
+            (seen.stage, seen.since) = (stage, Instant::now());
         }
+    }
+
+    /// Waits until it has to make room.
+    pub(super) async fn is_hung_up(&self) {
+        self.hang_up.notified().await;
     }
 }
 

@@ -1,4 +1,5 @@
-//! The preview: the site on this machine only, made anew when a file is saved.
+//! The preview: the site on this machine only, made anew when a file is saved; and the desk,
+//! where the texts are written (`desk/`).
 //!
 //! A page is answered from memory; handouts and pictures are made when they are asked for
 //! and kept until what they are made from changes. Nothing is read from disk by the path
@@ -6,6 +7,8 @@
 //! the last good edition stays, with the fault over it.
 
 mod answer;
+mod desk;
+mod finding;
 mod lines;
 mod page;
 mod request;
@@ -13,16 +16,23 @@ mod served;
 mod server;
 mod watch;
 
+use std::collections::BTreeMap;
 use std::net::{Ipv4Addr, TcpListener};
 use std::path::PathBuf;
 use std::sync::atomic::{AtomicBool, Ordering};
-use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+
+use tokio::sync::watch::Sender;
 
 use crate::edition::Edition;
 use crate::product::Memory;
+use crate::statement::Statement;
 use crate::theme::Theme;
 use crate::words::Words;
 
+pub use desk::{Desk, NoKey};
+
+use request::Gate;
 use served::{Kept, Served};
 
 /// An edition as it was opened, with everything that it is shown with.
@@ -37,8 +47,23 @@ pub struct Opened {
     pub faults: Vec<String>,
 }
 
-/// Opens the content as it is now; the reason where it cannot be opened.
-pub type Open = Box<dyn Fn() -> Result<Opened, String> + Send + Sync>;
+/// Why the content cannot be opened. It is told in the language of what was served before.
+#[derive(Clone, Debug)]
+pub struct Unopened(pub Statement);
+
+/// Texts as they stand in a desk and not yet on the disk, by their path below the content
+/// folder.
+pub type Typed = BTreeMap<String, String>;
+
+/// Opens the content as it is now, with what is typed in place of what is saved.
+pub type Open = Box<dyn Fn(&Typed) -> Result<Opened, Unopened> + Send + Sync>;
+
+/// Publishes the course, telling how many files of how many are made, and says what it did,
+/// or why it did nothing.
+pub type Publish = Box<dyn Fn(Step) -> Result<Vec<String>, String> + Send + Sync>;
+
+/// Hears how many files of how many are made.
+pub type Step<'a> = &'a (dyn Fn(usize, usize) + Sync);
 
 /// What is on show.
 #[derive(Default)]
@@ -58,10 +83,12 @@ pub struct Preview {
     open: Arc<Open>,
     /// What is watched: the content folder and the theme.
     folders: Vec<PathBuf>,
+    desk: Option<Desk>,
     kept: Arc<Kept>,
     memory: Arc<Memory>,
     show: Mutex<Show>,
-    changed: Condvar,
+    /// The mark of what is on show, told to all who listen.
+    told: Sender<String>,
     stopped: AtomicBool,
 }
 
@@ -72,12 +99,19 @@ impl Preview {
         Self {
             open: Arc::new(open),
             folders,
+            desk: None,
             kept: Arc::default(),
             memory: Arc::default(),
             show: Mutex::new(Show { words, ..Show::default() }),
-            changed: Condvar::new(),
+            told: Sender::new(String::new()),
             stopped: AtomicBool::new(false),
         }
+    }
+
+    /// With a desk to write at.
+    #[must_use]
+    pub fn with(self, desk: Desk) -> Self {
+        Self { desk: Some(desk), ..self }
     }
 
     /// Takes a port of this machine that nobody else reaches: `port`, or any free one.
@@ -94,8 +128,14 @@ impl Preview {
     /// Where the machine does not say which port was taken.
     pub fn run(self: &Arc<Self>, listener: TcpListener) -> std::io::Result<()> {
         let port = listener.local_addr()?.port();
+        listener.set_nonblocking(true)?;
+        let gate = Gate { port, key: self.desk.as_ref().map(|desk| desk.key.clone()) };
+        let runtime =
+            tokio::runtime::Builder::new_current_thread().enable_all().build()?;
         let server = self.clone();
-        std::thread::spawn(move || server::accept(&server, &listener, port));
+        std::thread::spawn(move || {
+            runtime.block_on(server::accept(server, listener, gate));
+        });
         watch::watch(self);
         Ok(())
     }
@@ -103,29 +143,34 @@ impl Preview {
     /// Ends [`Preview::run`] and every answer that is still being given.
     pub fn stop(&self) {
         self.stopped.store(true, Ordering::Relaxed);
-        self.changed.notify_all();
     }
 
     fn is_stopped(&self) -> bool {
         self.stopped.load(Ordering::Relaxed)
     }
 
+    /// An edition with what is typed in place of what is saved.
+    fn made(&self, typed: &Typed) -> Result<Served, served::Stopped> {
+        let words = self.show().words.clone();
+        Served::start(&self.open, typed, (&self.kept, &self.memory), &words)
+    }
+
     /// Makes the edition anew and puts it on show, or its faults over the last good one.
     fn make(&self, mark: String) {
-        let words = self.show().words.clone();
-        let made = Served::start(&self.open, &self.kept, &self.memory, &words);
+        let made = self.made(&Typed::new());
         let mut show = self.show();
-        show.mark = mark;
+        show.mark.clone_from(&mark);
         match made {
             Ok(served) => {
+                served.go_on();
                 show.words = served.words.clone();
                 show.served = Some(Arc::new(served));
                 show.faults = Vec::new();
             }
-            Err(faults) => show.faults = faults,
+            Err(stopped) => show.faults = stopped.faults,
         }
         drop(show);
-        self.changed.notify_all();
+        self.told.send_replace(mark);
     }
 
     /// What is on show. A thread that broke while it looked does no harm to it.

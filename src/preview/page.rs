@@ -1,6 +1,7 @@
 //! What the preview adds to a page, and only the preview: the script that reloads it, and
 //! the faults that keep a newer edition from being shown.
 
+use crate::encode::escape;
 use crate::said;
 use crate::words::Words;
 
@@ -34,9 +35,10 @@ pub(super) enum Said<'a> {
 /// A page with what the preview adds. Script and style come from the same place as the
 /// page, as its Content-Security-Policy wants.
 pub(super) fn shown(page: &str, mark: &str, said: Said, words: &Words) -> String {
+    let write = escape(words.get("desk-write"));
     let head = format!(
         "<link rel=\"stylesheet\" href=\"/{OWN}preview.css\">\n\
-         <script src=\"/{OWN}preview.js\" data-mark=\"{mark}\" defer></script>\n"
+         <script src=\"/{OWN}preview.js\" data-mark=\"{mark}\" data-write=\"{write}\" defer></script>\n"
     );
     let page = insert(page, "</head>", &head);
     let panel = match said {
@@ -53,13 +55,13 @@ pub(super) fn shown(page: &str, mark: &str, said: Said, words: &Words) -> String
 /// A page of faults alone, where there is no edition to show.
 pub(super) fn alone(mark: &str, faults: &[String], words: &Words) -> String {
     let (title, body) = if faults.is_empty() {
-        let line = format!("<p>{}</p>", escaped(words.get("preview-being-made")));
+        let line = format!("<p>{}</p>", escape(words.get("preview-being-made")));
         (words.get("preview-making"), line)
     } else {
         let panel = panel(faults, ["open", words.get("preview-nothing-yet")]);
         (words.get("preview-faults-title"), panel)
     };
-    let language = escaped(&words.language);
+    let language = escape(&words.language);
     let page = format!(
         "<!DOCTYPE html>\n<html lang=\"{language}\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
@@ -69,7 +71,7 @@ pub(super) fn alone(mark: &str, faults: &[String], words: &Words) -> String {
 }
 
 /// `page` with `more` before the last `mark`; behind everything where there is none.
-fn insert(page: &str, mark: &str, more: &str) -> String {
+pub(super) fn insert(page: &str, mark: &str, more: &str) -> String {
     let (before, after) = page.split_at(page.rfind(mark).unwrap_or(page.len()));
     format!("{before}{more}{after}")
 }
@@ -79,17 +81,11 @@ fn panel(faults: &[String], [open, heading]: [&str; 2]) -> String {
     let class = if open.is_empty() { "preview-faults mild" } else { "preview-faults" };
     let space = if open.is_empty() { "" } else { " " };
     let texts: String =
-        faults.iter().map(|fault| format!("<pre>{}</pre>\n", escaped(fault))).collect();
+        faults.iter().map(|fault| format!("<pre>{}</pre>\n", escape(fault))).collect();
     format!(
         "<details class=\"{class}\"{space}{open}>\n\
          <summary>{heading}</summary>\n{texts}</details>\n"
     )
-}
-
-/// Text as HTML shows it.
-fn escaped(text: &str) -> String {
-    let signs = [('&', "&amp;"), ('<', "&lt;"), ('>', "&gt;"), ('"', "&quot;")];
-    signs.iter().fold(text.to_owned(), |text, (sign, shown)| text.replace(*sign, shown))
 }
 
 #[cfg(test)]
@@ -106,9 +102,7 @@ mod tests {
     #[test]
     fn a_page_is_watched_and_otherwise_as_published() {
         let page = shown(PAGE, "a1", Said::Nothing, &words());
-        assert!(
-            page.contains("<script src=\"/.preview/preview.js\" data-mark=\"a1\" defer>")
-        );
+        assert!(page.contains("<script src=\"/.preview/preview.js\" data-mark=\"a1\""));
         assert!(page.ends_with("<body><p>Rolls</p></body></html>"), "{page}");
         assert!(!page.contains("<details"));
     }

@@ -3,7 +3,19 @@
 // the others.
 (() => {
   "use strict";
-  const made = document.currentScript.dataset.mark;
+  const { mark: made, write } = document.currentScript.dataset;
+  // The key of the desk comes behind the address that the program names, and does not stay there.
+  if (/^#[0-9a-f]{48}$/.test(location.hash)) {
+    sessionStorage.setItem("desk-key", location.hash.slice(1));
+    history.replaceState(null, "", location.pathname + location.search);
+  }
+  if (write && sessionStorage.getItem("desk-key")) {
+    const link = document.createElement("a");
+    link.className = "preview-desk";
+    link.href = `/.preview/desk/?of=${encodeURIComponent(location.pathname.slice(1))}`;
+    link.textContent = write;
+    document.body.append(link);
+  }
   const others = "BroadcastChannel" in window ? new BroadcastChannel("preview") : null;
   let line = null;
   let last = "";

@@ -1,171 +1,216 @@
-//! Takes browsers' calls and answers them, each on a thread of its own.
-#![allow(clippy::disallowed_methods, reason = "patience needs a clock")]
+//! Takes browsers' calls and answers them. What takes time is done on threads beside.
 
-use std::io::{self, Read, Write};
-use std::net::{Shutdown, TcpListener, TcpStream};
+use std::convert::Infallible;
+use std::future::{Future, poll_fn};
+use std::pin::pin;
 use std::sync::Arc;
-use std::time::{Duration, Instant};
+use std::task::Poll;
+use std::time::Duration;
+
+use http_body_util::{BodyExt, Channel, Either, Limited};
+use hyper::body::{Bytes, Incoming};
+use hyper::server::conn::http1;
+use hyper::service::service_fn;
+use hyper::{Response, StatusCode};
+use hyper_util::rt::{TokioIo, TokioTimer};
+use tokio::net::{TcpListener, TcpStream};
+use tokio::time::timeout;
 
 use crate::said;
 
-use super::Preview;
-use super::answer::{Answer, start};
+use super::answer::{Answer, Body, begun};
 use super::lines::{Line, Lines, Stage};
 use super::page::{self, OWN, Said};
-use super::request::{self, LARGEST, Refusal, Request};
+use super::request::{Gate, LARGEST, MOST_LINES, Refusal, Request};
 use super::served::Served;
+use super::{Preview, desk};
 
-/// How long a browser may take to ask, in all, or to take in a stretch of the answer.
+/// How long a browser may take to ask, in all.
 const PATIENCE: Duration = Duration::from_secs(10);
 /// How often an open line says that it is still open.
 const PULSE: Duration = Duration::from_secs(15);
+/// So much of what a refused request brings is taken in: a line that is cut while the
+/// other side still talks would lose the answer too.
+const HEARD_OUT: usize = 64 << 10;
 /// The page for an address that does not exist.
 const MISSING: &str = "404.html";
 
 /// Takes calls until the preview is stopped.
-pub(super) fn accept(preview: &Arc<Preview>, listener: &TcpListener, port: u16) {
-    let lines = Arc::new(Lines::default());
-    for stream in listener.incoming().flatten() {
-        if preview.is_stopped() {
-            return;
+pub(super) async fn accept(
+    preview: Arc<Preview>,
+    listener: std::net::TcpListener,
+    gate: Gate,
+) {
+    let Ok(listener) = TcpListener::from_std(listener) else { return };
+    let (lines, gate) = (Lines::default(), Arc::new(gate));
+    while !preview.is_stopped() {
+        let Ok((stream, _)) = listener.accept().await else {
+            // Where the machine has no line left, one comes free in a moment.
+            tokio::time::sleep(Duration::from_millis(50)).await;
+            continue;
+        };
+        if let Some(line) = lines.take() {
+            tokio::spawn(call(preview.clone(), stream, gate.clone(), line));
         }
-        let Some(line) = lines.take(&stream) else { continue };
-        let preview = preview.clone();
-        std::thread::spawn(move || {
-            // A browser that hangs up in the middle is nobody's fault.
-            let _ = call(&preview, stream, (port, &line));
-        });
     }
 }
 
-/// Answers one call.
-fn call(
-    preview: &Preview,
-    mut stream: TcpStream,
-    (port, line): (u16, &Line),
-) -> io::Result<()> {
-    stream.set_read_timeout(Some(PATIENCE))?;
-    stream.set_write_timeout(Some(PATIENCE))?;
-    stream.set_nodelay(true)?;
-    let request = match head(&mut stream)? {
-        Ok(head) => request::read(&head, port),
-        Err(refusal) => Err(refusal),
-    };
-    match request {
-        Ok(Request { head: false, path }) if path == format!("{OWN}events") => {
+/// Answers one call, unless it has to make room. A browser that hangs up in the middle is
+/// nobody's fault.
+async fn call(preview: Arc<Preview>, stream: TcpStream, gate: Arc<Gate>, line: Line) {
+    // Without it answers are only later.
+    let _ = stream.set_nodelay(true);
+    let heard = service_fn(|request: hyper::Request<Incoming>| {
+        let (preview, gate, line) = (&preview, &gate, &line);
+        async move { Ok::<_, Infallible>(answer(preview, gate, line, request).await) }
+    });
+    let connection = http1::Builder::new()
+        .timer(TokioTimer::new())
+        .header_read_timeout(PATIENCE)
+        .max_buf_size(LARGEST)
+        .max_headers(MOST_LINES)
+        .keep_alive(false)
+        .title_case_headers(true)
+        .serve_connection(TokioIo::new(stream), heard);
+    let (mut connection, mut hung_up) = (pin!(connection), pin!(line.is_hung_up()));
+    poll_fn(|context| match hung_up.as_mut().poll(context) {
+        Poll::Ready(()) => Poll::Ready(()),
+        Poll::Pending => connection.as_mut().poll(context).map(drop),
+    })
+    .await;
+}
+
+/// The answer to a request, or why it has none.
+async fn answer(
+    preview: &Arc<Preview>,
+    gate: &Gate,
+    line: &Line,
+    request: hyper::Request<Incoming>,
+) -> Response<Body> {
+    let (parts, body) = request.into_parts();
+    let answer = match gate.read(&parts) {
+        Ok(Request::Read(path)) if path == format!("{OWN}events") => {
             line.becomes(Stage::Listening);
-            events(preview, &mut stream)
+            return events(preview.clone());
         }
-        Ok(Request { head, path }) => {
+        Ok(Request::Read(path)) => {
             line.becomes(Stage::Answered);
-            answer(preview, &path).write(&mut stream, head)
+            let preview = preview.clone();
+            beside(move || read(&preview, &path)).await
         }
+        Ok(Request::Call(name)) => called(preview, line, name, body).await,
         Err(refusal) => {
-            let words = preview.show().words.clone();
-            Answer::refused(refusal, &words).write(&mut stream, false)?;
-            hear_out(&mut stream)
+            hear_out(body).await;
+            Err(refusal)
         }
-    }
+    };
+    let words = || preview.show().words.clone();
+    answer.unwrap_or_else(|why| Answer::refused(why, &words())).response()
 }
 
-/// Takes in the rest of a refused request, within bounds: a line that is cut while the
-/// other side still talks would lose the answer too.
-fn hear_out(stream: &mut TcpStream) -> io::Result<()> {
-    stream.shutdown(Shutdown::Write)?;
-    stream.set_read_timeout(Some(Duration::from_secs(1)))?;
-    let mut part = [0; 4096];
-    for _ in 0..16 {
-        if stream.read(&mut part)? == 0 {
-            break;
-        }
-    }
-    Ok(())
+/// Does something that takes time where it holds up nobody.
+async fn beside(
+    work: impl FnOnce() -> Answer + Send + 'static,
+) -> Result<Answer, Refusal> {
+    let broke = |_| Answer::remark(StatusCode::INTERNAL_SERVER_ERROR, "");
+    Ok(tokio::task::spawn_blocking(work).await.unwrap_or_else(broke))
 }
 
-/// The head of a request, up to the empty line.
-fn head(stream: &mut TcpStream) -> io::Result<Result<Vec<u8>, Refusal>> {
-    let (mut head, mut part) = (Vec::new(), [0; 2048]);
-    let begun = Instant::now();
-    while !head.windows(4).any(|end| end == b"\r\n\r\n") {
-        let count = stream.read(&mut part)?;
-        if count == 0 || begun.elapsed() > PATIENCE {
-            return Ok(Err(Refusal::Unclear));
+/// Has the desk do something.
+async fn called(
+    preview: &Arc<Preview>,
+    line: &Line,
+    name: String,
+    body: Incoming,
+) -> Result<Answer, Refusal> {
+    let most = desk::most(&name);
+    let whole = timeout(desk::PATIENCE, Limited::new(body, most).collect()).await;
+    let bytes = match whole {
+        Err(_) => return Err(Refusal::Slow),
+        Ok(Err(why)) if why.is::<http_body_util::LengthLimitError>() => {
+            return Err(Refusal::Large);
         }
-        head.extend(&part[..count]);
-        if head.len() > LARGEST {
-            return Ok(Err(Refusal::Long));
-        }
-    }
-    Ok(Ok(head))
+        Ok(Err(_)) => return Err(Refusal::Unclear),
+        Ok(Ok(whole)) => whole.to_bytes(),
+    };
+    line.becomes(Stage::Answered);
+    let preview = preview.clone();
+    beside(move || desk::call(&preview, &name, &bytes)).await
 }
 
-/// The answer to a path: a file of the preview itself, of the edition, or a remark.
-fn answer(preview: &Preview, path: &str) -> Answer {
+/// Takes in what a refused request brings, within bounds.
+async fn hear_out(body: Incoming) {
+    let heard = Limited::new(body, HEARD_OUT).collect();
+    // Whatever it was, it is refused.
+    let _ = timeout(Duration::from_secs(1), heard).await;
+}
+
+/// The answer to a path: a file of the preview itself, of an edition, or a remark.
+fn read(preview: &Preview, path: &str) -> Answer {
     if let Some(name) = path.strip_prefix(OWN) {
-        return page::own(name).map_or_else(
-            || {
-                Answer::remark(
-                    "404 Not Found",
-                    preview.show().words.get("preview-no-file"),
-                )
-            },
-            |text| Answer::file(name, text.as_bytes().to_vec()),
-        );
+        return own(preview, name);
     }
     let show = preview.show();
     let (served, mark, faults) =
         (show.served.clone(), show.mark.clone(), show.faults.clone());
     let words = show.words.clone();
     drop(show);
-    match served {
-        Some(served) => {
-            let said = match (faults.as_slice(), served.cautions()) {
-                ([], []) => Said::Nothing,
-                ([], cautions) => Said::Cautions(cautions),
-                (faults, _) => Said::Faults(faults),
-            };
-            file(&served, path, (&mark, said))
-        }
-        None => {
-            let page = page::alone(&mark, &faults, &words);
-            Answer::page("503 Service Unavailable", page)
-        }
-    }
+    let Some(served) = served else {
+        let page = page::alone(&mark, &faults, &words);
+        return Answer::page(StatusCode::SERVICE_UNAVAILABLE, page);
+    };
+    let said = match (faults.as_slice(), served.cautions()) {
+        ([], []) => Said::Nothing,
+        ([], cautions) => Said::Cautions(cautions),
+        (faults, _) => Said::Faults(faults),
+    };
+    file(&served, path, &|page| page::shown(page, &mark, said, &served.words))
 }
 
-/// A file of the edition. A folder stands for the page in it.
-fn file(served: &Served, path: &str, over: (&str, Said)) -> Answer {
+/// A file of the preview itself, or of what is typed at its desk.
+fn own(preview: &Preview, name: &str) -> Answer {
+    let none = || {
+        let show = preview.show();
+        Answer::remark(StatusCode::NOT_FOUND, show.words.get("preview-no-file"))
+    };
+    if let Some(answer) = desk::read(preview, name) {
+        return answer;
+    }
+    let found = page::own(name);
+    found.map_or_else(none, |text| Answer::file(name, text.as_bytes().to_vec()))
+}
+
+/// What is added to a page.
+type Over<'a> = &'a dyn Fn(&str) -> String;
+
+/// A file of an edition. A folder stands for the page in it.
+pub(super) fn file(served: &Served, path: &str, over: Over) -> Answer {
     let name = if path.is_empty() || path.ends_with('/') {
         format!("{path}index.html")
     } else {
         path.to_owned()
     };
     match served.order(&name) {
-        Ok(Some(bytes)) => found((&name, "200 OK"), &bytes, served, over),
+        Ok(Some(bytes)) => found(&name, StatusCode::OK, &bytes, over),
         Ok(None) => missing(served, path, over),
-        Err(reason) => {
-            let remark = said!("preview-cannot-make", name, reason);
-            Answer::remark("500 Internal Server Error", &served.words.tell(&remark))
+        Err(why) => {
+            let remark = said!("preview-cannot-make", name, reason = why.said());
+            let text = served.words.tell(&remark);
+            Answer::remark(StatusCode::INTERNAL_SERVER_ERROR, &text)
         }
     }
 }
 
-fn found(
-    (path, status): (&str, &'static str),
-    bytes: &[u8],
-    served: &Served,
-    over: (&str, Said),
-) -> Answer {
+fn found(path: &str, status: StatusCode, bytes: &[u8], over: Over) -> Answer {
     if !path.ends_with(".html") {
         return Answer::file(path, bytes.to_vec());
     }
-    let text = String::from_utf8_lossy(bytes);
-    Answer::page(status, page::shown(&text, over.0, over.1, &served.words))
+    Answer::page(status, over(&String::from_utf8_lossy(bytes)))
 }
 
 /// Where there is no such file: the folder of that name, or the page that says so.
-fn missing(served: &Served, path: &str, over: (&str, Said)) -> Answer {
-    let status = "404 Not Found";
+fn missing(served: &Served, path: &str, over: Over) -> Answer {
+    let status = StatusCode::NOT_FOUND;
     let folder = format!("{path}/");
     if !path.ends_with('/')
         && let Ok(Some(_)) = served.order(&format!("{folder}index.html"))
@@ -173,32 +218,30 @@ fn missing(served: &Served, path: &str, over: (&str, Said)) -> Answer {
         return Answer::moved(&folder);
     }
     match served.order(MISSING) {
-        Ok(Some(bytes)) => found((MISSING, status), &bytes, served, over),
+        Ok(Some(bytes)) => found(MISSING, status, &bytes, over),
         _ => Answer::remark(status, served.words.get("preview-no-page")),
     }
 }
 
 /// Keeps the line open and says what is on show, now and after each change: server-sent
 /// events, as the HTML standard has them.
-fn events(preview: &Preview, stream: &mut TcpStream) -> io::Result<()> {
-    stream.write_all(start("200 OK", "text/event-stream").as_bytes())?;
-    stream.write_all(b"\r\nretry: 500\n\n")?;
-    let mut told = String::new();
-    while !preview.is_stopped() {
-        let show = preview.show();
-        let mark = show.mark.clone();
-        if mark == told {
-            let waited = preview.changed.wait_timeout(show, PULSE);
-            let quiet = waited.is_ok_and(|(_, waited)| waited.timed_out());
-            if quiet {
-                stream.write_all(b": still here\n\n")?;
+fn events(preview: Arc<Preview>) -> Response<Body> {
+    let (mut line, body) = Channel::<Bytes, Infallible>::new(4);
+    tokio::spawn(async move {
+        let mut marks = preview.told.subscribe();
+        let mut told = String::new();
+        let mut next = "retry: 500\n\n".to_owned();
+        // Nobody listens any more where the line is gone.
+        while line.send_data(Bytes::from(next)).await.is_ok() {
+            let mark = marks.borrow_and_update().clone();
+            if mark != told {
+                next = format!("data: {mark}\n\n");
+                told = mark;
+                continue;
             }
-            continue;
+            let waited = timeout(PULSE, marks.changed()).await;
+            next = if waited.is_err() { ": still here\n\n" } else { "" }.to_owned();
         }
-        drop(show);
-        stream.write_all(format!("data: {mark}\n\n").as_bytes())?;
-        stream.flush()?;
-        told = mark;
-    }
-    Ok(())
+    });
+    begun(StatusCode::OK, "text/event-stream", Either::Right(body))
 }

@@ -3,20 +3,24 @@
 
 use crate::changes;
 use crate::draw::{Figure, figures};
-use crate::edition::Edition;
+use crate::edition::{Edition, batch_key};
 use crate::formula::{Scaling, Unscalable};
 use crate::measure::exact;
 use crate::media::Medium;
 use crate::model::{Class, Recipe};
-use crate::paper::{Inner, Job, Part, SetCover};
-use crate::plan::{Portion, Station, Unclear, Who, stations};
-use crate::sheet::{CourseSheet, ForWhom, HandoutKind, Paper, Sheet, Tub, Units, build};
+use crate::paper::{Inner, Job, Printing, SetCover};
+use crate::plan::{SizedRecipe, Station, Unclear, Who, stations};
+use crate::sheet::{
+    CourseSheet, ForWhom, HandoutKind, Level, Paper, Sheet, Tub, Units, making,
+};
 use crate::words::Words;
 
 /// One recipe at one size, as its handouts are made from it.
 pub struct Plate {
     /// The sheet.
     pub sheet: Sheet,
+    /// The size's short name where the recipe's page offers it; nothing where it does not.
+    pub batch: String,
     /// Its drawings.
     pub figures: Vec<Figure>,
     /// The recipes that stand on its sheets too.
@@ -40,7 +44,8 @@ impl Plate {
             sheet.since = changes::since(edition, recipe, words);
         }
         let figures = figures(&sheet, words);
-        Ok(Self { sheet, figures, included: Vec::new() })
+        let batch = batch_key(recipe, sheet.scale.factor).unwrap_or_default();
+        Ok(Self { sheet, batch, figures, included: Vec::new() })
     }
 }
 
@@ -53,16 +58,13 @@ pub struct Supplies<'a> {
     pub course: &'a CourseSheet,
     /// The words.
     pub words: &'a Words,
+    /// To whom the sheets say more than to all.
+    pub levels: &'a [Level],
 }
 
 impl<'a> Supplies<'a> {
     /// The handout of a plate.
-    pub fn job(
-        self,
-        plate: &'a Plate,
-        how: (HandoutKind, Units, Paper),
-        batch_key: &'a str,
-    ) -> Job<'a> {
+    pub fn job(self, plate: &'a Plate, how: (HandoutKind, Units, Paper)) -> Job<'a> {
         let (kind, units, paper) = how;
         Job {
             sheet: &plate.sheet,
@@ -74,7 +76,8 @@ impl<'a> Supplies<'a> {
             kind,
             units,
             paper,
-            batch_key,
+            batch_key: &plate.batch,
+            levels: self.levels,
             whose: None,
             makers: 1,
         }
@@ -92,7 +95,7 @@ pub struct Bundle<'a> {
     /// What each station is called, and what it makes.
     stations: Vec<(String, Station)>,
     /// Everything that is made, each size once.
-    portions: Vec<Portion>,
+    portions: Vec<SizedRecipe>,
     plates: Vec<Plate>,
 }
 
@@ -105,13 +108,13 @@ impl<'a> Bundle<'a> {
         let Supplies { edition, words, .. } = supplies;
         let stations = stations(class, edition.book())?;
         let portions = portions(&stations);
-        let plate = |portion: &Portion| {
+        let plate = |portion: &SizedRecipe| {
             let recipe = edition.content.recipe(&portion.recipe);
             let recipe = recipe.ok_or(Unclear::NoRecipe)?;
             Ok(Plate::new(edition, recipe, &portion.scaling, words)?)
         };
         let plates = portions.iter().map(plate).collect::<Result<_, Unclear>>()?;
-        let called = |it: Station| (build::who(class, it.who, words), it);
+        let called = |it: Station| (making::who(class, it.who, words), it);
         let stations = stations.into_iter().map(called).collect();
         Ok(Self { class, supplies, stations, portions, plates })
     }
@@ -158,7 +161,7 @@ impl<'a> Bundle<'a> {
     fn sheets<'s>(
         &'s self,
         how: (HandoutKind, Units, Paper),
-        (jobs, parts): (&mut Vec<Job<'s>>, &mut Vec<Part>),
+        (jobs, parts): (&mut Vec<Job<'s>>, &mut Vec<Printing>),
     ) {
         let words = self.supplies.words;
         let mut seen = Vec::new();
@@ -168,11 +171,11 @@ impl<'a> Bundle<'a> {
             }
             seen.push(&portion.recipe);
             let at = jobs.len();
-            jobs.push(self.supplies.job(plate, how, batch(plate.sheet.scale.factor)));
+            jobs.push(self.supplies.job(plate, how));
             let kind = words.get(&format!("handout-{}", how.0.word())).to_owned();
             let title = format!("{kind}: {}", plate.sheet.title);
             let copies = self.class.bakers.value;
-            parts.push(Part { title, first: at, last: at, copies });
+            parts.push(Printing { title, first: at, last: at, copies });
         }
     }
 
@@ -180,7 +183,7 @@ impl<'a> Bundle<'a> {
     fn cards<'s>(
         &'s self,
         how: (HandoutKind, Units, Paper),
-        (jobs, parts): (&mut Vec<Job<'s>>, &mut Vec<Part>),
+        (jobs, parts): (&mut Vec<Job<'s>>, &mut Vec<Printing>),
     ) {
         for (who, station) in &self.stations {
             let first = jobs.len();
@@ -188,16 +191,16 @@ impl<'a> Bundle<'a> {
                 let at = self.portions.iter().position(|it| same(it, portion));
                 let Some(plate) = at.and_then(|at| self.plates.get(at)) else { continue };
                 let (whose, makers) = (Some(who.as_str()), portion.each);
-                let card = self.supplies.job(plate, how, batch(plate.sheet.scale.factor));
+                let card = self.supplies.job(plate, how);
                 jobs.push(Job { whose, makers, ..card });
             }
             let words = [("who", who.as_str())];
             let title = self.supplies.words.fill("handout-cards-for", &words);
-            parts.push(Part { title, first, last: jobs.len() - 1, copies: 1 });
+            parts.push(Printing { title, first, last: jobs.len() - 1, copies: 1 });
         }
     }
 
-    fn cover(&self, parts: Vec<Part>) -> SetCover {
+    fn cover(&self, parts: Vec<Printing>) -> SetCover {
         let (class, words) = (self.class, self.supplies.words);
         let sessions = class.sessions.iter().map(|session| {
             let (from, to) = (session.value.from, session.value.to);
@@ -216,8 +219,8 @@ impl<'a> Bundle<'a> {
 }
 
 /// Everything that is made, each size once.
-fn portions(stations: &[Station]) -> Vec<Portion> {
-    let mut portions: Vec<Portion> = Vec::new();
+fn portions(stations: &[Station]) -> Vec<SizedRecipe> {
+    let mut portions: Vec<SizedRecipe> = Vec::new();
     for portion in stations.iter().flat_map(|station| &station.portions) {
         if !portions.iter().any(|known| same(known, portion)) {
             portions.push(portion.clone());
@@ -226,13 +229,6 @@ fn portions(stations: &[Station]) -> Vec<Portion> {
     portions
 }
 
-fn same(one: &Portion, other: &Portion) -> bool {
+fn same(one: &SizedRecipe, other: &SizedRecipe) -> bool {
     one.recipe == other.recipe && one.scaling == other.scaling
-}
-
-/// The batch's short name where the recipe's page offers it; nothing where it does not.
-fn batch(factor: f64) -> &'static str {
-    let known = [("half", 0.5), ("x1", 1.0), ("x2", 2.0), ("x3", 3.0)];
-    let near = |(_, size): &&(&str, f64)| (size - factor).abs() < 1e-9;
-    known.iter().find(near).map_or("", |(key, _)| key)
 }

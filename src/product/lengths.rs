@@ -3,13 +3,13 @@
 use std::sync::OnceLock;
 
 use crate::fault::{Fault, Place};
-use crate::formula::included;
+use crate::model::included;
 use crate::model::{Included, Recipe};
 use crate::paper::Press;
 use crate::said;
 use crate::sheet::{HandoutKind, Paper, Part, Sheet, Units};
 
-use super::{Stock, Worked};
+use super::{Inputs, Worked};
 
 /// Lines of a card below which nobody need set it in type: two columns of a side take about
 /// a hundred at the smallest size.
@@ -24,23 +24,24 @@ const SURELY_TWO_SIDES: usize = 2_500;
 
 /// A caution for each recipe whose bench card, on some paper and in some units, goes on to
 /// its other side, and for each whose student sheet takes more than a leaf.
-pub fn long_handouts(stock: &Stock) -> Vec<Fault> {
+pub fn long_handouts(inputs: &Inputs) -> Vec<Fault> {
     let press = OnceLock::new();
     let press = || {
-        press
-            .get_or_init(|| Press::new(stock.theme).showing(&stock.edition.content.media))
+        press.get_or_init(|| {
+            Press::new(inputs.theme).showing(&inputs.edition.content.media)
+        })
     };
     let mut faults = Vec::new();
-    for recipe in stock.recipes() {
+    for recipe in inputs.recipes() {
         let (card, sheet) =
-            (may_be_long(recipe), bytes(recipe, stock) > SURELY_TWO_SIDES);
-        let worked = if card || sheet { stock.worked(recipe) } else { None };
+            (may_be_long(recipe), bytes(recipe, inputs) > SURELY_TWO_SIDES);
+        let worked = if card || sheet { inputs.worked(recipe) } else { None };
         let Some(worked) = worked else { continue };
-        if card && sides(HandoutKind::Bench, &worked, stock, press()) > 1 {
+        if card && sides(HandoutKind::Bench, &worked, inputs, press()) > 1 {
             faults.push(long_card(recipe));
         }
         let most = most_sides(&worked);
-        if sheet && sides(HandoutKind::Student, &worked, stock, press()) > most {
+        if sheet && sides(HandoutKind::Student, &worked, inputs, press()) > most {
             faults.push(long_sheet(recipe, most));
         }
     }
@@ -77,14 +78,14 @@ fn most_sides(worked: &Worked) -> usize {
 }
 
 /// How much is written of a recipe and of all that its sheet brings along, in bytes.
-fn bytes(recipe: &Recipe, stock: &Stock) -> usize {
+fn bytes(recipe: &Recipe, inputs: &Inputs) -> usize {
     let mut all = vec![recipe];
     let mut at = 0;
     while let Some(here) =
         all.get(at).filter(|it| it.included == Included::Whole || at > 0)
     {
         for (name, _) in included(here) {
-            let inner = stock.edition.content.recipe(name);
+            let inner = inputs.edition.content.recipe(name);
             all.extend(inner.filter(|inner| all.iter().all(|it| it.name != inner.name)));
         }
         at += 1;
@@ -105,12 +106,12 @@ fn may_be_long(recipe: &Recipe) -> bool {
 }
 
 /// The most sides that it takes on any paper in any units.
-fn sides(kind: HandoutKind, worked: &Worked, stock: &Stock, press: &Press) -> usize {
+fn sides(kind: HandoutKind, worked: &Worked, inputs: &Inputs, press: &Press) -> usize {
     let ways = [Paper::A4, Paper::Letter]
         .into_iter()
         .flat_map(|paper| [Units::Metric, Units::Us].map(|units| (units, paper)));
     let sides = ways.filter_map(|(units, paper)| {
-        press.sides(&press.data(&stock.job(worked, (kind, units, paper)))).ok()
+        press.sides(&press.data(&inputs.job(worked, (kind, units, paper)))).ok()
     });
     sides.max().unwrap_or(0)
 }

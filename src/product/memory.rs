@@ -6,10 +6,11 @@ use std::sync::{Arc, Mutex, PoisonError};
 
 use crate::edition::Edition;
 use crate::model::Recipe;
+use crate::read::is_bench;
 use crate::theme::Theme;
 use crate::words::Words;
 
-use super::{Key, Worked, Workshop, files_key, key};
+use super::{Key, Products, Worked, files_key, key};
 
 /// The last worked out state of each recipe, with the key of all that it depends on.
 #[derive(Default)]
@@ -20,15 +21,16 @@ pub struct Memory {
 impl Memory {
     /// A recipe worked out, as it is known, or anew; it is known from then on. `None`
     /// where it cannot be worked out.
-    pub fn worked(&self, workshop: &Workshop, recipe: &Recipe) -> Option<Arc<Worked>> {
+    pub fn worked(&self, products: &Products, recipe: &Recipe) -> Option<Arc<Worked>> {
         let lock = || self.recipes.lock().unwrap_or_else(PoisonError::into_inner);
-        let key = workshop.key(recipe);
-        let known = lock().get(&recipe.name).filter(|(known, _)| known == key).cloned();
+        let key = products.key(recipe);
+        let name = products.name(recipe);
+        let known = lock().get(&name).filter(|(known, _)| known == key).cloned();
         if let Some((_, worked)) = known {
             return Some(worked);
         }
-        let worked = Arc::new(workshop.stock().worked(recipe)?);
-        lock().insert(recipe.name.clone(), (key.to_owned(), worked.clone()));
+        let worked = Arc::new(products.inputs().worked(recipe)?);
+        lock().insert(name, (key.to_owned(), worked.clone()));
         Some(worked)
     }
 }
@@ -43,6 +45,13 @@ pub(super) struct Keys<'a> {
     recipes: BTreeMap<&'a str, &'a Recipe>,
     /// Their keys.
     keys: BTreeMap<&'a str, String>,
+}
+
+/// Where the texts of an edition in a further language lie.
+fn translated(edition: &Edition) -> Option<String> {
+    let course = edition.content.course.as_ref()?;
+    course.first_language.as_ref()?;
+    Some(format!("in/{}/", course.language))
 }
 
 impl<'a> Keys<'a> {
@@ -63,7 +72,16 @@ impl<'a> Keys<'a> {
         let own: BTreeSet<&str> =
             recipes.values().map(|recipe| &*recipe.place.file).collect();
         let past = edition.past.iter().flat_map(|past| past.texts.all());
-        let others = edition.texts.all().filter(|(file, _)| !own.contains(file));
+        // What is translated is no part of another language's edition.
+        let (folder, texts) = (translated(edition), "in/");
+        let is_own = |file: &str| {
+            let below = folder.as_ref().and_then(|folder| file.strip_prefix(&**folder));
+            // Nor is what its author noted part of what students have.
+            !is_bench(file) && !file.starts_with(texts)
+                || below.is_some_and(|it| !it.starts_with("recipes/"))
+        };
+        let others =
+            edition.texts.all().filter(|(file, _)| !own.contains(file) && is_own(file));
         for (file, text) in others.chain(past) {
             common.add(file.as_bytes());
             common.add(text.as_bytes());
@@ -88,14 +106,19 @@ impl<'a> Keys<'a> {
         for named in self.named(&recipe.name) {
             let text = self.edition.texts.text(&named.place.file);
             parts.extend([named.name.as_bytes(), text.as_bytes()]);
+            if let Some(folder) = translated(self.edition) {
+                let file = format!("{folder}recipes/{}.md", named.name);
+                parts.push(self.edition.texts.text(&file).as_bytes());
+            }
         }
         key(&parts)
     }
 
     /// The recipe and every recipe that its text names, and so on.
     pub(super) fn named(&self, recipe: &str) -> Vec<&'a Recipe> {
-        let mut found: Vec<&Recipe> =
-            self.recipes.get(recipe).copied().into_iter().collect();
+        // A way without a page is not among the recipes; its text is that of the one as written.
+        let own = self.edition.content.recipe(recipe);
+        let mut found: Vec<&Recipe> = own.into_iter().collect();
         let mut seen: BTreeSet<&str> = [recipe].into();
         let mut at = 0;
         while let Some(here) = found.get(at) {

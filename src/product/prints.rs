@@ -7,7 +7,7 @@ use crate::media::{Medium, spread};
 use crate::model::Recipe;
 use crate::said;
 
-use super::Stock;
+use super::Inputs;
 
 /// Greys that lie closer together than so many steps of lightness run into one another on a
 /// copier. Common practice, no source.
@@ -18,11 +18,11 @@ const COARSE: f64 = 150.0;
 const COLUMN: f64 = 84.0;
 
 /// A caution for each picture of a recipe that is printed and would come out faint or coarse.
-pub fn poor_prints(stock: &Stock) -> Vec<Fault> {
+pub fn poor_prints(inputs: &Inputs) -> Vec<Fault> {
     let (mut seen, mut faults) = (BTreeSet::new(), Vec::new());
-    let recipes = stock.recipes().iter();
+    let recipes = inputs.recipes().iter();
     for file in recipes.flat_map(printed).filter(|file| seen.insert(&file.value)) {
-        let media = stock.edition.content.media.iter();
+        let media = inputs.edition.content.media.iter();
         let found = media.filter(|medium| medium.name == file.value);
         faults.extend(found.filter_map(|medium| poor(file, medium)));
     }
@@ -32,8 +32,10 @@ pub fn poor_prints(stock: &Stock) -> Vec<Fault> {
 /// The pictures of a recipe that are printed.
 fn printed(recipe: &Recipe) -> impl Iterator<Item = &Placed<String>> {
     let steps = recipe.steps().filter(|step| step.printed);
-    let shown =
-        recipe.picture.iter().chain(steps.filter_map(|step| step.picture.as_ref()));
+    let shown = recipe
+        .picture
+        .iter()
+        .chain(steps.flat_map(|step| &step.pictures).map(|it| &it.shown));
     let all = recipe.pictures.iter().chain(shown.map(|shown| &shown.file));
     all.filter(|_| recipe.printed)
 }

@@ -1,5 +1,6 @@
 //! A file's shape: the head between `---` lines, then headings, each with its ticket and
 //! its prose.
+#![allow(clippy::wildcard_enum_match_arm, reason = "Markdown's events are not ours")]
 
 use std::ops::Range;
 use std::sync::Arc;
@@ -9,6 +10,7 @@ use pulldown_cmark::{CodeBlockKind, Event, HeadingLevel, Parser, Tag, TagEnd};
 use crate::fault::{Fault, Place, Placed, nearest};
 use crate::said;
 
+use super::yaml::{self, Node};
 use super::{prose, readable, ticket};
 
 /// The head of a file: its YAML, and where the body begins.
@@ -39,6 +41,20 @@ pub(super) fn head(text: &str) -> Option<Head<'_>> {
     None
 }
 
+/// The head of the text of `file`, and what stands in it; says what it is that cannot be read.
+pub(super) fn parsed_head<'t>(
+    file: &Arc<str>,
+    text: &'t str,
+    faults: &mut Vec<Fault>,
+) -> Option<(Head<'t>, Placed<Node>)> {
+    let Some(head) = head(text) else {
+        faults.push(missing_head(file, text));
+        return None;
+    };
+    let node = yaml::parse(file, head.yaml, head.start);
+    Some((head, node.map_err(|fault| faults.push(fault)).ok()?))
+}
+
 /// The fault of a file without a head, or with one that lacks its first or last line.
 pub(super) fn missing_head(file: &Arc<str>, text: &str) -> Fault {
     let begin = said!("head-begin-help");
@@ -63,8 +79,13 @@ pub(super) fn missing_head(file: &Arc<str>, text: &str) -> Fault {
     let end = lines(text).filter(|line| line.1 > at).find(|(line, _)| ends(line));
     let place =
         end.map_or(place, |(line, at)| Place::new(file, at, at + line.trim_end().len()));
-    Fault::error("missing-head", &place, said!("head-has-no-end"))
-        .help(said!("head-has-no-end-help"))
+    let fault = Fault::error("missing-head", &place, said!("head-has-no-end"))
+        .help(said!("head-has-no-end-help"));
+    match end {
+        Some((line, _)) if line.starts_with("--") => fault.mended(place, "---"),
+        Some(_) => fault.mended(place.part(0, 0), "---\n"),
+        None => fault,
+    }
 }
 
 /// The lines of a text, and where each begins.
@@ -85,6 +106,26 @@ pub(super) struct Part {
     pub(super) ticket: Option<Placed<String>>,
     /// The stretch of the body that holds the prose.
     pub(super) prose: Range<usize>,
+    /// The tickets further down, each with a name of its own.
+    pub(super) others: Vec<Other>,
+}
+
+/// A further ticket beneath a heading: another way to do the step.
+pub(super) struct Other {
+    /// What it is called.
+    pub(super) name: Placed<String>,
+    /// Its text.
+    pub(super) ticket: Placed<String>,
+    /// The stretch of the body that holds its prose.
+    pub(super) prose: Range<usize>,
+}
+
+impl Part {
+    /// Nothing more of it stands from this byte on.
+    fn ends(&mut self, at: usize) {
+        let last = self.others.last_mut().map(|other| &mut other.prose);
+        last.unwrap_or(&mut self.prose).end = at;
+    }
 }
 
 /// The parts of a body.
@@ -100,7 +141,12 @@ pub(super) struct Body {
 /// A slip in what holds a step together, the `##` of its heading or the `~~~` of its ticket,
 /// is named and read as it was meant: else everything beneath would be called wrong.
 pub(super) fn parts(body: &str, place: &Place, faults: &mut Vec<Fault>) -> Body {
-    let parts = vec![Part { title: None, ticket: None, prose: 0..body.len() }];
+    let parts = vec![Part {
+        title: None,
+        ticket: None,
+        prose: 0..body.len(),
+        others: Vec::new(),
+    }];
     let read = Body { parts, stray: false };
     let mut splitter = Splitter { body, place, faults, read };
     let mut from = Some(0);
@@ -109,6 +155,9 @@ pub(super) fn parts(body: &str, place: &Place, faults: &mut Vec<Fault>) -> Body 
     }
     splitter.read
 }
+
+/// The first line of a ticket.
+const FENCE: &str = "~~~ticket";
 
 struct Splitter<'a> {
     body: &'a str,
@@ -161,7 +210,7 @@ impl Splitter<'_> {
 
     fn heading(&mut self, title: String, range: Range<usize>) {
         if let Some(part) = self.read.parts.last_mut() {
-            part.prose.end = range.start;
+            part.ends(range.start);
         }
         let place = self.place.part(range.start, range.end);
         let title = Placed::new(title, trim(self.body, &range, place));
@@ -169,6 +218,7 @@ impl Splitter<'_> {
             title: Some(title),
             ticket: None,
             prose: range.end..self.body.len(),
+            others: Vec::new(),
         });
     }
 
@@ -184,9 +234,11 @@ impl Splitter<'_> {
         let place = self.place.part(range.start, range.start + line);
         let message = said!("bad-heading");
         let words = self.body[range.clone()].trim_matches(['#', ' ', '\n', '\r']);
+        let right = format!("## {}", words.trim());
         self.faults.push(
             Fault::error("bad-heading", &place, message)
-                .help(said!("bad-heading-help", words)),
+                .help(said!("bad-heading-help", words))
+                .mended(place, right),
         );
     }
 
@@ -249,16 +301,20 @@ impl Splitter<'_> {
             return None;
         }
         let first = self.body[range.start..].lines().next().unwrap_or("");
+        if depth == 0 && self.other(info, range, start) {
+            return None;
+        }
         let slip = info != "ticket";
         if slip {
             self.opening_slip(first, range.start);
         }
         let closed = block.lines().next_back().is_some_and(is_bare_fence);
-        let hides =
-            block.lines().any(|line| line.starts_with("# ") || line.starts_with("## "));
+        let hides = block.lines().any(|line| {
+            line.starts_with("# ") || line.starts_with("## ") || opens_ticket(line)
+        });
         if beneath && (!closed || hides) {
             if !slip {
-                self.closing_slip(range.start);
+                self.closing_slip(range.start, self.end_of_lines(start));
             }
             return Some(self.cut(range.start, start));
         }
@@ -271,18 +327,47 @@ impl Splitter<'_> {
         None
     }
 
+    /// Where the lines of a ticket from byte `start` on end.
+    fn end_of_lines(&self, start: usize) -> usize {
+        let lines = self.body[start..].split_inclusive('\n');
+        let own = lines.take_while(|line| is_ticket_line(line) || line.starts_with(' '));
+        start + own.map(str::len).sum::<usize>()
+    }
+
+    /// A whole ticket with a name, beneath a step's own one: another way to do the step.
+    fn other(&mut self, info: &str, range: &Range<usize>, start: usize) -> bool {
+        let name =
+            info.strip_prefix("ticket ").map(str::trim).filter(|it| !it.is_empty());
+        let (Some(name), Some(part)) = (name, self.read.parts.last_mut()) else {
+            return false;
+        };
+        let block = &self.body[start.min(range.end)..range.end];
+        let closed = block.lines().next_back().is_some_and(is_bare_fence);
+        let hides =
+            block.lines().any(|line| line.starts_with("## ") || opens_ticket(line));
+        if part.ticket.is_none() || !closed || hides {
+            return false;
+        }
+        let end = start + block.trim_end().rfind('\n').map_or(0, |at| at + 1);
+        let first = &self.body[range.start..start];
+        let at = range.start + first.find(name).unwrap_or(0);
+        part.ends(range.start);
+        part.others.push(Other {
+            name: Placed::new(name.to_owned(), self.place.part(at, at + name.len())),
+            ticket: Placed::new(
+                self.body[start..end].to_owned(),
+                self.place.part(start, end),
+            ),
+            prose: range.end..self.body.len(),
+        });
+        true
+    }
+
     /// Takes the lines of a ticket from byte `start` for as long as they are some, and what
     /// closes them; the byte behind.
     fn cut(&mut self, fence: usize, start: usize) -> usize {
-        let mut end = start;
-        let mut lines = self.body[start..].split_inclusive('\n');
-        let closing = lines.by_ref().find(|line| {
-            let goes_on = is_ticket_line(line) || line.starts_with(' ');
-            if goes_on {
-                end += line.len();
-            }
-            !goes_on
-        });
+        let end = self.end_of_lines(start);
+        let closing = self.body[end..].split_inclusive('\n').next();
         let behind = closing.filter(|line| is_bare_fence(line) || short_fence(line));
         let cut = end + behind.map_or(0, str::len);
         self.accept(start..end, &(fence..cut));
@@ -291,19 +376,31 @@ impl Splitter<'_> {
 
     fn opening_slip(&mut self, first: &str, at: usize) {
         let place = self.place.part(at, at + first.trim_end().len());
+        // Where there are only the ticket's lines, its first one goes in front of them.
+        let (put, text) = match fence(first) {
+            Some(_) => (place.clone(), FENCE.to_owned()),
+            None => (self.place.part(at, at), format!("{FENCE}\n")),
+        };
         let message = said!("ticket-fence");
         self.faults.push(
             Fault::error("ticket-fence", &place, message)
-                .help(said!("ticket-fence-help")),
+                .help(said!("ticket-fence-help"))
+                .mended(put, text),
         );
     }
 
-    fn closing_slip(&mut self, at: usize) {
+    /// A ticket that nothing closes; `end` is where its lines do.
+    fn closing_slip(&mut self, at: usize, end: usize) {
         let first = self.body[at..].lines().next().unwrap_or("");
         let place = self.place.part(at, at + first.trim_end().len());
+        let cut = if self.body[..end].ends_with('\n') { "" } else { "\n" };
+        let short = self.body[end..].lines().next().filter(|line| short_fence(line));
+        let put = self.place.part(end, end + short.map_or(0, str::len));
+        let text = if short.is_some() { "~~~".to_owned() } else { format!("{cut}~~~\n") };
         self.faults.push(
             Fault::error("ticket-fence", &place, said!("ticket-no-end"))
-                .help(said!("ticket-no-end-help")),
+                .help(said!("ticket-no-end-help"))
+                .mended(put, text),
         );
     }
 
@@ -341,6 +438,11 @@ fn fence(line: &str) -> Option<&str> {
 fn is_meant(info: &str) -> bool {
     let word = info.split([' ', ':']).next().unwrap_or("");
     nearest(word, ["ticket"]).is_some()
+}
+
+/// Whether a line begins a ticket, as none does within another.
+fn opens_ticket(line: &str) -> bool {
+    fence(line).is_some_and(|info| info == "ticket" || info.starts_with("ticket "))
 }
 
 /// Whether a line closes a block.
@@ -397,7 +499,7 @@ fn words(events: &mut Events) -> String {
 }
 
 /// A heading made into a name: `Lock in the butter` → `lock-in-the-butter`.
-pub(super) fn name(title: &str) -> String {
+pub(crate) fn name(title: &str) -> String {
     let mut name = String::new();
     for sign in title.to_lowercase().chars() {
         if sign.is_alphanumeric() {

@@ -7,11 +7,14 @@ use jiff::civil::DateTime;
 
 use crate::fault::{Fault, Place, Placed};
 use crate::measure::{Duration, Exact, Mass, exact};
-use crate::model::{Class, Each, Making, Much, Session, one_of};
+use crate::model::{Class, Each, KitKind, Level, Making, Much, Session};
 use crate::said;
 
+use super::besides;
 use super::course::mass;
 use super::fields::{Fields, entries, unreadable};
+use super::kit::kit_kind;
+use super::lexicon::Lexicon;
 use super::quantity;
 use super::yaml::{self, Node};
 
@@ -24,7 +27,7 @@ const GRID: u32 = 5;
 const MOST_BAKERS: u32 = 200;
 
 /// What a class may say.
-const KEYS: [&str; 12] = [
+const KEYS: [&str; 24] = [
     "title",
     "sessions",
     "bakers",
@@ -37,6 +40,18 @@ const KEYS: [&str; 12] = [
     "spare",
     "on the shelf",
     "bring",
+    "levels",
+    "arrival",
+    "late",
+    "talk",
+    "break",
+    "tasting",
+    "washing up",
+    "preheat",
+    "change of heat",
+    "pace",
+    "helpers",
+    "slack",
 ];
 
 /// Reads a class from the text of `file`.
@@ -44,6 +59,7 @@ pub(super) fn read(
     file: &Arc<str>,
     text: &str,
     name: &str,
+    words: &Lexicon,
     faults: &mut Vec<Fault>,
 ) -> Option<Class> {
     let node = yaml::parse(file, text, 0).map_err(|fault| faults.push(fault)).ok()?;
@@ -60,18 +76,18 @@ pub(super) fn read(
         bakers: bakers(&mut fields, &whole),
         together,
         makes: makes(&mut fields, together),
-        kit: kit(&mut fields),
+        kit: kit(&mut fields, words),
         demonstrate: fields.list("demonstrate").unwrap_or_default(),
         grid: fields
             .parsed("starts every", "5 min", grid)
             .unwrap_or_else(|| Placed::new(GRID, whole.part(0, 0))),
-        changeover: fields
-            .parsed("changeover", "5 min", changeover)
-            .map_or_else(Duration::zero, |found| found.value),
+        changeover: besides::changeover(&mut fields, words),
+        besides: besides::besides(&mut fields),
         spare: fields
             .parsed("spare", "5 %", percent)
             .map_or_else(|| exact(0, 1), |found| found.value),
         bring: fields.list_of_texts("bring"),
+        levels: levels(&mut fields),
         shelf: shelf(&mut fields),
         unread: false,
         place: whole,
@@ -85,9 +101,17 @@ fn together(text: &str) -> Option<u32> {
     TOGETHER.iter().find(|(word, _)| *word == text).map(|(_, number)| *number)
 }
 
-/// Whatever is changed over is free again the same evening.
-fn changeover(text: &str) -> Option<Duration> {
-    quantity::duration(text).filter(|time| time.whole_minutes() <= 240)
+/// `levels: beginners`, or several.
+fn levels(fields: &mut Fields) -> Vec<Level> {
+    let mut found = Vec::new();
+    for text in fields.list("levels").unwrap_or_default() {
+        let level = Level::ALL.into_iter().find(|level| level.name() == text.value);
+        match level {
+            Some(level) => found.push(level),
+            None => fields.faults().push(unreadable("levels", &text, "beginners")),
+        }
+    }
+    found
 }
 
 /// `5 min`: minutes that divide an hour.
@@ -177,9 +201,10 @@ fn makes(fields: &mut Fields, together: u32) -> Vec<Making> {
 
 fn making(item: Placed<Node>, together: u32, faults: &mut Vec<Fault>) -> Making {
     let place = item.place.clone();
-    let keys = ["recipe", "each", "pieces", "batches"];
+    let keys = ["recipe", "with", "each", "pieces", "batches"];
     let mut fields = Fields::new(item, &keys, faults);
     let recipe = fields.needed("recipe", "crescents");
+    let with = fields.list("with").unwrap_or_default();
     let each = fields.parsed("each", said!("example-each"), |text| each(text, together));
     let pieces = fields.parsed("pieces", "12", whole);
     let batches = fields.parsed("batches", "1", batches);
@@ -193,7 +218,13 @@ fn making(item: Placed<Node>, together: u32, faults: &mut Vec<Fault>) -> Making 
         .or(batches.map(|batches| Much::Batches(batches.value)))
         .unwrap_or_else(|| Much::Batches(exact(1, 1)));
     fields.finish();
-    Making { recipe, each: each.map_or(Each::Group, |each| each.value), much, place }
+    Making {
+        recipe,
+        with,
+        each: each.map_or(Each::Group, |each| each.value),
+        much,
+        place,
+    }
 }
 
 /// Who makes it. Those who work together are called by their own number: `each: three` says
@@ -218,23 +249,18 @@ fn batches(text: &str) -> Option<Exact> {
     (batches > exact(0, 1) && batches <= exact(1000, 1)).then_some(batches)
 }
 
-fn kit(fields: &mut Fields) -> Vec<(Placed<String>, u32)> {
+fn kit(fields: &mut Fields, words: &Lexicon) -> Vec<(Placed<KitKind>, u32)> {
     let Some(node) = fields.take("kit") else { return Vec::new() };
     let entries = entries(node, fields.faults());
-    let mut kit = Vec::new();
+    let mut kit: Vec<(Placed<KitKind>, u32)> = Vec::new();
     for (name, value) in entries {
-        let count = match &value.value {
-            Node::Text(text) => text.trim().parse().ok().filter(|count| *count <= 1000),
-            _ => None,
-        };
+        let count = value.value.text().and_then(|text| text.trim().parse().ok());
+        let count = count.filter(|count| *count <= 1000);
         match count {
             Some(count) => {
-                let one = Placed::new(one_of(&name.value), name.place);
-                if kit
-                    .iter()
-                    .any(|(known, _): &(Placed<String>, u32)| known.value == one.value)
-                {
-                    let message = said!("kit-twice", name = one.value);
+                let one = name.map(|name| kit_kind(&name, words));
+                if kit.iter().any(|(known, _)| known.value == one.value) {
+                    let message = said!("kit-twice", name = one.value.name());
                     let fault = Fault::error("class-kit", &one.place, message);
                     fields.faults().push(fault.help(said!("kit-twice-help")));
                 } else {
@@ -258,10 +284,8 @@ fn shelf(fields: &mut Fields) -> Vec<(Placed<String>, Mass)> {
     let entries = entries(node, fields.faults());
     let mut shelf = Vec::new();
     for (name, value) in entries {
-        let text = match value.value {
-            Node::Text(text) => Placed::new(text, value.place),
-            _ => Placed::new(String::new(), value.place),
-        };
+        let text = value.value.text().unwrap_or_default().to_owned();
+        let text = Placed::new(text, value.place);
         match mass(&text.value) {
             Some(mass) => shelf.push((name, mass)),
             None => fields.faults().push(unreadable(&name.value, &text, "1.5 kg")),
@@ -281,7 +305,10 @@ mod tests {
 
     fn class(text: &str) -> (Option<Class>, Vec<Fault>) {
         let mut faults = Vec::new();
-        (read(&"classes/a.yaml".into(), text, "a", &mut faults), faults)
+        (
+            read(&"classes/a.yaml".into(), text, "a", Lexicon::english(), &mut faults),
+            faults,
+        )
     }
 
     #[test]
@@ -290,7 +317,7 @@ mod tests {
         let class = class.expect("a class");
         assert_eq!(faults, []);
         assert_eq!(class.groups(), 7);
-        assert_eq!(class.count("tray per oven"), Some(4));
+        assert_eq!(class.count(&KitKind::TrayPerOven), Some(4));
         let night = class.sessions[1].value;
         assert_eq!(night.to.to_string(), "2027-03-04T00:30:00");
         assert_eq!(class.spare, exact(1, 20));

@@ -2,9 +2,9 @@
 
 use std::sync::Arc;
 
-use crate::fault::{Fault, Place, Placed};
+use crate::fault::{Fault, Place, Placed, clip};
 use crate::measure::{CupSet, Length, Mass, Unit, exact};
-use crate::model::{Course, EggClasses, Kit, Lesson, Look, News, Room};
+use crate::model::{AlsoIn, Course, EggClasses, Kit, Lesson, Look, News, Room};
 use crate::said;
 
 use super::class::clock;
@@ -13,16 +13,13 @@ use super::lexicon::BARE;
 use super::yaml::Node;
 use super::{prose, quantity, recipe, yaml};
 
-/// Languages that write a decimal comma.
-const COMMA_LANGUAGES: [&str; 12] =
-    ["de", "fr", "es", "it", "nl", "pt", "da", "sv", "nb", "fi", "pl", "cs"];
-
 /// When bakers are up where the course does not say.
 const AWAKE: (i32, i32) = (7 * 60, 22 * 60 + 30);
 
 /// What `course.yaml` may say.
-const KEYS: [&str; 30] = [
+const KEYS: [&str; 32] = [
     "language",
+    "also in",
     "title",
     "school",
     "instructor",
@@ -48,6 +45,7 @@ const KEYS: [&str; 30] = [
     "dough density",
     "lessons",
     "cautions",
+    "allergen lists",
     "theme",
     "news",
     "offline",
@@ -84,8 +82,9 @@ pub(super) fn read(
             .parsed("currency", "EUR", currency)
             .map_or_else(|| "EUR".into(), |c| c.value),
         fine_scale: choice(&mut fields, "fine scale", &["no", "yes"]) == 1,
-        cups: [CupSet::Us, CupSet::Metric, CupSet::Australian, CupSet::Imperial]
-            [choice(&mut fields, "cup", &["us", "metric", "australian", "imperial"])],
+        cups: fields
+            .parsed("cup", "metric", cups)
+            .map_or_else(|| cups_of(&language), |cups| cups.value),
         eggs: [EggClasses::Us, EggClasses::Eu]
             [choice(&mut fields, "eggs", &["us", "eu"])],
         means: means(&mut fields),
@@ -93,7 +92,8 @@ pub(super) fn read(
             .parsed("altitude", "1600 m", altitude)
             .map(|metres| metres.value),
         true_hydration: choice(&mut fields, "true hydration", &["no", "yes"]) == 1,
-        comma: COMMA_LANGUAGES.contains(&language.split('-').next().unwrap_or("")),
+        also_in: also_in(&mut fields, &language),
+        first_language: None,
         kit: kit(&mut fields),
         room: room(&mut fields),
         time_zone: fields
@@ -108,11 +108,11 @@ pub(super) fn read(
             .map_or_else(|| exact(11, 10), |density| density.value),
         lessons: lessons(&mut fields),
         cautions: fields.list_of_texts("cautions"),
+        laws: fields.placed_texts("allergen lists"),
         look: look(&mut fields),
         news: news(&mut fields),
         offline: choice(&mut fields, "offline", &["no", "yes"]) == 1,
-        papers_on_site: choice(&mut fields, "class papers", &["apart", "on the site"])
-            == 1,
+        papers_on_site: papers_on_site(&mut fields),
         language,
         language_place,
         place: Place::new(file, 0, text.len()),
@@ -125,6 +125,74 @@ pub(super) fn read(
 fn choice(fields: &mut Fields, key: &'static str, words: &[&str]) -> usize {
     let find = |text: &str| words.iter().position(|word| word.eq_ignore_ascii_case(text));
     fields.parsed(key, words[0], find).map_or(0, |at| at.value)
+}
+
+/// `metric`.
+fn cups(text: &str) -> Option<CupSet> {
+    Some(match text.to_lowercase().as_str() {
+        "us" => CupSet::Us,
+        "metric" => CupSet::Metric,
+        "australian" => CupSet::Australian,
+        "imperial" => CupSet::Imperial,
+        "japanese" => CupSet::Japanese,
+        _ => return None,
+    })
+}
+
+/// `also in: fr`, several, or `{ fr: [crescents, letter-turn] }` where not everything is to
+/// be had in a language.
+fn also_in(fields: &mut Fields, first: &str) -> Vec<AlsoIn> {
+    let Some(node) = fields.take("also in") else { return Vec::new() };
+    let place = node.place.clone();
+    let named: Vec<(Placed<String>, Vec<Placed<String>>)> = match node.value {
+        Node::Map(entries) => {
+            let one = |(tag, node): (Placed<String>, Placed<Node>)| {
+                (tag, fields.texts_of(node))
+            };
+            entries.into_iter().map(one).collect()
+        }
+        Node::Text(_) | Node::List(_) | Node::Empty => {
+            let tags = fields.texts_of(node);
+            tags.into_iter().map(|tag| (tag, Vec::new())).collect()
+        }
+    };
+    let mut found: Vec<AlsoIn> = Vec::new();
+    for (tag, only) in named {
+        let known = found.iter().any(|it| it.language.value == tag.value);
+        match language(&tag.value) {
+            Some(own) if own != first && !known && is_folder(&own) => {
+                found.push(AlsoIn { language: Placed::new(own, tag.place), only });
+            }
+            _ => {
+                let message =
+                    said!("unreadable-value", value = clip(&tag.value), key = "also in");
+                fields.faults().push(
+                    Fault::error("bad-value", &place, message)
+                        .help(said!("unreadable-value-help", example = "fr")),
+                );
+            }
+        }
+    }
+    found
+}
+
+/// Whether a tag can be the name of a folder.
+fn is_folder(tag: &str) -> bool {
+    tag.chars().all(|sign| sign.is_ascii_alphanumeric() || sign == '-')
+}
+
+/// The cup and spoons of those who cook in a language, where the course does not say.
+fn cups_of(language: &str) -> CupSet {
+    match language.split('-').next().unwrap_or_default() {
+        "en" => CupSet::Us,
+        "ja" => CupSet::Japanese,
+        _ => CupSet::Metric,
+    }
+}
+
+/// Whether what is the instructor's own of a class stands on the site.
+fn papers_on_site(fields: &mut Fields) -> bool {
+    choice(fields, "class papers", &["apart", "on the site"]) == 1
 }
 
 /// `means: { flour: bread flour, yeast: fresh yeast }`.
@@ -278,10 +346,7 @@ fn room(fields: &mut Fields) -> Room {
 /// `news:` a list of `2027-02-15: what is new`, newest first however they are written.
 fn news(fields: &mut Fields) -> Vec<News> {
     let Some(node) = fields.take("news") else { return Vec::new() };
-    let items = match node.value {
-        Node::List(items) => items,
-        _ => vec![node],
-    };
+    let items = node.items();
     let mut news: Vec<News> = Vec::new();
     for item in items {
         for (key, value) in entries(item, fields.faults()) {
@@ -301,7 +366,7 @@ fn one(
     match (date(&key.value), value.value) {
         (Some(date), Node::Text(text)) => {
             let prose = prose::read(&text, &value.place, faults);
-            Some(News { date, content: prose.blocks, links: prose.links })
+            Some(News { date, text, content: prose.blocks, links: prose.links })
         }
         _ => {
             let message = said!("news-no-day");

@@ -134,7 +134,7 @@ impl<'a> Fields<'a> {
         let node = self.take(key)?;
         match node.value {
             Node::Text(text) => Some(Placed::new(text.trim().to_owned(), node.place)),
-            _ => {
+            Node::Empty | Node::List(_) | Node::Map(_) => {
                 self.faults.push(
                     Fault::error("bad-value", &node.place, said!("not-one-value", key))
                         .help(said!("not-one-value-help", key)),
@@ -180,12 +180,17 @@ impl<'a> Fields<'a> {
     /// Takes a list of texts; one text with commas is a list too.
     pub(super) fn list(&mut self, key: &'static str) -> Option<Vec<Placed<String>>> {
         let node = self.take(key)?;
-        Some(match node.value {
+        Some(self.texts_of(node))
+    }
+
+    /// The texts of a list, or of one text with commas.
+    pub(super) fn texts_of(&mut self, node: Placed<Node>) -> Vec<Placed<String>> {
+        match node.value {
             Node::List(items) => self.texts(items),
             Node::Text(text) => split(&Placed::new(text, node.place)),
             Node::Map(_) => self.texts(vec![node]),
             Node::Empty => Vec::new(),
-        })
+        }
     }
 
     /// Takes a list of texts in which a comma is part of the text.
@@ -196,10 +201,7 @@ impl<'a> Fields<'a> {
     /// Likewise, with the places.
     pub(super) fn placed_texts(&mut self, key: &'static str) -> Vec<Placed<String>> {
         let Some(node) = self.take(key) else { return Vec::new() };
-        let items = match node.value {
-            Node::List(items) => items,
-            _ => vec![node],
-        };
+        let items = node.items();
         self.texts(items)
     }
 
@@ -234,11 +236,9 @@ impl<'a> Fields<'a> {
 
 fn unknown(key: &Placed<String>, keys: &[&'static str]) -> Fault {
     let message = said!("unknown-key", key = key.value);
-    let help = match nearest(&key.value, keys.iter().copied()) {
-        Some(near) => said!("did-you-mean", near),
-        None => said!("unknown-key-help", keys),
-    };
-    Fault::error("unknown-key", &key.place, message).help(help)
+    let near = nearest(&key.value, keys.iter().copied());
+    Fault::error("unknown-key", &key.place, message)
+        .meant(&key.value, near, || said!("unknown-key-help", keys))
 }
 
 /// A value that does not read, with an example of one that does.

@@ -7,6 +7,7 @@ use crate::model::Entry;
 use crate::said;
 
 use super::fields::{Fields, entries_of};
+use super::mark::mark;
 use super::prose;
 use super::recipe::yes;
 use super::yaml::Node;
@@ -25,7 +26,7 @@ fn entry(
 ) -> Option<Entry> {
     let (also, everyday, means) = match node.value {
         Node::Text(text) => (Vec::new(), false, Placed::new(text, node.place)),
-        _ => {
+        Node::Empty | Node::List(_) | Node::Map(_) => {
             let mut fields = Fields::new(node, &["also", "means", "everyday"], faults);
             let also = fields.list("also").unwrap_or_default();
             let means = fields.needed("means", said!("example-meaning"));
@@ -36,7 +37,8 @@ fn entry(
     };
     let prose = prose::read(&means.value, &means.place, faults);
     let (meaning, links) = (prose.blocks, prose.links);
-    (!meaning.is_empty()).then_some(Entry { word, also, everyday, meaning, links })
+    let mark = mark(&[&word.value, &means.value]);
+    (!meaning.is_empty()).then_some(Entry { word, also, everyday, meaning, links, mark })
 }
 
 #[cfg(test)]

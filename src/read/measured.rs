@@ -4,7 +4,7 @@
 use crate::measure::{Exact, Unit, exact};
 use crate::model::Quantity;
 
-use super::lexicon::{Lexicon, strip_word};
+use super::lexicon::{Lexicon, Locale, is_unspaced, strip_word};
 use super::quantity::number;
 
 /// An amount at the start of a text.
@@ -29,47 +29,116 @@ pub(super) enum Unmeasured {
     Heaped,
     /// A vessel of no known size: `breakfast-cup`.
     Vessel,
+    /// A measure that was another one at other times and places: `Lot`, `livre`.
+    Old,
 }
 
 /// The amount at the start of `text`.
-pub(super) fn measured(text: &str, comma: bool) -> Result<Measured<'_>, Unmeasured> {
-    let words = Lexicon::english();
+pub(super) fn measured(text: &str, locale: Locale) -> Result<Measured<'_>, Unmeasured> {
+    let words = locale.words;
     let mut hedges: Vec<&str> = Vec::new();
-    let text = hedged(text.trim_start(), &mut hedges, words);
-    let count = count(text, comma, words).ok_or(Unmeasured::Nothing)?;
+    let text = hedged(text.trim_start(), &mut hedges, &words.hedge);
+    // `大さじ2`: the unit stands before its number.
+    let lead = words
+        .leading
+        .iter()
+        .find_map(|(word, worth)| Some((worth.clone(), strip_word(text, word)?)));
+    if let Some(((worth, unit), rest)) = lead {
+        let count = count(rest, locale).ok_or(Unmeasured::Nothing)?;
+        let rest = counted(count.rest, words);
+        let (half, rest) = and_a_half(rest, words);
+        let middle = (count.middle + half) * worth;
+        let quantity = Quantity::Unit(middle, unit);
+        let hedge = (!hedges.is_empty()).then(|| hedges.join(" "));
+        return Ok(Measured { quantity, range: count.range, hedge, rest });
+    }
+    let count = count(text, locale).ok_or(Unmeasured::Nothing)?;
     let before = hedges.len();
-    let rest = hedged(count.rest.trim_start(), &mut hedges, words);
+    let rest = hedged(count.rest.trim_start(), &mut hedges, &words.hedge);
     if words.heaped.iter().any(|word| strip_word(rest, word).is_some()) {
         return Err(Unmeasured::Heaped);
     }
     if words.vessels.iter().any(|word| strip_word(rest, word).is_some()) {
         return Err(Unmeasured::Vessel);
     }
+    if words.old.iter().any(|word| strip_word(rest, word).is_some()) {
+        return Err(Unmeasured::Old);
+    }
     // What hedges no unit belongs to the name: `2 large eggs`.
-    let (rest, unit) = match unit_after(rest) {
+    let (rest, unit) = match unit_after(rest, words) {
         Some((unit, after)) => (after, Some(unit)),
         None => {
             hedges.truncate(before);
             (count.rest.trim_start(), None)
         }
     };
+    let rest = match unit {
+        // `1 cuillère à soupe rase`: words that hedge a unit from behind.
+        Some(_) if words.heaped_behind(rest) => return Err(Unmeasured::Heaped),
+        Some(_) => hedged_behind(rest.trim_start(), &mut hedges, words),
+        None => rest,
+    };
     let hedge = (!hedges.is_empty()).then(|| hedges.join(" "));
-    let Some(unit) = unit else {
-        let (quantity, rest) = pieces(count.middle, rest, comma);
+    let Some((worth, unit)) = unit else {
+        let (quantity, rest) = pieces(count.middle, rest, locale);
         return Ok(Measured { quantity, range: count.range, hedge, rest });
     };
-    let first = (count.middle, unit);
+    let (half, rest) = and_a_half(rest, words);
+    let first = ((count.middle + half) * worth, unit);
     if count.range.is_some() {
         let quantity = Quantity::Unit(first.0, unit);
         return Ok(Measured { quantity, range: count.range, hedge, rest });
     }
-    let (quantity, rest) = summed(first, rest, comma, words);
+    let (quantity, rest) = summed(first, rest, locale);
     Ok(Measured { quantity, range: None, hedge, rest })
 }
 
+/// What follows a word that only counts: `個`.
+fn counted<'a>(text: &'a str, words: &Lexicon) -> &'a str {
+    let text = text.trim_start();
+    let half = |rest: &str| {
+        let mut halves = words.halves.iter();
+        halves.any(|half| strip_word(rest, half).is_some_and(ends))
+    };
+    let mut all = words.counters.iter();
+    let rest = all
+        .find_map(|word| strip_word(text, word).filter(|rest| ends(rest) || half(rest)));
+    rest.unwrap_or(text)
+}
+
+/// Whether a word of a script without spaces ends where this follows: in `強力粉` the first
+/// letter is no word.
+fn ends(rest: &str) -> bool {
+    !rest.starts_with(is_unspaced)
+}
+
+/// Takes the words off that hedge a unit from behind.
+fn hedged_behind<'a>(
+    text: &'a str,
+    found: &mut Vec<&'a str>,
+    words: &Lexicon,
+) -> &'a str {
+    let mut all = words.hedge_behind.iter();
+    let rest = all.find_map(|word| {
+        let rest = strip_word(text, word)?;
+        (ends(rest) || !word.ends_with(is_unspaced)).then_some(rest)
+    });
+    let Some(rest) = rest else { return text };
+    found.push(text[..text.len() - rest.len()].trim_end());
+    rest
+}
+
+/// A half behind what is counted: `五杯半`.
+fn and_a_half<'a>(text: &'a str, words: &Lexicon) -> (Exact, &'a str) {
+    let mut all = words.halves.iter();
+    let rest = all
+        .find_map(|word| strip_word(text.trim_start(), word).filter(|rest| ends(rest)));
+    rest.map_or((exact(0, 1), text), |rest| (exact(1, 2), rest))
+}
+
 /// Takes the words off that hedge an amount.
-fn hedged<'a>(mut text: &'a str, found: &mut Vec<&'a str>, words: &Lexicon) -> &'a str {
-    while let Some(rest) = words.hedge.iter().find_map(|word| strip_word(text, word)) {
+fn hedged<'a>(mut text: &'a str, found: &mut Vec<&'a str>, words: &[String]) -> &'a str {
+    while let Some(rest) = words.iter().find_map(|word| strip_word(text, word)) {
         found.push(text[..text.len() - rest.len()].trim_end());
         text = rest;
     }
@@ -83,15 +152,16 @@ struct Count<'a> {
     rest: &'a str,
 }
 
-fn count<'a>(text: &'a str, comma: bool, words: &Lexicon) -> Option<Count<'a>> {
-    let (low, rest) = one(text, comma, words)?;
+fn count(text: &str, locale: Locale) -> Option<Count<'_>> {
+    let words = locale.words;
+    let (low, rest) = one(text, locale)?;
     let plain = Count { middle: low.clone(), range: None, rest };
     let trimmed = rest.trim_start();
     let Some(after) = words.range.iter().find_map(|word| strip_word(trimmed, word))
     else {
         return Some(plain);
     };
-    let Some((high, rest)) = one(after, comma, words) else { return Some(plain) };
+    let Some((high, rest)) = one(after, locale) else { return Some(plain) };
     // `1-1/2` is one and a half.
     if trimmed.starts_with('-') && high < exact(1, 1) && low.is_integer() {
         return Some(Count { middle: low + high, range: None, rest });
@@ -106,7 +176,8 @@ fn count<'a>(text: &'a str, comma: bool, words: &Lexicon) -> Option<Count<'a>> {
 
 /// One number in figures or in words, with its dozens: `1½`, `one and a half`, `half a`,
 /// `two dozen`.
-fn one<'a>(text: &'a str, comma: bool, words: &Lexicon) -> Option<(Exact, &'a str)> {
+fn one(text: &str, locale: Locale) -> Option<(Exact, &str)> {
+    let (comma, words) = (locale.comma, locale.words);
     let text = text.trim_start();
     let (mut value, mut rest) = number(text, comma).or_else(|| in_words(text, words))?;
     let joined = words.sum.iter().find_map(|word| strip_word(rest.trim_start(), word));
@@ -124,7 +195,7 @@ fn one<'a>(text: &'a str, comma: bool, words: &Lexicon) -> Option<(Exact, &'a st
     }
     // `half a pound`, `¼ of an oz`: the article stands before a unit.
     let measured = article(after, words);
-    if measured.len() < after.len() && unit_after(measured).is_some() {
+    if measured.len() < after.len() && unit_after(measured, words).is_some() {
         rest = measured;
     }
     Some((value, rest))
@@ -141,17 +212,26 @@ fn in_words<'a>(text: &'a str, words: &Lexicon) -> Option<(Exact, &'a str)> {
     let mut numbers = words.numbers.iter();
     numbers.find_map(|(word, worth)| {
         let rest = strip_word(text, word)?;
-        Some((worth.clone(), rest))
+        // In a script without spaces a number may begin a name: `三温糖` is a sugar.
+        let counts = !word.ends_with(is_unspaced) || words.is_counted(rest);
+        counts.then(|| (worth.clone(), rest))
     })
 }
 
-/// The unit at the start of a text, of one or two words.
-fn unit_after(text: &str) -> Option<(Unit, &str)> {
+/// The unit at the start of a text, and how much of it is meant: a word of the language, or
+/// one or two words that all languages share.
+fn unit_after<'a>(text: &'a str, words: &Lexicon) -> Option<((Exact, Unit), &'a str)> {
     let text = text.trim_start();
-    [2, 1].into_iter().find_map(|count| {
-        let end = end_of_words(text, count);
-        let unit = Unit::parse(&text[..end])?;
-        Some((unit, &text[end..]))
+    let own = words
+        .units
+        .iter()
+        .find_map(|(word, worth)| Some((worth.clone(), strip_word(text, word)?)));
+    own.or_else(|| {
+        [2, 1].into_iter().find_map(|count| {
+            let end = end_of_words(text, count);
+            let unit = Unit::parse(&text[..end])?;
+            Some(((exact(1, 1), unit), &text[end..]))
+        })
     })
 }
 
@@ -160,13 +240,17 @@ fn is_batch(text: &str) -> Option<&str> {
 }
 
 /// What is counted: batches, containers of a size that is said, or pieces.
-fn pieces(count: Exact, rest: &str, comma: bool) -> (Quantity, &str) {
+fn pieces(count: Exact, rest: &str, locale: Locale) -> (Quantity, &str) {
     if let Some(after) = is_batch(rest.trim_start()) {
         return (Quantity::Batches(count), after);
     }
-    match contained(&count, rest, comma) {
+    match contained(&count, rest, locale) {
         Some(found) => found,
-        None => (Quantity::Pieces(count, String::new()), rest),
+        None => {
+            let after = counted(rest, locale.words);
+            let rest = if after.len() < rest.trim_start().len() { after } else { rest };
+            (Quantity::Pieces(count, String::new()), rest)
+        }
     }
 }
 
@@ -174,7 +258,7 @@ fn pieces(count: Exact, rest: &str, comma: bool) -> (Quantity, &str) {
 fn contained<'a>(
     count: &Exact,
     rest: &'a str,
-    comma: bool,
+    locale: Locale,
 ) -> Option<(Quantity, &'a str)> {
     let rest = rest.trim_start();
     let (size, after) = match rest.strip_prefix('(') {
@@ -184,7 +268,7 @@ fn contained<'a>(
             (&rest[..end], &rest[end..])
         }
     };
-    let words = Lexicon::english();
+    let Locale { comma, words } = locale;
     let after = after.trim_start();
     let after = words.containers.iter().find_map(|word| strip_word(after, word))?;
     let (value, unit) = number(size, comma)?;
@@ -193,15 +277,10 @@ fn contained<'a>(
 }
 
 /// Further terms of the same dimension: `1 lb 4 oz`, `3/4 cup plus 2 tbsp`.
-fn summed<'a>(
-    first: (Exact, Unit),
-    rest: &'a str,
-    comma: bool,
-    words: &Lexicon,
-) -> (Quantity, &'a str) {
+fn summed(first: (Exact, Unit), rest: &str, locale: Locale) -> (Quantity, &str) {
     let mut terms = vec![first];
     let mut rest = rest;
-    while let Some((value, unit, after)) = term(rest, comma, words) {
+    while let Some((value, unit, after)) = term(rest, locale) {
         let last = terms.last().map(|(_, unit)| *unit);
         if !last.is_some_and(|last| last != unit && are_alike(last, unit)) {
             break;
@@ -215,16 +294,13 @@ fn summed<'a>(
     }
 }
 
-fn term<'a>(
-    text: &'a str,
-    comma: bool,
-    words: &Lexicon,
-) -> Option<(Exact, Unit, &'a str)> {
+fn term(text: &str, locale: Locale) -> Option<(Exact, Unit, &str)> {
+    let Locale { comma, words } = locale;
     let text = text.trim_start();
     let after = words.sum.iter().find_map(|word| strip_word(text, word)).unwrap_or(text);
     let (value, rest) = number(after, comma).or_else(|| in_words(after, words))?;
-    let (unit, rest) = unit_after(rest)?;
-    Some((value, unit, rest))
+    let ((worth, unit), rest) = unit_after(rest, words)?;
+    Some((value * worth, unit, rest))
 }
 
 /// Whether two units are both of weight or both of volume.
@@ -292,7 +368,8 @@ mod tests {
             ),
         ];
         for (text, quantity) in cases {
-            let found = measured(text, false).map(|found| (found.quantity, found.rest));
+            let found = measured(text, Locale::english())
+                .map(|found| (found.quantity, found.rest));
             assert_eq!(found, Ok((quantity, "")), "{text}");
         }
     }
@@ -306,7 +383,7 @@ mod tests {
             ("four or five", exact(9, 2), exact(4, 1)),
             ("1/2-3/4 cup", exact(5, 8), exact(1, 2)),
         ] {
-            let found = measured(text, false).expect("an amount");
+            let found = measured(text, Locale::english()).expect("an amount");
             let value = match found.quantity {
                 Quantity::Unit(value, _) | Quantity::Pieces(value, _) => value,
                 other => panic!("{other:?}"),
@@ -314,22 +391,25 @@ mod tests {
             let range = found.range.expect("a range");
             assert_eq!((&value, &value * range.0), (&middle, low), "{text}");
         }
-        assert!(measured("5 to 3 g", false).is_err());
+        assert!(measured("5 to 3 g", Locale::english()).is_err());
     }
 
     #[test]
     fn words_that_hedge_are_kept() {
-        let found = measured("about 500 g", false).expect("an amount");
+        let found = measured("about 500 g", Locale::english()).expect("an amount");
         assert_eq!(found.hedge.as_deref(), Some("about"));
-        let found = measured("2 level teaspoons", false).expect("an amount");
+        let found = measured("2 level teaspoons", Locale::english()).expect("an amount");
         assert_eq!(found.hedge.as_deref(), Some("level"));
-        let found = measured("2 large eggs", false).expect("an amount");
+        let found = measured("2 large eggs", Locale::english()).expect("an amount");
         assert_eq!((found.hedge.as_deref(), found.rest.trim()), (None, "large eggs"));
-        assert_eq!(measured("1 heaped teaspoon", false).err(), Some(Unmeasured::Heaped));
         assert_eq!(
-            measured("2 breakfast-cupfuls", false).err(),
+            measured("1 heaped teaspoon", Locale::english()).err(),
+            Some(Unmeasured::Heaped)
+        );
+        assert_eq!(
+            measured("2 breakfast-cupfuls", Locale::english()).err(),
             Some(Unmeasured::Vessel)
         );
-        assert_eq!(measured("some", false).err(), Some(Unmeasured::Nothing));
+        assert_eq!(measured("some", Locale::english()).err(), Some(Unmeasured::Nothing));
     }
 }

@@ -1,8 +1,10 @@
 //! Markdown to prose: the parser's events become our small tree; braces become live
 //! values; raw HTML is kept as the text it is.
+#![allow(clippy::wildcard_enum_match_arm, reason = "Markdown's events are not ours")]
 
 mod caution;
 mod live;
+mod quotation;
 
 use std::ops::Range;
 
@@ -19,9 +21,10 @@ const DEEPEST: usize = 12;
 /// The name of that fault.
 const TOO_DEEP: &str = "too-deep";
 
-/// The extensions that are read: tables, typographic quotes and dashes.
+/// The extensions that are read: tables, lists of things to tick, typographic quotes and
+/// dashes.
 pub(super) fn options() -> Options {
-    Options::ENABLE_TABLES | Options::ENABLE_SMART_PUNCTUATION
+    Options::ENABLE_TABLES | Options::ENABLE_TASKLISTS | Options::ENABLE_SMART_PUNCTUATION
 }
 
 /// Reads `text`, which is the Markdown at `place`.
@@ -88,7 +91,8 @@ enum Frame {
     Line(Vec<Inline<Brace>>),
     Link(String, Vec<Inline<Brace>>),
     Picture(Placed<String>, Vec<Inline<Brace>>),
-    Items(Option<u64>, Vec<Vec<Block<Brace>>>),
+    /// A list: its first number, whether its items are ticked, and they.
+    Items(Option<u64>, bool, Vec<Vec<Block<Brace>>>),
     Rows(Vec<Vec<Vec<Inline<Brace>>>>),
     Code(String),
 }
@@ -134,6 +138,7 @@ impl Builder<'_> {
             Event::Code(text) => self.inline(Inline::Code { text: text.into_string() }),
             Event::HardBreak => self.inline(Inline::Break),
             Event::Rule => self.block(Block::Rule),
+            Event::TaskListMarker(_) => self.ticked(),
             _ => {}
         }
     }
@@ -144,7 +149,7 @@ impl Builder<'_> {
             return;
         }
         match tag {
-            Tag::List(start) => self.push(Frame::Items(*start, Vec::new())),
+            Tag::List(start) => self.push(Frame::Items(*start, false, Vec::new())),
             Tag::Table(_) => self.push(Frame::Rows(Vec::new())),
             Tag::TableHead | Tag::TableRow => {
                 if let Some(Frame::Rows(rows)) = self.stack.last_mut() {
@@ -210,7 +215,9 @@ impl Builder<'_> {
             Some(Frame::Link(to, content)) => self.inline(Inline::Link { to, content }),
             Some(Frame::Picture(to, content)) => self.end_picture(&to, &content),
             Some(Frame::Blocks(content)) => self.end_blocks(end, content, range),
-            Some(Frame::Items(start, items)) => self.block(Block::List { start, items }),
+            Some(Frame::Items(start, ticks, items)) => {
+                self.block(Block::List { start, ticks, items });
+            }
             Some(Frame::Rows(rows)) => self.block(Block::Table { rows }),
             Some(Frame::Code(text)) => {
                 self.block(Block::Code { text: text.trim_end().to_owned() });
@@ -254,17 +261,33 @@ impl Builder<'_> {
     ) {
         match end {
             TagEnd::Item => {
-                if let Some(Frame::Items(_, items)) = self.stack.last_mut() {
+                if let Some(Frame::Items(_, _, items)) = self.stack.last_mut() {
                     items.push(content);
                 }
             }
             TagEnd::BlockQuote(_) => {
                 let first = self.text[range.clone()].find('\n').unwrap_or(range.len());
                 let place = self.place.part(range.start, range.start + first);
-                let quotation = caution::quotation(content, &place, self.faults);
+                let quotation = quotation::quotation(content, &place, self.faults);
                 self.block(quotation);
             }
             _ => content.into_iter().for_each(|block| self.block(block)),
+        }
+    }
+
+    /// The list that is open has items to tick.
+    fn ticked(&mut self) {
+        let open = self.stack.iter_mut().rev().find_map(|frame| match frame {
+            Frame::Items(_, ticks, _) => Some(ticks),
+            Frame::Blocks(_)
+            | Frame::Line(_)
+            | Frame::Link(..)
+            | Frame::Picture(..)
+            | Frame::Rows(_)
+            | Frame::Code(_) => None,
+        });
+        if let Some(ticks) = open {
+            *ticks = true;
         }
     }
 

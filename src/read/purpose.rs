@@ -3,114 +3,41 @@
 
 use crate::model::{AmountLine, Purpose};
 
-/// Words for what is put on later, each whole, wherever they stand in a section's name or
-/// in a note that begins with `for` or `to`.
-const WORDS: [(Purpose, &[&str]); 4] = [
-    (
-        Purpose::Wash,
-        &["wash", "glaze", "glazing", "brush", "brushing", "egging", "varnish"],
-    ),
-    (
-        Purpose::Dusting,
-        &[
-            "dusting",
-            "dust",
-            "flouring",
-            "greasing",
-            "grease",
-            "sprinkling",
-            "sprinkle",
-            "strewing",
-            "bench",
-            "finish",
-            "finishing",
-            "frying",
-            "serving",
-            "serve",
-        ],
-    ),
-    (
-        Purpose::Filling,
-        &[
-            "filling",
-            "fillings",
-            "fill",
-            "stuffing",
-            "frangipane",
-            "curd",
-            "jam",
-            "ganache",
-        ],
-    ),
-    (
-        Purpose::Topping,
-        &[
-            "topping",
-            "toppings",
-            "icing",
-            "frosting",
-            "streusel",
-            "garnish",
-            "decoration",
-            "decorating",
-            "coating",
-        ],
-    ),
-];
-
-/// Names of sections that say it alone: longer names that hold these words are doughs as
-/// well as not (`tin loaf`, `cream` for what is creamed).
-const NAMES: [(Purpose, &[&str]); 3] = [
-    (Purpose::RollIn, &["roll-in", "roll in", "butter block"]),
-    (Purpose::Dusting, &["tin", "tins", "pan", "pans", "tray", "trays"]),
-    (
-        Purpose::Filling,
-        &["custard", "pastry cream", "almond cream", "whipped cream", "buttercream"],
-    ),
-];
+use super::lexicon::Lexicon;
 
 /// The purpose that a section's name says.
-fn of_section(name: &str) -> Purpose {
+fn of_section(name: &str, words: &Lexicon) -> Purpose {
     let name = name.trim().to_lowercase();
-    let named = NAMES.iter().find(|(_, names)| names.contains(&name.as_str()));
-    named.map(|(purpose, _)| *purpose).or_else(|| of_words(&name)).unwrap_or_default()
+    let named = words.purpose_of_section(&name).or_else(|| words.purpose_in(&name));
+    named.unwrap_or_default()
 }
 
 /// The purpose that a note says: `for dusting`, `to glaze`; what is mixed where it says none.
-pub(super) fn of_note(note: Option<&str>) -> Purpose {
+pub(super) fn of_note(note: Option<&str>, words: &Lexicon) -> Purpose {
     let note = note.map(str::to_lowercase).unwrap_or_default();
-    let said = note.starts_with("for ") || note.starts_with("to ");
-    said.then(|| of_words(&note)).flatten().unwrap_or_default()
+    let said = words.says_what_for(&note);
+    said.then(|| words.purpose_in(&note)).flatten().unwrap_or_default()
 }
 
 /// The purpose of a line without weight: what is for something is put on, as the trade
 /// writes `for dusting`; what is `to taste` or `as needed` is mixed.
-pub(super) fn of_free(words: &str) -> Purpose {
-    let put_on = if words.trim().to_lowercase().starts_with("for ") {
-        Purpose::Dusting
-    } else {
-        Purpose::Mixed
-    };
-    of_words(&words.to_lowercase()).unwrap_or(put_on)
+pub(super) fn of_free(text: &str, words: &Lexicon) -> Purpose {
+    let text = text.trim().to_lowercase();
+    let put_on = if words.is_put_on(&text) { Purpose::Dusting } else { Purpose::Mixed };
+    words.purpose_in(&text).unwrap_or(put_on)
 }
 
 /// The line in its section: its own words say it before the section's name does.
-pub(super) fn within(section: &str, line: AmountLine) -> AmountLine {
+pub(crate) fn within(section: &str, line: AmountLine, words: &Lexicon) -> AmountLine {
     let purpose = match line.purpose {
-        Purpose::Mixed => of_section(section),
-        own => own,
+        Purpose::Mixed => of_section(section, words),
+        own @ (Purpose::RollIn
+        | Purpose::Wash
+        | Purpose::Dusting
+        | Purpose::Filling
+        | Purpose::Topping) => own,
     };
     AmountLine { purpose, ..line }
-}
-
-/// The purpose of the last of the words that says one: what a thing is comes last
-/// (`filling for the glaze`).
-fn of_words(text: &str) -> Option<Purpose> {
-    let mut words = text.split(|c: char| !c.is_alphanumeric()).rev();
-    words.find_map(|word| {
-        let named = WORDS.iter().find(|(_, words)| words.contains(&word));
-        named.map(|(purpose, _)| *purpose)
-    })
 }
 
 #[cfg(test)]
@@ -135,18 +62,18 @@ mod tests {
             ("streusel topping", Purpose::Topping),
             ("cream", Purpose::Mixed),
         ] {
-            assert_eq!(of_section(name), purpose, "{name}");
+            assert_eq!(of_section(name, Lexicon::english()), purpose, "{name}");
         }
     }
 
     #[test]
     fn notes_and_words_say_it_too() {
-        assert_eq!(of_note(Some("for dusting")), Purpose::Dusting);
-        assert_eq!(of_note(Some("to glaze")), Purpose::Wash);
-        assert_eq!(of_note(Some("cold")), Purpose::Mixed);
-        assert_eq!(of_note(Some("icing, sifted")), Purpose::Mixed);
-        assert_eq!(of_free("for the bench"), Purpose::Dusting);
-        assert_eq!(of_free("for rolling"), Purpose::Dusting);
-        assert_eq!(of_free("as needed"), Purpose::Mixed);
+        assert_eq!(of_note(Some("for dusting"), Lexicon::english()), Purpose::Dusting);
+        assert_eq!(of_note(Some("to glaze"), Lexicon::english()), Purpose::Wash);
+        assert_eq!(of_note(Some("cold"), Lexicon::english()), Purpose::Mixed);
+        assert_eq!(of_note(Some("icing, sifted"), Lexicon::english()), Purpose::Mixed);
+        assert_eq!(of_free("for the bench", Lexicon::english()), Purpose::Dusting);
+        assert_eq!(of_free("for rolling", Lexicon::english()), Purpose::Dusting);
+        assert_eq!(of_free("as needed", Lexicon::english()), Purpose::Mixed);
     }
 }

@@ -3,7 +3,10 @@
 use crate::measure::{
     Duration, Exact, Length, Size, Temperature, TemperatureStep, parse,
 };
-use crate::model::{Bake, Hold, Pace, Span, Tin, Wait};
+use crate::model::{Hold, Location, Pace, Span, Thaw, Tin, Wait};
+
+use super::kit::location;
+use super::lexicon::Lexicon;
 
 /// A number at the start of `text`, and what follows it.
 pub(super) fn number(text: &str, comma: bool) -> Option<(Exact, &str)> {
@@ -11,12 +14,14 @@ pub(super) fn number(text: &str, comma: bool) -> Option<(Exact, &str)> {
     if let Some(found) = thousands(text, comma) {
         return Some(found);
     }
-    let signs = |c: char| c.is_ascii_digit() || " .,/⁄½⅓⅔¼¾⅛⅜⅝⅞".contains(c);
+    let signs = |c: char| {
+        c.is_ascii_digit() || " .,/⁄½⅓⅔¼¾⅛⅜⅝⅞０１２３４５６７８９．／".contains(c)
+    };
     let end = text.find(|c| !signs(c)).unwrap_or(text.len());
     let mut prefix = &text[..end];
     while !prefix.is_empty() {
         let trimmed = prefix.trim_end();
-        if let Some(value) = parse(trimmed, comma) {
+        if let Some(value) = parse(&narrow(trimmed), comma) {
             let rest = &text[trimmed.len()..];
             // A number broken off in its middle is none.
             return (!rest.starts_with(|c: char| c.is_ascii_digit()))
@@ -28,10 +33,28 @@ pub(super) fn number(text: &str, comma: bool) -> Option<(Exact, &str)> {
     None
 }
 
-/// A number in groups of three digits, as its language parts them: `1,000`, `1.000`.
+/// Figures of the width of a Japanese letter as everyone else writes them: `１／２`.
+fn narrow(text: &str) -> String {
+    let one = |sign: char| match sign {
+        '０'..='９' | '．' | '／' => {
+            char::from_u32(u32::from(sign) - 0xfee0).unwrap_or(sign)
+        }
+        _ => sign,
+    };
+    text.chars().map(one).collect()
+}
+
+/// A number in groups of three digits, as its language parts them: `1,000`, `1.000`, `1 000`.
 fn thousands(text: &str, comma: bool) -> Option<(Exact, &str)> {
-    let sign = if comma { '.' } else { ',' };
+    let signs: &[char] = if comma { &['.', ' ', '\u{a0}', '\u{202f}'] } else { &[','] };
+    signs.iter().find_map(|sign| in_groups(text, *sign))
+}
+
+/// The same, parted by one sign.
+fn in_groups(text: &str, sign: char) -> Option<(Exact, &str)> {
     let end = text.find(|c: char| !c.is_ascii_digit() && c != sign).unwrap_or(text.len());
+    // A space behind the figures parts no groups.
+    let end = text[..end].trim_end().len();
     let mut groups = text[..end].split(sign);
     let first = groups.next().is_some_and(|group| (1..=3).contains(&group.len()));
     let rest = &text[end..];
@@ -173,6 +196,7 @@ fn in_time_unit(value: &Exact, unit: &str) -> Option<Duration> {
         "min" | "mins" | "minute" | "minutes" => value.clone(),
         "h" | "hour" | "hours" => value * whole(60),
         "d" | "day" | "days" => value * whole(1440),
+        "week" | "weeks" => value * whole(7 * 1440),
         _ => return None,
     }))
 }
@@ -220,30 +244,29 @@ pub(crate) fn wait(text: &str) -> Option<Wait> {
     (least <= usual && usual <= most).then_some(Wait { usual, least, most })
 }
 
-/// A hold: `up to 16 h`, `up to 8 h on the rack`, `up to 2 days in the fridge`.
-pub(crate) fn hold(text: &str) -> Option<Hold> {
+/// A hold: `up to 16 h`, `up to 8 h on the rack`, `up to 2 days in the fridge`, `up to 4 weeks in
+/// the freezer, thaw 9 h in the fridge`.
+pub(super) fn hold(text: &str, words: &Lexicon) -> Option<Hold> {
     let text = text.trim().strip_prefix("up to")?;
-    let preposition = [" on the ", " in the ", " at the ", " in a ", " in "];
-    let found = preposition.iter().find_map(|word| text.split_once(word));
-    let (time, place) = found.map_or((text, None), |(time, place)| (time, Some(place)));
-    Some(Hold {
-        up_to: duration(time)?,
-        at_place: place.map(|place| place.trim().to_owned()),
-    })
+    let (stays, thaw) = match text.split_once(", thaw ") {
+        Some((stays, thawed)) => (stays, Some(thaw(thawed, words)?)),
+        None => (text, None),
+    };
+    let (time, at_place) = placed(stays, words);
+    Some(Hold { up_to: duration(time)?, at_place, thaw })
 }
 
-/// Oven and time: `190 °C, 22 min`; with the fan's own setting where the oven was written
-/// with a fan: `fan 170 °C, 22 min`.
-pub(crate) fn bake(text: &str) -> Option<(Bake, Option<Temperature>)> {
-    let (oven, time) = text.split_once(',')?;
-    let (oven, fan) = match oven.trim().strip_prefix("fan ") {
-        Some(fan) => {
-            let fan = temperature(fan)?;
-            (fan.without_fan(), Some(fan))
-        }
-        None => (temperature(oven)?, None),
-    };
-    Some((Bake { oven, time: wait(time)? }, fan))
+/// `9 h in the fridge`, `8 h to 12 h in the fridge`.
+fn thaw(text: &str, words: &Lexicon) -> Option<Thaw> {
+    let (time, place) = placed(text, words);
+    Some(Thaw { time: wait(time)?, place: place? })
+}
+
+/// What is said, and where: `12 h in the fridge`.
+pub(super) fn placed<'a>(text: &'a str, words: &Lexicon) -> (&'a str, Option<Location>) {
+    let preposition = [" on the ", " in the ", " at the ", " in a ", " in "];
+    let found = preposition.iter().find_map(|word| text.split_once(word));
+    found.map_or((text, None), |(said, place)| (said, Some(location(place, words))))
 }
 
 #[cfg(test)]
@@ -274,11 +297,21 @@ mod tests {
             (minutes(60, 1), minutes(45, 1), minutes(120, 1))
         );
         assert_eq!(super::wait("60 min (2 h to 3 h)"), None);
-        let hold = hold("up to 8 h on the rack").expect("a hold");
+        let hold = hold("up to 8 h on the rack", Lexicon::english()).expect("a hold");
         assert_eq!(
-            (hold.up_to, hold.at_place.as_deref()),
+            (hold.up_to, hold.at_place.as_ref().map(|place| &*place.written)),
             (minutes(480, 1), Some("rack"))
         );
+        let hold = |text: &str| super::hold(text, Lexicon::english());
+        let frozen = hold("up to 4 weeks in the freezer, thaw 8 h to 12 h in the fridge");
+        let frozen = frozen.expect("a hold");
+        let thaw = frozen.thaw.expect("it thaws");
+        assert_eq!(
+            (frozen.up_to, thaw.time.usual),
+            (minutes(40_320, 1), minutes(480, 1))
+        );
+        assert_eq!((thaw.time.most, &*thaw.place.written), (minutes(720, 1), "fridge"));
+        assert_eq!(hold("up to 4 weeks in the freezer, thaw 9 h"), None);
         let span = span("10 min + 20 s per piece").expect("a span");
         assert_eq!(span.pace, Some(Pace::Piece(minutes(1, 3))));
         assert_eq!(span.least, minutes(10, 1));
@@ -309,10 +342,5 @@ mod tests {
         assert_eq!(temperature("32°F"), Some(Temperature::celsius(exact(0, 1))));
         assert_eq!(temperature("-18 °C"), Some(Temperature::celsius(exact(-18, 1))));
         assert_eq!(temperature("190 C"), None);
-        let (fan, setting) = bake("fan 170 °C, 20 min").expect("a bake");
-        assert_eq!(fan.oven, Temperature::celsius(exact(190, 1)));
-        assert_eq!(setting, Some(Temperature::celsius(exact(170, 1))));
-        let (bake, _) = bake("190 °C, 20–25 min").expect("a bake");
-        assert_eq!(bake.time.most, minutes(25, 1));
     }
 }

@@ -1,8 +1,9 @@
 //! One recipe file to a recipe.
 
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use crate::fault::{Fault, Place, Placed, clip, instead};
+use crate::fault::{Fault, Place, Placed, clip};
 use crate::measure::{Exact, Mass, exact};
 use crate::model::{
     Accept, Included, Makes, Part, Preferment, Quantity, Recipe, Section, Shown, Step,
@@ -11,18 +12,24 @@ use crate::model::{
 use crate::said;
 
 use super::fields::{Fields, entries};
+use super::lexicon::{Lexicon, Locale};
+use super::mark::mark;
 use super::measured::measured;
 use super::yaml::Node;
-use super::{amount, body, picture, prose, purpose, quantity, ticket, yaml};
+use super::{
+    alternative, amount, body, picture, prose, purpose, quantity, swaps, ticket,
+};
 
 /// What a recipe's head may say.
-const KEYS: [&str; 19] = [
+const KEYS: [&str; 21] = [
     "title",
     "summary",
     "makes",
     "family",
     "formula",
     "preferment",
+    "swaps",
+    "own page",
     "dough temperature",
     "dough density",
     "loss",
@@ -38,44 +45,39 @@ const KEYS: [&str; 19] = [
     "accept",
 ];
 
-/// A page holds every number at every size: more sizes would make it heavy.
-const MOST_SIZES: usize = 6;
+/// More sizes than anyone asks for.
+const MOST_ASKED: usize = 24;
 
-/// Reads the recipe `name` from the text of `file`. `comma` says whether `1,5` is written.
+/// Reads the recipe `name` from the text of `file`. `locale` is how
+/// numbers and amounts are written.
 pub(super) fn read(
     file: &Arc<str>,
     text: &str,
     name: &str,
-    comma: bool,
+    locale: Locale,
     faults: &mut Vec<Fault>,
 ) -> Option<Recipe> {
-    let Some(head) = body::head(text) else {
-        faults.push(body::missing_head(file, text));
-        return None;
-    };
-    let node = yaml::parse(file, head.yaml, head.start)
-        .map_err(|fault| faults.push(fault))
-        .ok()?;
+    let (head, node) = body::parsed_head(file, text, faults)?;
     let mut fields = Fields::new(node, &KEYS, faults);
-    let mut recipe = read_head(&mut fields, name, comma, (file, text));
+    let mut recipe = read_head(&mut fields, name, locale, (file, text));
     fields.finish();
     let place = Place::new(file, head.body, text.len());
-    read_body(&text[head.body..], &place, &mut recipe, faults);
+    read_body(&text[head.body..], &place, &mut recipe, locale.words, faults);
     Some(recipe)
 }
 
 fn read_head(
     fields: &mut Fields,
     name: &str,
-    comma: bool,
+    locale: Locale,
     (file, text): (&Arc<str>, &str),
 ) -> Recipe {
     let mut unread = Unread::default();
     let title = fields.needed("title", "Crescents");
     let summary = fields.needed("summary", said!("example-recipe-summary")).value;
-    let makes = stated(fields, comma, &mut unread);
+    let makes = stated(fields, locale, &mut unread);
     let tin = tin_of(fields, makes.as_ref());
-    let formula = formula(fields, comma, text, &mut unread);
+    let formula = formula(fields, locale, text, &mut unread);
     let videos = videos(fields, &mut unread);
     Recipe {
         name: name.to_owned(),
@@ -84,7 +86,11 @@ fn read_head(
         makes,
         family: fields.text("family").map(|family| family.value),
         formula,
+        untold: None,
         preferments: preferments(fields),
+        swaps: swaps::swaps(fields, locale),
+        own_pages: fields.list("own page").unwrap_or_default(),
+        way: None,
         dough_temperature: fields.parsed(
             "dough temperature",
             "22 °C",
@@ -114,6 +120,7 @@ fn read_head(
         parts: Vec::new(),
         pictures: Vec::new(),
         links: Vec::new(),
+        marks: BTreeMap::new(),
         unread,
         place: Place::new(file, 0, text.len()),
     }
@@ -132,7 +139,7 @@ fn also_for(fields: &mut Fields) -> Vec<Placed<u64>> {
     };
     let sizes = |text: &str| {
         let sizes: Option<Vec<u64>> = text.split(',').map(size).collect();
-        sizes.filter(|sizes| sizes.len() <= MOST_SIZES)
+        sizes.filter(|sizes| sizes.len() <= MOST_ASKED)
     };
     let said = fields.parsed("also for", "6, 8, 18, 24", sizes);
     said.map_or_else(Vec::new, |said| {
@@ -167,11 +174,11 @@ fn tin_of(fields: &mut Fields, makes: Option<&Placed<Makes>>) -> Option<Placed<T
 /// `1 lb 9 oz`.
 fn stated(
     fields: &mut Fields,
-    comma: bool,
+    locale: Locale,
     unread: &mut Unread,
 ) -> Option<Placed<Makes>> {
     let text = fields.text("makes")?;
-    match makes(&text.value, comma) {
+    match makes(&text.value, locale) {
         Some(makes) => Some(Placed::new(makes, text.place)),
         None => {
             let message = said!("bad-makes", makes = clip(&text.value));
@@ -185,8 +192,8 @@ fn stated(
 
 /// What a batch makes. A range of pieces counts as its middle, a
 /// half as one more: each is then the smaller, and none is short.
-fn makes(text: &str, comma: bool) -> Option<Makes> {
-    let found = measured(text, comma).ok()?;
+fn makes(text: &str, locale: Locale) -> Option<Makes> {
+    let found = measured(text, locale).ok()?;
     let rest = found.rest.trim();
     let weight = match &found.quantity {
         Quantity::Unit(value, unit) => unit.grams().map(|grams| value * grams),
@@ -267,7 +274,7 @@ pub(crate) fn density(text: &str) -> Option<Exact> {
 
 fn formula(
     fields: &mut Fields,
-    comma: bool,
+    locale: Locale,
     text: &str,
     unread: &mut Unread,
 ) -> Vec<Section> {
@@ -283,7 +290,7 @@ fn formula(
     let mut sections = Vec::new();
     for (name, node) in entries {
         let mut lines = lines(&name, node, &mut room, (fields, unread));
-        lines.retain(|line| match run_on(&line.place, text) {
+        lines.retain(|line| match run_on(&line.place, text, locale) {
             Some(fault) => {
                 fields.faults().push(fault);
                 unread.lines.push(text[line.place.start..line.place.end].to_lowercase());
@@ -291,7 +298,7 @@ fn formula(
             }
             None => true,
         });
-        sections.push(section(name, lines, comma, (fields, unread)));
+        sections.push(section(name, lines, locale, (fields, unread)));
     }
     sections
 }
@@ -334,7 +341,7 @@ fn lines(
 fn section(
     name: Placed<String>,
     items: Vec<Placed<Node>>,
-    comma: bool,
+    locale: Locale,
     (fields, unread): (&mut Fields, &mut Unread),
 ) -> Section {
     let mut lines = Vec::new();
@@ -347,8 +354,8 @@ fn section(
                 continue;
             }
         };
-        match amount::line(&text, comma) {
-            Ok(line) => lines.push(purpose::within(&name.value, line)),
+        match amount::line(&text, locale) {
+            Ok(line) => lines.push(purpose::within(&name.value, line, locale.words)),
             Err(fault) => {
                 unread.lines.push(text.value.to_lowercase());
                 fields.faults().push(fault);
@@ -360,7 +367,7 @@ fn section(
 
 /// A line of the formula that lacks its `- `, and would be read as a part of the one above
 /// it: an ingredient, and what it brings to those who must not eat it, would be lost.
-fn run_on(place: &Place, text: &str) -> Option<Fault> {
+fn run_on(place: &Place, text: &str, locale: Locale) -> Option<Fault> {
     let written = text.get(place.start..place.end)?;
     if written.starts_with(['"', '\'', '|', '>']) {
         return None;
@@ -370,18 +377,33 @@ fn run_on(place: &Place, text: &str) -> Option<Fault> {
         let bare = line.trim();
         let start = at + (line.len() - line.trim_start().len());
         let weighed =
-            amount::quantity(bare, true).is_some_and(|(_, name)| !name.is_empty());
+            amount::quantity_in(bare, locale).is_some_and(|(_, name)| !name.is_empty());
         if at > 0 && weighed {
             let place = place.part(start, start + bare.len());
             let message = said!("line-run-on");
-            return Some(
-                Fault::error("bad-amount", &place, message)
-                    .help(said!("line-run-on-help", line = bare)),
-            );
+            let fault = Fault::error("bad-amount", &place, message)
+                .help(said!("line-run-on-help", line = bare));
+            return Some(item_of_its_own(fault, text));
         }
         at += line.len();
     }
     None
+}
+
+/// The fault with the change that begins its line as the item above it begins.
+fn item_of_its_own(fault: Fault, text: &str) -> Fault {
+    let start_of = |at: usize| text[..at].rfind('\n').map_or(0, |found| found + 1);
+    let start = start_of(fault.place.start);
+    let mut above = text[..start].lines().rev();
+    let item = above.find_map(|line| {
+        let blanks = line.len() - line.trim_start().len();
+        line.trim_start().starts_with("- ").then(|| &line[..blanks])
+    });
+    let place = Place::new(&fault.place.file, start, fault.place.start);
+    match item {
+        Some(blanks) => fault.mended(place, [blanks, "- "].concat()),
+        None => fault,
+    }
 }
 
 /// A line with a colon in it, which YAML takes for a key.
@@ -419,10 +441,11 @@ fn video(name: Placed<String>, node: Placed<Node>, fields: &mut Fields) -> Optio
         Node::Text(address)
             if address.starts_with("https://") || address.starts_with("http://") =>
         {
+            let (address, from) = video_from(&address, &node.place, fields.faults());
             let address = Placed::new(address, node.place);
-            Some(Video { name: name.value, address, length: None, still: None })
+            Some(Video { name: name.value, address, from, length: None, still: None })
         }
-        _ => {
+        Node::Empty | Node::Text(_) | Node::List(_) | Node::Map(_) => {
             fields.faults().push(
                 Fault::error("bad-value", &node.place, said!("video-without-address"))
                     .help(said!("video-without-address-help")),
@@ -432,6 +455,39 @@ fn video(name: Placed<String>, node: Placed<Node>, fields: &mut Fields) -> Optio
     }
 }
 
+/// `https://… from 8:25`: the address, and where to begin.
+fn video_from(
+    text: &str,
+    place: &Place,
+    faults: &mut Vec<Fault>,
+) -> (String, Option<u64>) {
+    let Some((address, said)) = text.split_once(char::is_whitespace) else {
+        return (text.to_owned(), None);
+    };
+    let from = said.trim().strip_prefix("from ").and_then(|at| start(at.trim()));
+    if from.is_none() {
+        let message = said!("video-start", said = said.trim());
+        faults.push(
+            Fault::error("bad-value", place, message).help(said!("video-start-help")),
+        );
+    }
+    (address.to_owned(), from)
+}
+
+/// `8:25`, `1:02:05`: hours, minutes and seconds of a video, in seconds.
+fn start(text: &str) -> Option<u64> {
+    let parts: Vec<&str> = text.split(':').collect();
+    let sound = |(at, part): (usize, &&str)| {
+        let digits = part.bytes().all(|byte| byte.is_ascii_digit());
+        let value = part.parse::<u64>().ok().filter(|_| digits)?;
+        (at == 0 && (1..=3).contains(&part.len()) || part.len() == 2 && value < 60)
+            .then_some(value)
+    };
+    let values: Vec<u64> = parts.iter().enumerate().map(sound).collect::<Option<_>>()?;
+    let seconds = values.iter().fold(0, |sum, value| 60 * sum + value);
+    (2..=3).contains(&parts.len()).then_some(seconds)
+}
+
 /// `accept: { sheet-too-thin: "demonstration of tearing" }`.
 fn accept(fields: &mut Fields) -> Vec<Accept> {
     let Some(node) = fields.take("accept") else { return Vec::new() };
@@ -439,7 +495,7 @@ fn accept(fields: &mut Fields) -> Vec<Accept> {
         .into_iter()
         .filter_map(|(fault, reason)| match reason.value {
             Node::Text(reason) => Some(Accept { fault, reason }),
-            _ => {
+            Node::Empty | Node::List(_) | Node::Map(_) => {
                 fields.faults().push(
                     Fault::error(
                         "bad-value",
@@ -457,8 +513,14 @@ fn accept(fields: &mut Fields) -> Vec<Accept> {
 /// More headings than this are not read.
 const MOST_PARTS: usize = 200;
 
-fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fault>) {
-    let body::Body { parts, stray } = body::parts(text, place, faults);
+fn read_body(
+    body: &str,
+    place: &Place,
+    recipe: &mut Recipe,
+    words: &Lexicon,
+    faults: &mut Vec<Fault>,
+) {
+    let body::Body { parts, stray } = body::parts(body, place, faults);
     recipe.unread.method = stray;
     let too_many = parts.get(MOST_PARTS).and_then(|part| part.title.as_ref());
     faults.extend(too_many.map(|title| {
@@ -468,17 +530,45 @@ fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fa
     }));
     for part in parts.into_iter().take(MOST_PARTS) {
         let at = place.part(part.prose.start, part.prose.end);
-        let prose = prose::read(&text[part.prose.clone()], &at, faults);
+        let written = &body[part.prose.clone()];
+        let prose = prose::read(written, &at, faults);
         let content = prose.blocks;
         recipe.pictures.extend(prose.pictures);
         recipe.links.extend(prose.links);
         match (part.title, part.ticket) {
-            (None, _) => recipe.opening = content,
-            (Some(title), None) => recipe.parts.push(Part::Prose { title, content }),
+            (None, _) => {
+                let own = mark(&[&recipe.title.value, &recipe.summary, written]);
+                recipe.marks.insert(String::new(), own);
+                recipe.opening = content;
+            }
+            (Some(title), None) => {
+                let name = body::name(&title.value);
+                let own = mark(&[&title.value, written]);
+                recipe.marks.entry(name.clone()).or_insert(own);
+                recipe.parts.push(Part::Prose { name, title, content });
+            }
             (Some(title), Some(text)) => {
                 let mut step = new_step(title, text.place.clone());
+                let own = mark(&[&step.title.value, written, until(&text.value)]);
+                recipe.marks.insert(step.name.clone(), own);
                 step.prose = content;
-                recipe.unread.method |= !ticket::read(&text, &mut step, faults);
+                recipe.unread.method |= !ticket::read(&text, &mut step, words, faults);
+                for other in part.others {
+                    let whole = alternative::read(
+                        other.name,
+                        &other.ticket,
+                        &mut step,
+                        words,
+                        faults,
+                    );
+                    recipe.unread.method |= !whole;
+                    let (from, to) = (other.prose.start, other.prose.end);
+                    let place = place.part(from, to);
+                    let prose = prose::read(&body[from..to], &place, faults);
+                    alternative::told(&mut step, prose.blocks);
+                    recipe.pictures.extend(prose.pictures);
+                    recipe.links.extend(prose.links);
+                }
                 recipe.parts.push(Part::Step(Box::new(step)));
             }
         }
@@ -486,6 +576,12 @@ fn read_body(text: &str, place: &Place, recipe: &mut Recipe, faults: &mut Vec<Fa
     few_turns(recipe, faults);
     name_apart(recipe, faults);
     super::divide::settle(recipe);
+    super::days::settle(recipe, faults);
+}
+
+/// What a ticket says of how to tell that the step is done, as it is written.
+fn until(ticket: &str) -> &str {
+    ticket.lines().find_map(|line| line.strip_prefix("until:")).unwrap_or_default()
 }
 
 /// More turns than this are not worked out. Usual are three to six (common practice, no
@@ -530,22 +626,29 @@ fn name_apart(recipe: &Recipe, faults: &mut Vec<Fault>) {
 }
 
 fn unknown_step(after: &Placed<String>, names: &[&str]) -> Fault {
-    let help = instead(&after.value, names, said!("names-steps"));
     let message = said!("unknown-step", step = after.value);
-    Fault::error("unknown-step", &after.place, message).help(help)
+    Fault::error("unknown-step", &after.place, message).one_of(
+        &after.value,
+        names,
+        said!("names-steps"),
+    )
 }
 
 fn new_step(title: Placed<String>, place: Place) -> Step {
     Step {
         name: body::name(&title.value),
         title,
+        day: None,
         after: None,
         uses: Vec::new(),
         kit: Vec::new(),
         hands: None,
+        mixing: None,
+        goals: Vec::new(),
         wait: None,
         at_place: None,
         at: None,
+        proof: Vec::new(),
         hold: None,
         sheet: None,
         roll: None,
@@ -559,12 +662,17 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
         bake: None,
         fan: None,
         per_tray: None,
+        tray_rows: Vec::new(),
         core: None,
         cool: None,
         until: None,
         watch: None,
-        picture: None,
+        pictures: Vec::new(),
         printed: true,
+        optional: false,
+        friction: None,
+        sheeter: None,
+        others: Vec::new(),
         prose: Vec::new(),
         place,
     }
@@ -577,7 +685,7 @@ mod tests {
     use super::*;
 
     fn stated(text: &str, comma: bool) -> Option<Makes> {
-        makes(text, comma)
+        makes(text, Locale { comma, ..Locale::english() })
     }
 
     #[test]

@@ -2,6 +2,12 @@
 //! complete and check while someone types. They know the keys and the plainest shapes; what
 //! a value means only the readers know.
 
+use std::sync::OnceLock;
+
+use serde_json::Value;
+
+use super::parts_of;
+
 /// A kind of text that has a schema.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Shape {
@@ -17,6 +23,56 @@ pub enum Shape {
     Recipe,
     /// The head of a technique.
     Technique,
+    /// The head of a recipe or technique in a further language.
+    Translation,
+}
+
+impl Shape {
+    /// Every kind.
+    pub const ALL: [Self; 7] = [
+        Self::Course,
+        Self::Pantry,
+        Self::Glossary,
+        Self::Class,
+        Self::Recipe,
+        Self::Technique,
+        Self::Translation,
+    ];
+
+    /// What a file is, by its path below the content folder.
+    pub fn of(path: &str) -> Option<Self> {
+        let further = path.strip_prefix("in/").and_then(|path| path.split_once('/'));
+        if let Some((_, path)) = further {
+            let (folder, _, ending) = parts_of(path);
+            let is_text = matches!((folder, ending), ("recipes" | "techniques", "md"));
+            return is_text.then_some(Self::Translation);
+        }
+        match parts_of(path) {
+            ("", "course", "yaml") => Some(Self::Course),
+            ("", "pantry", "yaml") => Some(Self::Pantry),
+            ("", "glossary", "yaml") => Some(Self::Glossary),
+            ("classes", _, "yaml") => Some(Self::Class),
+            ("recipes", _, "md") => Some(Self::Recipe),
+            ("techniques", _, "md") => Some(Self::Technique),
+            _ => None,
+        }
+    }
+
+    /// Whether all of it is keys and values: else it has a head and a body.
+    pub fn is_yaml(self) -> bool {
+        match self {
+            Self::Course | Self::Pantry | Self::Glossary | Self::Class => true,
+            Self::Recipe | Self::Technique | Self::Translation => false,
+        }
+    }
+}
+
+/// The schema of a kind of text, taken apart.
+pub(crate) fn tree(shape: Shape) -> &'static Value {
+    static ALL: [OnceLock<Value>; Shape::ALL.len()] =
+        [const { OnceLock::new() }; Shape::ALL.len()];
+    let at = Shape::ALL.iter().position(|one| *one == shape).unwrap_or(0);
+    ALL[at].get_or_init(|| serde_json::from_str(schema(shape)).unwrap_or_default())
 }
 
 /// The schema of a kind of text, as JSON.
@@ -28,6 +84,7 @@ pub fn schema(shape: Shape) -> &'static str {
         Shape::Class => include_str!("schema/class.json"),
         Shape::Recipe => include_str!("schema/recipe.json"),
         Shape::Technique => include_str!("schema/technique.json"),
+        Shape::Translation => include_str!("schema/translation.json"),
     }
 }
 
@@ -70,6 +127,7 @@ mod tests {
     }
 
     #[test]
+    #[expect(clippy::too_many_lines, reason = "a table")]
     fn schemas_know_the_readers_keys() {
         const ODD: &str = "qqqqqqqq: 1";
         let head = format!("---\n{ODD}\n---\n");
@@ -120,6 +178,13 @@ mod tests {
             ),
             ("recipes/a.md", &head, Shape::Recipe, "/properties"),
             ("techniques/a.md", &head, Shape::Technique, "/properties"),
+            ("in/fr/recipes/a.md", &head, Shape::Translation, "/properties"),
+            (
+                "recipes/a.md",
+                "---\n---\n## a\n~~~ticket\nqqqqqqqq: 1\n~~~\n",
+                Shape::Recipe,
+                "/$defs/ticket/properties",
+            ),
             (
                 "techniques/a.md",
                 "---\ndrawing:\n  - qqqqqqqq: 1\n---\n",

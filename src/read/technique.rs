@@ -7,8 +7,9 @@ use crate::model::{Demonstration, Technique};
 use crate::said;
 
 use super::fields::Fields;
+use super::mark::mark;
 use super::yaml::Node;
-use super::{body, cut, prose, quantity, shaping, yaml};
+use super::{body, cut, prose, quantity, shaping};
 
 /// Reads the technique `name` from the text of `file`.
 pub(super) fn read(
@@ -17,13 +18,7 @@ pub(super) fn read(
     name: &str,
     faults: &mut Vec<Fault>,
 ) -> Option<Technique> {
-    let Some(head) = body::head(text) else {
-        faults.push(body::missing_head(file, text));
-        return None;
-    };
-    let node = yaml::parse(file, head.yaml, head.start)
-        .map_err(|fault| faults.push(fault))
-        .ok()?;
+    let (head, node) = body::parsed_head(file, text, faults)?;
     let mut fields =
         Fields::new(node, &["title", "summary", "drawing", "shapes"], faults);
     let title = fields.needed("title", "The letter turn");
@@ -38,6 +33,7 @@ pub(super) fn read(
     let of_stages = stages.filter_map(|frame| Some(frame.picture.as_ref()?.file.clone()));
     let pictures = prose.pictures.into_iter().chain(of_stages).collect();
     let (content, links) = (prose.blocks, prose.links);
+    let mark = mark(&[&title.value, &summary, &text[head.body..]]);
     Some(Technique {
         name: name.to_owned(),
         title,
@@ -45,8 +41,10 @@ pub(super) fn read(
         drawings,
         shapes,
         content,
+        title_in: None,
         pictures,
         links,
+        mark,
         place,
     })
 }

@@ -1,5 +1,6 @@
 //! The message files of a theme, in the syntax of Project Fluent: words, `{ $name }` where a
 //! value goes, and choices between forms.
+#![allow(clippy::wildcard_enum_match_arm, reason = "the syntax of messages is not ours")]
 
 use fluent_syntax::ast::{
     Entry, Expression, InlineExpression, Pattern, PatternElement, VariantKey,

@@ -34,6 +34,26 @@ pub(crate) enum Node {
     Map(Vec<(Placed<String>, Placed<Node>)>),
 }
 
+impl Node {
+    /// The text; `None` where something else was written.
+    pub(crate) fn text(&self) -> Option<&str> {
+        match self {
+            Self::Text(text) => Some(text),
+            Self::Empty | Self::List(_) | Self::Map(_) => None,
+        }
+    }
+}
+
+impl Placed<Node> {
+    /// The items of a list; itself where it is none.
+    pub(crate) fn items(self) -> Vec<Self> {
+        match self.value {
+            Node::List(items) => items,
+            Node::Empty | Node::Text(_) | Node::Map(_) => vec![self],
+        }
+    }
+}
+
 /// Reads `text` as the YAML of `file`, in which it begins at byte `offset`.
 pub(crate) fn parse(
     file: &Arc<str>,
@@ -227,8 +247,11 @@ impl Placer<'_> {
                     let place = self.line_of(key.place.start - self.offset);
                     let message = said!("yaml-no-space");
                     let right = key.value.trim_start_matches('-');
+                    let dash =
+                        Place::new(self.file, key.place.start + 1, key.place.start + 1);
                     Fault::error("bad-yaml", &place, message)
                         .help(said!("yaml-no-space-help", line = right))
+                        .mended(dash, " ")
                 };
                 let slip = key.value.starts_with('-').then(fault);
                 slip.or_else(|| self.run_on(value))
@@ -259,7 +282,11 @@ impl Placer<'_> {
         if let Some(slip) = slip {
             let at = self.offset + slip.at.start..self.offset + slip.at.end;
             let place = Place::new(self.file, at.start, at.end);
-            return Fault::error("bad-yaml", &place, slip.message).help(slip.help);
+            let (by, text) = slip.mending;
+            let put = Place::new(self.file, self.offset + by.start, self.offset + by.end);
+            return Fault::error("bad-yaml", &place, slip.message)
+                .help(slip.help)
+                .mended(put, text);
         }
         let place = error.location().map_or_else(
             || Place::new(self.file, self.offset, self.offset),

@@ -40,6 +40,9 @@ pub struct CourseSheet {
     pub lessons: Vec<LessonSheet>,
     /// The classes in the order of their first sessions.
     pub classes: Vec<ClassLink>,
+    /// The laws by which allergens are declared, by key, in the order asked for; none where
+    /// the course does not say.
+    pub laws: Vec<String>,
     /// House cautions.
     pub cautions: Vec<String>,
     /// The look of its handouts.
@@ -52,6 +55,23 @@ pub struct CourseSheet {
     pub offline: bool,
     /// Whether run sheets, orders and prices of classes stand on the site.
     pub papers_on_site: bool,
+    /// The editions in other languages.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub others: Vec<OtherEdition>,
+}
+
+/// The edition of a course in another language.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct OtherEdition {
+    /// Its language's tag.
+    pub language: String,
+    /// What the language calls itself.
+    pub name: String,
+    /// The way from this site's root to that one's: `fr/`, `../`.
+    pub way: String,
+    /// Where that site stands, ending in a slash.
+    pub address: Option<String>,
 }
 
 /// The course's own look, laid over its theme.
@@ -145,12 +165,27 @@ pub struct TechniqueSheet {
     pub title: String,
     /// What it is, in a sentence.
     pub summary: String,
+    /// The language of both, where it is not the edition's.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub title_in: Option<String>,
     /// What to draw, in order.
     pub demonstrations: Vec<Demo>,
     /// The text.
     pub content: Vec<Block<Label>>,
-    /// Recipes that link to it: file name and title.
-    pub used_in: Vec<[String; 2]>,
+    /// Recipes that link to it.
+    pub used_in: Vec<UsedIn>,
+}
+
+/// A recipe that links to a technique.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct UsedIn {
+    /// The recipe's file name.
+    pub recipe: String,
+    /// Its title.
+    pub title: String,
+    /// The title's language, where it is not the edition's.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub title_in: Option<String>,
 }
 
 /// One thing to draw.
@@ -280,4 +315,17 @@ impl Paper {
             Self::Letter => "letter",
         }
     }
+}
+
+/// What was noted of a recipe at the bench; for its author alone.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct NotesSheet {
+    /// The recipe's file name.
+    pub recipe: String,
+    /// Its title; the file name where there is none.
+    pub title: String,
+    /// What is not yet taken up: the day and the words.
+    pub open: Vec<[String; 2]>,
+    /// What is taken up.
+    pub taken_up: Vec<[String; 2]>,
 }

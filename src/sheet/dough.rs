@@ -5,29 +5,29 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::dough::Direction;
-use crate::dough::cutting::Stroke;
+use crate::dough::cutting::{Form, Stroke};
 use crate::measure::Label;
+use crate::model::{Folding, LockIn};
 
-/// The lamination.
+/// The lamination, or the turns of a dough whose fat is mixed in.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct Lamination {
-    /// The lock-in; `null` where the recipe begins with an already layered dough that
-    /// cannot be followed back.
+    /// The lock-in; `null` where an included dough had it, or none has.
     pub lock_in: Option<LockInFact>,
     /// Whether the fat is outside.
     pub inverted: bool,
     /// The turns in order, by word: `book`, `letter`.
-    pub turns: Vec<String>,
+    pub turns: Vec<Folding>,
     /// The folds in order.
     pub folds: Vec<Fold>,
-    /// Fat layers at the end.
-    pub fat_layers: u64,
-    /// All layers where dough that touches dough has merged: 2 × fat + 1.
-    pub layers_merged: u64,
+    /// Fat layers at the end; `null` for a dough that is turned with its fat mixed in.
+    pub fat_layers: Option<u64>,
+    /// All layers where dough that touches dough has merged: 2 × fat + 1; `null` likewise.
+    pub layers_merged: Option<u64>,
     /// Every ply counted.
     pub layers_unmerged: u64,
-    /// Roll-in fat over dough without it, in percent.
-    pub fat_percent_of_dough: f64,
+    /// Roll-in fat over dough without it, in percent; `null` likewise.
+    pub fat_percent_of_dough: Option<f64>,
     /// Every rolled sheet in order.
     pub sheets: Vec<SheetFact>,
 }
@@ -38,7 +38,7 @@ pub struct LockInFact {
     /// The step.
     pub step: String,
     /// `envelope`, `letter` or `book`.
-    pub kind: String,
+    pub kind: LockIn,
     /// Whether the fat is outside: then the sheet is of fat and the block of dough.
     pub inverted: bool,
     /// The sheet of dough, the side that is folded, cm.
@@ -91,7 +91,7 @@ pub struct Fold {
     /// The step's heading.
     pub title: String,
     /// `book`, `letter`, `half`, or `N-part`.
-    pub turn: String,
+    pub turn: Folding,
     /// Parts lying on one another.
     pub parts: u32,
     /// The sheet before folding, the side that is folded, cm.
@@ -110,6 +110,10 @@ pub struct Fold {
     pub fat_layers_before: u64,
     /// Fat layers after.
     pub fat_layers_after: u64,
+    /// Plies before, every one counted.
+    pub plies_before: u64,
+    /// Plies after.
+    pub plies_after: u64,
     /// Where it is folded, from the left end, in order.
     pub folds: Vec<Mark>,
     /// Where the two ends of a book meet, from the left end; `null` for other turns.
@@ -124,6 +128,25 @@ pub struct Fold {
     pub folded: Label,
     /// One part's length in words.
     pub part: Label,
+}
+
+/// What of a fold is counted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum GrowthOf {
+    /// Layers of fat.
+    Fat,
+    /// Plies of dough, where the fat is mixed in.
+    Plies,
+}
+
+impl Fold {
+    /// What is counted, before and after.
+    pub fn growth(&self) -> (GrowthOf, [u64; 2]) {
+        match self.fat_layers_after {
+            0 => (GrowthOf::Plies, [self.plies_before, self.plies_after]),
+            after => (GrowthOf::Fat, [self.fat_layers_before, after]),
+        }
+    }
 }
 
 /// One rolled sheet.
@@ -162,7 +185,7 @@ pub struct Cut {
     /// The step.
     pub step: String,
     /// `triangle`, `right triangle`, `rectangle`, `square`, `round` or `strip`.
-    pub shape: String,
+    pub shape: Form,
     /// How many pieces from all doughs together.
     pub pieces: u64,
     /// How many pieces from one sheet.

@@ -1,9 +1,15 @@
 //! The formula's lines and sums, water, allergens, nutrients and cost.
 
-use schemars::JsonSchema;
-use serde::Serialize;
+use std::borrow::Cow;
+use std::collections::BTreeMap;
+
+use schemars::{JsonSchema, Schema, SchemaGenerator};
+use serde::ser::SerializeMap;
+use serde::{Serialize, Serializer};
 
 use crate::measure::Label;
+
+use super::Units;
 
 /// One line of the formula, scaled and put into words.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
@@ -30,6 +36,9 @@ pub struct Line {
     pub metric: String,
     /// US weight; the words as written where there is no weight.
     pub us_weight: String,
+    /// The US weight as it stands in the formula's column, where ounces are in decimals if
+    /// those of one line are.
+    pub us_column: String,
     /// US household measure; `null` where none is close enough or none is known.
     pub us_measure: Option<String>,
     /// Whole pieces that it comes to, for counted things: `2 large`.
@@ -141,21 +150,98 @@ pub struct Water {
     pub ice: Option<Label>,
 }
 
-/// The allergens of everything that touches the product.
-#[derive(Clone, Debug, Serialize, JsonSchema)]
+/// The allergens of everything that touches the product. As facts each list stands under the
+/// key of its law (`eu`), and with kinds and ingredients under the same with `_detail`.
+#[derive(Clone, Debug)]
 pub struct Allergens {
-    /// Those of the US nine that are in it, in the order of the law.
-    pub us: Vec<String>,
-    /// Those of the EU fourteen that are in it, in the order of the annex.
-    pub eu: Vec<String>,
+    /// What each law wants declared: the US and the EU list, and those that the course asks
+    /// for.
+    pub lists: Vec<AllergenList>,
     /// Ingredients whose allergens are not known.
     pub unknown: Vec<String>,
     /// Ingredients whose allergens stand on the instructor's word, who read them on the pack.
     pub read_on_pack: Vec<String>,
-    /// The US nine with the kinds and the ingredients they come from.
-    pub us_detail: Vec<Allergen>,
-    /// The EU fourteen with the kinds and the ingredients they come from.
-    pub eu_detail: Vec<Allergen>,
+}
+
+/// What one law wants declared.
+#[derive(Clone, Debug)]
+pub struct AllergenList {
+    /// The law's key: `eu`.
+    pub law: String,
+    /// What is in it, with the kinds and the ingredients they come from, in the order of the
+    /// law.
+    pub found: Vec<Allergen>,
+}
+
+impl Allergens {
+    /// What a law wants declared, by its key.
+    pub fn by(&self, law: &str) -> &[Allergen] {
+        let list = self.lists.iter().find(|list| list.law == law);
+        list.map_or(&[], |list| &list.found)
+    }
+
+    /// The lists that are shown: those that the course asks for; without such the EU and the
+    /// US list, the one of the first units first.
+    pub fn shown<'a>(&'a self, asked: &[String], first: Units) -> Vec<&'a AllergenList> {
+        let usual = match first {
+            Units::Metric => ["eu", "us"],
+            Units::Us => ["us", "eu"],
+        };
+        let of = |law: &str| self.lists.iter().find(|list| list.law == law);
+        if asked.is_empty() {
+            return usual.into_iter().filter_map(of).collect();
+        }
+        asked.iter().filter_map(|law| of(law)).collect()
+    }
+}
+
+impl Serialize for Allergens {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        let mut map = to.serialize_map(None)?;
+        for list in &self.lists {
+            let names: Vec<&str> = list.found.iter().map(|it| it.name.as_str()).collect();
+            map.serialize_entry(&list.law, &names)?;
+        }
+        map.serialize_entry("unknown", &self.unknown)?;
+        map.serialize_entry("read_on_pack", &self.read_on_pack)?;
+        for list in &self.lists {
+            map.serialize_entry(&format!("{}_detail", list.law), &list.found)?;
+        }
+        map.end()
+    }
+}
+
+/// The allergens as facts have them.
+#[derive(JsonSchema)]
+#[schemars(rename = "Allergens")]
+#[allow(dead_code, reason = "only its schema is asked for")]
+struct AllergenFacts {
+    /// Ingredients whose allergens are not known.
+    unknown: Vec<String>,
+    /// Ingredients whose allergens stand on the instructor's word, who read them on the pack.
+    read_on_pack: Vec<String>,
+    /// By the key of each law, `us`, `eu`: the names of those that are in it, in the order of
+    /// the law. By the same with `_detail`: the kinds and the ingredients they come from.
+    #[schemars(flatten)]
+    lists: BTreeMap<String, Vec<NameOrDetail>>,
+}
+
+#[derive(JsonSchema)]
+#[schemars(untagged)]
+#[allow(dead_code, reason = "only its schema is asked for")]
+enum NameOrDetail {
+    Name(String),
+    Detail(Allergen),
+}
+
+impl JsonSchema for Allergens {
+    fn schema_name() -> Cow<'static, str> {
+        AllergenFacts::schema_name()
+    }
+
+    fn json_schema(generator: &mut SchemaGenerator) -> Schema {
+        AllergenFacts::json_schema(generator)
+    }
 }
 
 /// One allergen and where it comes from.

@@ -4,41 +4,57 @@
 //! Nothing to the left of this type knows an output; nothing to the right of it computes
 //! a number.
 
-pub mod build;
 mod class;
 mod course;
 mod dough;
+mod goal;
 mod handwork;
 mod line;
+pub mod making;
+#[cfg(test)]
+pub(crate) mod sample;
 mod step;
 mod time;
+mod way;
 
 pub use class::{
     ActivityFact, BarKind, Card, ChartBar, ChartLane, ChartMark, ChartSession,
     ChartSheet, ClassSheet, ForWhom, LineSheet, LinkFact, MakingSheet, NowFact,
     ObjectiveFact, Order, OrderLine, OrderSheet, OvensFact, PlanSheet, PoolFact,
-    SessionSheet, ShiftFact, Span, StoreFact, Tub, TubLine, UsWeights, WaitFact,
+    SessionSheet, SharedFact, ShiftFact, Span, StoreFact, Tub, TubLine, UsWeights,
+    WaitFact,
 };
 pub use course::{
     Batch, ClassLink, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look,
-    NewsSheet, Outline, Paper, RecipeSheets, TechniqueSheet, TradeWord, Units,
+    NewsSheet, NotesSheet, OtherEdition, Outline, Paper, RecipeSheets, TechniqueSheet,
+    TradeWord, Units, UsedIn,
 };
-pub use dough::{Cut, EdgesFact, Fold, Lamination, LockInFact, Mark, SheetFact};
+pub use dough::{
+    Cut, EdgesFact, Fold, GrowthOf, Lamination, LockInFact, Mark, SheetFact,
+};
 
+pub use goal::{GoalFact, Measured, MixFact, MixPhaseFact};
 pub use handwork::{GrowthFact, Handwork, RollFact, ShapeFact, Slab, TrayFact};
 pub use line::{
-    Allergen, Allergens, Cost, EachDough, Line, NutrientWords, Nutrients, Nutrition,
-    OverallLine, Preferment, SectionTotal, Totals, Water,
+    Allergen, AllergenList, Allergens, Cost, EachDough, Line, NutrientWords, Nutrients,
+    Nutrition, OverallLine, Preferment, SectionTotal, Totals, Water,
 };
-pub use step::{Ingredients, Part, Picture, StepSheet, Ticked, TicketRow, Watch};
-pub use time::{BakeFact, Ready, StepTime, Time};
+pub use step::{
+    Ingredients, OtherSheet, Part, Picture, Sight, StepSheet, Ticked, TicketRow,
+    UntoldFact, Watch,
+};
+pub use time::{
+    BakeAct, BakeFact, BakePhaseFact, ProofFact, ProofPhaseFact, Ready, StepTime, Time,
+};
+pub use way::{WayOf, WaySheet, WithoutFact};
 
 use schemars::JsonSchema;
 use serde::Serialize;
 
+pub use crate::dough::cutting::Form;
 use crate::measure::Label;
-pub use crate::model::{Block, Inline};
-pub use crate::plan::{Clock, Counted, Kind, Verdict};
+pub use crate::model::{Block, Folding, Inline, Level, LockIn, Speed};
+pub use crate::plan::{Clock, Counted, Kind, Verdict, Who};
 
 /// Everything the program worked out about one recipe at one scale.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
@@ -51,6 +67,9 @@ pub struct Sheet {
     pub title: String,
     /// What it is, in a sentence.
     pub summary: String,
+    /// What of it stands in the course's first language, in an edition in another one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub untold: Option<Box<UntoldFact>>,
     /// The family of dough.
     pub family: Option<String>,
     /// The finished piece.
@@ -75,6 +94,18 @@ pub struct Sheet {
     pub time: Time,
     /// Oven, trays and loads of every bake.
     pub bakes: Vec<BakeFact>,
+    /// Every proof by several temperatures; not there where there is none.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub proofs: Vec<ProofFact>,
+    /// How the mixer runs, of every step that says it; not there where none does.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub mixing: Vec<MixFact>,
+    /// What steps are to reach, as values that can be measured; not there where none does.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub goals: Vec<GoalFact>,
     /// The water that brings the dough to its temperature.
     pub water: Option<Water>,
     /// The allergens.
@@ -98,9 +129,36 @@ pub struct Sheet {
     pub parts: Vec<Part>,
     /// Every video.
     pub videos: Vec<Watch>,
+    /// What it is a way of; not there for a recipe as written.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub way: Option<Box<WayOf>>,
+    /// The swaps that it is offered with; not there where there are none.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub ways: Vec<WaySheet>,
     /// What differs from the edition before, where the course names one and something does.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub since: Option<Since>,
+}
+
+impl Sheet {
+    /// The language of its title and summary, where it is not the edition's.
+    pub fn title_in(&self) -> Option<&str> {
+        let untold = self.untold.as_deref().filter(|untold| untold.head)?;
+        Some(&untold.language)
+    }
+
+    /// The language of a step's heading, where it is not the edition's.
+    pub fn step_in(&self, name: &str) -> Option<&str> {
+        let is_it = |part: &Part| matches!(part, Part::Step(step) if step.step == name);
+        self.part_in(self.parts.iter().position(is_it)?)
+    }
+
+    /// The language of a part's heading, by its place from 0, where it is not the edition's.
+    pub fn part_in(&self, at: usize) -> Option<&str> {
+        let untold = self.untold.as_deref().filter(|it| it.parts.contains(&at))?;
+        Some(&untold.language)
+    }
 }
 
 /// What differs from the edition before, as written: for one batch.
@@ -136,7 +194,7 @@ pub enum SinceMark {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Note {
     /// What it is about: `yeast`, `open-weight`, `boiling`, `tin-depth`, `whole-rows`,
-    /// `half-pieces`, `reroll`, `left-over`.
+    /// `half-pieces`, `reroll`, `left-over`, `way`, `made-without`.
     pub name: String,
     /// The remark.
     pub text: Label,

@@ -9,6 +9,7 @@ use crate::model::Block;
 /// What stands under one heading.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(tag = "kind", rename_all = "kebab-case")]
+#[expect(clippy::large_enum_variant, reason = "nearly all parts are steps")]
 pub enum Part {
     /// A step.
     Step(StepSheet),
@@ -19,6 +20,17 @@ pub enum Part {
         /// The text.
         content: Vec<Block<Label>>,
     },
+}
+
+/// What of a recipe stands in the course's first language, in an edition in another one.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct UntoldFact {
+    /// The first language's tag.
+    pub language: String,
+    /// Whether the title and the summary do.
+    pub head: bool,
+    /// The parts whose headings do, by their places from 0.
+    pub parts: Vec<usize>,
 }
 
 /// One step, ready to paint.
@@ -38,9 +50,26 @@ pub struct StepSheet {
     pub watch: Option<Watch>,
     /// How to tell that it is done.
     pub until: Option<Box<Label>>,
-    /// A picture to look at.
-    pub picture: Option<Box<Picture>>,
+    /// Pictures to look at.
+    pub pictures: Vec<Picture>,
     /// What is said to the student.
+    pub prose: Vec<Block<Label>>,
+    /// Other ways to do it, with other kit; not there where there are none.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub others: Vec<OtherSheet>,
+}
+
+/// Another way to do a step.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct OtherSheet {
+    /// What it is called: `by hand`.
+    pub name: String,
+    /// The rows of its ticket that differ from the step's.
+    pub ticket: Vec<TicketRow>,
+    /// How to tell that it is done, where that differs.
+    pub until: Option<Box<Label>>,
+    /// What is said to the student, where that differs.
     pub prose: Vec<Block<Label>>,
 }
 
@@ -48,8 +77,14 @@ pub struct StepSheet {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Ticked {
+    /// The day that it begins.
+    Day,
     /// Attended time.
     Hands,
+    /// The speeds of the mixer.
+    Mix,
+    /// The water's temperature, where another way to do the step wants another.
+    Water,
     /// Unattended time.
     Wait,
     /// Where it waits.
@@ -66,6 +101,8 @@ pub enum Ticked {
     Sheet,
     /// How thick it is then.
     Thickness,
+    /// The openings of a sheeter, pass by pass.
+    Sheeter,
     /// Which way it is rolled.
     Roll,
     /// How the fat is enclosed.
@@ -74,6 +111,8 @@ pub enum Ticked {
     Turn,
     /// Layers of fat.
     Layers,
+    /// Plies of a dough that is turned with its fat mixed in.
+    Plies,
     /// What it is cut into.
     Cut,
     /// What it is divided into.
@@ -88,6 +127,14 @@ pub enum Ticked {
     Trays,
     /// The core temperature to reach.
     Core,
+    /// How sour it is to become.
+    Ph,
+    /// The temperature that the dough is to have.
+    DoughTemperature,
+    /// The weight that it is to lose.
+    WeightLoss,
+    /// How much it is to grow.
+    Growth,
     /// How it must be cooled.
     Cool,
 }
@@ -96,7 +143,10 @@ impl Ticked {
     /// Its word: the key of its term, as the data has it.
     pub fn word(self) -> &'static str {
         match self {
+            Self::Day => "day",
             Self::Hands => "hands",
+            Self::Mix => "mix",
+            Self::Water => "water-at",
             Self::Wait => "wait",
             Self::Where => "where",
             Self::At => "at",
@@ -105,10 +155,12 @@ impl Ticked {
             Self::Part => "part",
             Self::Sheet => "sheet",
             Self::Thickness => "thickness",
+            Self::Sheeter => "sheeter",
             Self::Roll => "roll",
             Self::LockIn => "lock-in",
             Self::Turn => "turn",
             Self::Layers => "layers",
+            Self::Plies => "plies",
             Self::Cut => "cut",
             Self::Divide => "divide",
             Self::Oven => "oven",
@@ -116,6 +168,10 @@ impl Ticked {
             Self::Bake => "bake",
             Self::Trays => "trays",
             Self::Core => "core",
+            Self::Ph => "ph",
+            Self::DoughTemperature => "dough-temperature",
+            Self::WeightLoss => "weight-loss",
+            Self::Growth => "growth",
             Self::Cool => "cool",
         }
     }
@@ -150,8 +206,10 @@ pub struct Ingredients {
 pub struct Watch {
     /// Its name.
     pub name: String,
-    /// Its address.
+    /// Its address, with the second at which to begin.
     pub address: String,
+    /// Where in it to begin, in words.
+    pub from: Option<String>,
     /// How long it lasts, in words.
     pub length: Option<String>,
     /// A picture from it.
@@ -167,4 +225,26 @@ pub struct Picture {
     pub alt: String,
     /// Whether it is printed too.
     pub printed: bool,
+    /// Whether it shows what is wrong, or beside such a one what is right.
+    pub sight: Option<Sight>,
+}
+
+/// What a picture shows where one beside it shows the other.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Sight {
+    /// As it should be.
+    Right,
+    /// As it should not be.
+    Wrong,
+}
+
+impl Sight {
+    /// Its word in keys.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Right => "right",
+            Self::Wrong => "wrong",
+        }
+    }
 }

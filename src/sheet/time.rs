@@ -60,9 +60,61 @@ pub struct BakeFact {
     pub trays: u64,
     /// Oven loads that the trays take in one oven.
     pub loads: u64,
+    /// Its phases; not there where it has one alone in which nothing is done.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub phases: Vec<BakePhaseFact>,
 }
 
-/// When one step happens.
+/// A part of a bake at one heat.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct BakePhaseFact {
+    /// The oven without a fan, °C.
+    pub oven_c: f64,
+    /// The oven with a fan, °C.
+    pub fan_c: f64,
+    /// How long, in minutes: usual, least and most; by its looks it may be longer.
+    pub minutes: [u64; 3],
+    /// What is done in it.
+    pub does: Vec<BakeAct>,
+    /// How many minutes longer it may be by its looks.
+    pub more_min: Option<u64>,
+}
+
+/// What is done with an oven while something bakes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum BakeAct {
+    /// Steam is let in.
+    Steam,
+    /// The door stands ajar.
+    DoorAjar,
+    /// The tray is turned round.
+    TurnTray,
+}
+
+/// A proof by several temperatures.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct ProofFact {
+    /// The step.
+    pub step: String,
+    /// Its phases in order.
+    pub phases: Vec<ProofPhaseFact>,
+}
+
+/// A part of a proof at one temperature.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct ProofPhaseFact {
+    /// The temperature around the dough, °C.
+    pub at_c: f64,
+    /// How long, in minutes: usual, least and most.
+    pub minutes: [u64; 3],
+    /// Where; `null` where it is not said.
+    pub place: Option<String>,
+}
+
+/// When one step happens; one that stands in several places one after the other is there once
+/// for each.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct StepTime {
     /// The step.
@@ -71,6 +123,9 @@ pub struct StepTime {
     pub title: String,
     /// The recipe it belongs to: another one's file name for included steps.
     pub recipe: String,
+    /// The day on which the recipe has it, from 1; not there where it takes one alone.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub day: Option<u64>,
     /// Earliest start.
     pub start_min: u64,
     /// Attended minutes.
@@ -79,6 +134,9 @@ pub struct StepTime {
     pub wait_min: [u64; 3],
     /// How much longer it may stay.
     pub hold_min: u64,
+    /// How long what was frozen in that hold thaws: usual, least, most.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub thaw_min: Option<[u64; 3]>,
     /// The steps it waits for.
     pub after: Vec<String>,
     /// Whether it is a bake.

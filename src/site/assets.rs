@@ -5,9 +5,9 @@ use std::collections::BTreeSet;
 use crate::draw::style_rules;
 
 use super::find::PATH;
+use super::glossary::PAGE;
 use super::html::escape;
 use super::shell::page_address;
-use super::trade::PAGE;
 use super::{Card, Input, Page};
 
 /// The theme's files for the site.

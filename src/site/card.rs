@@ -1,6 +1,8 @@
 //! What the site's other pages say of a recipe. It is all that they need of it, so that
 //! a recipe need not be worked out again for their sake.
 
+use std::sync::Arc;
+
 use serde::{Deserialize, Serialize};
 
 use crate::measure::Label;
@@ -15,6 +17,9 @@ pub struct Card {
     pub recipe: String,
     /// Its title.
     pub title: String,
+    /// The language of title and summary, where it is not the edition's.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub title_in: Option<String>,
     /// What it is, in a sentence.
     pub summary: String,
     /// The family of dough.
@@ -31,8 +36,9 @@ pub struct Card {
     pub fat_layers: Option<u64>,
     /// The keys of its batch sizes: `x2`.
     pub batches: Vec<String>,
-    /// The words by which it is found.
-    pub text: String,
+    /// The words by which it is found; most of the card, and kept once.
+    #[serde(with = "shared")]
+    pub text: Arc<str>,
 }
 
 impl Card {
@@ -42,15 +48,16 @@ impl Card {
         Self {
             recipe: sheet.recipe.clone(),
             title: sheet.title.clone(),
+            title_in: sheet.title_in().map(str::to_owned),
             summary: sheet.summary.clone(),
             family: sheet.family.clone(),
             makes: sheet.scale.makes.clone(),
             hands: sheet.time.hands.clone(),
             elapsed: sheet.time.elapsed.clone(),
             elapsed_min: sheet.time.elapsed_min,
-            fat_layers: sheet.lamination.as_ref().map(|lamination| lamination.fat_layers),
+            fat_layers: sheet.lamination.as_ref().and_then(|it| it.fat_layers),
             batches: recipe.batches.iter().map(|batch| batch.key.clone()).collect(),
-            text: text(sheet),
+            text: text(sheet).into(),
         }
     }
 
@@ -85,4 +92,24 @@ fn step(step: &StepSheet, say: &mut impl FnMut(&str)) {
     say(&step.title);
     step.until.iter().for_each(|until| say(&until.metric));
     say(&plain(&step.prose));
+}
+
+/// A text that several have, as it is written down.
+mod shared {
+    use std::sync::Arc;
+
+    use serde::{Deserialize, Deserializer, Serializer};
+
+    pub(super) fn serialize<S: Serializer>(
+        text: &Arc<str>,
+        to: S,
+    ) -> Result<S::Ok, S::Error> {
+        to.serialize_str(text)
+    }
+
+    pub(super) fn deserialize<'d, D: Deserializer<'d>>(
+        from: D,
+    ) -> Result<Arc<str>, D::Error> {
+        String::deserialize(from).map(Arc::from)
+    }
 }

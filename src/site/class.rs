@@ -4,7 +4,7 @@
 use serde::Serialize;
 
 use crate::draw::plan_chart;
-use crate::sheet::ClassSheet;
+use crate::sheet::{ClassSheet, Who};
 
 use super::engine::{Engine, TemplateFault};
 use super::html::Html;
@@ -24,6 +24,8 @@ struct View<'a> {
     drawing: Option<Html>,
     /// Its files beside the page.
     files: &'a [File],
+    /// The groups' calendars: file, whose.
+    calendars: Vec<(String, &'a str)>,
     /// Whether the plan, the order and the papers are on it.
     whole: bool,
 }
@@ -35,7 +37,8 @@ pub(super) fn page(
     engine: &Engine,
 ) -> Result<Page, TemplateFault> {
     let path = format!("classes/{}/index.html", sheet.class);
-    let view = View { sheet, drawing: None, files: &[SESSIONS], whole: false };
+    let files = &[SESSIONS];
+    let view = View { sheet, drawing: None, files, calendars: Vec::new(), whole: false };
     filled((input, engine), path, &view)
 }
 
@@ -54,7 +57,12 @@ pub(super) fn whole_page(
     });
     let open = [SESSIONS].into_iter().filter(|_| folder.is_empty());
     let files: Vec<File> = PAPERS.into_iter().chain(open).collect();
-    filled((input, engine), path, &View { sheet, drawing, files: &files, whole: true })
+    let groups = sheet.crews.iter().zip(0..);
+    let calendars =
+        groups.map(|(name, group)| (calendar_file(Who::Group(group)), name.as_str()));
+    let calendars = calendars.collect();
+    let view = View { sheet, drawing, files: &files, calendars, whole: true };
+    filled((input, engine), path, &view)
 }
 
 fn filled(
@@ -79,6 +87,14 @@ fn filled(
 
 /// When the class is held, for a calendar.
 const SESSIONS: File = ["sessions.ics", "sessions", ""];
+
+/// The name of the calendar file of one who takes part in a class.
+pub fn calendar_file(who: Who) -> String {
+    match who {
+        Who::Group(group) | Who::Baker(group, _) => format!("plan-{}.ics", group + 1),
+        Who::Instructor | Who::Helper | Who::Home => "plan.ics".to_owned(),
+    }
+}
 
 /// The instructor's files.
 pub(super) const PAPERS: [File; 7] = [

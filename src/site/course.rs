@@ -29,6 +29,8 @@ struct Entry<'a> {
     /// Its page, from the site's root.
     page: String,
     title: &'a str,
+    /// The language of both, where it is not the page's.
+    title_in: Option<&'a str>,
     summary: &'a str,
     family: Option<&'a str>,
     /// What it gives; empty for a technique.
@@ -110,7 +112,7 @@ fn news<'a>(input: &Input<'a>) -> Vec<New<'a>> {
         level: 3,
         words: input.words,
         media: input.media,
-        trade: None,
+        glossary: None,
     };
     let news = input.course.news.iter();
     news.map(|one| New { date: &one.date, content: writer.write(&[&one.content]) })
@@ -138,6 +140,7 @@ fn recipe(card: &Card) -> Entry<'_> {
     Entry {
         page: card.page(),
         title: &card.title,
+        title_in: card.title_in.as_deref(),
         summary: &card.summary,
         family: card.family.as_deref(),
         makes: varied(&["x1"], std::slice::from_ref(&card.makes)),
@@ -152,6 +155,7 @@ fn technique<'a>(input: &Input<'a>, name: &str) -> Option<Entry<'a>> {
     Some(Entry {
         page: format!("techniques/{name}/index.html"),
         title: &technique.title,
+        title_in: technique.title_in.as_deref(),
         summary: &technique.summary,
         family: None,
         makes: Html::default(),

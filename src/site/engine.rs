@@ -1,4 +1,8 @@
 //! The template engine with a theme's page templates in it.
+#![allow(
+    clippy::wildcard_enum_match_arm,
+    reason = "the template engine's errors are not ours"
+)]
 
 use std::sync::Arc;
 

@@ -26,6 +26,8 @@ pub(super) struct Drawing {
     pub(super) kind: FigureKind,
     /// Its title.
     title: String,
+    /// The title's language, where it is not the page's.
+    pub(super) title_in: Option<String>,
     /// The drawings of every batch and both unit systems.
     svg: Html,
     /// The same for wide screens; a timeline alone has more to show on them.
@@ -76,6 +78,7 @@ fn drawing(keys: &[&str], sets: &[&[Figure]], first: &Figure) -> Drawing {
         step: first.step.clone(),
         kind: first.kind,
         title: first.title.clone(),
+        title_in: None,
         svg: drawn(|figure| Some(&figure.upright)),
         wide: (first.kind == FigureKind::Timeline)
             .then(|| drawn(|figure| figure.wide.as_ref())),

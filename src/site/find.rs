@@ -21,16 +21,20 @@ pub(super) const PATH: &str = "find/index.html";
 struct Group<'a> {
     /// What they have in common; for techniques the technique's title.
     title: &'a str,
+    /// The language of a technique's title, where it is not the page's.
+    title_in: Option<&'a str>,
     /// The technique's page, from the site's root; empty for others.
     page: String,
-    recipes: Vec<Entry<'a>>,
+    recipes: Vec<RecipeLine<'a>>,
 }
 
 /// A recipe as a line of a list.
 #[derive(Serialize)]
-struct Entry<'a> {
+struct RecipeLine<'a> {
     page: String,
     title: &'a str,
+    /// The title's language, where it is not the page's.
+    title_in: Option<&'a str>,
     hands: &'a str,
     elapsed: &'a str,
 }
@@ -43,6 +47,8 @@ struct Indexed<'a> {
     kind: &'static str,
     title: &'a str,
     text: Cow<'a, str>,
+    /// The title's language, where it is not the course's.
+    title_in: Option<&'a str>,
 }
 
 /// The page for finding.
@@ -72,9 +78,10 @@ type ByName<'a> = BTreeMap<&'a str, &'a Card>;
 
 fn techniques<'a>(input: &Input<'a>, cards: &ByName<'a>) -> Vec<Group<'a>> {
     let group = |one: &'a TechniqueSheet| {
-        let used = one.used_in.iter().filter_map(|[name, _]| cards.get(name.as_str()));
+        let used = one.used_in.iter().filter_map(|it| cards.get(it.recipe.as_str()));
         Group {
             title: &one.title,
+            title_in: one.title_in.as_deref(),
             page: format!("techniques/{}/index.html", one.technique),
             recipes: used.map(|card| entry(card)).collect(),
         }
@@ -94,6 +101,7 @@ fn families<'a>(input: &Input<'a>, cards: &ByName<'a>) -> Vec<Group<'a>> {
             Some(group) => group.recipes.push(entry(card)),
             None => groups.push(Group {
                 title: family,
+                title_in: None,
                 page: String::new(),
                 recipes: vec![entry(card)],
             }),
@@ -103,16 +111,17 @@ fn families<'a>(input: &Input<'a>, cards: &ByName<'a>) -> Vec<Group<'a>> {
 }
 
 /// All, the quickest first.
-fn times(cards: &[Card]) -> Vec<Entry<'_>> {
+fn times(cards: &[Card]) -> Vec<RecipeLine<'_>> {
     let mut cards: Vec<&Card> = cards.iter().collect();
     cards.sort_by_key(|card| (card.elapsed_min, &card.title));
     cards.into_iter().map(entry).collect()
 }
 
-fn entry(card: &Card) -> Entry<'_> {
-    Entry {
+fn entry(card: &Card) -> RecipeLine<'_> {
+    RecipeLine {
         page: card.page(),
         title: &card.title,
+        title_in: card.title_in.as_deref(),
         hands: &card.hands,
         elapsed: &card.elapsed,
     }
@@ -125,23 +134,30 @@ pub(super) fn index(input: &Input, cards: &[Card]) -> Page {
         kind: "page-recipe",
         title: &card.title,
         text: Cow::Borrowed(&card.text),
+        title_in: card.title_in.as_deref(),
     });
     let techniques = input.techniques.iter().map(|one| Indexed {
         page: format!("techniques/{}/index.html", one.technique),
         kind: "page-technique",
         title: &one.title,
         text: format!("{} {}", one.summary, plain(&one.content)).into(),
+        title_in: one.title_in.as_deref(),
     });
     let words = input.course.glossary.iter().map(|word| Indexed {
-        page: format!("{}#{}", super::trade::PAGE, word.name),
+        page: format!("{}#{}", super::glossary::PAGE, word.name),
         kind: "page-word",
         title: &word.word,
         text: plain(&word.meaning).into(),
+        title_in: None,
     });
-    let all: Vec<_> = recipes
+    let all: Vec<Vec<Cow<str>>> = recipes
         .chain(techniques)
         .chain(words)
-        .map(|one| (one.page, input.words.get(one.kind), one.title, one.text))
+        .map(|one| {
+            let kind = input.words.get(one.kind);
+            let row = vec![one.page.into(), kind.into(), one.title.into(), one.text];
+            row.into_iter().chain(one.title_in.map(Cow::Borrowed)).collect::<Vec<_>>()
+        })
         .collect();
     let json = serde_json::to_string(&all).unwrap_or_else(|_| "[]".into());
     Page::text("assets/find.js", format!("self.tourierPages = {json};\n"))

@@ -3,6 +3,8 @@
 use serde::{Serialize, Serializer};
 use tera::Value;
 
+pub(super) use crate::encode::escape;
+
 /// HTML that needs no more escaping. Templates print it as it is; every other text they
 /// escape, so no template has to say what is safe.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -19,28 +21,6 @@ impl Serialize for Html {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         Value::safe_string(&self.0).serialize(serializer)
     }
-}
-
-/// Text with the characters that HTML reads as marks written as references: fit for
-/// content and for quoted attributes.
-pub(super) fn escape(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for sign in text.chars() {
-        match sign {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            '\'' => out.push_str("&#39;"),
-            // These may stand neither in HTML nor in XML, not even as references.
-            '\0'..='\u{8}' | '\u{b}' | '\u{c}' | '\u{e}'..='\u{1f}' => {
-                out.push('\u{fffd}');
-            }
-            '\u{7f}'..='\u{9f}' | '\u{fffe}' | '\u{ffff}' => out.push('\u{fffd}'),
-            _ => out.push(sign),
-        }
-    }
-    out
 }
 
 /// The address a link written as `to` has on a page whose way to the site's root is

@@ -36,7 +36,9 @@ pub(super) fn evenings<'a>(input: &Input<'a>) -> Vec<Evening<'a>> {
 /// The room's page, and what pages there look like.
 pub(super) fn room(input: &Input, engine: &Engine) -> Result<Vec<Page>, TemplateFault> {
     let evenings = evenings(input);
-    if evenings.is_empty() || input.course.papers_on_site {
+    // Where the papers stand on the site, the notes still do not.
+    let evenings = if input.course.papers_on_site { Vec::new() } else { evenings };
+    if evenings.is_empty() && input.notes.is_empty() {
         return Ok(Vec::new());
     }
     let path = format!("{INSTRUCTOR}index.html");
@@ -50,6 +52,7 @@ pub(super) fn room(input: &Input, engine: &Engine) -> Result<Vec<Page>, Template
     };
     let mut context = context(input, head);
     context.insert("evenings", &evenings);
+    context.insert("notes", &input.notes);
     let page = Page::text(path.clone(), engine.fill("instructor.html", &context)?);
     let looks = assets::files(input).into_iter().chain([assets::style(input, &[])]);
     let looks = looks.filter(|file| !file.path.ends_with(".js"));

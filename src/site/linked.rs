@@ -1,10 +1,12 @@
 //! Linked data for search engines, in the open schema.org vocabulary. It says nothing
 //! that the page does not say.
+#![allow(clippy::wildcard_enum_match_arm, reason = "JSON's kinds are not ours")]
 
 use serde_json::{Map, Value, json};
 
 use crate::sheet::{
-    CourseSheet, Line, Nutrition, Outline, Part, Sheet, StepSheet, TechniqueSheet, Ticked,
+    Block, CourseSheet, Line, Nutrition, Outline, Part, Sheet, StepSheet, TechniqueSheet,
+    Ticked,
 };
 
 use super::html::Html;
@@ -189,7 +191,7 @@ fn section(title: &str, steps: Vec<Value>) -> Value {
 }
 
 fn instruction(step: &StepSheet, address: Option<&str>) -> Value {
-    let prose = plain(&step.prose);
+    let prose = plain(&Block::for_levels(&step.prose, &[]));
     // A step may be its ticket alone: its rows are then what there is to say.
     let rows =
         || step.ticket.iter().map(|row| format!("{}: {}", row.term, row.value.metric));

@@ -12,8 +12,10 @@ mod engine;
 mod feed;
 mod figure;
 mod find;
+mod glossary;
 mod html;
 mod instructor;
+mod lacking;
 mod linked;
 mod offline;
 mod overlay;
@@ -23,7 +25,6 @@ mod prose;
 mod recipe;
 mod shell;
 mod technique;
-mod trade;
 mod vary;
 mod words;
 
@@ -32,21 +33,24 @@ mod sample;
 
 pub use card::Card;
 pub use cartridge::{Cartridge, PACKAGE};
+pub use class::calendar_file;
 pub use engine::TemplateFault;
 pub use figure::FigureMap;
 pub use instructor::INSTRUCTOR;
+pub use lacking::{Lacking, Unpacked};
 pub use offline::{ICONS, WORKER};
 
 use std::collections::BTreeMap;
+use std::io::{Read, Seek, Write};
 
 use rayon::prelude::*;
 
 use crate::draw::Figure;
 use crate::media::Medium;
 use crate::sheet::{
-    ClassSheet, CourseSheet, HandoutLink, Outline, RecipeSheets, TechniqueSheet,
+    ClassSheet, CourseSheet, HandoutLink, NotesSheet, Outline, RecipeSheets,
+    TechniqueSheet,
 };
-use crate::statement::Statement;
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -67,6 +71,8 @@ pub struct Input<'a> {
     pub media: &'a [Medium],
     /// Every handout that is made, by recipe.
     pub handouts: &'a BTreeMap<String, Vec<HandoutLink>>,
+    /// What was noted at the bench: shown in the instructor's room alone.
+    pub notes: &'a [NotesSheet],
     /// The fixed words.
     pub words: &'a Words,
     /// The theme: its templates, style sheet, script and typefaces.
@@ -88,17 +94,26 @@ impl Page {
     }
 }
 
+/// What can be read from any place in it.
+pub trait Legible: Read + Seek {}
+
+impl<T: Read + Seek> Legible for T {}
+
+/// What can be written to at any place in it.
+pub trait Written: Write + Seek {}
+
+impl<T: Write + Seek> Written for T {}
+
 /// Files of an edition, for those that are made from other files.
-pub trait Shelf: Sync {
+pub trait EditionFiles: Sync {
     /// The bytes of a file of this edition.
     ///
     /// # Errors
     /// The reason, where there is none or it cannot be read.
-    fn file(&self, path: &str) -> Result<Vec<u8>, Statement>;
+    fn file(&self, path: &str) -> Result<Vec<u8>, Lacking>;
 
-    /// The bytes of a file of the edition before; `None` where there is none, or no such
-    /// edition.
-    fn before(&self, _path: &str) -> Option<Vec<u8>> {
+    /// A file of the edition before; `None` where there is none, or no such edition.
+    fn before(&self, _path: &str) -> Option<Box<dyn Legible>> {
         None
     }
 
@@ -165,7 +180,7 @@ impl<'a> Site<'a> {
     ///
     /// # Errors
     /// The first template that cannot be filled in, with its line.
-    pub fn apart(&self) -> Result<Vec<Page>, TemplateFault> {
+    pub fn course_pages(&self) -> Result<Vec<Page>, TemplateFault> {
         let (input, engine) = (&self.input, &self.engine);
         let techniques = input.techniques.par_iter();
         let mut pages = techniques
@@ -183,7 +198,7 @@ impl<'a> Site<'a> {
     ///
     /// # Errors
     /// The first template that cannot be filled in, with its line.
-    pub fn across(&self, cards: &[Card]) -> Result<Vec<Page>, TemplateFault> {
+    pub fn listing_pages(&self, cards: &[Card]) -> Result<Vec<Page>, TemplateFault> {
         let (input, engine) = (&self.input, &self.engine);
         let mut pages = vec![
             course::page(input, cards, engine)?,
@@ -211,9 +226,9 @@ impl<'a> Site<'a> {
     pub fn worker(
         &self,
         paths: &[String],
-        shelf: &dyn Shelf,
-    ) -> Result<Vec<u8>, Statement> {
-        offline::worker(&self.input, paths, shelf)
+        files: &dyn EditionFiles,
+    ) -> Result<Vec<u8>, Lacking> {
+        offline::worker(&self.input, paths, files)
     }
 
     /// The package for learning platforms of a site that has these files, in order.
@@ -225,7 +240,7 @@ impl<'a> Site<'a> {
 #[cfg(test)]
 mod tests {
     use super::sample::Sample;
-    use std::io::{Cursor, Read};
+    use std::io::Cursor;
 
     use zip::ZipArchive;
 

@@ -1,13 +1,14 @@
 //! Reading with no connection: the worker that keeps the site on a phone, and the page's
 //! card for its home screen. Only where the course asks for it.
 
-use crate::statement::Statement;
 use std::collections::BTreeMap;
 
 use serde_json::json;
 use sha2::{Digest, Sha256};
 
-use super::{Input, Page, Shelf};
+use crate::encode::hex;
+
+use super::{EditionFiles, Input, Lacking, Page};
 
 /// The worker; at the root, since it may only keep what stands beside and below it.
 pub const WORKER: &str = "offline.js";
@@ -30,11 +31,11 @@ pub(super) fn is_kept(path: &str) -> bool {
 pub(super) fn worker(
     input: &Input,
     paths: &[String],
-    shelf: &dyn Shelf,
-) -> Result<Vec<u8>, Statement> {
-    let mut files: BTreeMap<&str, String> = BTreeMap::new();
+    files: &dyn EditionFiles,
+) -> Result<Vec<u8>, Lacking> {
+    let mut hashes: BTreeMap<&str, String> = BTreeMap::new();
     for path in paths {
-        files.insert(path, hash(&shelf.file(path)?));
+        hashes.insert(path, hash(&files.file(path)?));
     }
     let seen: BTreeMap<String, &str> = input
         .media
@@ -43,9 +44,9 @@ pub(super) fn worker(
             one.widths().into_iter().map(|width| (one.address(width), &*one.hash))
         })
         .collect();
-    let edition = hash(json!([files, seen]).to_string().as_bytes());
+    let edition = hash(json!([hashes, seen]).to_string().as_bytes());
     let script = input.theme.text("site/offline.js");
-    let (files, seen) = (json!(files), json!(seen));
+    let (files, seen) = (json!(hashes), json!(seen));
     let head = format!(
         "const edition = \"{edition}\";\nconst files = {files};\nconst seen = {seen};\n"
     );
@@ -79,5 +80,5 @@ pub(super) fn card(input: &Input) -> Page {
 }
 
 fn hash(bytes: &[u8]) -> String {
-    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
+    hex(&Sha256::digest(bytes))
 }

@@ -5,7 +5,7 @@
 //! the shapes that differ are repeated, each with the classes of the batches and the unit
 //! system that it serves.
 
-use crate::draw::{Drawing, Mark};
+use crate::draw::{Drawing, Element};
 
 use super::vary::{batch_classes, class_list};
 
@@ -54,7 +54,7 @@ fn written(title: &str, pile: &[Sheet], keys: &[&str]) -> String {
 /// they are equal.
 fn layered(pile: &[Sheet], index: usize, of: usize) -> String {
     let both = pile.iter().any(|one| one.unit != pile[0].unit);
-    let mut forms: Vec<(&Mark, Pile)> = Vec::new();
+    let mut forms: Vec<(&Element, Pile)> = Vec::new();
     for sheet in pile {
         let mark = &sheet.drawing.marks()[index];
         match forms.iter_mut().find(|(form, _)| *form == mark) {
@@ -62,7 +62,7 @@ fn layered(pile: &[Sheet], index: usize, of: usize) -> String {
             None => forms.push((mark, vec![*sheet])),
         }
     }
-    let form = |(mark, sheets): &(&Mark, Pile)| -> String {
+    let form = |(mark, sheets): &(&Element, Pile)| -> String {
         let marked = |(unit, at): &(&str, Vec<&str>)| {
             let unit = if both { unit } else { "" };
             mark.on_page(&class_list(&[unit, &batch_classes(at, of)]))

@@ -1,7 +1,8 @@
 //! Pictures in a page: offered in several sizes, with room kept for them before they come.
 
 use crate::media::Medium;
-use crate::sheet::Picture;
+use crate::sheet::{Picture, Sight};
+use crate::words::Words;
 
 use super::html::{Html, escape};
 
@@ -49,6 +50,46 @@ pub(super) fn picture(
         escape(alt),
         spot.loading(),
     ))
+}
+
+/// Pictures beside one another, each with a sign and words that say whether it shows what is
+/// right or wrong; the pictures alone where none says so.
+pub(super) fn pictures(
+    (media, words): (&[Medium], &Words),
+    all: &[Picture],
+    root: &str,
+) -> Html {
+    let image = |it: &Picture| picture(media, [&it.file, &it.alt], root, Spot::Text).0;
+    let one = |it: &Picture| match it.sight {
+        None => format!("<p class=\"photo\">{}</p>", image(it)),
+        Some(sight) => {
+            let word = sight.word();
+            let head = escape(words.get(&format!("page-sight-{word}")));
+            let alt = escape(&it.alt);
+            format!(
+                "<figure class=\"photo sight {word}\">{}<figcaption>{}<b>{}</b> \
+                 <span aria-hidden=\"true\">{alt}</span></figcaption></figure>",
+                image(it),
+                sign(sight),
+                head,
+            )
+        }
+    };
+    let shown: String = all.iter().map(one).collect();
+    let compared = all.iter().any(|it| it.sight.is_some());
+    Html(if compared { format!("<div class=\"sights\">{shown}</div>") } else { shown })
+}
+
+/// A tick or a cross.
+fn sign(sight: Sight) -> String {
+    let path = match sight {
+        Sight::Right => "M3 9l4 4 7-9",
+        Sight::Wrong => "M4 4l9 9M13 4l-9 9",
+    };
+    format!(
+        "<svg width=\"17\" height=\"17\" viewBox=\"0 0 17 17\" aria-hidden=\"true\" focusable=\"false\"><path d=\"{path}\" \
+         fill=\"none\" stroke=\"currentColor\" stroke-width=\"2.5\"/></svg>"
+    )
 }
 
 /// The stages of an author's own shaping, a picture of each, in order; nothing for none.

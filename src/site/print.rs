@@ -22,9 +22,11 @@ struct Column {
 
 /// One kind of handout of one recipe: a row.
 #[derive(Serialize)]
-pub(super) struct Row {
+pub(super) struct HandoutRow {
     /// The recipe's title.
     recipe: String,
+    /// The title's language, where it is not the page's.
+    title_in: Option<String>,
     /// The recipe's page, from the site's root.
     page: String,
     /// The kind's word: `student`.
@@ -37,10 +39,10 @@ pub(super) struct Row {
 
 /// What is printed for one lesson.
 #[derive(Serialize)]
-struct Lesson<'a> {
+struct LessonHandouts<'a> {
     /// Its title; empty for what stands in no lesson.
     title: &'a str,
-    rows: Vec<Row>,
+    rows: Vec<HandoutRow>,
 }
 
 /// One handout, or the lack of it.
@@ -77,7 +79,12 @@ pub(super) fn page(
         .collect();
     let all = cards.iter().filter_map(|card| Some((card, own(card)?)));
     let rows = all.map(|(card, own)| {
-        let rows = rows((&card.recipe, &card.title), own, &kinds);
+        let printed = Printed {
+            recipe: &card.recipe,
+            title: &card.title,
+            title_in: card.title_in.as_deref(),
+        };
+        let rows = rows(&printed, own, &kinds);
         (card.recipe.as_str(), rows)
     });
     context.insert("columns", &columns);
@@ -92,20 +99,25 @@ pub(super) fn page(
 /// The rows of each recipe, in the first lesson that teaches it.
 fn by_lesson<'a>(
     input: &Input<'a>,
-    mut rows: BTreeMap<&str, Vec<Row>>,
-) -> Vec<Lesson<'a>> {
+    mut rows: BTreeMap<&str, Vec<HandoutRow>>,
+) -> Vec<LessonHandouts<'a>> {
     let lessons = input.course.lessons.iter().map(|lesson| {
         let own = lesson.recipes.iter();
         let own = own.filter_map(|recipe| rows.remove(recipe.as_str())).flatten();
-        Lesson { title: &lesson.title, rows: own.collect() }
+        LessonHandouts { title: &lesson.title, rows: own.collect() }
     });
     lessons.filter(|lesson| !lesson.rows.is_empty()).collect()
 }
 
 /// The rows of one recipe: one a kind of handout that it has.
-pub(super) fn of_recipe(input: &Input, sheet: &Sheet) -> Vec<Row> {
+pub(super) fn of_recipe(input: &Input, sheet: &Sheet) -> Vec<HandoutRow> {
     let own = input.handouts.get(&sheet.recipe).map_or(&[][..], Vec::as_slice);
-    rows((&sheet.recipe, &sheet.title), own, &columns(own.iter()))
+    let printed = Printed {
+        recipe: &sheet.recipe,
+        title: &sheet.title,
+        title_in: sheet.title_in(),
+    };
+    rows(&printed, own, &columns(own.iter()))
 }
 
 fn columns<'a>(
@@ -114,16 +126,25 @@ fn columns<'a>(
     handouts.map(|one| (one.units, one.paper)).collect()
 }
 
+/// A recipe that has handouts.
+struct Printed<'a> {
+    recipe: &'a str,
+    title: &'a str,
+    /// The title's language, where it is not the page's.
+    title_in: Option<&'a str>,
+}
+
 fn rows(
-    (recipe, title): (&str, &str),
+    printed: &Printed,
     own: &[HandoutLink],
     columns: &BTreeSet<(Units, Paper)>,
-) -> Vec<Row> {
+) -> Vec<HandoutRow> {
     let has = |kind: &&HandoutKind| own.iter().any(|one| one.kind == **kind);
     let kinds = HandoutKind::ALL.iter().filter(has);
-    let row = |(index, kind): (usize, &HandoutKind)| Row {
-        recipe: title.to_owned(),
-        page: format!("recipes/{recipe}/index.html"),
+    let row = |(index, kind): (usize, &HandoutKind)| HandoutRow {
+        recipe: printed.title.to_owned(),
+        title_in: printed.title_in.map(str::to_owned),
+        page: format!("recipes/{}/index.html", printed.recipe),
         kind: kind.word(),
         first: index == 0,
         links: columns.iter().map(|column| link(own, *kind, *column)).collect(),

@@ -6,9 +6,9 @@ use crate::media::Medium;
 use crate::sheet::{Block, Inline};
 use crate::words::Words;
 
+use super::glossary::{GlossaryLinks, PAGE};
 use super::html::{Html, address, escape};
 use super::picture::{Spot, picture};
-use super::trade::{PAGE, Trade};
 use super::vary::varied;
 
 /// How prose is written on one page.
@@ -24,15 +24,20 @@ pub(super) struct Writer<'a> {
     /// The pictures.
     pub(super) media: &'a [Medium],
     /// The words of the trade that this page may still link; none where it links none.
-    pub(super) trade: Option<&'a Trade<'a>>,
+    pub(super) glossary: Option<&'a GlossaryLinks<'a>>,
 }
 
 impl Writer<'_> {
     /// The same prose at every batch size, first the one whose text is taken; the sizes
     /// differ in nothing but their live values.
     pub(super) fn write(&self, sizes: &[&[Block<Label>]]) -> Html {
+        self.of_step(None, sizes)
+    }
+
+    /// The same, where it is that of a step, whose parts can be ticked.
+    pub(super) fn of_step(&self, step: Option<&str>, sizes: &[&[Block<Label>]]) -> Html {
         let values = sizes.iter().map(|blocks| values(blocks)).collect();
-        let mut run = Run { values, next: 0, out: String::new() };
+        let mut run = Run { step, values, next: 0, ticks: 0, out: String::new() };
         for block in sizes.first().copied().unwrap_or_default() {
             self.block(block, &mut run);
         }
@@ -45,7 +50,10 @@ impl Writer<'_> {
             Block::Heading { content } => {
                 self.within(&format!("h{}", self.level.clamp(2, 6)), content, run);
             }
-            Block::List { start, items } => self.list(*start, items, run),
+            Block::List { start, ticks, items } => {
+                let ticked = run.step.filter(|_| *ticks);
+                self.list(*start, (ticked, items), run);
+            }
             Block::Quote { content } => {
                 self.around("<blockquote>", "</blockquote>", content, run);
             }
@@ -54,6 +62,17 @@ impl Writer<'_> {
                     "<div class=\"caution\"><p class=\"mark\">{}</p>",
                     escape(self.words.get("page-caution"))
                 );
+                self.around(&open, "</div>", content, run);
+            }
+            Block::Level { level, content } => {
+                let open = format!(
+                    "<details class=\"level\"><summary>{}</summary>",
+                    escape(self.words.get(&format!("page-level-{}", level.name())))
+                );
+                self.around(&open, "</details>", content, run);
+            }
+            Block::Foreign { language, content } => {
+                let open = format!("<div lang=\"{}\">", escape(language));
                 self.around(&open, "</div>", content, run);
             }
             Block::Code { text } => {
@@ -68,22 +87,21 @@ impl Writer<'_> {
     /// what it means.
     fn paragraph(&self, content: &[Inline<Label>], run: &mut Run) {
         run.out.push_str("<p>");
-        let mut trade = self.trade;
+        let mut glossary = self.glossary;
         for inline in content {
-            match (inline, trade) {
-                (Inline::Text { text }, Some(words)) => {
-                    if self.explained(text, words, run) {
-                        trade = None;
-                    }
+            if let (Inline::Text { text }, Some(words)) = (inline, glossary) {
+                if self.explained(text, words, run) {
+                    glossary = None;
                 }
-                _ => self.inline(inline, run),
+            } else {
+                self.inline(inline, run);
             }
         }
         run.out.push_str("</p>");
     }
 
     /// Writes text with a link from a word of the trade; whether there was one.
-    fn explained(&self, text: &str, words: &Trade, run: &mut Run) -> bool {
+    fn explained(&self, text: &str, words: &GlossaryLinks, run: &mut Run) -> bool {
         let Some(found) = words.find(text) else {
             run.out.push_str(&escape(text));
             return false;
@@ -152,8 +170,14 @@ impl Writer<'_> {
         }
     }
 
-    fn list(&self, start: Option<u64>, items: &[Vec<Block<Label>>], run: &mut Run) {
+    fn list(
+        &self,
+        start: Option<u64>,
+        (ticked, items): (Option<&str>, &[Vec<Block<Label>>]),
+        run: &mut Run,
+    ) {
         let (open, close) = match start {
+            None if ticked.is_some() => ("<ul class=\"parts\">".to_owned(), "</ul>"),
             None => ("<ul>".to_owned(), "</ul>"),
             Some(1) => ("<ol>".to_owned(), "</ol>"),
             // HTML numbers are 32 bits wide.
@@ -164,13 +188,28 @@ impl Writer<'_> {
         run.out.push_str(&open);
         for item in items {
             run.out.push_str("<li>");
-            match item.as_slice() {
-                [Block::Paragraph { content }] => self.inlines(content, run),
-                item => self.blocks(item, run),
+            match (ticked, item.as_slice()) {
+                (Some(step), [Block::Paragraph { content }, more @ ..]) => {
+                    self.to_tick(step, content, run);
+                    self.blocks(more, run);
+                }
+                (None, [Block::Paragraph { content }]) => self.inlines(content, run),
+                (_, item) => self.blocks(item, run),
             }
             run.out.push_str("</li>");
         }
         run.out.push_str(close);
+    }
+
+    /// A part of a step with its box.
+    fn to_tick(&self, step: &str, content: &[Inline<Label>], run: &mut Run) {
+        run.ticks += 1;
+        let id = format!("part-{}-{}", run.ticks, escape(step));
+        run.out.push_str(&format!(
+            "<span class=\"tick\"><input type=\"checkbox\" id=\"{id}\"><label for=\"{id}\">"
+        ));
+        self.inlines(content, run);
+        run.out.push_str("</label></span>");
     }
 
     fn table(&self, rows: &[Vec<Vec<Inline<Label>>>], run: &mut Run) {
@@ -190,13 +229,17 @@ impl Writer<'_> {
 }
 
 /// What is written so far, and the live values at every size, taken in reading order.
-struct Run {
+struct Run<'a> {
+    /// The step whose words they are.
+    step: Option<&'a str>,
     values: Vec<Vec<Label>>,
     next: usize,
+    /// How many parts of a step have boxes to tick so far.
+    ticks: usize,
     out: String,
 }
 
-impl Run {
+impl Run<'_> {
     /// Writes the next value at every size; `here` where a size has none.
     fn live(&mut self, keys: &[&str], here: &Label) {
         let at = |values: &Vec<Label>| values.get(self.next).unwrap_or(here).clone();
@@ -260,7 +303,7 @@ mod tests {
             level: 4,
             words: &words,
             media: &[],
-            trade: Some(&Trade::new(&trade)),
+            glossary: Some(&GlossaryLinks::new(&trade)),
         }
         .write(sizes)
         .0
@@ -320,7 +363,7 @@ mod tests {
     #[test]
     fn lists_and_tables_are_whole() {
         let item = vec![paragraph(vec![text("one")])];
-        let list = Block::List { start: Some(3), items: vec![item] };
+        let list = Block::List { start: Some(3), ticks: false, items: vec![item] };
         let table =
             Block::Table { rows: vec![vec![vec![text("a")]], vec![vec![text("b")]]] };
         let shown = "<ol start=\"3\"><li>one</li></ol><div class=\"wide\" role=\"group\" \

@@ -7,11 +7,12 @@ use crate::measure::Label;
 use crate::media::Medium;
 use crate::model::{Block, Inline};
 use crate::sheet::*;
-use crate::statement::{Statement, machine};
 use crate::theme::Theme;
 use crate::words::Words;
 
-use super::{Card, FigureMap, Input, Page, Shelf, Site, TemplateFault};
+use super::{
+    Card, EditionFiles, FigureMap, Input, Lacking, Page, Site, TemplateFault, Unpacked,
+};
 
 /// The words of the default theme.
 pub(super) fn words() -> Words {
@@ -59,11 +60,11 @@ impl Sample {
     pub(super) fn pages(&self) -> Result<Vec<Page>, TemplateFault> {
         let words = words();
         let site = Site::new(self.input(&words))?;
-        let mut pages = site.apart()?;
+        let mut pages = site.course_pages()?;
         for sheets in &self.recipes {
             pages.push(site.recipe(sheets, &self.drawn)?);
         }
-        pages.extend(site.across(&self.cards())?);
+        pages.extend(site.listing_pages(&self.cards())?);
         pages.sort_by(|one, other| one.path.cmp(&other.path));
         let paths: Vec<&str> = pages.iter().map(|page| page.path.as_str()).collect();
         let kept = site.kept(&paths);
@@ -73,12 +74,15 @@ impl Sample {
     }
 
     /// The package, without its picture, of which there is only the size.
-    pub(super) fn package(&self) -> Result<Vec<u8>, Statement> {
+    pub(super) fn package(&self) -> Result<Vec<u8>, Unpacked> {
         let (words, pages) = (words(), self.pages().unwrap_or_default());
         let input = Input { media: &[], ..self.input(&words) };
-        let site = Site::new(input).map_err(|fault| fault.said())?;
+        let unmade = |fault: TemplateFault| Unpacked::File(Lacking::Unmade(fault.said()));
+        let site = Site::new(input).map_err(unmade)?;
         let paths: Vec<&str> = pages.iter().map(|page| page.path.as_str()).collect();
-        site.cartridge(&self.cards(), &paths).pack(&On(&pages))
+        let mut packed = std::io::Cursor::new(Vec::new());
+        site.cartridge(&self.cards(), &paths).pack(&On(&pages), &mut packed)?;
+        Ok(packed.into_inner())
     }
 
     fn cards(&self) -> Vec<Card> {
@@ -88,6 +92,7 @@ impl Sample {
     /// All of it, as the room takes it.
     pub(super) fn input<'a>(&'a self, words: &'a Words) -> Input<'a> {
         Input {
+            notes: &[],
             course: &self.course,
             outlines: &self.outlines,
             techniques: &self.techniques,
@@ -123,19 +128,6 @@ fn loaf() -> Medium {
 
 fn course() -> CourseSheet {
     CourseSheet {
-        classes: Vec::new(),
-        title: "Layers by Hand".into(),
-        school: Some("Saltmarsh Community Kitchen".into()),
-        instructor: Some("Orla Venning".into()),
-        summary: "An evening course in doughs that rise by folding.".into(),
-        language: "en".into(),
-        edition: Some("Spring 2027".into()),
-        date: Some("2027-02-15".into()),
-        address: Some("https://layers.saltmarsh.example/".into()),
-        metric_first: true,
-        both_units: true,
-        a4_first: true,
-        currency: "EUR".into(),
         lessons: vec![LessonSheet {
             title: "Butter between sheets".into(),
             summary: "From the butter block to the last turn.".into(),
@@ -143,7 +135,6 @@ fn course() -> CourseSheet {
             techniques: vec!["letter-turn".into()],
         }],
         cautions: vec!["Do not taste raw dough.".into()],
-        look: crate::sheet::Look::default(),
         news: vec![NewsSheet {
             date: "2027-02-15".into(),
             content: vec![Block::Paragraph {
@@ -158,7 +149,7 @@ fn course() -> CourseSheet {
             meaning: vec![Block::Paragraph { content: vec![text("Where you roll.")] }],
         }],
         offline: true,
-        papers_on_site: false,
+        ..crate::sheet::sample::course()
     }
 }
 
@@ -166,13 +157,18 @@ fn technique() -> TechniqueSheet {
     TechniqueSheet {
         technique: "letter-turn".into(),
         title: "Letter turn".into(),
+        title_in: None,
         summary: "A sheet folded in three.".into(),
         demonstrations: Vec::new(),
         content: vec![
             Block::Heading { content: vec![text("Fold")] },
             Block::Paragraph { content: vec![text("One end over the middle.")] },
         ],
-        used_in: vec![["crescents".into(), "Crescents".into()]],
+        used_in: vec![UsedIn {
+            recipe: "crescents".into(),
+            title: "Crescents".into(),
+            title_in: None,
+        }],
     }
 }
 
@@ -184,10 +180,17 @@ fn live(metric: String, us: &str) -> Inline<Label> {
     Inline::Live { value: Label::new(metric, us) }
 }
 
+#[expect(clippy::too_many_lines, reason = "every field of a sheet")]
 fn sheet(batch: &str, times: u64) -> Sheet {
     let pieces = 12 * times;
     Sheet {
+        way: None,
+        ways: Vec::new(),
         since: None,
+        untold: None,
+        proofs: Vec::new(),
+        mixing: Vec::new(),
+        goals: Vec::new(),
         bakes: Vec::new(),
         notes: Vec::new(),
         facts: 1,
@@ -231,10 +234,9 @@ fn sheet(batch: &str, times: u64) -> Sheet {
         nutrition: Some(nutrition()),
         cost: None,
         cautions: vec!["raw-egg".into()],
-        caution_texts: vec![
-            "Egg wash is raw egg.".into(),
-            "Do not taste raw dough.".into(),
-        ],
+        caution_texts: ["Egg wash is raw egg.", "Do not taste raw dough."]
+            .map(str::to_owned)
+            .to_vec(),
         faults: Vec::new(),
         opening: vec![Block::Paragraph {
             content: vec![text("A crescent hides nothing.")],
@@ -269,6 +271,7 @@ fn formula(times: u64) -> Vec<Line> {
         percent_label: Some(percent.into()),
         metric: format!("{} g", grams * times),
         us_weight: format!("{} oz", grams * times / 28),
+        us_column: format!("{} oz", grams * times / 28),
         us_measure: Some(format!("{} cups", grams * times / 125)),
         count: None,
         us_error: 0.0,
@@ -289,12 +292,12 @@ fn lamination() -> Lamination {
     Lamination {
         inverted: false,
         lock_in: None,
-        turns: vec!["book".into(), "letter".into()],
+        turns: vec![Folding::Book, Folding::Letter],
         folds: Vec::new(),
-        fat_layers: 48,
-        layers_merged: 97,
+        fat_layers: Some(48),
+        layers_merged: Some(97),
         layers_unmerged: 144,
-        fat_percent_of_dough: 28.0,
+        fat_percent_of_dough: Some(28.0),
         sheets: vec![SheetFact {
             step: "mix".into(),
             title: "First turn".into(),
@@ -317,6 +320,8 @@ fn time() -> Time {
         step: step.into(),
         title: title.into(),
         recipe: "crescents".into(),
+        day: None,
+        thaw_min: None,
         start_min: start,
         hands_min: 10,
         wait_min: [wait, wait, wait],
@@ -349,16 +354,14 @@ fn allergens() -> Allergens {
         kinds: Vec::new(),
         from: vec![from.into()],
     };
+    let milk = || one("milk", "whole milk");
+    let us = vec![one("wheat", "bread flour"), milk()];
+    let eu = vec![one("cereals containing gluten", "bread flour"), milk()];
+    let list = |law: &str, found| AllergenList { law: law.into(), found };
     Allergens {
-        us: vec!["wheat".into(), "milk".into()],
-        eu: vec!["cereals containing gluten".into(), "milk".into()],
+        lists: vec![list("us", us), list("eu", eu)],
         unknown: Vec::new(),
         read_on_pack: Vec::new(),
-        us_detail: vec![one("wheat", "bread flour"), one("milk", "whole milk")],
-        eu_detail: vec![
-            one("cereals containing gluten", "bread flour"),
-            one("milk", "whole milk"),
-        ],
     }
 }
 
@@ -382,6 +385,7 @@ fn watch() -> Watch {
     Watch {
         name: "roll-up".into(),
         address: "https://media.saltmarsh.example/layers/roll-up".into(),
+        from: None,
         length: Some("4 min".into()),
         still: None,
     }
@@ -401,6 +405,7 @@ fn parts(times: u64) -> Vec<Part> {
     ];
     vec![
         Part::Step(StepSheet {
+            others: Vec::new(),
             step: "mix".into(),
             number: 1,
             title: "Mix".into(),
@@ -415,22 +420,24 @@ fn parts(times: u64) -> Vec<Part> {
                 each: None,
             }],
             watch: None,
-            picture: None,
+            pictures: Vec::new(),
             until: Some(Box::new(Label::same("it clears the bowl"))),
             prose: vec![Block::Paragraph { content: prose }],
         }),
         Part::Step(StepSheet {
+            others: Vec::new(),
             step: "bake".into(),
             number: 2,
             title: "Bake".into(),
             ticket: vec![row(Ticked::Oven, "Oven", Label::new("190 °C", "375 °F"))],
             ingredients: Vec::new(),
             watch: Some(watch()),
-            picture: Some(Box::new(Picture {
+            pictures: vec![Picture {
                 file: "loaf.png".into(),
                 alt: "A brown loaf".into(),
                 printed: true,
-            })),
+                sight: None,
+            }],
             until: None,
             prose: vec![Block::Caution {
                 content: vec![Block::Paragraph {
@@ -474,10 +481,12 @@ fn outline() -> Outline {
 /// Pages as files that others are made from.
 struct On<'a>(&'a [Page]);
 
-impl Shelf for On<'_> {
-    fn file(&self, path: &str) -> Result<Vec<u8>, Statement> {
+impl EditionFiles for On<'_> {
+    fn file(&self, path: &str) -> Result<Vec<u8>, Lacking> {
         let found = self.0.iter().find(|page| page.path == path);
-        found.map(|page| page.bytes.clone()).ok_or_else(|| machine(&path))
+        found
+            .map(|page| page.bytes.clone())
+            .ok_or_else(|| Lacking::NoFile(path.to_owned()))
     }
 }
 

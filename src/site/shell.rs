@@ -3,7 +3,7 @@
 use serde::Serialize;
 use tera::Context;
 
-use crate::sheet::CourseSheet;
+use crate::sheet::{CourseSheet, OtherEdition};
 
 use super::html::Html;
 use super::instructor::INSTRUCTOR;
@@ -48,6 +48,8 @@ struct Shell<'a> {
     canonical: Option<String>,
     /// Whether search engines should pass it by: it is no page anyone looks for.
     hidden: bool,
+    /// The same page in the other languages of the course.
+    others: Vec<Elsewhere>,
     /// The preview picture's full address, where the course has one.
     picture: Option<String>,
     linked: Option<Html>,
@@ -57,6 +59,34 @@ struct Shell<'a> {
     /// Whether it stands beside the site and is the instructor's alone.
     apart: bool,
     course: &'a CourseSheet,
+}
+
+/// A page in another language.
+#[derive(Serialize)]
+struct Elsewhere {
+    language: String,
+    name: String,
+    /// The way there from this page.
+    way: String,
+    /// Its full address, where the course has one; else the way there.
+    address: String,
+}
+
+/// The same page in every other language of the course; none of a page that is in one alone.
+fn elsewhere(course: &CourseSheet, path: &str, apart: bool) -> Vec<Elsewhere> {
+    let others = course.others.iter().filter(|_| !apart);
+    let one = |other: &OtherEdition| {
+        let way = format!("{}{}{path}", root(path), other.way);
+        let address =
+            other.address.as_ref().map(|site| format!("{site}{}", page_address(path)));
+        Elsewhere {
+            language: other.language.clone(),
+            name: other.name.clone(),
+            address: address.unwrap_or_else(|| way.clone()),
+            way,
+        }
+    };
+    others.map(one).collect()
 }
 
 /// One batch size as its switch sees it.
@@ -85,6 +115,7 @@ pub(super) fn context(input: &Input, head: Head) -> Context {
         root: root(own),
         canonical: place(&page_address(head.path)).filter(|_| !hidden),
         hidden,
+        others: elsewhere(input.course, own, apart),
         picture: head.picture.as_deref().and_then(place),
         linked: head.linked.map(|data| linked::script(&data)),
         trail: head.trail,

@@ -6,17 +6,19 @@ use crate::sheet::{Demo, TechniqueSheet};
 
 use super::engine::{Engine, TemplateFault};
 use super::figure::{Drawing, of_technique};
+use super::glossary::GlossaryLinks;
 use super::html::Html;
 use super::picture::stages;
 use super::prose::Writer;
 use super::shell::{Head, context, root};
-use super::trade::Trade;
 use super::{Input, Page, course, linked};
 
 /// A technique as the template sees it.
 #[derive(Serialize)]
 struct View<'a> {
     title: &'a str,
+    /// The language of title and summary, where it is not the page's.
+    title_in: Option<&'a str>,
     summary: &'a str,
     content: Html,
     drawings: Vec<Drawing>,
@@ -31,6 +33,8 @@ struct Use<'a> {
     /// Its page, from the site's root.
     page: String,
     title: &'a str,
+    /// The title's language, where it is not the page's.
+    title_in: Option<&'a str>,
 }
 
 /// The page of one technique.
@@ -55,19 +59,20 @@ pub(super) fn page(
 }
 
 fn view<'a>(input: &Input, technique: &'a TechniqueSheet, root: &str) -> View<'a> {
-    let trade = Trade::new(&input.course.glossary);
+    let glossary = GlossaryLinks::new(&input.course.glossary);
     let writer = Writer {
         root,
         keys: &[""],
         level: 2,
         words: input.words,
         media: input.media,
-        trade: Some(&trade),
+        glossary: Some(&glossary),
     };
-    let used_in = technique
-        .used_in
-        .iter()
-        .map(|[name, title]| Use { page: format!("recipes/{name}/index.html"), title });
+    let used_in = technique.used_in.iter().map(|it| Use {
+        page: format!("recipes/{}/index.html", it.recipe),
+        title: &it.title,
+        title_in: it.title_in.as_deref(),
+    });
     let shapes = technique.demonstrations.iter().filter_map(|demo| match demo {
         Demo::Shape(fact) => Some(&fact.pictures),
         Demo::LockIn(_)
@@ -80,6 +85,7 @@ fn view<'a>(input: &Input, technique: &'a TechniqueSheet, root: &str) -> View<'a
     let pictures: Vec<_> = shapes.flatten().cloned().collect();
     View {
         title: &technique.title,
+        title_in: technique.title_in.as_deref(),
         summary: &technique.summary,
         content: writer.write(&[&technique.content]),
         drawings: of_technique(input.figures, &technique.technique),

@@ -3,10 +3,10 @@
 use serde::Serialize;
 
 use super::engine::{Engine, TemplateFault};
+use super::glossary::PAGE;
 use super::html::Html;
 use super::prose::Writer;
 use super::shell::{Head, context, root};
-use super::trade::PAGE;
 use super::{Input, Page};
 
 /// One word as the template sees it.
@@ -36,7 +36,8 @@ pub(super) fn page(
     };
     let (words, media) = (input.words, input.media);
     let root = root(PAGE);
-    let writer = Writer { root: &root, keys: &[""], level: 3, words, media, trade: None };
+    let writer =
+        Writer { root: &root, keys: &[""], level: 3, words, media, glossary: None };
     let word = |one: &'_ crate::sheet::TradeWord| writer.write(&[&one.meaning]);
     let glossary = input.course.glossary.iter();
     let entries: Vec<Word> = glossary

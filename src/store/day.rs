@@ -1,11 +1,13 @@
-//! The day file of a class: what happened on its evenings, line by line. Lines are only ever
-//! added, whole and one at a time, by one program at once.
+//! Texts that grow line by line: the day file of a class, what happened on its evenings, and
+//! the notes on a recipe. Lines are only ever added, whole and one at a time, by one program
+//! at once.
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
 use std::fs::File;
 use std::io::{ErrorKind, Read, Write};
 use std::path::{Path, PathBuf};
 
+use crate::read::BENCH;
 use crate::said;
 
 use super::halt::Busy;
@@ -14,7 +16,7 @@ use super::{Doing, StoreError, doing};
 
 /// How the name of a day file ends, after the class's own name.
 const ENDING: &str = ".day.txt";
-/// A day file larger than this is none.
+/// Such a text that is larger than this is none.
 const LARGEST: u64 = 1 << 20;
 
 /// Whether a path below the content folder is that of a day file.
@@ -27,27 +29,32 @@ pub fn day_path(content: &Path, class: &str) -> PathBuf {
     content.join("classes").join(format!("{class}{ENDING}"))
 }
 
-/// What a day file says; nothing where there is none yet.
+/// The notes on a recipe.
+pub fn note_path(content: &Path, recipe: &str) -> PathBuf {
+    content.join("recipes").join(format!("{recipe}{BENCH}"))
+}
+
+/// What such a text says; nothing where there is none yet.
 ///
 /// # Errors
 /// Where it cannot be read as text.
-pub fn day_text(path: &Path) -> Result<String, StoreError> {
+pub fn line_text(path: &Path) -> Result<String, StoreError> {
     match File::open(path) {
         Err(error) if error.kind() == ErrorKind::NotFound => Ok(String::new()),
         file => text(&doing(file, Doing::Read, path)?, path),
     }
 }
 
-/// A day file that nobody else adds to meanwhile.
-pub struct DayFile {
+/// Such a text, to which nobody else adds meanwhile.
+pub struct LineFile {
     path: PathBuf,
     held: File,
     /// What it says so far.
     pub text: String,
 }
 
-impl DayFile {
-    /// Opens a day file, made where there is none; another who adds to it is waited for.
+impl LineFile {
+    /// Opens it, made where there is none; another who adds to it is waited for.
     ///
     /// # Errors
     /// Where the machine refuses, or where it is a link.
@@ -91,7 +98,7 @@ impl DayFile {
     }
 }
 
-impl Drop for DayFile {
+impl Drop for LineFile {
     fn drop(&mut self) {
         // One to which nothing was added was only made to be looked at.
         if self.text.is_empty() {
@@ -124,13 +131,13 @@ mod tests {
     #[test]
     fn lines_are_added_and_never_lost() {
         let path = place("added");
-        assert_eq!(day_text(&path).ok().as_deref(), Some(""));
-        drop(DayFile::open(&path).expect("it opens"));
+        assert_eq!(line_text(&path).ok().as_deref(), Some(""));
+        drop(LineFile::open(&path).expect("it opens"));
         assert!(!path.exists(), "a look leaves nothing");
         std::fs::write(&path, "# mine").expect("written");
-        DayFile::open(&path).expect("it opens").keep("one").expect("kept");
-        DayFile::open(&path).expect("it opens").keep("two").expect("kept");
-        assert_eq!(day_text(&path).ok().as_deref(), Some("# mine\none\ntwo\n"));
+        LineFile::open(&path).expect("it opens").keep("one").expect("kept");
+        LineFile::open(&path).expect("it opens").keep("two").expect("kept");
+        assert_eq!(line_text(&path).ok().as_deref(), Some("# mine\none\ntwo\n"));
     }
 
     #[test]
@@ -141,13 +148,13 @@ mod tests {
                 let path = &path;
                 scope.spawn(move || {
                     for line in 0..20 {
-                        let mut day = DayFile::open(path).expect("it opens");
+                        let mut day = LineFile::open(path).expect("it opens");
                         day.keep(&format!("{of} {line}")).expect("kept");
                     }
                 });
             }
         });
-        let text = day_text(&path).expect("text");
+        let text = line_text(&path).expect("text");
         let mut lines: Vec<&str> = text.lines().collect();
         lines.sort_unstable();
         lines.dedup();

@@ -4,6 +4,8 @@ use std::path::{Path, PathBuf};
 
 use crate::product::INSTRUCTOR;
 
+use super::shared::Shared;
+
 /// Ends the name of the folder that stands beside the site.
 pub(super) const SUFFIX: &str = "-instructor";
 
@@ -32,6 +34,8 @@ impl Side {
 pub(super) struct Folders {
     site: PathBuf,
     instructor: PathBuf,
+    /// Where made files are shared with other machines and courses, if they are.
+    pub(super) shared: Option<Shared>,
 }
 
 impl Folders {
@@ -39,7 +43,7 @@ impl Folders {
     pub(super) fn new(site: PathBuf) -> Self {
         let name = site.file_name().unwrap_or_default().to_string_lossy();
         let instructor = site.with_file_name(format!("{name}{SUFFIX}"));
-        Self { site, instructor }
+        Self { site, instructor, shared: None }
     }
 
     /// One of them.

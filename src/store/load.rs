@@ -3,6 +3,7 @@
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
 use std::borrow::Cow;
+use std::collections::BTreeMap;
 use std::io::Read;
 use std::path::{Path, PathBuf};
 
@@ -10,7 +11,7 @@ use walkdir::{DirEntry, WalkDir};
 
 use crate::fault::{Fault, Place};
 use crate::media::{Medium, is_name};
-use crate::read::{Source, language_of};
+use crate::read::{BENCH, Source, is_bench, language_of};
 use crate::said;
 use crate::statement::Statement;
 use crate::theme::Theme;
@@ -19,7 +20,7 @@ use super::unread::unread;
 use super::{Doing, StoreError, doing};
 
 /// A text file larger than this is refused.
-const LARGEST: u64 = 1 << 20;
+pub(super) const LARGEST: u64 = 1 << 20;
 /// A picture larger than this is refused.
 pub(super) const LARGEST_PICTURE: u64 = 30 << 20;
 /// A file of a theme larger than this is refused.
@@ -31,7 +32,7 @@ const MOST_TEXT: usize = 64 << 20;
 /// All pictures together may have so many bytes.
 const MOST_PICTURES: usize = 512 << 20;
 /// The folders that the format names.
-const FOLDERS: [&str; 4] = ["recipes", "techniques", "classes", "media"];
+const FOLDERS: [&str; 5] = ["recipes", "techniques", "classes", "media", "in"];
 /// What is wrong with a link, whatever it leads to.
 const LINK: Statement = said!("unread-link");
 
@@ -43,7 +44,7 @@ const LINK: Statement = said!("unread-link");
 pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
     doing(std::fs::metadata(folder), Doing::OpenContent, folder)?;
     let (mut sources, mut faults, mut bytes) = (Vec::new(), Vec::new(), 0);
-    for (count, entry) in entries(folder, 3).enumerate() {
+    for (count, entry) in entries(folder, 4).enumerate() {
         let entry = entry.map_err(|error| StoreError::walking(folder, error))?;
         let path = relative(folder, &entry);
         if count == MOST_FILES || bytes > MOST_TEXT {
@@ -65,6 +66,24 @@ pub fn load(folder: &Path) -> Result<(Vec<Source>, Vec<Fault>), StoreError> {
         }
     }
     Ok((sources, faults))
+}
+
+/// Lays texts that are being written over those that were read: in place of what stands on
+/// disk, or beside it where the format names such a file. What was wrong with the file itself
+/// is over then.
+pub fn lay_over(
+    sources: &mut Vec<Source>,
+    faults: &mut Vec<Fault>,
+    laid: &BTreeMap<String, String>,
+) {
+    for (path, text) in laid.iter().filter(|(path, _)| super::desk::may_be(path)) {
+        faults.retain(|fault| *fault.place.file != **path);
+        match sources.iter_mut().find(|source| source.path == *path) {
+            Some(source) => source.text.clone_from(text),
+            None => sources.push(Source { path: path.clone(), text: text.clone() }),
+        }
+    }
+    sources.sort_by(|one, other| one.path.cmp(&other.path));
 }
 
 /// The language that a course says it is in, as far as its `course.yaml` can be read.
@@ -218,12 +237,22 @@ fn relative(folder: &Path, entry: &DirEntry) -> String {
     parts.join("/")
 }
 
+/// Whether the format names such a file below `in/`: `fr/recipes/crescents.md`.
+fn translates(path: &str) -> bool {
+    match path.split('/').collect::<Vec<_>>().as_slice() {
+        [_, file] => matches!(*file, "words.yaml" | "glossary.yaml"),
+        [_, "recipes" | "techniques", file] => file.ends_with(".md"),
+        _ => false,
+    }
+}
+
 /// Whether the format names such a file.
-fn belongs(path: &str) -> bool {
+pub(super) fn belongs(path: &str) -> bool {
     match path.split_once('/') {
         None => matches!(path, "course.yaml" | "pantry.yaml" | "glossary.yaml"),
+        Some(("in", path)) => translates(path),
         Some((_, file)) if file.contains('/') => false,
-        Some(("recipes" | "techniques", file)) => file.ends_with(".md"),
+        Some(("recipes" | "techniques", file)) => file.ends_with(".md") || is_bench(path),
         Some(("classes", file)) => file.ends_with(".yaml"),
         Some(("media", file)) => file.ends_with(".svg"),
         Some(_) => false,
@@ -267,9 +296,12 @@ fn text(entry: &DirEntry, path: &str) -> Result<Result<String, Fault>, StoreErro
 
 /// A better name for a file whose own one cannot be part of a web address, nor of a file
 /// name on every system; `None` where it can.
-fn misnamed(path: &str) -> Option<String> {
+pub(super) fn misnamed(path: &str) -> Option<String> {
     let file = path.rsplit('/').next().unwrap_or(path);
-    let (stem, ending) = file.rsplit_once('.')?;
+    let (stem, ending) = match file.strip_suffix(BENCH) {
+        Some(stem) => (stem, &BENCH[1..]),
+        None => file.rsplit_once('.')?,
+    };
     let is_plain = |sign: char| sign.is_ascii_alphanumeric() || "-_".contains(sign);
     if !stem.is_empty() && stem.chars().all(is_plain) {
         return None;
@@ -302,6 +334,8 @@ mod tests {
             ("recipes/Crème brûlée #2.md", Some("cr-me-br-l-e-2.md")),
             ("recipes/...md", Some("recipe.md")),
             ("classes/a<b.yaml", Some("a-b.yaml")),
+            ("recipes/crescents.bench.txt", None),
+            ("recipes/a b.bench.txt", Some("a-b.bench.txt")),
         ] {
             assert_eq!(misnamed(path).as_deref(), better, "{path}");
         }

@@ -8,7 +8,7 @@
 
 use std::collections::BTreeMap;
 use std::fs::{File, Metadata};
-use std::io::{self, Read};
+use std::io::{self, BufRead, BufReader, Read, Write};
 use std::path::Path;
 use std::time::{Duration, SystemTime};
 
@@ -119,9 +119,12 @@ impl Manifest {
         self.made.keys().any(|path| Side::of(path).0 == side)
     }
 
-    /// The manifest as text.
-    pub(super) fn text(&self) -> String {
-        serde_json::to_string_pretty(self).unwrap_or_default()
+    /// Writes the manifest as text.
+    ///
+    /// # Errors
+    /// Where the machine refuses.
+    pub(super) fn write(&self, to: &mut dyn Write) -> io::Result<()> {
+        Ok(serde_json::to_writer_pretty(to, self)?)
     }
 }
 
@@ -157,9 +160,9 @@ pub(super) fn changed(known: &Metadata) -> SystemTime {
 }
 
 impl Made {
-    /// A file made from what has this key.
-    pub(super) fn new(key: String, bytes: &[u8]) -> Self {
-        Self { key, bytes: Some(Bytes::of(bytes)) }
+    /// A file that is to be made from what has this key.
+    pub(super) fn due(key: &str) -> Self {
+        Self { key: key.to_owned(), bytes: None }
     }
 
     /// Whether a file has as many bytes as were made.
@@ -169,16 +172,35 @@ impl Made {
 
     /// Whether the file at `path`, read through, is the one that was made.
     pub(super) fn is_at(&self, path: &Path) -> bool {
-        let read = || Some(Bytes::of(&std::fs::read(path).ok()?));
-        self.bytes.is_none_or(|bytes| read() == Some(bytes))
+        self.bytes.is_none_or(|bytes| Bytes::at(path).is_ok_and(|now| now == bytes))
     }
 }
 
 impl Bytes {
-    fn of(bytes: &[u8]) -> Self {
-        let hash = Sha256::digest(bytes);
+    /// Of what is there.
+    pub(super) fn of(bytes: &[u8]) -> Self {
+        Self::hashed(&Sha256::digest(bytes), bytes.len() as u64)
+    }
+
+    /// Of a file, read part by part.
+    pub(super) fn at(path: &Path) -> io::Result<Self> {
+        let (mut file, mut hash, mut size) =
+            (BufReader::new(File::open(path)?), Sha256::new(), 0);
+        loop {
+            let part = file.fill_buf()?;
+            if part.is_empty() {
+                return Ok(Self::hashed(&hash.finalize(), size));
+            }
+            let read = part.len();
+            hash.update(part);
+            file.consume(read);
+            size += read as u64;
+        }
+    }
+
+    fn hashed(hash: &[u8], size: u64) -> Self {
         let start = hash.iter().take(8).fold(0, |all, byte| all << 8 | u64::from(*byte));
-        Self { hash: start, size: bytes.len() as u64 }
+        Self { hash: start, size }
     }
 
     fn read(hash: &str, size: &str) -> Option<Self> {
@@ -209,7 +231,7 @@ mod tests {
 
     #[test]
     fn what_was_made_comes_back_from_its_text() {
-        let made = Made::new("ab12".to_owned(), b"bread");
+        let made = Made { key: "ab12".to_owned(), bytes: Some(Bytes::of(b"bread")) };
         let text = String::from(made.clone());
         // SHA-256 of `bread`, by coreutils' sha256sum.
         assert_eq!(text, "ab12 985604c2b6024312 5");

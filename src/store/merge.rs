@@ -4,6 +4,7 @@
 //! Nothing is taken away but what the program made. A folder goes only when it is empty,
 //! which the system itself makes sure of: what arrives in the meantime is found and moved.
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
+#![allow(clippy::wildcard_enum_match_arm, reason = "the machine's errors are not ours")]
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::ffi::OsStr;
@@ -18,6 +19,7 @@ use rayon::prelude::*;
 use super::folders::Side;
 use super::manifest::{Made, Manifest, NAME};
 use super::rename::{Inode, exchange, inode, rename_new};
+use super::stream::alike;
 use super::tree::{any_below, plain};
 use super::{Doing, StoreError, doing};
 
@@ -290,16 +292,6 @@ fn gone(error: io::Error) -> io::Result<()> {
 /// Whether a folder could not be taken away because something lies in it.
 fn is_filled(error: &io::Error) -> bool {
     matches!(error.kind(), ErrorKind::DirectoryNotEmpty | ErrorKind::AlreadyExists)
-}
-
-/// Whether two plain files have the same bytes.
-fn alike(one: &Path, other: &Path) -> bool {
-    let size = |path: &Path| {
-        fs::symlink_metadata(path).ok().filter(fs::Metadata::is_file).map(|it| it.len())
-    };
-    size(one).is_some()
-        && size(one) == size(other)
-        && fs::read(one).is_ok_and(|bytes| fs::read(other).is_ok_and(|it| it == bytes))
 }
 
 /// Whether a file was written later than another.

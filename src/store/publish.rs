@@ -3,20 +3,22 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 
 use crate::formula::EDITION;
-use crate::product::Workshop;
+use crate::product::{Products, Unmade};
+use crate::said;
 use crate::site::TemplateFault;
 use crate::statement::Statement;
 
-use super::floor::{Floor, NOT_OURS};
 use super::folders::{Folders, Side};
 use super::lock::{Lock, While};
 use super::manifest::{self, Made, Manifest, seal_now};
 use super::merge::Clearing;
 use super::place::{Place, place};
+use super::run::Run;
+use super::shared::Shared;
 use super::stage::{Stage, Stages, beside, recover, swap_back, writable};
 use super::survey::{Look, Survey};
 use super::tree::{Guests, any_below, plain};
@@ -43,13 +45,35 @@ pub struct Outcome {
     pub apart: Option<PathBuf>,
 }
 
+/// Why a file does not come to stand in the new edition.
+#[derive(Clone, Debug)]
+pub enum Unplaced {
+    /// It cannot be made.
+    Unmade(Unmade),
+    /// Two files would have the same place, or it leads out of the folder.
+    NoPlace,
+    /// What the program did not make stands there.
+    NotOurs,
+}
+
+impl Unplaced {
+    /// It as a statement.
+    pub fn said(&self) -> Statement {
+        match self {
+            Self::Unmade(why) => why.said(),
+            Self::NoPlace => said!("place-twice"),
+            Self::NotOurs => said!("place-not-ours"),
+        }
+    }
+}
+
 /// Why publishing stopped.
 #[derive(Debug)]
 pub enum PublishError {
     /// The machine refused.
     Store(StoreError),
-    /// A file could not be made: its path and the reason.
-    Make(String, Statement),
+    /// A file could not be made or put in its place: its path and why.
+    Make(String, Unplaced),
     /// A page template cannot be filled in.
     Template(TemplateFault),
     /// A stop was asked for.
@@ -88,6 +112,14 @@ impl Target {
         Ok(Self { folders, look, survey })
     }
 
+    /// Shares made files with other machines and courses: takes those that are in this
+    /// folder as they are, and puts others into it where that may be.
+    #[must_use]
+    pub fn sharing(mut self, folder: Option<&Path>) -> Self {
+        self.folders.shared = folder.map(Shared::new);
+        self
+    }
+
     /// How many files there are of the edition that stands, where it is whole and was made
     /// from what has this fingerprint.
     pub fn stands(&self, from: &str) -> Option<usize> {
@@ -101,7 +133,7 @@ impl Target {
         })
     }
 
-    /// Publishes what `workshop` makes, read from what has the fingerprint `from`. `step`
+    /// Publishes what `products` makes, read from what has the fingerprint `from`. `step`
     /// is told after each file made. Files in the folder that the program did not make stay
     /// as they are.
     ///
@@ -110,14 +142,14 @@ impl Target {
     /// a stop was asked for; the old edition stands then.
     pub fn publish(
         self,
-        (workshop, from): (&Workshop, &str),
+        (products, from): (&[Products], &str),
         step: &(dyn Fn(usize, usize) + Sync),
     ) -> Result<Outcome, PublishError> {
         let Self { folders, look, survey } = self;
         let idle = survey.old.from == from && survey.damaged.is_empty();
         if idle && is_settled(&folders) {
-            let floor = Floor::new(workshop, &survey, None, step);
-            if floor.make()? && floor.end(from).0 == survey.old {
+            let run = Run::new(products, &survey, None, step);
+            if run.make()? && run.end(from).0 == survey.old {
                 survey.confirm();
                 let kept = survey.old.made.len();
                 return Ok(Outcome { kept, ..Outcome::default() });
@@ -131,7 +163,7 @@ impl Target {
         // Another publish may have ended in between.
         let same = !recovered.any && Manifest::standing(&folders).0 == survey.old;
         let survey = if same { survey } else { Survey::new(&folders, look) };
-        let mut outcome = anew(&folders, &survey, (workshop, from), step)?;
+        let mut outcome = anew(&folders, &survey, (products, from), step)?;
         outcome.moved.extend(recovered.kept);
         Ok(outcome)
     }
@@ -141,13 +173,13 @@ impl Target {
 fn anew(
     folders: &Folders,
     survey: &Survey,
-    (workshop, from): (&Workshop, &str),
+    (products, from): (&[Products], &str),
     step: &(dyn Fn(usize, usize) + Sync),
 ) -> Result<Outcome, PublishError> {
     let stages = Stages::open(folders)?;
-    let floor = Floor::new(workshop, survey, Some(&stages), step);
-    floor.make()?;
-    let (new, mut made) = floor.end(from);
+    let run = Run::new(products, survey, Some(&stages), step);
+    run.make()?;
+    let (new, mut made) = run.end(from);
     made.sort_unstable();
     let before = survey.old.made.keys();
     let removed: Vec<String> =
@@ -171,7 +203,7 @@ fn anew(
     } else if survey.old != new {
         drop(stages);
         for side in Side::BOTH.into_iter().filter(|side| new.has(*side)) {
-            put(&folders.get(side).join(manifest::NAME), new.text().as_bytes())?;
+            put(&folders.get(side).join(manifest::NAME), &|file| new.write(file))?;
         }
         seal_now(folders);
     }
@@ -253,7 +285,7 @@ impl Swap<'_> {
         let made = of_side(side, self.made);
         let kept = shift.clearing.standing.keys().filter(|path| !made.contains(*path));
         shift.stage.keep(&kept.map(String::as_str).collect::<Vec<_>>())?;
-        shift.stage.write(manifest::NAME, self.new.text().as_bytes())?;
+        put(&shift.stage.place(manifest::NAME)?, &|file| self.new.write(file))?;
         shift.stage.entitle(&shift.guests.shared)?;
         Ok(shift)
     }
@@ -307,7 +339,7 @@ impl Shift {
         let files = self.guests.files.iter().map(|path| plain(path));
         let blocked = files.filter(|path| any_below(new, path));
         match taken.cloned().chain(blocked).next() {
-            Some(path) => Err(PublishError::Make(path, NOT_OURS)),
+            Some(path) => Err(PublishError::Make(path, Unplaced::NotOurs)),
             None => Ok(()),
         }
     }
@@ -317,8 +349,7 @@ impl Shift {
         let there = fs::symlink_metadata(self.output.join(path));
         there.is_ok_and(|there| {
             let ours = there.is_dir() && any_below(old, path);
-            let same = there.is_file() && self.stage.old(path) == self.stage.staged(path);
-            !ours && !same
+            !ours && !self.stage.is_same(path)
         })
     }
 }

@@ -8,10 +8,14 @@ use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
 
+use crate::product::Product;
+
 use super::folders::{Folders, Side};
 use super::manifest::NAME;
 use super::merge::Clearing;
 use super::rename::{Inode, exchange, inode, rename_new};
+use super::shared::Shared;
+use super::stream::alike;
 use super::{Doing, StoreError, doing};
 
 /// One side of a new edition beside the old one; taken away again where it is not swapped
@@ -27,6 +31,8 @@ pub(super) struct Stage {
 pub(super) struct Stages {
     pub(super) site: Stage,
     pub(super) instructor: Stage,
+    /// What others may have made already.
+    shared: Option<Shared>,
 }
 
 /// A hidden place of ours beside the output folder.
@@ -117,7 +123,7 @@ impl Stages {
     pub(super) fn open(folders: &Folders) -> Result<Self, StoreError> {
         let [site, instructor] = Side::BOTH.map(|side| Stage::new(folders.get(side)));
         doing(fs::create_dir_all(&site.folder), Doing::Make, &site.folder)?;
-        Ok(Self { site, instructor })
+        Ok(Self { site, instructor, shared: folders.shared.clone() })
     }
 
     /// Writes one file of the edition.
@@ -126,16 +132,41 @@ impl Stages {
         stage.write(path, bytes)
     }
 
+    /// The bytes of a file, where they are shared and another has made it.
+    pub(super) fn made_by_others(&self, product: &Product) -> Option<Vec<u8>> {
+        self.shared.as_ref()?.get(product)
+    }
+
+    /// Gives a file that was made now to others too, where files are shared.
+    pub(super) fn given(&self, product: &Product, bytes: Vec<u8>) -> Vec<u8> {
+        if let Some(shared) = &self.shared {
+            shared.put(product, &bytes);
+        }
+        bytes
+    }
+
+    /// Where a file of the new edition is written to, part by part.
+    pub(super) fn room(&self, path: &str) -> Result<PathBuf, StoreError> {
+        let (stage, path) = self.at(path);
+        stage.place(path)
+    }
+
     /// The bytes of a file of the new edition, where it is there.
     pub(super) fn staged(&self, path: &str) -> Option<Vec<u8>> {
         let (stage, path) = self.at(path);
-        stage.staged(path)
+        fs::read(stage.folder.join(path)).ok()
     }
 
-    /// The bytes of a file of the old edition, where it is there.
-    pub(super) fn old(&self, path: &str) -> Option<Vec<u8>> {
+    /// Where a file of the old edition stands, if it does.
+    pub(super) fn old(&self, path: &str) -> PathBuf {
         let (stage, path) = self.at(path);
-        stage.old(path)
+        stage.output.join(path)
+    }
+
+    /// Whether a file stands in the old edition that is not the same in the new one.
+    pub(super) fn differs(&self, path: &str) -> bool {
+        let (stage, path) = self.at(path);
+        stage.output.join(path).is_file() && !stage.is_same(path)
     }
 
     fn at<'p>(&self, path: &'p str) -> (&Stage, &'p str) {
@@ -203,17 +234,13 @@ impl Stage {
         Ok(())
     }
 
-    /// The bytes that stand at `path` in the new edition, where it is a file.
-    pub(super) fn staged(&self, path: &str) -> Option<Vec<u8>> {
-        fs::read(self.folder.join(path)).ok()
+    /// Whether the same file stands at `path` in the old edition and in the new one.
+    pub(super) fn is_same(&self, path: &str) -> bool {
+        alike(&self.output.join(path), &self.folder.join(path))
     }
 
-    /// The bytes that stand at `path` in the old edition, where it is a file.
-    pub(super) fn old(&self, path: &str) -> Option<Vec<u8>> {
-        fs::read(self.output.join(path)).ok()
-    }
-
-    fn place(&self, path: &str) -> Result<PathBuf, StoreError> {
+    /// Where one file is written to.
+    pub(super) fn place(&self, path: &str) -> Result<PathBuf, StoreError> {
         let to = self.folder.join(path);
         if let Some(parent) = to.parent() {
             doing(fs::create_dir_all(parent), Doing::Make, parent)?;

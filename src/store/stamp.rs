@@ -7,6 +7,8 @@ use std::time::SystemTime;
 use sha2::{Digest, Sha256};
 use walkdir::{DirEntry, WalkDir};
 
+use crate::encode::hex;
+
 use super::load::is_hidden;
 
 /// How deep files are looked at: a theme's or an older edition's lie deepest.
@@ -26,9 +28,7 @@ pub fn stamp<P: AsRef<Path>>(folders: &[P]) -> String {
             hash.update(state(&entry).unwrap_or_default());
         }
     }
-    let start: Vec<String> =
-        hash.finalize().iter().take(8).map(|byte| format!("{byte:02x}")).collect();
-    start.concat()
+    hex(&hash.finalize()[..8])
 }
 
 /// A file's size and time. A folder's own time says nothing: its files are looked at.

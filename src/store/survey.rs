@@ -94,9 +94,10 @@ impl Survey {
         }
     }
 
-    /// Whether a file stands as it was made, from what has this key.
-    pub(super) fn has(&self, path: &str, key: &str) -> bool {
-        self.old.made.get(path).is_some_and(|old| old.key == key) && self.is_whole(path)
+    /// A file that stands as it was made, from what has this key.
+    pub(super) fn standing(&self, path: &str, key: &str) -> Option<&Made> {
+        let made = self.old.made.get(path).filter(|old| old.key == key)?;
+        self.is_whole(path).then_some(made)
     }
 
     /// Whether a file stands as it was made.

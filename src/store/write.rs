@@ -2,7 +2,7 @@
 #![allow(clippy::disallowed_methods, reason = "this room opens files")]
 
 use std::fs::{self, File};
-use std::io::Write;
+use std::io::{self, BufWriter, ErrorKind, Write};
 use std::path::{Path, PathBuf};
 
 use super::folders::site_of;
@@ -25,7 +25,7 @@ pub fn save(path: &Path, bytes: &[u8], waiting: &dyn Fn()) -> Result<(), StoreEr
     let _lock =
         output.map(|output| Lock::take(&output, While::Wait(waiting))).transpose()?;
     let _busy = Busy::begin();
-    put(path, bytes)
+    put(path, &|file| file.write_all(bytes))
 }
 
 /// The output folder that a file lies in, or beside whose site it does: one lock is for both.
@@ -40,13 +40,46 @@ fn published(path: &Path) -> Option<PathBuf> {
 }
 
 /// Writes a file beside its place and moves it there.
-pub(super) fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
+pub(super) fn put(
+    path: &Path,
+    write: &dyn Fn(&mut dyn Write) -> io::Result<()>,
+) -> Result<(), StoreError> {
     let name = path.file_name().unwrap_or_default().to_string_lossy();
     let part = path.with_file_name(format!(".{name}.tourier-{}", std::process::id()));
-    let written = File::create_new(&part).and_then(|mut file| file.write_all(bytes));
+    let written = File::create_new(&part).and_then(|file| {
+        let mut file = BufWriter::new(file);
+        write(&mut file)?;
+        file.flush()
+    });
     let saved = written.and_then(|()| fs::rename(&part, path));
     if saved.is_err() {
         let _ = fs::remove_file(&part);
     }
     doing(saved, Doing::Write, path)
+}
+
+/// Likewise a file that must be safe on the disk before this is over. It keeps the rights
+/// of the one before; one that may only be read stays as it is.
+pub(super) fn put_safely(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
+    let before = fs::metadata(path).ok().map(|about| about.permissions());
+    if before.as_ref().is_some_and(fs::Permissions::readonly) {
+        return doing(Err(ErrorKind::PermissionDenied.into()), Doing::Write, path);
+    }
+    let name = path.file_name().unwrap_or_default().to_string_lossy();
+    let part = path.with_file_name(format!(".{name}.tourier-{}", std::process::id()));
+    // One that a stop left behind is in nobody's way.
+    let _ = fs::remove_file(&part);
+    let written = File::create_new(&part).and_then(|mut file| {
+        file.write_all(bytes)?;
+        before.map_or(Ok(()), |rights| file.set_permissions(rights))?;
+        file.sync_all()
+    });
+    let saved = written.and_then(|()| fs::rename(&part, path));
+    if saved.is_err() {
+        let _ = fs::remove_file(&part);
+    }
+    doing(saved, Doing::Write, path)?;
+    // Where a folder cannot be synced, the file is there all the same.
+    let _ = path.parent().map(|folder| File::open(folder).and_then(|it| it.sync_all()));
+    Ok(())
 }

@@ -29,7 +29,7 @@ pub(super) fn cuts(
     growth: &Growth,
 ) -> Vec<(usize, Result<CutWork, Refusal>)> {
     let steps: Vec<&Step> = recipe.steps().collect();
-    let layered = layering.layers.is_some();
+    let layered = layering.layers.as_ref().is_some_and(|it| it.lock_in.is_some());
     let laid = |it: CutSheet| {
         let grown = grown(it.plan, growth);
         let sheet = it.sheet.ok_or(Refusal::NoSize);

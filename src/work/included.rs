@@ -6,34 +6,25 @@ use crate::model::Recipe;
 
 use super::{Work, work};
 
-/// Levels of included recipes that are followed; a ring of recipes is an error of its own.
-const DEEPEST: usize = 16;
-
 /// The recipes that `work` includes through any depth, worked out for what is taken of
 /// them; each once, and before those that it goes into.
 pub fn included<'a>(work: &Work<'a>, book: Book<'a>) -> Vec<Work<'a>> {
     let mut found = Vec::new();
-    follow(work, book, 0, &mut found);
+    visit(work, book, &mut |inner, mass| add(&mut found, inner.recipe, mass));
     let worked = |(recipe, mass): (&'a Recipe, Mass)| {
         super::work(recipe, &Scaling::Total(mass), book).ok()
     };
     found.into_iter().filter_map(worked).collect()
 }
 
-fn follow<'a>(
-    of: &Work<'a>,
-    book: Book<'a>,
-    depth: usize,
-    found: &mut Vec<(&'a Recipe, Mass)>,
-) {
-    if depth == DEEPEST {
-        return;
-    }
+/// Shows every recipe that `of` includes, worked out for the weight that is taken of it at
+/// that place, before what it goes into. What cannot be scaled so is passed over.
+pub fn visit<'a>(of: &Work<'a>, book: Book<'a>, see: &mut dyn FnMut(&Work<'a>, Mass)) {
     for (inner, mass) in taken(of) {
         if let Ok(inner) = work(inner, &Scaling::Total(mass.clone()), book) {
-            follow(&inner, book, depth + 1, found);
+            visit(&inner, book, see);
+            see(&inner, mass);
         }
-        add(found, inner, mass);
     }
 }
 

@@ -4,16 +4,13 @@ use crate::dough::{
     Action, Batch, Laminated, Layers, PartInHand, block_in_proportion, in_proportion,
     laminate, laminate_on,
 };
-use crate::formula::{Book, Flow, Formula, Source, is_roll_in, weigh};
+use crate::formula::{Book, Flow, Formula, Source, is_roll_in};
 use crate::measure::{Exact, Mass, Size, exact};
 use crate::model::{CutPlan, Purpose, Recipe, Rolling, Step, Turn};
 use crate::pantry::Kind;
 
 use super::cuts::grown;
 use super::rows::{Times, cut_from, cut_sheet, cut_sheets};
-
-/// Levels of included doughs that are followed back.
-const DEEPEST: usize = 16;
 
 /// Density of butter where the pantry gives none, g/ml, as encyclopaedias have it; a cup of
 /// SR28 (227 g) comes to 0.96.
@@ -25,7 +22,7 @@ pub struct Layering {
     /// What the dough consists of.
     pub batch: Batch,
     /// The lock-in, own or of the included dough, and all turns, those of the included
-    /// dough first; `None` for a dough without a lock-in.
+    /// dough first; `None` for a dough that is neither locked in nor turned.
     pub layers: Option<Layers>,
     /// The geometry of this recipe's own steps.
     pub laminated: Laminated,
@@ -103,7 +100,7 @@ pub(super) fn layering(
             ..action(steps[*at], growth, cut_from(*at, &steps, &flow.parts, &cuts))
         })
         .collect();
-    let brought = if own { None } else { inherited(recipe, book) };
+    let brought = if own { None } else { inherited(formula) };
     let laminated = match &brought {
         Some(brought) => laminate_on(&batch, brought, &actions),
         None => {
@@ -112,7 +109,8 @@ pub(super) fn layering(
             laminate(&batch, block.as_ref(), &actions)
         }
     };
-    let layers = brought.or_else(|| own_lock_in(recipe)).map(|mut layers| {
+    let own = || own_lock_in(recipe).or_else(|| own_turns(recipe));
+    let layers = brought.or_else(own).map(|mut layers| {
         // What one part alone is folded counts in its own sheets.
         let whole = steps.iter().enumerate().filter(|(at, _)| flow.parts.of(*at) == 0);
         layers
@@ -135,17 +133,24 @@ fn part_in_hand(at: usize, flow: &Flow, steps: &[usize]) -> Option<PartInHand> {
     })
 }
 
-/// Whether the dough has layers, its own or those of an included one.
-pub(super) fn is_layered(recipe: &Recipe, book: Book) -> bool {
-    own_lock_in(recipe).or_else(|| inherited(recipe, book)).is_some()
+/// Whether the dough has layers of fat, its own or those of an included one.
+pub(super) fn is_layered(recipe: &Recipe, formula: &Formula) -> bool {
+    own_lock_in(recipe).or_else(|| brought(formula, own_lock_in)).is_some()
 }
 
 /// The first lock-in of a recipe, before any turn.
 fn own_lock_in(recipe: &Recipe) -> Option<Layers> {
     recipe.steps().find_map(|step| {
         let lock_in = step.lock_in.as_ref()?.value;
+        let lock_in = Some(lock_in);
         Some(Layers { lock_in, inverted: step.inverted, turns: Vec::new() })
     })
+}
+
+/// A dough that is turned with its fat mixed in, before any turn.
+fn own_turns(recipe: &Recipe) -> Option<Layers> {
+    let before = || Layers { lock_in: None, inverted: false, turns: Vec::new() };
+    turns(recipe).next().map(|_| before())
 }
 
 /// The turns of a recipe's own steps.
@@ -223,10 +228,8 @@ fn batch(
     book: Book,
 ) -> Batch {
     let last = steps.iter().rposition(|step| on_the_way(step));
-    let (dough, fat) = last.map_or_else(
-        || (Mass::zero(), Mass::zero()),
-        |step| flow.whole(step, formula, book),
-    );
+    let (dough, fat) = last
+        .map_or_else(|| (Mass::zero(), Mass::zero()), |step| flow.whole(step, formula));
     Batch {
         dough: &dough * each,
         fat: &fat * each,
@@ -258,21 +261,15 @@ fn fat_density(formula: &Formula, book: Book) -> Exact {
     fat.or_else(butter).unwrap_or_else(|| exact(FAT_DENSITY.0, FAT_DENSITY.1))
 }
 
-/// The layers that the dough of `recipe` has when it arrives, from the first included
-/// recipe that has any.
-pub fn inherited(recipe: &Recipe, book: Book) -> Option<Layers> {
-    brought(recipe, book, 0)
+/// The layers that a dough has when it arrives, from the first included recipe that has any;
+/// else the turns of the first that is turned.
+fn inherited(formula: &Formula) -> Option<Layers> {
+    brought(formula, own_lock_in).or_else(|| brought(formula, own_turns))
 }
 
-fn brought(recipe: &Recipe, book: Book, depth: usize) -> Option<Layers> {
-    if depth > DEEPEST {
-        return None;
-    }
-    let formula = weigh(recipe, book).0;
-    formula.lines.iter().find_map(|line| {
-        let Source::Recipe(inner) = line.source else { return None };
-        let mut layers =
-            own_lock_in(inner).or_else(|| brought(inner, book, depth + 1))?;
+fn brought(formula: &Formula, own: fn(&Recipe) -> Option<Layers>) -> Option<Layers> {
+    formula.included().find_map(|(inner, formula)| {
+        let mut layers = own(inner).or_else(|| brought(formula, own))?;
         layers.turns.extend(turns(inner));
         Some(layers)
     })

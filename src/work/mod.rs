@@ -13,8 +13,8 @@ mod water;
 use rows::Sheets;
 
 pub use cuts::CutWork;
-pub use included::{included, taken};
-pub use layering::{Growth, Layering, inherited};
+pub use included::{included, taken, visit};
+pub use layering::{Growth, Layering};
 pub use piece::{
     gives_pieces, is_leavened, own_shape, piece_in_hand, set_down, shaped_at,
 };
@@ -22,12 +22,12 @@ pub use pieces::Lot;
 pub(crate) use times::loads;
 use times::trays;
 pub use times::{Timing, WorkJob};
-pub use water::{mixed_water, wanted_water};
+pub use water::{mixed_water, mixing_step, wanted_water};
 
 use crate::dough::cutting::Refusal;
 use crate::dough::root_near;
 use crate::formula::{
-    Batch, Body, Book, Counting, Flow, Formula, Percentages, Scaling, Unscalable, batch,
+    Body, Book, Counting, Flow, Formula, Percentages, Scaling, Unscalable, Yield, batch,
     depth_assumed, doughs, factor, hydration, percentages, pieces, weigh,
 };
 use crate::measure::{Exact, Mass, exact};
@@ -40,7 +40,7 @@ use pieces::Pieces;
 pub struct Work<'a> {
     /// The recipe as written.
     pub recipe: &'a Recipe,
-    /// Its formula as written.
+    /// Its formula as written, with the faults in it.
     pub formula: Formula<'a>,
     /// Which lines go where.
     pub flow: Flow,
@@ -96,12 +96,12 @@ pub fn work<'a>(
     scaling: &Scaling,
     book: Book<'a>,
 ) -> Result<Work<'a>, Unscalable> {
-    let formula = weigh(recipe, book).0;
+    let formula = weigh(recipe, book);
     let flow = Flow::new(recipe, &formula);
-    let body = Body::new(recipe, &formula, &flow, book);
-    let percentages = percentages(&formula, &body, book);
+    let body = Body::new(recipe, &formula, &flow);
+    let percentages = percentages(&formula, &body);
     let dough = body.mass(&formula);
-    let written = Batch {
+    let written = Yield {
         piece: piece_as_written(recipe, &formula, &flow, &body, book),
         flour: percentages.flour.clone(),
         all: batch(&formula, recipe),
@@ -125,10 +125,11 @@ pub fn work<'a>(
     let counts = counted.counts(&dough, as_written);
     let known = || counts.piece.filter(|_| body.open(&formula).is_empty());
     let piece = asked_weight(scaling).or_else(known);
-    let timing = times::timing(recipe, &factor, (&counts.in_hand, &counts.lots), book);
+    let timing =
+        times::timing((recipe, &formula), &factor, (&counts.in_hand, &counts.lots), book);
     let counting = counting(recipe, book);
     Ok(Work {
-        hydration: hydration(&formula, &body, counting, book),
+        hydration: hydration(&formula, &body, counting),
         counting,
         tin: tin(scaling, recipe),
         depth_assumed: depth_assumed(scaling, recipe),
@@ -219,10 +220,7 @@ pub fn kit(book: Book) -> Kit {
 
 /// The dough that a mixer must hold: nothing where no step needs one.
 fn mixed(recipe: &Recipe, dough: &Mass) -> Mass {
-    let mixes = recipe
-        .steps()
-        .any(|step| step.kit.iter().any(|(_, name)| name.contains("mixer")));
-    if mixes { dough.clone() } else { Mass::zero() }
+    if recipe.steps().any(Step::needs_mixer) { dough.clone() } else { Mass::zero() }
 }
 
 /// The weight of one piece as written, before any scaling.
@@ -243,7 +241,7 @@ fn piece_as_written(
 }
 
 /// How many times as heavy as written a piece is.
-fn heavier(scaling: &Scaling, written: &Batch) -> Exact {
+fn heavier(scaling: &Scaling, written: &Yield) -> Exact {
     let heavier = match scaling {
         Scaling::PieceWeight { weight, .. } => {
             written.piece.as_ref().and_then(|piece| weight.over(piece))
@@ -280,7 +278,7 @@ fn split(
         steps: recipe.steps().collect(),
         parts: &flow.parts,
         block: layering::block(recipe, formula, flow),
-        layered: layering::is_layered(recipe, book),
+        layered: layering::is_layered(recipe, formula),
         promised: pieces(&Scaling::Batches(exact(1, 1)), recipe, &exact(1, 1)),
     };
     let room = kit.bench.as_ref().and_then(|bench| sheets.room(bench));

@@ -4,14 +4,14 @@ use crate::dough::shaping::{Frame, Piece, Shaped, Sizes, as_cut, in_tin, own, sh
 use crate::formula::parts::PartRef;
 use crate::formula::{Book, expand, of_kind};
 use crate::measure::{Exact, Volume, exact};
-use crate::model::{Content, Divide, OwnShape, Shaping, Step, Tin};
+use crate::model::{Content, Divide, OwnShape, ShapedBy, Step, Tin};
 use crate::pantry::Kind;
 
 use super::Work;
 
 /// The piece that a step has in hand: of the last cut, or of the last division into pieces,
 /// of its dough or of the part of it that the step works on.
-pub fn piece_in_hand(work: &Work, at: usize, book: Book) -> Option<Piece> {
+pub fn piece_in_hand(work: &Work, at: usize) -> Option<Piece> {
     let parts = &work.flow.parts;
     let own =
         |before: usize| before <= at && parts.is_within(parts.of(at), parts.of(before));
@@ -22,7 +22,7 @@ pub fn piece_in_hand(work: &Work, at: usize, book: Book) -> Option<Piece> {
         .find(|before| own(*before) && gives_pieces(steps[*before]));
     let weighed = || {
         let pieces = work.in_hand.get(at).copied().flatten()?;
-        let (dough, fat) = work.flow.on_bench(at, &work.formula, book);
+        let (dough, fat) = work.flow.on_bench(at, &work.formula);
         let one = exact(1, 1) / Exact::from_integer(pieces.max(1).into());
         let mass = &(&(dough + fat) * &work.factor) * &one;
         let density = &work.layering.batch.dough_density;
@@ -45,19 +45,20 @@ pub fn piece_in_hand(work: &Work, at: usize, book: Book) -> Option<Piece> {
 /// where it cannot be shaped so.
 pub fn shaped_at(work: &Work, at: usize, book: Book) -> Option<Shaped> {
     let steps = work.steps();
-    let piece = || piece_in_hand(work, at, book);
+    let piece = || piece_in_hand(work, at);
     let without_sizes = |frames| Shaped { frames, sizes: Sizes::default() };
-    match &steps.get(at)?.shape.as_ref()?.value {
-        Shaping::Tin => match &work.recipe.tin.as_ref()?.value {
+    let shaping = &steps.get(at)?.shape.as_ref()?.value;
+    match shaping.shaped_by() {
+        ShapedBy::Tin => match &work.recipe.tin.as_ref()?.value {
             Tin::Square(length, width, depth) => {
                 Some(without_sizes(in_tin(length, width, depth.as_ref())))
             }
             Tin::Round(..) | Tin::Ring(..) => None,
         },
-        Shaping::Own(name) => {
+        ShapedBy::Author(name) => {
             Some(without_sizes(own(own_shape(name, book.content)?, &piece()?)))
         }
-        shaping => shape(shaping, &piece()?),
+        ShapedBy::Geometry => shape(shaping, &piece()?),
     }
 }
 
@@ -80,16 +81,16 @@ pub fn set_down(work: &Work, part: PartRef, at: usize, book: Book) -> Option<Fra
     let shaping = before.clone().find(|step| steps[*step].shape.is_some());
     let Some(shaping) = shaping else {
         let last = before.into_iter().find(|step| parts.of(*step) == part).unwrap_or(at);
-        return as_cut(&piece_in_hand(work, last, book)?);
+        return as_cut(&piece_in_hand(work, last)?);
     };
-    let is_tin = matches!(steps[shaping].shape.as_ref()?.value, Shaping::Tin);
+    let is_tin = steps[shaping].shape.as_ref()?.value.shaped_by() == ShapedBy::Tin;
     shaped_at(work, shaping, book).filter(|_| !is_tin)?.frames.pop()
 }
 
 /// Whether the dough has yeast or another leavener in it, so that its pieces grow on the
 /// tray.
-pub fn is_leavened(work: &Work, book: Book) -> bool {
-    let contents = expand(&work.formula, &exact(1, 1), book);
+pub fn is_leavened(work: &Work) -> bool {
+    let contents = expand(&work.formula, &exact(1, 1));
     of_kind(&contents, Kind::Leavener).is_positive()
 }
 

@@ -1,14 +1,11 @@
 //! The steps as jobs, those of included recipes first.
 
-use crate::formula::{Book, Source, batch, weigh};
+use crate::formula::{Book, Formula, batch};
 use crate::measure::{Duration, Exact, exact};
-use crate::model::{Pace, Recipe, Step};
+use crate::model::{Location, Pace, Recipe, Step, Wait};
 use crate::time::{Job, Schedule, schedule};
 
 use super::Lot;
-
-/// Levels of included recipes whose steps are planned.
-const DEEPEST: usize = 16;
 
 /// The steps in time.
 #[derive(Clone, Debug)]
@@ -33,20 +30,26 @@ pub struct WorkJob {
     /// The trays that its pieces take; 1 where that is not known.
     pub trays: u64,
     /// Where it waits.
-    pub place: Option<String>,
+    pub place: Option<Location>,
+    /// Which of the places it is where the step stands one after the other, from 0.
+    pub stand: usize,
+    /// The day on which its recipe has it, from 1, where that takes more than one.
+    pub day: Option<u64>,
+    /// How long it thaws after a hold in which it was frozen.
+    pub thaw: Option<Wait>,
     /// The job.
     pub job: Job,
 }
 
 /// Plans the steps of `recipe` and of what it includes. A ring of steps is named.
 pub(super) fn timing(
-    recipe: &Recipe,
+    recipe: (&Recipe, &Formula),
     factor: &Exact,
     in_hand: (&[Option<u64>], &[Vec<Lot>]),
     book: Book,
 ) -> Result<Timing, Vec<String>> {
     let mut jobs = Vec::new();
-    add(recipe, factor, in_hand, book, &mut jobs, 0);
+    add(recipe, factor, in_hand, book, &mut jobs);
     let plain: Vec<Job> = jobs.iter().map(|job| job.job.clone()).collect();
     let schedule = schedule(&plain).map_err(|cycle| cycle.names)?;
     Ok(Timing { jobs, schedule })
@@ -54,26 +57,26 @@ pub(super) fn timing(
 
 /// Adds the jobs of a recipe, behind those of the recipes it includes.
 fn add(
-    recipe: &Recipe,
+    (recipe, formula): (&Recipe, &Formula),
     factor: &Exact,
     (in_hand, lots): (&[Option<u64>], &[Vec<Lot>]),
     book: Book,
     jobs: &mut Vec<WorkJob>,
-    depth: usize,
 ) {
     let steps: Vec<&Step> = recipe.steps().collect();
-    let included =
-        if depth < DEEPEST { includes(recipe, factor, book) } else { Vec::new() };
-    let mut needs: Vec<(String, usize)> = Vec::new();
-    for (title, inner, inner_factor) in included {
-        add(inner, &inner_factor, (&[], &[]), book, jobs, depth + 1);
+    let mut needs: Vec<(&str, usize)> = Vec::new();
+    for line in &formula.lines {
+        let Some((inner, inner_formula)) = line.included() else { continue };
+        let batches = (&line.mass() * factor).over(&batch(inner_formula, inner));
+        let batches = batches.unwrap_or_else(|| exact(1, 1));
+        add((inner, inner_formula), &batches, (&[], &[]), book, jobs);
         if let Some(last) = jobs.len().checked_sub(1) {
-            needs.push((title, last));
+            needs.push((line.title(), last));
         }
     }
-    let first = jobs.len();
+    let lasts = lasts(&steps, jobs.len());
     for (at, step) in steps.iter().enumerate() {
-        let mut after = own_after(step, at, &steps, first);
+        let mut after = own_after(step, at, &steps, &lasts);
         let takes = |title: &str| {
             step.uses.iter().any(|used| takes(recipe, &used.value.name, title))
         };
@@ -83,24 +86,23 @@ fn add(
         // Only the recipe itself knows its pieces; an included dough is one sheet.
         let pieces = in_hand.get(at).copied().flatten();
         let lots = lots.get(at).map_or(&[][..], Vec::as_slice);
-        jobs.push(job(recipe, step, after, Scale { pieces, lots, book }));
+        for stand in 0..step.stands().len().max(1) {
+            let place = (stand, std::mem::take(&mut after));
+            let scale = Scale { pieces, lots, book };
+            jobs.push(job(recipe, &step.in_stand(stand), place, scale));
+            after.push(jobs.len() - 1);
+        }
     }
 }
 
-/// The recipes that a recipe includes, with how many batches of each it takes.
-fn includes<'a>(
-    recipe: &'a Recipe,
-    factor_here: &Exact,
-    book: Book<'a>,
-) -> Vec<(String, &'a Recipe, Exact)> {
-    let formula = weigh(recipe, book).0;
-    let lines = formula.lines.iter().filter_map(|line| {
-        let Source::Recipe(inner) = line.source else { return None };
-        let wanted = &line.mass() * factor_here;
-        let batches = wanted.over(&batch(&weigh(inner, book).0, inner));
-        Some((line.title().to_owned(), inner, batches.unwrap_or_else(|| exact(1, 1))))
-    });
-    lines.collect()
+/// The place among the jobs of the last of each step, where the first has place `first`.
+fn lasts(steps: &[&Step], first: usize) -> Vec<usize> {
+    let mut next = first;
+    let last = |step: &&Step| {
+        next += step.stands().len().max(1);
+        next - 1
+    };
+    steps.iter().map(last).collect()
 }
 
 /// Whether a ticket's word means the included recipe, or the section it stands in.
@@ -111,14 +113,14 @@ fn takes(recipe: &Recipe, word: &str, title: &str) -> bool {
     })
 }
 
-fn own_after(step: &Step, at: usize, steps: &[&Step], first: usize) -> Vec<usize> {
+fn own_after(step: &Step, at: usize, steps: &[&Step], lasts: &[usize]) -> Vec<usize> {
     match &step.after {
         Some(names) => names
             .iter()
             .filter_map(|name| steps.iter().position(|other| other.name == name.value))
-            .map(|found| first + found)
+            .map(|found| lasts[found])
             .collect(),
-        None => at.checked_sub(1).map(|above| first + above).into_iter().collect(),
+        None => at.checked_sub(1).map(|above| lasts[above]).into_iter().collect(),
     }
 }
 
@@ -130,7 +132,12 @@ struct Scale<'a> {
     book: Book<'a>,
 }
 
-fn job(recipe: &Recipe, step: &Step, after: Vec<usize>, scale: Scale) -> WorkJob {
+fn job(
+    recipe: &Recipe,
+    step: &Step,
+    (stand, after): (usize, Vec<usize>),
+    scale: Scale,
+) -> WorkJob {
     let trays = trays(step, recipe, scale.lots);
     let name = format!("{}/{}", recipe.name, step.name);
     WorkJob {
@@ -140,6 +147,13 @@ fn job(recipe: &Recipe, step: &Step, after: Vec<usize>, scale: Scale) -> WorkJob
         bake: step.bake.is_some(),
         trays,
         place: step.at_place.as_ref().map(|place| place.value.clone()),
+        stand,
+        day: step.day.as_ref().map(|day| day.value),
+        thaw: step
+            .hold
+            .as_ref()
+            .and_then(|hold| hold.value.thaw.as_ref())
+            .map(|thaw| thaw.time.clone()),
         job: Job {
             name,
             after,

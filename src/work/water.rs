@@ -1,9 +1,9 @@
 //! The water of a recipe in the course's room.
 
 use crate::formula::{WaterPlan, Weighed, rest_of_water, water};
-use crate::measure::{Exact, Mass, Temperature};
+use crate::measure::{Exact, Mass, Temperature, TemperatureStep};
 use crate::model::Room;
-use crate::pantry::Kind;
+use crate::pantry::{Kind, Role};
 
 use super::Work;
 
@@ -31,8 +31,32 @@ fn plan(work: &Work, room: &Room) -> Option<WaterPlan> {
         flour: flour.or_else(|| room.flour.clone()).unwrap_or_else(|| air.clone()),
         preferment: preferment(work, &air),
         room: air,
-        friction: room.friction.clone()?,
+        friction: friction(work, room)?,
     })
+}
+
+/// What mixing adds: what the step says in which the dough is mixed, else what the room's mixer
+/// does.
+fn friction(work: &Work, room: &Room) -> Option<TemperatureStep> {
+    let step = mixing_step(work).and_then(|at| work.steps().get(at).copied());
+    let own = step.and_then(|step| step.friction.as_ref());
+    own.map(|own| own.value.clone()).or_else(|| room.friction.clone())
+}
+
+/// The step in which flour goes into the final dough first.
+pub fn mixing_step(work: &Work) -> Option<usize> {
+    let floury = |step: &usize| {
+        work.flow.uses[*step].iter().any(|(line, _)| {
+            let line = &work.formula.lines[*line];
+            let mixed = line.is(Kind::Flour) && !line.purpose.is_put_on();
+            mixed && !is_preferment(line.section, work)
+        })
+    };
+    (0..work.flow.uses.len()).find(floury)
+}
+
+fn is_preferment(section: &str, work: &Work) -> bool {
+    work.recipe.preferments.iter().any(|it| it.section.value == section)
 }
 
 /// The temperature of the preferments: of several their mean, each by its weight; the room's
@@ -58,11 +82,10 @@ fn preferment(work: &Work, air: &Temperature) -> Option<Temperature> {
 
 /// The lines of water that are mixed into the final dough.
 fn waters<'w, 'a>(work: &'w Work<'a>) -> impl Iterator<Item = &'w Weighed<'a>> {
-    let is_preferment = |section: &str| {
-        work.recipe.preferments.iter().any(|it| it.section.value == section)
-    };
-    let lines = work.formula.lines.iter().filter(|line| line.known_as() == "water");
-    lines.filter(move |line| !line.purpose.is_put_on() && !is_preferment(line.section))
+    let lines = work.formula.lines.iter().filter(|line| line.plays(Role::Water));
+    lines.filter(move |line| {
+        !line.purpose.is_put_on() && !is_preferment(line.section, work)
+    })
 }
 
 /// The water that is mixed into the final dough at a temperature that is to be found.

@@ -58,18 +58,18 @@ fn repeated(text: &str) -> String {
 
 /// A copy of the ground course with the row's bad example in it.
 pub(crate) fn changed(row: &Row) -> std::path::PathBuf {
-    let content = Path::new(env!("CARGO_TARGET_TMPDIR")).join("faults").join(&row.name);
+    // Several tests of a program do so at the same time: each has its own folder.
+    let thread = std::thread::current();
+    let test = thread.name().unwrap_or_default().replace(':', "-");
+    let content = Path::new(env!("CARGO_TARGET_TMPDIR")).join("faults").join(test);
+    let content = content.join(&row.name);
     let _ = fs::remove_dir_all(&content);
-    for entry in walkdir::WalkDir::new(GROUND).into_iter().flatten() {
-        let to = content.join(entry.path().strip_prefix(GROUND).expect("below"));
-        if entry.file_type().is_dir() {
-            fs::create_dir_all(to).expect("a folder is made");
-        } else {
-            fs::copy(entry.path(), to).expect("a file is copied");
-        }
-    }
+    crate::common::copy(Path::new(GROUND), &content);
     if let Some(new) = row.file.strip_prefix('+') {
-        fs::write(content.join(new), &row.bad).expect("a file is written");
+        let file = content.join(new);
+        let folder = file.parent().expect("it lies in a folder");
+        fs::create_dir_all(folder).expect("a folder is made");
+        fs::write(file, &row.bad).expect("a file is written");
         return content;
     }
     let file = content.join(&row.file);

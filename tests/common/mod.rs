@@ -115,11 +115,11 @@ fn difference(expected: &str, actual: &str) -> Option<(usize, (String, String))>
     None
 }
 
-/// A shelf with nothing on it: pages and handouts are made from no other file.
+/// A files with nothing on it: pages and handouts are made from no other file.
 pub(crate) struct Bare;
 
-impl tourier::product::Shelf for Bare {
-    fn file(&self, path: &str) -> Result<Vec<u8>, tourier::statement::Statement> {
-        Err(tourier::statement::machine(&path))
+impl tourier::product::EditionFiles for Bare {
+    fn file(&self, path: &str) -> Result<Vec<u8>, tourier::site::Lacking> {
+        Err(tourier::site::Lacking::NoFile(path.to_owned()))
     }
 }

@@ -8,6 +8,7 @@ name the same instants, also across a change of clocks.
 """
 
 import json
+import re
 import subprocess
 import sys
 from datetime import datetime, timedelta
@@ -29,19 +30,22 @@ def told(tourier, *words):
     return subprocess.run(command, capture_output=True, text=True, encoding="utf-8").stdout
 
 
-def moments(plan):
-    """When anyone does anything: (from, to, attended) as instants, without the finish."""
+def moments(plan, who):
+    """When one, or anyone, does anything or watches: (from, to, attended) as instants, without
+    the finish."""
     zone = ZoneInfo(plan["zone"])
     found = set()
     for act in plan["activities"]:
         if act["kind"] == "finish" or not act["minutes"]:
+            continue
+        if who and who not in [act["group"].split(",")[0], *act["watching"]]:
             continue
         span = [datetime.fromisoformat(act[key]).replace(tzinfo=zone) for key in ("start", "end")]
         found.add((*[moment.timestamp() for moment in span], act["kind"] != "bake"))
     return found
 
 
-def check_calendar(where, text, plan, tally):
+def check_calendar(where, text, plan, tally, who=None):
     calendar = Calendar.from_ical(text)
     lines = text.split("\r\n")
     tally.check(all(len(line.encode()) <= 75 for line in lines), f"{where}: a line over 75 bytes")
@@ -55,7 +59,7 @@ def check_calendar(where, text, plan, tally):
     for event in events:
         span = tuple(event[key].dt.timestamp() for key in ("DTSTART", "DTEND"))
         spans.setdefault(span, []).append(event)
-    wanted = moments(plan)
+    wanted = moments(plan, who)
     tally.check(set(spans) == {one[:2] for one in wanted}, f"{where}: {set(spans) ^ {o[:2] for o in wanted}}")
     for begin, end, attended in wanted:
         alarms = [alarm for event in spans.get((begin, end), []) for alarm in event.walk("VALARM")]
@@ -78,9 +82,15 @@ def check_zone(where, calendar, events, name, tally):
 
 def main(tourier, site):
     tally = Tally()
-    for file in sorted(Path(f"{site}-instructor").glob("classes/*/plan.ics")):
-        plan = json.loads(told(tourier, file.parent.name, "--as", "json"))
-        check_calendar(file.parent.name, file.read_bytes().decode(), plan, tally)
+    for folder in sorted(Path(f"{site}-instructor").glob("classes/*")):
+        plan = json.loads(told(tourier, folder.name, "--as", "json"))
+        names = {act["group"].split(",")[0] for act in plan["activities"]}
+        files = sorted(folder.glob("plan*.ics"))
+        tally.check(len(files) == len(names), f"{folder.name}: {len(files)} calendars for {names}")
+        for file in files:
+            number = file.stem.removeprefix("plan").lstrip("-")
+            who = next((name for name in names if re.search(r"\d+$", name or "") and re.search(r"\d+$", name)[0] == number), "instructor")
+            check_calendar(f"{folder.name} {who}", file.read_bytes().decode(), plan, tally, who)
     for recipe in RECIPES:
         for ready in HOME:
             plan = json.loads(told(tourier, recipe, "--ready", ready, "--as", "json"))

@@ -12,6 +12,7 @@ moments few and then the waiting little, on the plan's own grid.
 """
 
 import json
+import math
 import random
 import statistics
 import subprocess
@@ -91,7 +92,37 @@ def a_class(rng, recipes):
     if rng.random() < 0.5:
         lines.append("demonstrate: [turn-0]")
     lines.append(f"changeover: {rng.choice([0, 5])} min")
-    return "\n".join(lines) + "\n"
+    # Drawn from lots of their own, so that the rest of a class stays as it was.
+    return "\n".join(lines + beside(random.Random(rng.random()), sessions)) + "\n"
+
+
+def beside(rng, sessions):
+    """What some classes have beside their recipes."""
+    if rng.random() < 0.5:
+        return []
+    _, opens, closes = sessions[0]
+    half = (opens + closes) // 2
+    clock = lambda minute: f"{minute // 60:02}:{minute % 60:02}"
+    lines = [
+        f"arrival: {rng.choice([5, 10])} min",
+        f"talk: [{rng.choice([5, 10])} min]",
+        "talk: [5 min before turn-0]",
+        f"break: 10 min between {clock(half - 20)} and {clock(half + 30)}",
+        "break: 10 min",
+        "tasting: 10 min",
+        "washing up: 10 min",
+        "preheat: 30 min",
+        f"change of heat: {rng.choice([10, 20])} min",
+        f"pace: {rng.choice(['1.25', '1.5', '{ mix: 1.5 }'])}",
+        "helpers: 1",
+        f"slack: {rng.choice([5, 10])} min",
+        "late: { pair 1: 15 min }",
+    ]
+    chosen = rng.sample(lines, rng.randint(1, 5))
+    kept = {}
+    for line in chosen:
+        kept.setdefault(line.split(":")[0], line)
+    return list(kept.values())
 
 
 def contents(folder, rng, classes):
@@ -109,6 +140,10 @@ def contents(folder, rng, classes):
 
 
 TIMES = []
+# What a class may have more of.
+KIT = ["mixer", "oven", "tray per oven", "fridge tray", "proofer tray", "instructor"]
+# What everybody does together.
+TOGETHER = ("arrival", "talk", "break", "tasting", "washing")
 
 
 def session_of(plan, minute):
@@ -167,7 +202,8 @@ def violations(plan):
         inside = [one[1:] for one in baked if one[0] == number]
         if peak([one[:3] for one in inside]) > ovens["trays"]:
             found.append(f"oven {number}: too many trays")
-        if any(a[3] != b[3] and a[0] < b[1] and b[0] < a[1] for a in inside for b in inside):
+        apart = max(ovens["turn_min"] - ovens["after_min"], 0)
+        if any(a[3] != b[3] and a[0] < b[1] + apart and b[0] < a[1] + apart for a in inside for b in inside):
             found.append(f"oven {number}: two heats")
     if any(not 1 <= one[0] <= ovens["count"] for one in baked):
         found.append("a bake without an oven")
@@ -179,7 +215,7 @@ def people(plan, acts, start, end):
     found = []
     busy = {}
     for act in acts:
-        if act["kind"] in ("hands", "demonstration") and act["minutes"]:
+        if act["kind"] in ("hands", "demonstration", *TOGETHER) and act["minutes"]:
             for who in [act["group"], *act["watching"]]:
                 span = (start[act["id"]], end[act["id"]], 1)
                 busy.setdefault(who, []).append(span)
@@ -198,6 +234,83 @@ def people(plan, acts, start, end):
         lasts = wait["end_min"] - wait["start_min"]
         if lasts < least or (most is not None and lasts > most):
             found.append(f"{wait['group']}: {wait['step']} lasts {lasts} min")
+    return found
+
+
+def minutes_of(text, key):
+    """The minutes that a class file has for a key; 0 where it has none."""
+    import re
+    found = re.search(rf"^{key}: (\d+) min$", text, re.M)
+    return int(found[1]) if found else 0
+
+
+def besides(plan, text, hands):
+    """What a class has beside its recipes, read from its file alone: `hands` has the minutes of
+    each step of each recipe."""
+    import re
+    found = []
+    acts = plan["activities"]
+    work = [act for act in acts if act["kind"] == "hands" and act["minutes"]]
+    spans = [(span["from_min"], span["to_min"], span["from"][:10]) for span in plan["sessions"]]
+    mornings = [span for at, span in enumerate(spans) if at == 0 or spans[at - 1][2] != span[2]]
+    arrival = minutes_of(text, "arrival")
+    for opens, _, _ in mornings:
+        if any(opens <= act["start_min"] < opens + arrival for act in work):
+            found.append(f"work within {arrival} min of the opening")
+    late = re.search(r"^late: \{ pair 1: (\d+) min \}", text, re.M)
+    for opens, closes, _ in mornings if late else []:
+        if any(opens <= act["start_min"] < min(opens + int(late[1]), closes) and act["group"].split(",")[0] == "pair 1" for act in work):
+            found.append("pair 1 works before it is there")
+    slack = minutes_of(text, "slack")
+    for opens, closes, _ in spans:
+        if any(opens <= act["start_min"] and closes - slack < act["end_min"] <= closes for act in acts if act["minutes"]):
+            found.append(f"something in the last {slack} min")
+    by_kind = {kind: [act for act in acts if act["kind"] == kind] for kind in TOGETHER}
+    groups = {act["group"].split(",")[0] for act in work} - {"instructor"}
+    for kind in ("break", "tasting", "washing"):
+        for act in by_kind[kind]:
+            if set(act["watching"]) != groups:
+                found.append(f"{kind} without {groups - set(act['watching'])}")
+            if any(one["start_min"] < act["end_min"] and act["start_min"] < one["end_min"] for one in work):
+                found.append(f"work in the {kind}")
+    if minutes_of(text, "tasting"):
+        ready = max(act["end_min"] for act in acts if act["kind"] == "finish")
+        if [act["start_min"] >= ready for act in by_kind["tasting"]] != [True]:
+            found.append("the tasting is not after the last is done")
+    if minutes_of(text, "washing up"):
+        for opens, closes, _ in spans:
+            own = [act for act in by_kind["washing"] if opens <= act["start_min"] and act["end_min"] <= closes]
+            if len(own) != 1 or any(opens <= act["start_min"] < closes and act["start_min"] > own[0]["start_min"] for act in work):
+                found.append("washing up is not the last work of its session")
+    between = re.search(r"^break: (\d+) min between (\S+) and (\S+)$", text, re.M)
+    if between:
+        zero = int(plan["start"][11:13]) * 60
+        first, last = (int(at[:2]) * 60 + int(at[3:]) - zero for at in between.groups()[1:])
+        inside = [act for act in by_kind["break"] if first <= act["start_min"] % 1440 and act["end_min"] % 1440 <= last]
+        if not by_kind["break"] or len(inside) < len(by_kind["break"]):
+            found.append("a break is not in its time")
+    turn = minutes_of(text, "change of heat")
+    baked = [(act["oven"], act["start_min"], act["end_min"], act["heat"]) for act in acts if act["kind"] == "bake"]
+    if any(a[0] == b[0] and a[3] != b[3] and a[1] < b[2] + turn and b[1] < a[2] + turn for a in baked for b in baked):
+        found.append("an oven has another heat too soon")
+    pace = re.search(r"^pace: (?:\{ mix: (\S+) \}|(\S+))$", text, re.M)
+    for act in work:
+        times = 1.0 if not pace or act["group"] == "instructor" else float(pace[2] or (pace[1] if act["step"] == "mix" else 1))
+        wanted = math.ceil(hands[act["recipe"], act["step"]] * times - 1e-9)
+        if act["minutes"] != wanted:
+            found.append(f"{act['group']} has {act['minutes']} min for {act['step']}, not {wanted}")
+    return found
+
+
+def hands_of(folder):
+    """The minutes of attended work of each step of each recipe."""
+    import re
+    found = {}
+    for file in Path(folder, "recipes").glob("*.md"):
+        for title, ticket in re.findall(r"^## ([^\n]+)\n~~~ticket\n(.*?)~~~", file.read_text(encoding="utf-8"), re.M | re.S):
+            minutes = re.search(r"^hands: (\d+) min$", ticket, re.M)
+            if minutes:
+                found[file.stem, title.lower().replace(" ", "-")] = int(minutes[1])
     return found
 
 
@@ -224,9 +337,9 @@ def values(plan, start, end):
 
 
 def tied(plan, usual):
-    """Activities that follow at once on another, so that no grid can be theirs."""
+    """Activities that follow at once on another, or have a fixed time: no grid can be theirs."""
     grid = max(plan["grid_min"], 1)
-    found = set()
+    found = {act["id"] for act in plan["activities"] if all(a == b for a, b in act["windows"])}
     for link in plan["links"]:
         if link["most_min"] is None:
             continue
@@ -316,7 +429,13 @@ def rival(plan, limit=20):
         return None, None, None
     model.minimize(last)
     status = solver.status_name(solver.solve(model))
-    return "fits", None, round(solver.objective_value) if status == "OPTIMAL" else None
+    ends = round(solver.objective_value) if status == "OPTIMAL" else None
+    # Any plan's waiting will do to hold a bound against: the least that is found soon.
+    solver.parameters.max_time_in_seconds = 5
+    model.minimize(sum(late))
+    status = solver.status_name(solver.solve(model))
+    waiting = round(solver.objective_value) if status in ("OPTIMAL", "FEASIBLE") else None
+    return "fits", waiting, ends
 
 
 def oven_rival(model, plan, start, acts):
@@ -329,13 +448,15 @@ def oven_rival(model, plan, start, acts):
         for number, flag in enumerate(there):
             size = acts[task]["minutes"] + ovens["after_min"]
             span = model.new_optional_fixed_size_interval_var(start[task], size, flag, "")
-            inside[number].append((span, trays, heat))
+            turned = acts[task]["minutes"] + max(ovens["after_min"], ovens["turn_min"])
+            apart = model.new_optional_fixed_size_interval_var(start[task], turned, flag, "")
+            inside[number].append((span, trays, heat, apart))
     for loads in inside:
-        model.add_cumulative([s for s, _, _ in loads], [n for _, n, _ in loads], ovens["trays"])
+        model.add_cumulative([one[0] for one in loads], [one[1] for one in loads], ovens["trays"])
         for at, one in enumerate(loads):
             for other in loads[:at]:
                 if one[2] != other[2]:
-                    model.add_no_overlap([one[0], other[0]])
+                    model.add_no_overlap([one[3], other[3]])
 
 
 def ask(tourier, folder, name):
@@ -374,7 +495,8 @@ def main():
                 plans += 1
                 if plan["verdict"] == "fits":
                     fitting += 1
-                    for wrong in violations(plan) or [None]:
+                    text = Path(folder, "classes", f"{name}.yaml").read_text(encoding="utf-8")
+                    for wrong in violations(plan) + besides(plan, text, hands_of(folder)) or [None]:
                         tally.check(wrong is None, f"{where}: {wrong}")
                 if seen < compared:
                     seen += 1
@@ -482,6 +604,9 @@ def applied(text, remedy):
             total = hour * 60 + minute + int(found[2])
             lines[at] = f"{head} to {total // 60 % 24:02}:{total % 60:02}"
             text = "\n".join(lines)
+        elif found := re.fullmatch(r"without the (talks|breaks|tasting|slack)(?: at the end)?", part):
+            key = {"talks": "talk", "breaks": "break"}.get(found[1], found[1])
+            text = re.sub(rf"^{key}: .*\n", "", text, flags=re.M)
         elif part == "without the instructor's own batch":
             text = re.sub(r"  - recipe: \w+\n    each: demonstration\n    pieces: \d+\n", "", text)
         elif found := re.fullmatch(r"working in (\w+)", part):
@@ -524,19 +649,27 @@ def explained(tally, tourier, folder, name, plan, where):
 
 
 def more(tally, tourier, folder, name, where, rng):
-    """More kit or more time keeps a plan possible."""
+    """More kit, more help or more time keeps a plan possible."""
     import re
     text = Path(folder, "classes", f"{name}.yaml").read_text(encoding="utf-8")
-    kit = rng.choice(["mixer", "oven", "tray per oven", "fridge tray", "proofer tray"])
-    changed = [re.sub(rf"(?<=[ ,{{]){kit}: (\d+)", lambda m: f"{kit}: {int(m[1]) + rng.randint(1, 3)}", text, count=1),
-               applied(text, f"with session 1 {rng.choice([5, 10, 25])} min longer it fits")]
-    for number, one in enumerate(changed):
+    changed = {}
+    for kit in rng.sample(KIT, 2):
+        grown = lambda found: f"{kit}: {int(found[1]) + rng.randint(1, 4)}"
+        changed[kit] = re.sub(rf"(?<=[ ,{{]){kit}: (\d+)", grown, text, count=1)
+    if "helpers:" not in text:
+        changed["helpers"] = text + "helpers: 1\n"
+    sessions = len(re.findall(r"^  - 2027", text, re.M))
+    last = applied(text, f"with session {sessions} {rng.choice([5, 10, 25, 60])} min longer it fits")
+    changed["time"] = last
+    if sessions == 1:
+        changed["a session"] = text.replace("bakers:", "  - 2027-03-05 17:00 to 21:00\nbakers:", 1)
+    for number, (what, one) in enumerate(changed.items()):
         trial = f"{name}m{number}"
         Path(folder, "classes", f"{trial}.yaml").write_text(one, encoding="utf-8")
         answer = ask(tourier, folder, trial)
         Path(folder, "classes", f"{trial}.yaml").unlink()
         verdict = answer if isinstance(answer, str) else answer["verdict"]
-        tally.check(verdict == "fits", f"{where}: with more ({kit if number == 0 else 'time'}) {verdict[:200]}")
+        tally.check(verdict == "fits", f"{where}: with more ({what}) {verdict[:200]}")
 
 
 if __name__ == "__main__":

@@ -32,8 +32,10 @@ def decoded(file):
 
 def along(recipe, sheets):
     """The addresses of the videos that steps of its included recipes show."""
-    # Its author may want them named only.
-    written = Path("content", "recipes", f"{recipe}.md").read_text(encoding="utf-8")
+    # Its author may want them named only. A way of a recipe is written in that recipe's file.
+    way = sheets[recipe].get("way")
+    file = way["recipe"] if way else recipe
+    written = Path("content", "recipes", f"{file}.md").read_text(encoding="utf-8")
     if "\nincluded: by name only\n" in written:
         return set()
     inner = {line["key"] for line in sheets[recipe]["formula"] if line["is_recipe"]}

@@ -17,9 +17,11 @@ import sys
 import tempfile
 from pathlib import Path
 
-from classes import contents, peak, session_of
+from classes import TOGETHER, contents, peak, session_of
 from tally import Tally
 
+# What is said of what everybody does together.
+NAMES = {"washing": "washing up"}
 # Minutes from one report to the next.
 REPORT = 15
 
@@ -103,6 +105,8 @@ class Evening:
         words = []
         groups = {}
         for act in self.acts:
+            if act["kind"] in TOGETHER:
+                continue
             if act["step"] and act["kind"] != "moment":
                 groups.setdefault(act["group"], []).append(act["id"])
         for group, own in groups.items():
@@ -124,6 +128,12 @@ class Evening:
                 parts.append((0, f"{group}: nothing yet"))
             # Each time is said once, the earlier first: what follows on it is not begun.
             words += [text for _, text in sorted(set(parts))]
+        for at in sorted(self.begun, key=lambda at: self.begun[at]):
+            kind = self.acts[at]["kind"]
+            if kind in TOGETHER and since < self.begun[at] <= now:
+                words.append(f"all: {NAMES.get(kind, kind)} from {clock(self.begun[at])}")
+            if kind in TOGETHER and since < self.ended[at] <= now:
+                words.append(f"all: {NAMES.get(kind, kind)} at {clock(self.ended[at])}")
         return "; ".join(words)
 
 
@@ -193,7 +203,8 @@ def baked(real, plan, now, opened, busy):
         own = [one[1:] for one in inside if one[0] == number]
         if peak([one[:3] for one in own]) > ovens["trays"]:
             found.append(f"oven {number}: too many trays")
-        if any(a[3] != b[3] and a[0] < b[1] and b[0] < a[1] for a in own for b in own):
+        apart = max(ovens["turn_min"] - ovens["after_min"], 0)
+        if any(a[3] != b[3] and a[0] < b[1] + apart and b[0] < a[1] + apart for a in own for b in own):
             found.append(f"oven {number}: two heats")
     return found
 

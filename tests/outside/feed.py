@@ -44,7 +44,10 @@ def check_map(site, address, tally):
     tree = ElementTree.parse(site / "sitemap.xml").getroot()
     listed = [loc.text for loc in tree.iter(f"{MAP}loc")]
     tally.check(len(set(listed)) == len(listed), "a page is listed twice")
-    pages = {page.relative_to(site).as_posix() for page in site.rglob("*.html")} - {"404.html"}
+    # The site of another language, in a folder of this one, has a list of its own.
+    others = {inner.parent for inner in site.glob("*/sitemap.xml")}
+    pages = {page.relative_to(site).as_posix() for page in site.rglob("*.html")
+             if not others & set(page.parents)} - {"404.html"}
     wanted = {address + page.removesuffix("index.html") for page in pages}
     tally.check(set(listed) == wanted, f"listed or there, not both: {set(listed) ^ wanted}")
     tally.check(all(urlsplit(one).scheme for one in listed), "an address is not whole")
@@ -53,8 +56,10 @@ def check_map(site, address, tally):
 def main(folder, address):
     site, tally = Path(folder), Tally()
     address = address.rstrip("/") + "/"
-    check_feed(site / "news.xml", address, tally)
-    check_map(site, address, tally)
+    for own in [site, *sorted(inner.parent for inner in site.glob("*/sitemap.xml"))]:
+        there = address if own == site else f"{address}{own.name}/"
+        check_feed(own / "news.xml", there, tally)
+        check_map(own, there, tally)
     return tally.end()
 
 

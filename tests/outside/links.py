@@ -106,7 +106,7 @@ def main(folder):
     # The page for addresses that do not exist is the server's to show.
     for file in [*pages, *site.rglob("*.pdf")]:
         where = file.relative_to(site)
-        linked = file in there or str(where) == "404.html"
+        linked = file in there or where.name == "404.html"
         tally.check(linked, f"{where}: no way leads to it")
     return tally.end()
 

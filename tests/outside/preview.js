@@ -20,7 +20,7 @@ const recipe = path.join(content, 'recipes/crescents.md');
 /** The running preview and its address. */
 function start() {
   fs.cpSync(from, content, { recursive: true });
-  const run = spawn(tourier, ['--quiet', '--content', content, 'preview'], { stdio: ['ignore', 'pipe', 'ignore'] });
+  const run = spawn(tourier, ['--quiet', '--content', content, 'preview', '--to-read'], { stdio: ['ignore', 'pipe', 'ignore'] });
   return new Promise((ready) => {
     run.stdout.once('data', (said) => ready({ run, url: String(said).match(/http:\S+/)[0] }));
   });

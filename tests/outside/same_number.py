@@ -61,11 +61,11 @@ def check_recipe(name, formula, site, work, tally):
             sheet = f"{name}-student-{units}-{paper}.pdf"
             places[sheet] = text_of_paper(page.parent / sheet)
     for line in formula:
-        metric, us = line["metric"], line["us_measure"] or line["us_weight"]
+        metric, us = line["metric"], line["us_measure"] or line["us_column"]
         for place, texts in places.items():
             amounts = {metric, us}
             if place in ("page", "scale"):
-                amounts.add(line["us_weight"])
+                amounts.add(line["us_column"])
             check_line(f"{name}, {place}", line, sorted(amounts), texts, tally)
 
 

@@ -61,24 +61,25 @@ def type_sizes(pdf):
     return min(of["Vollkorn"], default=99), min(of["Asap"], default=99)
 
 
-def most_sides(sheet):
-    """Two sides; one more where there are turns, one more again where they are those of a
-    dough that comes along."""
+def most_sides(sheet, paper):
+    """Two sides; one more where there are turns, and on the shorter paper one more again where
+    they are those of a dough that comes along."""
     rows = [row["key"] for part in sheet["parts"] if part.get("kind") == "step" for row in part["ticket"]]
     if sheet["lamination"] is None:
         return 2
-    return 3 if "turn" in rows else 4
+    return 3 if "turn" in rows or paper == "a4" else 4
 
 
 def main(site, work, *said):
     tally, sheets, table = Tally(), facts(work), []
-    for file in sorted(Path(site).rglob("*-student-*.pdf")):
+    # Those of the first language: another one takes as much room as it takes.
+    for file in sorted((Path(site) / "recipes").rglob("*-student-*.pdf")):
         match = NAME.fullmatch(file.stem)
         if not match or match[1] not in sheets:
             continue
         found = [columns(side) for side in sides(file)]
         running, label = type_sizes(file)
-        most = most_sides(sheets[match[1]])
+        most = most_sides(sheets[match[1]], match[3])
         tally.check(len(found) <= most, f"{file.stem}: {len(found)} sides, not {most}")
         for at, side in enumerate(found[:-1], 1):
             for name, (fill, band) in zip(("left", "right"), side):

@@ -127,6 +127,12 @@ def said(pattern):
     return " ".join(parts)
 
 
+def format_of(word):
+    """A word of the format without what an author writes in the course's own language: the name
+    on an amount line, and the word that begins a caution."""
+    return re.sub(r"^`(> |\d+ g ).*`$", r"`\1…`", word)
+
+
 def complete(tally, base, own, language):
     """A language says all that is words in English; signs and units may be as there. Of faults
     and of the terminal it keeps the variables, and the words of the format between backticks."""
@@ -139,7 +145,7 @@ def complete(tally, base, own, language):
             continue
         statement = key in typed and not key.startswith("example-")
         for what, kept in (("variables", r"\{[a-z-]+\}"), ("words of the format", r"`[^`]*`")):
-            ours, theirs = set(re.findall(kept, english)), set(re.findall(kept, said(own[key])))
+            ours, theirs = ({format_of(word) for word in re.findall(kept, text)} for text in (english, said(own[key])))
             tally.check(not statement or ours == theirs, f"{language}: {key}: other {what}: {ours ^ theirs}")
 
 

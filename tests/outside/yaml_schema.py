@@ -29,7 +29,8 @@ def texts(course):
             yield file.stem, file, text
         elif file.parent.name in FOLDERS and text:
             head = text.split("---\n")[1] if file.suffix == ".md" else text
-            yield FOLDERS[file.parent.name], file, head
+            further = file.relative_to(course).parts[0] == "in"
+            yield "translation" if further else FOLDERS[file.parent.name], file, head
 
 
 def misspelt(value):
@@ -40,7 +41,7 @@ def misspelt(value):
 
 def main(tourier):
     tally, validators = Tally(), {}
-    for kind in ["course", "pantry", "glossary", *FOLDERS.values()]:
+    for kind in ["course", "pantry", "glossary", "translation", *FOLDERS.values()]:
         command = [tourier, "facts", f"--schema={kind}"]
         schema = json.loads(subprocess.run(command, capture_output=True, text=True).stdout)
         Draft202012Validator.check_schema(schema)

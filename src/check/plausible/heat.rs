@@ -2,11 +2,11 @@
 
 use crate::fault::{Fault, Place, Placed};
 use crate::formula::{Source, Weighed, is_roll_in};
-use crate::measure::{Temperature, exact, show};
+use crate::measure::{Temperature, exact};
 use crate::model::Step;
 use crate::pantry::Kind;
 use crate::said;
-use crate::statement::Statement;
+use crate::statement::{Amount, Statement};
 
 use super::super::Case;
 use super::share::has_yeast;
@@ -51,14 +51,17 @@ pub(super) fn steps(case: Case) -> Vec<Fault> {
 
 fn oven(step: &Step) -> Option<Fault> {
     let bake = step.bake.as_ref()?;
-    let heat = both(&bake.value.oven);
-    if outside(&bake.value.oven, OVEN) {
+    let hottest = bake.value.phases.iter().map(|phase| &phase.oven).max()?;
+    let coolest = bake.value.phases.iter().map(|phase| &phase.oven).min()?;
+    let oven = if outside(coolest, OVEN) { coolest } else { hottest };
+    let heat = both(oven);
+    if outside(oven, OVEN) {
         let message = said!("impossible-oven", heat);
         return Some(
             Fault::error("impossible-value", &bake.place, message).help(units()),
         );
     }
-    if bake.value.oven > celsius(BAKED[1]) {
+    if *oven > celsius(BAKED[1]) {
         let message = said!("unlikely-oven-hot", heat);
         return Some(Fault::caution("unlikely-heat", &bake.place, message).help(units()));
     }
@@ -67,8 +70,7 @@ fn oven(step: &Step) -> Option<Fault> {
 
 /// A temperature in both scales.
 fn both(heat: &Temperature) -> Statement {
-    let heat = show::temperature(heat, &show::International);
-    let (metric, us) = (heat.metric, heat.us);
+    let (metric, us) = (Amount::Celsius(heat.clone()), Amount::Fahrenheit(heat.clone()));
     said!("both-units", metric, us)
 }
 
@@ -104,7 +106,15 @@ fn core(step: &Step) -> Option<Fault> {
 }
 
 fn proof(case: Case, at: usize, step: &Step) -> Option<Fault> {
-    let warm = step.at.as_ref()?;
+    let wait = step.wait.as_ref().map(|wait| &wait.place);
+    let place = step.at.as_ref().map(|at| &at.place).or(wait)?;
+    let heats = step.heats().into_iter();
+    heats
+        .map(|heat| Placed::new(heat.clone(), place.clone()))
+        .find_map(|warm| proof_at(case, at, &warm))
+}
+
+fn proof_at(case: Case, at: usize, warm: &Placed<Temperature>) -> Option<Fault> {
     let heat = both(&warm.value);
     if outside(&warm.value, WAIT) {
         let message = said!("impossible-wait-heat", heat);

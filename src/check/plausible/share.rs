@@ -2,9 +2,10 @@
 
 use crate::fault::Fault;
 use crate::formula::{Counting, Source, Weighed, hydration, yeast_as_fresh};
-use crate::measure::{Exact, exact, show};
+use crate::measure::{Exact, exact};
 use crate::pantry::Kind;
 use crate::said;
+use crate::statement::Amount;
 
 use super::Case;
 
@@ -13,6 +14,10 @@ use super::Case;
 const SALT: i64 = 5;
 const YEAST: i64 = 16;
 const LEAVENER: i64 = 15;
+/// Where less than this part of what is mixed is flour (puddings of roots and fruit, batters with
+/// meal), salt is held against so much. Common practice, no source. Leaveners lift the flour
+/// that there is.
+const LEAST_FLOUR: (i64, i64) = (1, 3);
 /// True water of a yeast dough over its flour, in percent: stiff, rich doughs have 40,
 /// ciabatta 85, batters for yeasted pancakes 140. Common practice, no source.
 const WATER: [i64; 2] = [33, 150];
@@ -28,17 +33,26 @@ pub(in super::super) fn shares(case: Case) -> Vec<Fault> {
 fn most(case: Case) -> Vec<Fault> {
     let formula = &case.work.formula;
     let lines = formula.lines.iter().zip(&case.work.percentages.lines);
+    let flour = &case.work.percentages.flour;
+    let least = &case.work.body.mass(formula) * &exact(LEAST_FLOUR.0, LEAST_FLOUR.1);
+    let lean = flour.over(&least).map_or_else(|| exact(1, 1), |it| it.min(exact(1, 1)));
     let faults = lines.filter_map(|(line, percent)| {
         let (most, counts) = limit(line)?;
         let percent = percent.as_ref()?;
         let counted = percent * counts;
+        let counted = if is_salt(line) { &counted * &lean } else { counted };
         (counted > exact(most, 1)).then(|| {
-            let message = said!("unlikely-share", percent = show::decimal(percent, 0));
+            let message =
+                said!("unlikely-share", percent = Amount::Number(percent.clone(), 0));
             Fault::caution("unlikely-share", &line.line.place, message)
                 .help(said!("unlikely-share-help"))
         })
     });
     faults.collect()
+}
+
+fn is_salt(line: &Weighed) -> bool {
+    matches!(line.source, Source::Item(item) if item.kind == Kind::Salt)
 }
 
 /// The most that is usual of an ingredient, in percent of the flour, and how often it counts.
@@ -50,7 +64,13 @@ fn limit(line: &Weighed) -> Option<(i64, Exact)> {
             Some(fresh) => (YEAST, fresh),
             None => (LEAVENER, exact(1, 1)),
         }),
-        _ => None,
+        Kind::Flour
+        | Kind::Liquid
+        | Kind::Dairy
+        | Kind::Fat
+        | Kind::Egg
+        | Kind::Sugar
+        | Kind::Other => None,
     }
 }
 
@@ -70,7 +90,7 @@ fn water(case: Case) -> Option<Fault> {
     if !own || !has_yeast(case) {
         return None;
     }
-    let water = hydration(formula, &case.work.body, Counting::Water, case.book)?;
+    let water = hydration(formula, &case.work.body, Counting::Water)?;
     if water >= exact(WATER[0], 1) && water <= exact(WATER[1], 1) {
         return None;
     }
@@ -79,7 +99,7 @@ fn water(case: Case) -> Option<Fault> {
         .iter()
         .find(|line| line.is(Kind::Liquid))
         .or(formula.lines.first())?;
-    let percent = show::decimal(&water, 0);
+    let percent = Amount::Number(water, 0);
     let message = said!("unlikely-water", percent);
     Some(
         Fault::caution("unlikely-share", &line.line.place, message)
@@ -129,6 +149,19 @@ mod tests {
             lines[at] = fine;
             assert_no_fault(&head(lines[0], lines[1], lines[2]), BODY, "unlikely-share");
         }
+    }
+
+    /// A war-time pudding of roots (Ministry of Food leaflet) has a spoon of salt to four ounces of
+    /// flour in two pounds; ten times the salt is a slip there too.
+    #[test]
+    fn little_flour_in_much_else_is_no_measure() {
+        let head = |salt: &str| {
+            format!(
+                "makes: 1 pudding\nformula:\n  dough:\n    - 227 g potato, grated\n    - 170 g carrot, grated\n    - 312 g raisins\n    - 113 g plain flour\n    - 85 g sugar\n    - 85 g lard\n    - {salt} fine salt\n"
+            )
+        };
+        assert_no_fault(&head("6 g"), BODY, "unlikely-share");
+        assert_fault(&head("60 g"), BODY, "unlikely-share", "60 g fine salt");
     }
 
     /// Brioche has little water of its own: eggs and butter bring it.

@@ -1,10 +1,10 @@
 //! Times: bakes, waits, hands.
 
 use crate::fault::{Fault, Place};
-use crate::measure::{Duration, exact, show};
-use crate::model::Step;
+use crate::measure::{Duration, exact};
+use crate::model::{Location, Stand, Step};
 use crate::said;
-use crate::statement::Statement;
+use crate::statement::{Amount, Statement};
 
 use super::Case;
 
@@ -66,18 +66,23 @@ fn wait(step: &Step) -> Option<Fault> {
             said!("impossible-wait"),
         ));
     }
-    let place = step.at_place.as_ref().map(|place| place.value.as_str());
-    let cold = super::super::perishable::is_cold(place);
-    let frozen = place.is_some_and(super::super::perishable::is_frozen);
+    step.stands().iter().find_map(|stand| stood(stand, &wait.place))
+}
+
+/// One place in which it stands for too long.
+fn stood(stand: &Stand, place: &Place) -> Option<Fault> {
+    let at = stand.place.as_ref();
+    let cold = at.is_some_and(Location::is_cold);
+    let frozen = at.is_some_and(Location::is_frozen);
     let most = if cold { COLD } else { WARM };
-    (!frozen && wait.value.usual > minutes(most)).then(|| {
-        let time = in_words(&wait.value.usual);
+    (!frozen && stand.time.usual > minutes(most)).then(|| {
+        let time = in_words(&stand.time.usual);
         let message = if cold {
             said!("unlikely-wait-cold", time)
         } else {
             said!("unlikely-wait-warm", time)
         };
-        odd(&wait.place, message)
+        odd(place, message)
     })
 }
 
@@ -102,8 +107,8 @@ fn odd(place: &Place, message: Statement) -> Fault {
     Fault::caution("unlikely-time", place, message).help(said!("unlikely-time-help"))
 }
 
-fn in_words(time: &Duration) -> String {
-    show::minutes(time.whole_minutes(), &show::International)
+fn in_words(time: &Duration) -> Amount {
+    Amount::Minutes(time.whole_minutes())
 }
 
 fn minutes(minutes: i64) -> Duration {

@@ -195,6 +195,7 @@ fn fitting(signs: impl Iterator<Item = char>, columns: usize) -> Vec<char> {
 mod tests {
     use super::*;
     use crate::fault::Place;
+    use crate::statement::Lines;
 
     /// A fault in a text, at the words.
     fn shown(text: &str, words: &str, width: usize) -> String {
@@ -204,7 +205,7 @@ mod tests {
         let place = Place::new(&file, start, start + words.len());
         let entry = "- 5 g salt";
         let fault = Fault::error("bad-amount", &place, said!("no-amount"))
-            .help(said!("bare-name-help", entry));
+            .help(said!("bare-name-help", entry = Lines(entry)));
         Layout { width, painted: false }.render(&fault, &texts, &crate::cli::english())
     }
 

@@ -1,11 +1,16 @@
 //! The forms of pieces.
 
+use schemars::JsonSchema;
+use serde::Serialize;
+
 /// What a piece looks like before it is shaped.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "lowercase")]
 pub enum Form {
     /// A triangle with two equal sides.
     Triangle,
     /// A triangle with a right angle.
+    #[serde(rename = "right triangle")]
     RightTriangle,
     /// A rectangle.
     Rectangle,

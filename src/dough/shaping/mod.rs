@@ -8,7 +8,9 @@ mod tray;
 pub use super::cutting::Form;
 pub use outline::{At, Does, Frame, Mark, as_cut, in_tin, own};
 pub use sizes::{Sizes, roll_width, wraps};
-pub use tray::{Footprint, Lie, best_lie, places, rows};
+pub use tray::{
+    Footprint, Lie, best_lie, filled, lie_in_rows, places, places_in_rows, rows,
+};
 
 use crate::measure::{Length, Volume};
 use crate::model::Shaping;

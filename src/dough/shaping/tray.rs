@@ -56,20 +56,71 @@ fn gaps(piece: &Size, proofs: bool) -> [Length; 2] {
     [gap(&piece.length), gap(&piece.width)]
 }
 
-/// The cells of a size that lie on the tray. The last one of a row needs no gap behind it, but
-/// half of one on either side of the row: a whole one in all.
-fn cells(tray: &Size, piece: &Size, gap: &[Length; 2]) -> u64 {
+/// The cells of a size that lie on the tray, along it and across it. The last one of a row needs
+/// no gap behind it, but half of one on either side of the row: a whole one in all.
+fn cells(tray: &Size, piece: &Size, gap: &[Length; 2]) -> [u64; 2] {
     let times = |tray: &Length, side: &Length, gap: &Length| {
         let cells = tray.over(&(side.clone() + gap.clone()));
         cells.and_then(|cells| cells.trunc().to_integer().to_u64()).unwrap_or(0)
     };
     let along = times(&tray.length, &piece.length, &gap[0]);
-    along.saturating_mul(times(&tray.width, &piece.width, &gap[1]))
+    [along, times(&tray.width, &piece.width, &gap[1])]
+}
+
+fn all([along, across]: [u64; 2]) -> u64 {
+    along.saturating_mul(across)
+}
+
+/// How pieces lie in the author's rows along the tray: as given or a quarter turn from it. Where
+/// those have no room, as many fit as lie in what there is of them.
+pub fn lie_in_rows(
+    tray: &Size,
+    piece: &Footprint,
+    (rows, proofs): (&[u64], bool),
+) -> Lie {
+    let lie = |size: &Size, turned: bool| {
+        let gap = gaps(size, proofs);
+        let [along, across] = cells(tray, size, &gap);
+        let there = usize::try_from(across).unwrap_or(usize::MAX);
+        let whole = rows.len() <= there && rows.iter().all(|row| *row <= along);
+        let in_them = rows.iter().take(there).map(|row| row.min(&along)).sum();
+        let fits = if whole { all([along, across]) } else { in_them };
+        Lie { gap, fits, turned, pair: None }
+    };
+    let (given, turned) =
+        (lie(&piece.size, false), lie(&super::super::turned(&piece.size), true));
+    if turned.fits > given.fits { turned } else { given }
+}
+
+/// What lies in each of the author's rows where a tray has `count` pieces: they are filled one
+/// after the other.
+pub fn filled(rows: &[u64], count: u64) -> Vec<u64> {
+    let mut left = count;
+    let row = |row: &u64| {
+        let own = left.min(*row);
+        left -= own;
+        own
+    };
+    rows.iter().map(row).filter(|row| *row > 0).collect()
+}
+
+/// The middle of every piece, cm: each row along the tray spread evenly.
+pub fn places_in_rows(tray: &Size, rows: &[u64]) -> Vec<[Exact; 2]> {
+    let middle = |side: &Length, at: u64, of: u64| {
+        side.amount() * Exact::new((2 * at + 1).into(), (2 * of).into())
+    };
+    let of = rows.len() as u64;
+    let row = |(row, in_row): (u64, &u64)| -> Vec<[Exact; 2]> {
+        let place =
+            |at| [middle(&tray.length, at, *in_row), middle(&tray.width, row, of)];
+        (0..*in_row).map(place).collect()
+    };
+    (0..).zip(rows).flat_map(row).collect()
 }
 
 fn by_itself(tray: &Size, piece: &Size, proofs: bool) -> Lie {
     let gap = gaps(piece, proofs);
-    Lie { fits: cells(tray, piece, &gap), gap, turned: false, pair: None }
+    Lie { fits: all(cells(tray, piece, &gap)), gap, turned: false, pair: None }
 }
 
 /// Two halves of a box a × b, one drawn off along a by s: their long sides lie s·b ÷ √(a² + b²)
@@ -80,7 +131,7 @@ fn in_pairs(tray: &Size, piece: &Size, proofs: bool) -> Lie {
     let sides = piece.length.clone() + piece.width.clone();
     let off = sides.over(&piece.width).map_or(most.clone(), |times| &most * &times);
     let pair = Size::new(piece.length.clone() + off, piece.width.clone());
-    let fits = 2 * cells(tray, &pair, &gap);
+    let fits = 2 * all(cells(tray, &pair, &gap));
     Lie { gap, fits, turned: false, pair: Some(pair) }
 }
 
@@ -154,6 +205,22 @@ mod tests {
         let half = Footprint { size: Size::new(cm(120), cm(120)), is_half: true };
         let best = best_lie(&tray, &half, false);
         assert_eq!((best.fits, best.pair), (12, Some(Size::new(cm(160), cm(120)))));
+    }
+
+    /// Rounds of 10 cm that proof take cells of 14.6 cm: four and two on 60 × 40 cm, and two and
+    /// four turned. Rows of 2 and 3 fit, three rows of two do not: two of them hold four. By
+    /// arithmetic.
+    #[test]
+    fn rows_of_the_author() {
+        let tray = Size::new(cm(600), cm(400));
+        let piece = Footprint { size: Size::new(cm(100), cm(100)), is_half: false };
+        let fits = |rows: &[u64]| lie_in_rows(&tray, &piece, (rows, true)).fits;
+        assert_eq!((fits(&[2, 3]), fits(&[2, 2, 2]), fits(&[5])), (8, 4, 4));
+        assert_eq!(filled(&[3, 4, 3], 10), [3, 4, 3]);
+        assert_eq!(filled(&[3, 4, 3], 5), [3, 2]);
+        let places = places_in_rows(&tray, &[1, 2]);
+        let whole = [[30, 10], [15, 30], [45, 30]];
+        assert_eq!(places, whole.map(|place| place.map(|at| exact(at, 1))));
     }
 
     #[test]

@@ -102,6 +102,24 @@ mod tests {
         );
     }
 
+    /// A drawing has figures to the micrometre, a page the exact length: both say the same of
+    /// every part of a centimetre and of an inch that a fold or a cut can leave.
+    #[test]
+    fn what_is_drawn_reads_as_what_is_exact() {
+        let parts = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 16, 24, 32, 48];
+        let all = parts.iter().flat_map(|of| (0..1500).map(move |n| exact(n, *of)));
+        for side in all {
+            for exact in [Length::centimetres(side.clone()), Length::inches(&side)] {
+                let figure = round_to(exact.amount(), &super::exact(1, 10_000));
+                let drawn = Length::drawn(crate::measure::float(&figure));
+                assert_eq!(
+                    length(&drawn, &International),
+                    length(&exact, &International)
+                );
+            }
+        }
+    }
+
     #[test]
     fn lengths_read_as_on_a_ruler() {
         let cm = |n, d| Length::centimetres(exact(n, d));

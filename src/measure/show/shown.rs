@@ -8,23 +8,30 @@ use super::{Notation, Sign};
 /// One number with its unit.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Term {
+    value: Exact,
     /// The number: decimals with a point, or vulgar fractions.
     number: String,
-    /// The number in digits, by which a unit chooses its form: 1 for all up to one.
-    count: String,
     sign: Sign,
 }
 
 impl Term {
     /// A number as it is written with its unit.
     pub fn new(value: &Exact, number: String, unit: Unit) -> Self {
-        let one = *value <= exact(1, 1);
-        let count = if one { "1".to_owned() } else { decimal(value, 2) };
-        Self { number, count, sign: Sign::Amount(unit) }
+        Self { value: value.clone(), number, sign: Sign::Amount(unit) }
+    }
+
+    /// The number in digits, by which a unit chooses its form: 1 for all up to one.
+    fn count(&self) -> String {
+        let one = self.value <= exact(1, 1);
+        if one { "1".to_owned() } else { decimal(&self.value, 2) }
+    }
+
+    fn is_decimal_ounces(&self) -> bool {
+        self.sign == Sign::Amount(Unit::Ounce) && self.number.contains('.')
     }
 
     fn words(&self, notation: &dyn Notation) -> String {
-        notation.with(&marked(&self.number, notation), &self.count, self.sign)
+        notation.with(&marked(&self.number, notation), &self.count(), self.sign)
     }
 
     fn is_weight(&self) -> bool {
@@ -62,6 +69,24 @@ impl Shown {
     pub fn between(self, low: &Self, high: &Self) -> Self {
         let high = (low.terms != high.terms).then(|| high.terms.clone());
         Self { terms: low.terms.clone(), high, under: low.under, ..self }
+    }
+
+    /// Whether ounces of it are said in decimals, as those under one mostly are.
+    pub fn is_decimal_ounces(&self) -> bool {
+        self.terms.iter().chain(self.high.iter().flatten()).any(Term::is_decimal_ounces)
+    }
+
+    /// The same with ounces in decimals, to a hundredth, for a column in which others need
+    /// them: `1 lb 5.5 oz`, not `1 lb 5½ oz`.
+    #[must_use]
+    pub fn in_decimal_ounces(&self) -> Self {
+        let mut shown = self.clone();
+        for term in shown.terms.iter_mut().chain(shown.high.iter_mut().flatten()) {
+            if term.sign == Sign::Amount(Unit::Ounce) {
+                term.number = decimal(&term.value, 2);
+            }
+        }
+        shown
     }
 
     /// How far the words are off `mass`, as a share of it: 0.01 is 1 %.
@@ -109,7 +134,7 @@ fn range(low: &[Term], high: &[Term], notation: &dyn Notation) -> String {
     match (low, high) {
         ([low], [high]) if low.sign == high.sign => {
             let ends = [low, high].map(|end| marked(&end.number, notation));
-            notation.with(&notation.between(&ends[0], &ends[1]), &high.count, high.sign)
+            notation.with(&notation.between(&ends[0], &ends[1]), &high.count(), high.sign)
         }
         _ => notation.apart(&sum(low, notation), &sum(high, notation)),
     }
@@ -138,6 +163,20 @@ mod tests {
         assert_eq!(between(&ounces(3), &ounces(3)), "3 oz");
         let more = shown(&[(1, 1, "1", Unit::Pound), (2, 1, "2", Unit::Ounce)]);
         assert_eq!(between(&ounces(12), &more), "12 oz – 1 lb 2 oz");
+    }
+
+    #[test]
+    fn ounces_of_a_column_are_all_in_decimals() {
+        let all = [(1, 1, "1", Unit::Pound), (11, 2, "5½", Unit::Ounce)];
+        let all = shown(&all).in_decimal_ounces();
+        assert_eq!(all.words(&International), "1 lb 5.5 oz");
+        assert!(all.is_decimal_ounces());
+        let eighth = shown(&[(17, 8, "2⅛", Unit::Ounce)]);
+        assert!(!eighth.is_decimal_ounces());
+        assert_eq!(eighth.in_decimal_ounces().words(&International), "2.13 oz");
+        let grams = shown(&[(11, 2, "5.5", Unit::Gram)]);
+        assert!(!grams.is_decimal_ounces());
+        assert_eq!(grams.in_decimal_ounces(), grams);
     }
 
     #[test]

@@ -4,10 +4,18 @@ use serde_json::Value;
 
 use super::{Writer, escape, items, text_of};
 
+/// The language of a heading, where it is not the book's.
+pub(super) fn spoken(it: &Value) -> String {
+    let language = it["title_in"].as_str().map(escape);
+    let told = |tag| format!(" lang=\"{tag}\" xml:lang=\"{tag}\"");
+    language.map(told).unwrap_or_default()
+}
+
 impl Writer<'_> {
     pub(super) fn recipe(&mut self, it: &Value) -> String {
+        let spoken = spoken(it);
         let mut out = format!(
-            "<section epub:type=\"chapter\"><h1>{}</h1><p><em>{}</em></p>",
+            "<section epub:type=\"chapter\"><h1{spoken}>{}</h1><p{spoken}><em>{}</em></p>",
             escape(text_of(&it["title"])),
             escape(text_of(&it["summary"]))
         );
@@ -20,8 +28,15 @@ impl Writer<'_> {
         out += &format!("<h2>{}</h2>", self.word("ingredients"));
         out += &self.formula(it);
         for inner in items(&it["included"]) {
-            let title = escape(text_of(&inner["title"]));
-            out += &format!("<h2>{title}, {}</h2>", escape(text_of(&inner["makes"])));
+            let comma = self.word("comma");
+            let title = match self::spoken(inner) {
+                spoken if spoken.is_empty() => escape(text_of(&inner["title"])),
+                spoken => {
+                    format!("<span{spoken}>{}</span>", escape(text_of(&inner["title"])))
+                }
+            };
+            out +=
+                &format!("<h2>{title}{comma}{}</h2>", escape(text_of(&inner["makes"])));
             out += &self.formula(inner);
             out += &self.chapters(&inner["method"]["before"], 3);
             out += &self.chapters(&inner["method"]["steps"], 3);
@@ -36,8 +51,9 @@ impl Writer<'_> {
     }
 
     pub(super) fn technique(&mut self, it: &Value) -> String {
+        let spoken = spoken(it);
         let mut out = format!(
-            "<section epub:type=\"chapter\"><h1>{}</h1><p><em>{}</em></p>",
+            "<section epub:type=\"chapter\"><h1{spoken}>{}</h1><p{spoken}><em>{}</em></p>",
             escape(text_of(&it["title"])),
             escape(text_of(&it["summary"]))
         );
@@ -80,7 +96,11 @@ impl Writer<'_> {
             ),
         );
         parts.retain(|part| !part.is_empty());
-        let all = if parts.is_empty() { self.word("none") } else { parts.join("; ") };
+        let all = if parts.is_empty() {
+            self.word("none")
+        } else {
+            parts.join(&self.word("semicolon"))
+        };
         let mut out = format!(
             "<div class=\"contains\"><p><strong>{}</strong> {all}.</p>",
             self.word("contains")
@@ -128,14 +148,15 @@ impl Writer<'_> {
             }
             let title = escape(text_of(&it["title"]));
             let said = self.prose(&it["content"], level + 1);
-            format!("<h{level}>{title}</h{level}>{said}")
+            format!("<h{level}{}>{title}</h{level}>{said}", spoken(it))
         };
         items(chapters).map(one).collect()
     }
 
     fn step(&mut self, it: &Value, level: u8) -> String {
         let mut out = format!(
-            "<h{level}>{} {}</h{level}>",
+            "<h{level}{}>{} {}</h{level}>",
+            spoken(it),
             it["number"],
             escape(text_of(&it["title"]))
         );
@@ -152,6 +173,7 @@ impl Writer<'_> {
             out += &format!("<p>{} {}</p>", self.word("uses"), uses.join(", "));
         }
         out += &self.prose(&it["prose"], level + 1);
+        out += &items(&it["others"]).map(|other| self.other(other)).collect::<String>();
         if let Some(number) = it["as_drawn"].as_u64() {
             let said = self.word("as-drawn").replace("{number}", &number.to_string());
             out += &format!("<p>{said}</p>");
@@ -163,10 +185,22 @@ impl Writer<'_> {
                 escape(until)
             );
         }
-        if it["picture"].is_object() {
-            out += &format!("<p>{}</p>", self.image(&it["picture"]));
-        }
+        out += &self.pictures(&it["pictures"]);
         out + &self.drawings(&it["drawings"])
+    }
+
+    /// Another way to do a step.
+    fn other(&self, it: &Value) -> String {
+        let row = |row: &Value| {
+            let [term, value] = [&row[1], &row[2]].map(|it| escape(text_of(it)));
+            format!("<li>{term} <strong>{value}</strong></li>")
+        };
+        let rows: String = items(&it["ticket"]).map(row).collect();
+        let until = it["until"].as_str().map_or_else(String::new, |until| {
+            format!("<li>{} {}</li>", self.word("until"), escape(until))
+        });
+        let name = escape(text_of(&it["name"]));
+        format!("<p><strong>{name}</strong></p><ul>{rows}{until}</ul>")
     }
 
     fn cautions(&self, list: &Value) -> String {

@@ -16,6 +16,8 @@ use sha2::{Digest, Sha256};
 use zip::write::SimpleFileOptions;
 use zip::{CompressionMethod, DateTime, ZipWriter};
 
+use crate::encode::{escape, hex};
+
 use super::{PaperFault, Press};
 
 const CONTAINER: &str = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<container version=\"1.0\" \
@@ -57,6 +59,15 @@ struct Page {
     body: String,
 }
 
+/// A line of the index.
+struct Term {
+    words: String,
+    /// The place that it leads to.
+    place: String,
+    /// The attributes that say its language, where it is not the book's.
+    spoken: String,
+}
+
 /// What pages are written with, and what is noted meanwhile.
 struct Writer<'a> {
     words: &'a Value,
@@ -66,7 +77,7 @@ struct Writer<'a> {
     /// Drawings and pictures that are shown.
     shown: BTreeSet<String>,
     /// For the index: a term, and where it is.
-    terms: Vec<(String, String)>,
+    terms: Vec<Term>,
     /// The page that is being written.
     here: String,
 }
@@ -79,7 +90,7 @@ impl Press {
     /// A picture that cannot be shown.
     pub fn epub(&self, data: &[u8], summary: &str) -> Result<Vec<u8>, PaperFault> {
         let whole = |error: &dyn std::fmt::Display| {
-            PaperFault::whole("book", crate::statement::machine(&error))
+            PaperFault::whole("book", super::Unset::machine(&error))
         };
         let told: Value = serde_json::from_slice(data).map_err(|error| whole(&error))?;
         let files = self.files(data)?.by_name;
@@ -130,7 +141,7 @@ fn add(
 }
 
 fn hash(bytes: &[u8]) -> String {
-    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
+    hex(&Sha256::digest(bytes))
 }
 
 impl<'a> Writer<'a> {
@@ -195,7 +206,11 @@ impl<'a> Writer<'a> {
     fn written(&mut self, it: &Value, write: WriteOne<'a>) -> Page {
         let file = self.files.get(text_of(&it["name"])).cloned().unwrap_or_default();
         self.here.clone_from(&file);
-        self.terms.push((text_of(&it["title"]).to_owned(), file.clone()));
+        self.terms.push(Term {
+            words: text_of(&it["title"]).to_owned(),
+            place: file.clone(),
+            spoken: chapter::spoken(it),
+        });
         let body = write(self, it);
         Page { file, title: text_of(&it["title"]).to_owned(), body }
     }
@@ -208,7 +223,11 @@ impl<'a> Writer<'a> {
         for (at, it) in items(&data["glossary"]).enumerate() {
             let word = text_of(&it["word"]);
             let place = format!("glossary.xhtml#word-{at}");
-            self.terms.push((word.to_owned(), place));
+            self.terms.push(Term {
+                words: word.to_owned(),
+                place,
+                spoken: String::new(),
+            });
             let meaning = self.prose(&it["meaning"], 3);
             out += &format!(
                 "<dt epub:type=\"glossterm\" id=\"word-{at}\">{}</dt><dd epub:type=\"glossdef\">{meaning}</dd>",
@@ -222,27 +241,30 @@ impl<'a> Writer<'a> {
     }
 
     fn index(&mut self, _: &Value) -> String {
-        self.terms.sort_by_key(|(term, _)| term.to_lowercase());
-        let lines = self.terms.iter().map(|(term, place)| {
-            let term = escape(term.trim_end_matches('.'));
-            format!("<li><a href=\"{}\">{term}</a></li>", escape(place))
+        self.terms.sort_by_key(|term| term.words.to_lowercase());
+        let lines = self.terms.iter().map(|term| {
+            let (place, spoken) = (escape(&term.place), &term.spoken);
+            let words = escape(term.words.trim_end_matches('.'));
+            format!("<li><a href=\"{place}\"{spoken}>{words}</a></li>")
         });
         let (title, lines) = (self.word("book-index"), lines.collect::<String>());
         format!("<section epub:type=\"index\"><h1>{title}</h1><ul>{lines}</ul></section>")
     }
 
     fn nav(&self, data: &Value, pages: &[Page]) -> String {
-        let line = |file: &str, title: &str| {
-            format!("<li><a href=\"{}\">{}</a></li>", escape(file), escape(title))
+        let line = |file: &str, it: &Value| {
+            let (language, title) = (chapter::spoken(it), escape(text_of(&it["title"])));
+            format!("<li><a href=\"{}\"{language}>{title}</a></li>", escape(file))
         };
         let mut list = String::new();
         for lesson in items(&data["lessons"]) {
             let parts = items(&lesson["parts"]);
-            let recipes = parts.filter(|part| text_of(&part[0]).starts_with("recipes/"));
+            let recipes =
+                parts.filter(|part| text_of(&part["name"]).starts_with("recipes/"));
             let parts: String = recipes
                 .filter_map(|part| {
-                    let file = self.files.get(text_of(&part[0]))?;
-                    Some(line(file, text_of(&part[1])))
+                    let file = self.files.get(text_of(&part["name"]))?;
+                    Some(line(file, part))
                 })
                 .collect();
             list += &match text_of(&lesson["title"]) {
@@ -253,7 +275,7 @@ impl<'a> Writer<'a> {
         }
         let techniques = items(&data["techniques"]).filter_map(|it| {
             let file = self.files.get(text_of(&it["name"]))?;
-            Some(line(file, text_of(&it["title"])))
+            Some(line(file, it))
         });
         let techniques: String = techniques.collect();
         if !techniques.is_empty() {
@@ -262,7 +284,10 @@ impl<'a> Writer<'a> {
         let back = pages
             .iter()
             .filter(|page| ["glossary.xhtml", "index.xhtml"].contains(&&*page.file));
-        list.extend(back.map(|page| line(&page.file, &page.title)));
+        list.extend(back.map(|page| {
+            let (file, title) = (escape(&page.file), escape(&page.title));
+            format!("<li><a href=\"{file}\">{title}</a></li>")
+        }));
         let contents = self.word("book-contents");
         let body = format!(
             "<nav epub:type=\"toc\" id=\"toc\"><h1>{contents}</h1><ol>{list}</ol></nav>\n<nav \
@@ -357,25 +382,6 @@ fn items(value: &Value) -> impl Iterator<Item = &Value> {
 /// A text; an empty one where it is none.
 fn text_of(value: &Value) -> &str {
     value.as_str().unwrap_or_default()
-}
-
-/// Text as XML has it, in content and in quoted attributes.
-fn escape(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for sign in text.chars() {
-        match sign {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            '\t' | '\n' => out.push(sign),
-            _ if sign.is_control() || matches!(sign, '\u{fffe}' | '\u{ffff}') => {
-                out.push('\u{fffd}');
-            }
-            _ => out.push(sign),
-        }
-    }
-    out
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 
-use super::{Writer, escape, items, text_of};
+use super::{Term, Writer, escape, items, text_of};
 
 impl Writer<'_> {
     /// Blocks; headings in them take this level.
@@ -24,6 +24,16 @@ impl Writer<'_> {
                     "<aside class=\"note\"><p><strong>{head}</strong></p>{said}</aside>"
                 )
             }
+            "level" => {
+                let head = self.word(&format!("level-{}", text_of(&it["level"])));
+                let said = self.prose(content, level);
+                format!("<aside><p><strong>{head}</strong></p>{said}</aside>")
+            }
+            "foreign" => {
+                let language = escape(text_of(&it["language"]));
+                let said = self.prose(content, level);
+                format!("<div lang=\"{language}\" xml:lang=\"{language}\">{said}</div>")
+            }
             "code" => format!("<pre><code>{}</code></pre>", escape(text_of(&it["text"]))),
             "table" => self.table(it),
             "rule" => "<hr/>".to_owned(),
@@ -39,7 +49,9 @@ impl Writer<'_> {
                 format!("<li{id}>{}</li>", self.prose(item, level))
             })
             .collect();
+        let ticks = it["ticks"].as_bool().unwrap_or(false);
         match it["start"].as_u64() {
+            None if ticks => format!("<ul class=\"ticks\">{lines}</ul>"),
             None => format!("<ul>{lines}</ul>"),
             Some(start) => format!("<ol start=\"{start}\">{lines}</ol>"),
         }
@@ -59,7 +71,8 @@ impl Writer<'_> {
         let term: String =
             items(&lead["content"]).map(|it| text_of(&it["text"])).collect();
         let id = format!("point-{}", self.terms.len());
-        self.terms.push((term, format!("{}#{id}", self.here)));
+        let place = format!("{}#{id}", self.here);
+        self.terms.push(Term { words: term, place, spoken: String::new() });
         Some(id)
     }
 
@@ -107,6 +120,28 @@ impl Writer<'_> {
             Some(name) => self.files.get(name).cloned(),
             None => (!to.is_empty()).then(|| to.to_owned()),
         }
+    }
+
+    /// The pictures of a step; where they say what is right and wrong, so does a sign with
+    /// words below each.
+    pub(super) fn pictures(&mut self, all: &Value) -> String {
+        let mut out = String::new();
+        for it in items(all) {
+            let image = self.image(it);
+            let Some(sight) = it["sight"].as_str() else {
+                out += &format!("<p>{image}</p>");
+                continue;
+            };
+            let (sign, head) = (
+                if sight == "right" { "\u{2713}" } else { "\u{2717}" },
+                self.word(&format!("sight-{sight}")),
+            );
+            let alt = escape(text_of(&it["alt"]));
+            out += &format!(
+                "<figure>{image}<figcaption>{sign} <strong>{head}</strong> {alt}</figcaption></figure>"
+            );
+        }
+        out
     }
 
     /// A picture of the instructor's; its words where it is not there.

@@ -90,6 +90,7 @@ fn plain(
             said!("plain-amount", words),
         )
         .help(said!("plain-amount-help", words))
+        .mended(line.place(from + start, from + end), format!("{{{words}}}"))
     }));
     found.push(Inline::Text { text: text.to_owned() });
 }

@@ -20,6 +20,15 @@ pub(super) struct Slip {
     pub(super) message: Statement,
     /// What would be right.
     pub(super) help: Statement,
+    /// The bytes of the text that are replaced, and by what.
+    pub(super) mending: (Range<usize>, String),
+}
+
+impl Slip {
+    /// One whose mending is not chosen yet.
+    fn new(at: Range<usize>, message: Statement, help: Statement) -> Self {
+        Self { at, message, help, mending: (0..0, String::new()) }
+    }
 }
 
 /// A way to mend a line: these bytes of the text replaced.
@@ -57,7 +66,10 @@ pub(super) fn find(
     };
     likely.sort_by_key(|mend| mend.slip.at.start.abs_diff(near));
     let tried = sure.into_iter().take(MOST).chain(likely.into_iter().take(MOST));
-    tried.into_iter().find(helps).map(|mend| mend.slip)
+    tried
+        .into_iter()
+        .find(helps)
+        .map(|mend| Slip { mending: (mend.replaced, mend.by), ..mend.slip })
 }
 
 /// The ways to mend a line that begins at byte `at`: those for what no text means, and the
@@ -104,7 +116,7 @@ fn unclosed(at: Range<usize>, close: char, message: Statement, help: Statement) 
     Mend {
         replaced: at.end..at.end,
         by: close.to_string(),
-        slip: Slip { at, message, help },
+        slip: Slip::new(at, message, help),
     }
 }
 
@@ -127,11 +139,11 @@ fn dash(bare: &str, at: usize) -> Option<Mend> {
     (!rest.is_empty()).then(|| Mend {
         replaced: at + 1..at + 1,
         by: " ".into(),
-        slip: Slip {
-            at: at..at + bare.len(),
-            message: said!("yaml-no-space"),
-            help: said!("yaml-write-item", rest),
-        },
+        slip: Slip::new(
+            at..at + bare.len(),
+            said!("yaml-no-space"),
+            said!("yaml-write-item", rest),
+        ),
     })
 }
 
@@ -150,11 +162,7 @@ fn colon(bare: &str, at: usize) -> Option<Mend> {
         Mend {
             replaced: from..from + item.len(),
             by: right.clone(),
-            slip: Slip {
-                at: from..from + item.len(),
-                message,
-                help: said!("yaml-write", right),
-            },
+            slip: Slip::new(from..from + item.len(), message, said!("yaml-write", right)),
         }
     };
     if item.contains(": ") || item.ends_with(':') {
@@ -183,11 +191,11 @@ fn within(bare: &str, at: usize) -> Option<Mend> {
     Some(Mend {
         replaced: at + from..at + bare.len(),
         by: right.clone(),
-        slip: Slip {
-            at: at + from..at + bare.len(),
-            message: said!("yaml-odd-value"),
-            help: said!("yaml-odd-value-help", right),
-        },
+        slip: Slip::new(
+            at + from..at + bare.len(),
+            said!("yaml-odd-value"),
+            said!("yaml-odd-value-help", right),
+        ),
     })
 }
 
@@ -199,10 +207,10 @@ fn column(line: &str, at: usize, above: &str) -> Option<Mend> {
     (found != wanted && !above.trim().is_empty()).then(|| Mend {
         replaced: at..at + found,
         by: above[..wanted].to_owned(),
-        slip: Slip {
-            at: at + found..at + line.len(),
-            message: said!("yaml-column"),
-            help: said!("yaml-column-help"),
-        },
+        slip: Slip::new(
+            at + found..at + line.len(),
+            said!("yaml-column"),
+            said!("yaml-column-help"),
+        ),
     })
 }

@@ -7,14 +7,14 @@ mod plan;
 pub use order::{ForWhom, Order, OrderLine, OrderSheet, Tub, TubLine, UsWeights};
 pub use plan::{
     ActivityFact, BarKind, ChartBar, ChartLane, ChartMark, ChartSession, ChartSheet,
-    LinkFact, NowFact, ObjectiveFact, OvensFact, PlanSheet, PoolFact, ShiftFact, Span,
-    StoreFact, WaitFact,
+    LinkFact, NowFact, ObjectiveFact, OvensFact, PlanSheet, PoolFact, SharedFact,
+    ShiftFact, Span, StoreFact, WaitFact,
 };
 
 use serde::Serialize;
 
 use crate::measure::Label;
-use crate::plan::Kind;
+use crate::plan::{Kind, Who};
 
 use super::Units;
 
@@ -39,6 +39,8 @@ pub struct ClassSheet {
     pub groups: String,
     /// One of them: `pair`.
     pub group: String,
+    /// Each of them by name: `pair 1`.
+    pub crews: Vec<String>,
     /// The units of every amount and heat.
     pub units: Units,
     /// What is made.
@@ -119,6 +121,9 @@ pub struct LineSheet {
     pub place: Option<String>,
     /// What of it.
     pub kind: Kind,
+    /// Who does it or watches, for what is made for each of them.
+    #[serde(skip)]
+    pub people: Vec<Who>,
     /// Who watches.
     pub watching: Option<String>,
     /// What to look for, on the first line of a step.

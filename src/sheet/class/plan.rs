@@ -56,6 +56,9 @@ pub struct PlanSheet {
     pub remedies: Vec<String>,
     /// What else must be known.
     pub notes: Vec<String>,
+    /// At home: the doughs that several bakes share; not there where they share none.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub doughs: Vec<SharedFact>,
     /// The rest of a day under way; `null` for a whole plan.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub now: Option<NowFact>,
@@ -249,6 +252,8 @@ pub struct OvensFact {
     pub trays: i32,
     /// Minutes after a bake until its place is free.
     pub after_min: i32,
+    /// Minutes from a bake's end until the oven has another heat, where that is longer.
+    pub turn_min: i32,
     /// The bakes: activity, trays, number of the heat.
     pub bakes: Vec<(usize, i32, i32)>,
 }
@@ -270,8 +275,10 @@ pub struct StoreFact {
 pub struct ChartSheet {
     /// Its title.
     pub title: String,
-    /// What bars mean: attended work, the oven, waiting.
-    pub key: [(BarKind, String); 3],
+    /// What bars mean: attended work, the oven, waiting, what everybody does together.
+    pub key: Vec<(BarKind, String)>,
+    /// The titles of the recipes, where there are several: each has a colour and a pattern.
+    pub recipes: Vec<String>,
     /// Session by session; those in which nothing happens are left out.
     pub sessions: Vec<ChartSession>,
     /// The steps' headings in the order of their numbers, from 1.
@@ -324,6 +331,8 @@ pub enum BarKind {
     Bake,
     /// What only waits.
     Rest,
+    /// What everybody does together.
+    Together,
 }
 
 /// One bar.
@@ -337,4 +346,19 @@ pub struct ChartBar {
     pub to: i32,
     /// Its step's number, from 1.
     pub step: Option<usize>,
+    /// Its recipe's place among them; 0 where there is one.
+    pub recipe: usize,
+}
+
+/// A dough that goes into several bakes at home, and is made once.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct SharedFact {
+    /// Its recipe.
+    pub recipe: String,
+    /// What all take of it, in grams.
+    pub taken_g: f64,
+    /// What is mixed for that, in grams: with what is lost.
+    pub mixed_g: f64,
+    /// What each bake takes of it, by its title, in grams.
+    pub parts: Vec<(String, f64)>,
 }

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use crate::sheet::LessonSheet;
 use crate::site::html::escape;
-use crate::site::{Card, Input, Page, find, trade};
+use crate::site::{Card, Input, Page, find, glossary};
 
 /// The namespaces of version 1.3.
 const SPACES: &str = "xmlns=\"http://www.imsglobal.org/xsd/imsccv1p3/imscp_v1p1\" \
@@ -101,7 +101,7 @@ impl<'a> Manifest<'a> {
         let lessons: String =
             lessons.map(|(at, lesson)| self.lesson(at, lesson)).collect();
         let words = self.input.words;
-        let also = [(trade::PAGE, "page-words"), (find::PATH, "page-find")];
+        let also = [(glossary::PAGE, "page-words"), (find::PATH, "page-find")];
         let also = also.map(|(path, key)| self.item(path, words.get(key))).concat();
         self.item("index.html", &course.title) + &lessons + &also
     }

@@ -7,15 +7,14 @@
 
 mod manifest;
 
-use std::io::{Cursor, Write};
+use std::io::Write;
 
 use zip::write::SimpleFileOptions;
 use zip::{CompressionMethod, DateTime, ZipArchive, ZipWriter};
 
-use crate::media::{Medium, resized};
-use crate::statement::{Statement, machine};
+use crate::media::Medium;
 
-use super::{Card, Input, Page, Shelf, feed, offline, shell};
+use super::{Card, EditionFiles, Input, Page, Unpacked, Written, feed, offline, shell};
 
 /// Where the package stands, from the site's root.
 pub const PACKAGE: &str = "print/course.imscc";
@@ -56,34 +55,41 @@ impl Cartridge {
         own.chain(media).collect()
     }
 
-    /// Packs it. The same content gives the same bytes. What stands as it was is taken over
-    /// from the package before, packed as it is.
+    /// Packs it, file by file. The same content gives the same bytes. What stands as it was
+    /// is taken over from the package before, packed as it is.
     ///
     /// # Errors
     /// The reason, where a file is not there or a picture cannot be read to its end.
-    pub fn pack(&self, shelf: &dyn Shelf) -> Result<Vec<u8>, Statement> {
-        let before = shelf.before(PACKAGE).map(Cursor::new);
-        let mut before = before.and_then(|bytes| ZipArchive::new(bytes).ok());
-        let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
+    pub fn pack(
+        &self,
+        files: &dyn EditionFiles,
+        to: &mut dyn Written,
+    ) -> Result<(), Unpacked> {
+        let before = files.before(PACKAGE);
+        let mut before = before.and_then(|file| ZipArchive::new(file).ok());
+        let mut zip = ZipWriter::new(to);
         for file in &self.own {
             add(&mut zip, &file.path, &file.bytes)?;
         }
         for path in &self.paths {
-            let stands = shelf.stands(path);
+            let stands = files.stands(path);
             let kept = before.as_mut().filter(|_| stands);
             if let Some(kept) = kept.and_then(|before| before.by_name(path).ok()) {
-                zip.raw_copy_file(kept).map_err(|error| machine(&error))?;
+                zip.raw_copy_file(kept).map_err(Unpacked::archive)?;
             } else {
-                add(&mut zip, path, &packed(path, shelf.file(path)?))?;
+                let file = files.file(path).map_err(Unpacked::File)?;
+                add(&mut zip, path, &packed(path, file))?;
             }
         }
         for medium in &self.media {
             for width in medium.widths() {
-                add(&mut zip, &medium.address(width), &resized(medium, width)?)?;
+                let path = medium.address(width);
+                let picture = files.file(&path).map_err(Unpacked::File)?;
+                add(&mut zip, &path, &picture)?;
             }
         }
-        let packed = zip.finish().map_err(|error| machine(&error))?;
-        Ok(packed.into_inner())
+        zip.finish().map_err(Unpacked::archive)?;
+        Ok(())
     }
 }
 
@@ -105,17 +111,17 @@ fn without(page: &str) -> String {
 }
 
 fn add(
-    zip: &mut ZipWriter<Cursor<Vec<u8>>>,
+    zip: &mut ZipWriter<&mut dyn Written>,
     path: &str,
     bytes: &[u8],
-) -> Result<(), Statement> {
+) -> Result<(), Unpacked> {
     // The clock is no part of the package.
     let options = SimpleFileOptions::default()
         .compression_method(CompressionMethod::Deflated)
         .last_modified_time(DateTime::DEFAULT)
         .unix_permissions(0o644);
-    zip.start_file(path, options).map_err(|error| machine(&error))?;
-    zip.write_all(bytes).map_err(|error| machine(&error))
+    zip.start_file(path, options).map_err(Unpacked::archive)?;
+    zip.write_all(bytes).map_err(Unpacked::archive)
 }
 
 /// Files that mean nothing away from the site.

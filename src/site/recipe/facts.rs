@@ -7,7 +7,7 @@ use serde::Serialize;
 use crate::draw::FigureKind;
 use crate::measure::Unit;
 use crate::measure::show::{self, Notation, Sign};
-use crate::sheet::{self, NutrientWords, Nutrients, Sheet};
+use crate::sheet::{self, Folding, NutrientWords, Nutrients, Sheet};
 use crate::words::Words;
 
 use crate::site::Input;
@@ -19,7 +19,9 @@ use super::formula::percent;
 
 /// The lamination.
 #[derive(Serialize)]
-pub(super) struct Lamination<'a> {
+pub(super) struct LaminationView<'a> {
+    /// Whether layers of fat are counted; where the fat is mixed in there are none.
+    layered: bool,
     fat_layers: Html,
     merged: Html,
     every_ply: Html,
@@ -35,6 +37,8 @@ pub(super) struct Lamination<'a> {
 struct Rolled<'a> {
     step: &'a str,
     title: &'a str,
+    /// The title's language, where it is not the page's.
+    title_in: Option<&'a str>,
     size: Html,
     thickness: Html,
     fat_layers: u64,
@@ -79,6 +83,8 @@ struct Choice {
 #[derive(Serialize)]
 struct Moment<'a> {
     title: &'a str,
+    /// The title's language, where it is not the page's.
+    title_in: Option<&'a str>,
     /// The title of the recipe it belongs to, where it is another one.
     recipe: Option<&'a str>,
     start: Html,
@@ -103,32 +109,41 @@ pub(super) fn lamination<'a>(
     words: &Words,
     sheet: &'a Sheet,
     batches: &Batches,
-) -> Option<Lamination<'a>> {
+) -> Option<LaminationView<'a>> {
     let own = sheet.lamination.as_ref()?;
-    let count = |read: fn(&sheet::Lamination) -> u64| {
-        batches.text(|at| at.lamination.as_ref().map(|at| read(at).to_string()))
+    let count = |read: fn(&sheet::Lamination) -> Option<u64>| {
+        batches.text(|at| read(at.lamination.as_ref()?).map(|count| count.to_string()))
     };
-    Some(Lamination {
+    Some(LaminationView {
+        layered: own.fat_layers.is_some(),
         fat_layers: count(|at| at.fat_layers),
         merged: count(|at| at.layers_merged),
-        every_ply: count(|at| at.layers_unmerged),
+        every_ply: count(|at| Some(at.layers_unmerged)),
         fat: batches.text(|at| {
-            Some(percent(at.lamination.as_ref()?.fat_percent_of_dough, words))
+            Some(percent(at.lamination.as_ref()?.fat_percent_of_dough?, words))
         }),
-        turns: own.turns.iter().map(|turn| turn_word(words, turn)).collect(),
-        sheets: rolled(own, batches),
+        turns: own.turns.iter().map(|turn| turn_word(words, *turn)).collect(),
+        sheets: rolled(sheet, own, batches),
     })
 }
 
-/// A turn's name in the course's language; `N-part` has a number in it.
-fn turn_word(words: &Words, turn: &str) -> String {
-    match turn.strip_suffix("-part") {
-        Some(parts) => words.fill("page-turn-parts", &[("number", parts)]),
-        None => words.get(&format!("turn-{turn}")).to_owned(),
+/// A turn's name in the course's language.
+fn turn_word(words: &Words, turn: Folding) -> String {
+    match turn {
+        Folding::Half | Folding::Letter | Folding::Book => {
+            words.get(&format!("turn-{}", turn.word())).to_owned()
+        }
+        Folding::Parts(parts) => {
+            words.fill("page-turn-parts", &[("number", &parts.to_string())])
+        }
     }
 }
 
-fn rolled<'a>(own: &'a sheet::Lamination, batches: &Batches) -> Vec<Rolled<'a>> {
+fn rolled<'a>(
+    all: &'a Sheet,
+    own: &'a sheet::Lamination,
+    batches: &Batches,
+) -> Vec<Rolled<'a>> {
     fn at(sheet: &Sheet, index: usize) -> Option<&sheet::SheetFact> {
         sheet.lamination.as_ref()?.sheets.get(index)
     }
@@ -137,6 +152,7 @@ fn rolled<'a>(own: &'a sheet::Lamination, batches: &Batches) -> Vec<Rolled<'a>> 
         .map(|(index, sheet)| Rolled {
             step: &sheet.step,
             title: &sheet.title,
+            title_in: all.step_in(&sheet.step),
             size: batches.label(|one| at(one, index).map(|sheet| &sheet.size)),
             thickness: batches.label(|one| at(one, index).map(|sheet| &sheet.thickness)),
             fat_layers: sheet.fat_layers,
@@ -169,6 +185,9 @@ pub(super) fn timeline<'a>(
     let ready = choices(batches);
     let moment = |(index, step): (usize, &'a sheet::StepTime)| Moment {
         title: &step.title,
+        title_in: Some(step)
+            .filter(|step| step.recipe == sheet.recipe)
+            .and_then(|step| sheet.step_in(&step.step)),
         recipe: (step.recipe != sheet.recipe)
             .then(|| other(input, &step.recipe))
             .flatten(),

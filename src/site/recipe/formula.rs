@@ -66,7 +66,7 @@ pub(super) struct Totals {
 
 /// The preferment inside the overall formula.
 #[derive(Serialize)]
-pub(super) struct Preferment<'a> {
+pub(super) struct PrefermentView<'a> {
     section: &'a str,
     flour: Html,
     hydration: Html,
@@ -136,7 +136,7 @@ fn row<'a>(line: &'a Line, index: usize, batches: &Batches, root: &str) -> Row<'
     let at = |sheet: &Sheet| sheet.formula.get(index).cloned();
     let weights = batches.sheets.iter().map(|sheet| {
         at(sheet)
-            .map_or_else(Label::default, |line| Label::new(line.metric, line.us_weight))
+            .map_or_else(Label::default, |line| Label::new(line.metric, line.us_column))
     });
     let each = batches.sheets.iter().map(|sheet| {
         let each = at(sheet).and_then(|line| line.each_dough);
@@ -230,7 +230,7 @@ pub(super) fn preferments<'a>(
     sheet: &'a Sheet,
     batches: &Batches,
     words: &Words,
-) -> Vec<Preferment<'a>> {
+) -> Vec<PrefermentView<'a>> {
     let all = sheet.preferments.iter().enumerate();
     all.map(|(at, own)| preferment(own, at, batches, words)).collect()
 }
@@ -240,7 +240,7 @@ fn preferment<'a>(
     number: usize,
     batches: &Batches,
     words: &Words,
-) -> Preferment<'a> {
+) -> PrefermentView<'a> {
     let line = |sheet: &Sheet, index: usize| {
         sheet.preferments.get(number)?.overall.get(index).cloned()
     };
@@ -256,7 +256,7 @@ fn preferment<'a>(
         dough: labels(index, |line| line.dough),
         percent: &line.percent_label,
     };
-    Preferment {
+    PrefermentView {
         section: &own.section,
         flour: Html::text(&percent(own.flour_percent, words)),
         hydration: Html::text(&percent(own.hydration_percent, words)),

@@ -1,28 +1,37 @@
 //! The method: steps with their tickets, ingredients and drawings, and prose between.
 
-use std::collections::BTreeSet;
-
 use serde::Serialize;
 
 use crate::draw::FigureKind;
 use crate::measure::{Label, show};
-use crate::sheet::{self, Block, Sheet, StepSheet, Ticked, TicketRow, Watch};
+use crate::sheet::{self, Block, OtherSheet, Sheet, StepSheet, Ticked, TicketRow, Watch};
 use crate::words::Words;
 
 use crate::site::figure::Drawing;
 use crate::site::html::Html;
-use crate::site::picture::{Spot, picture, stages};
+use crate::site::picture::{pictures, stages};
 use crate::site::prose::Writer;
 use crate::site::vary::Batches;
 
 /// What stands under one heading.
 #[derive(Serialize)]
-pub(super) struct Part<'a> {
+pub(super) struct Chapter<'a> {
     title: &'a str,
+    /// Its language, where it is not the page's.
+    title_in: Option<&'a str>,
     prose: Html,
     /// Its place among the parts, from 1: what its heading is known by.
     place: usize,
     step: Option<Step<'a>>,
+}
+
+/// The step after another one.
+#[derive(Serialize)]
+struct Next<'a> {
+    name: &'a str,
+    title: &'a str,
+    /// The title's language, where it is not the page's.
+    title_in: Option<&'a str>,
 }
 
 /// What a step has besides its heading and its prose.
@@ -30,20 +39,31 @@ pub(super) struct Part<'a> {
 struct Step<'a> {
     name: &'a str,
     number: usize,
-    /// The step after it: its name and title.
-    next: Option<[&'a str; 2]>,
-    ticket: Vec<Row<'a>>,
+    next: Option<Next<'a>>,
+    ticket: Vec<TicketLine<'a>>,
     ingredients: Vec<Ingredient<'a>>,
     watch: Option<&'a Watch>,
     /// How to tell that it is done; empty where nothing is said.
     until: Html,
-    /// The picture to look at; empty where there is none.
-    picture: Html,
+    /// The pictures to look at; empty where there are none.
+    pictures: Html,
     /// The pictures of a shaping's stages; empty where there are none.
     stages: Html,
     /// The waits to set a clock for: one for each length that some batch has.
     clocks: Vec<Clock>,
     drawings: Vec<Drawing>,
+    /// Other ways to do it, folded away.
+    others: Vec<Other<'a>>,
+}
+
+/// Another way to do a step.
+#[derive(Serialize)]
+struct Other<'a> {
+    name: &'a str,
+    ticket: Vec<TicketLine<'a>>,
+    /// How to tell that it is done; empty where that is as in the step.
+    until: Html,
+    prose: Html,
 }
 
 /// A wait to set a clock for.
@@ -58,7 +78,7 @@ struct Clock {
 
 /// One row of a ticket.
 #[derive(Serialize)]
-struct Row<'a> {
+struct TicketLine<'a> {
     key: &'a str,
     term: &'a str,
     value: Html,
@@ -83,37 +103,55 @@ pub(super) fn parts<'a>(
     batches: &Batches<'a>,
     writer: &Writer,
     drawings: &[Drawing],
-) -> (Vec<Part<'a>>, Vec<Part<'a>>) {
+) -> (Vec<Chapter<'a>>, Vec<Chapter<'a>>) {
     let Some(first) = batches.sheets.first() else { return (Vec::new(), Vec::new()) };
     let part = |(index, one): (usize, &'a sheet::Part)| {
         let step = match one {
             sheet::Part::Step(own) => {
-                let picture = shown(own, writer);
+                let sights =
+                    pictures((writer.media, writer.words), &own.pictures, writer.root);
                 let shapes = first.handwork.shapes.iter();
                 let shape = shapes.filter(|shape| shape.step == own.step);
                 let pictures: Vec<_> = shape.flat_map(|it| it.pictures.clone()).collect();
                 let stages = stages(writer.media, &pictures, writer.root);
                 Some(Step {
-                    picture,
+                    pictures: sights,
                     stages,
+                    others: others(index, own, batches, writer),
                     ..step(index, own, batches, drawings, writer.words)
                 })
             }
             sheet::Part::Prose { .. } => None,
         };
         let texts: Vec<_> = batches.sheets.iter().map(|at| prose(at, index)).collect();
-        Part { title: title(one), prose: writer.write(&texts), place: index + 1, step }
+        Chapter {
+            title: title(one),
+            title_in: first.part_in(index),
+            prose: writer.of_step(named(one), &texts),
+            place: index + 1,
+            step,
+        }
     };
-    let mut parts: Vec<Part> = first.parts.iter().enumerate().map(part).collect();
+    let mut parts: Vec<Chapter> = first.parts.iter().enumerate().map(part).collect();
     let mut next = None;
     for part in parts.iter_mut().rev() {
         if let Some(step) = &mut part.step {
-            step.next = next.replace([step.name, part.title]);
+            let own =
+                Next { name: step.name, title: part.title, title_in: part.title_in };
+            step.next = next.replace(own);
         }
     }
     let last = parts.iter().rposition(|part| part.step.is_some());
     let notes = parts.split_off(last.map_or(0, |last| last + 1));
     (parts, notes)
+}
+
+/// The name of a step.
+fn named(part: &sheet::Part) -> Option<&str> {
+    match part {
+        sheet::Part::Step(step) => Some(&step.step),
+        sheet::Part::Prose { .. } => None,
+    }
 }
 
 fn title(part: &sheet::Part) -> &str {
@@ -158,37 +196,73 @@ fn step<'a>(
         ingredients: ingredients(index, step, batches),
         watch: step.watch.as_ref(),
         until: batches.label(|sheet| at(sheet, index)?.until.as_deref()),
-        picture: Html::default(),
+        pictures: Html::default(),
         stages: Html::default(),
         clocks: clocks(&step.step, batches, words),
         drawings: drawings.iter().filter(own).cloned().collect(),
+        others: Vec::new(),
     }
 }
 
-fn shown(step: &StepSheet, writer: &Writer) -> Html {
-    step.picture.as_ref().map_or_else(Html::default, |shown| {
-        picture(writer.media, [&shown.file, &shown.alt], writer.root, Spot::Text)
-    })
+/// The other ways to do a step, at all sizes.
+fn others<'a>(
+    index: usize,
+    step: &'a StepSheet,
+    batches: &Batches<'a>,
+    writer: &Writer,
+) -> Vec<Other<'a>> {
+    fn find(sheet: &Sheet, [index, way]: [usize; 2]) -> Option<&OtherSheet> {
+        at(sheet, index)?.others.get(way)
+    }
+    fn own(sheet: &Sheet, place: [usize; 2], key: Ticked) -> Option<&TicketRow> {
+        find(sheet, place)?.ticket.iter().find(|own| own.key == key)
+    }
+    let other = |(way, other): (usize, &'a OtherSheet)| {
+        let place = [index, way];
+        let row = |row: &'a TicketRow| TicketLine {
+            key: row.key.word(),
+            term: &row.term,
+            value: batches.label(|sheet| own(sheet, place, row.key).map(|it| &it.value)),
+            classes: batches.classes(|sheet| own(sheet, place, row.key).is_some()),
+        };
+        let prose = |sheet: &&'a Sheet| -> &'a [Block<Label>] {
+            find(sheet, place).map_or(&[][..], |other| &other.prose)
+        };
+        let texts: Vec<_> = batches.sheets.iter().map(prose).collect();
+        Other {
+            name: &other.name,
+            ticket: other.ticket.iter().map(row).collect(),
+            until: batches.label(|sheet| find(sheet, place)?.until.as_deref()),
+            prose: writer.write(&texts),
+        }
+    };
+    step.others.iter().enumerate().map(other).collect()
 }
 
 /// How long the step is left alone at each size, each length once.
 fn clocks(step: &str, batches: &Batches, words: &Words) -> Vec<Clock> {
-    let wait = |sheet: &Sheet| {
+    // In places one after the other it stands so long in each.
+    let waits = |sheet: &Sheet| -> Vec<u64> {
         let own = |one: &&sheet::StepTime| one.step == step && one.recipe == sheet.recipe;
-        sheet.time.steps.iter().find(own).map_or(0, |own| own.wait_min[0])
+        sheet.time.steps.iter().filter(own).map(|own| own.wait_min[0]).collect()
     };
-    let waits: BTreeSet<u64> = batches.sheets.iter().map(|sheet| wait(sheet)).collect();
+    let mut all: Vec<u64> = Vec::new();
+    for minutes in batches.sheets.iter().flat_map(|sheet| waits(sheet)) {
+        if !all.contains(&minutes) {
+            all.push(minutes);
+        }
+    }
     let clock = |minutes: u64| Clock {
         minutes,
         words: show::minutes(minutes, words),
-        classes: batches.classes(|sheet| wait(sheet) == minutes),
+        classes: batches.classes(|sheet| waits(sheet).contains(&minutes)),
     };
-    waits.into_iter().filter(|minutes| *minutes > 0).map(clock).collect()
+    all.into_iter().filter(|minutes| *minutes > 0).map(clock).collect()
 }
 
 /// The rows of a step's ticket at all sizes. A row that only some sizes have (trays, say)
 /// stands where the first of them has it.
-fn ticket<'a>(index: usize, batches: &Batches<'a>) -> Vec<Row<'a>> {
+fn ticket<'a>(index: usize, batches: &Batches<'a>) -> Vec<TicketLine<'a>> {
     let mut rows: Vec<&TicketRow> = Vec::new();
     for sheet in &batches.sheets {
         let own = at(sheet, index).map_or(&[][..], |step| &step.ticket);
@@ -201,11 +275,11 @@ fn ticket<'a>(index: usize, batches: &Batches<'a>) -> Vec<Row<'a>> {
     rows.into_iter().map(|row| self::row(index, row, batches)).collect()
 }
 
-fn row<'a>(index: usize, row: &'a TicketRow, batches: &Batches) -> Row<'a> {
+fn row<'a>(index: usize, row: &'a TicketRow, batches: &Batches) -> TicketLine<'a> {
     fn find(sheet: &Sheet, index: usize, key: Ticked) -> Option<&TicketRow> {
         at(sheet, index)?.ticket.iter().find(|own| own.key == key)
     }
-    Row {
+    TicketLine {
         key: row.key.word(),
         term: &row.term,
         value: batches.label(|sheet| find(sheet, index, row.key).map(|own| &own.value)),

@@ -8,16 +8,16 @@ use serde::Serialize;
 
 use crate::draw::{Figure, FigureKind};
 use crate::media::Medium;
-use crate::sheet::{Allergen, Part, RecipeSheets, Sheet, Watch};
+use crate::sheet::{Allergen, Part, RecipeSheets, Sheet, Units, Watch};
 
 use super::engine::{Engine, TemplateFault};
 use super::figure::{Drawing, of_recipe};
+use super::glossary::GlossaryLinks;
 use super::html::Html;
 use super::picture::{Spot, picture};
-use super::print::{self, Row};
+use super::print::{self, HandoutRow};
 use super::prose::Writer;
 use super::shell::{Head, Size, context, root};
-use super::trade::Trade;
 use super::vary::Batches;
 use super::{Input, Page, course, linked};
 
@@ -26,6 +26,8 @@ use super::{Input, Page, course, linked};
 struct View<'a> {
     name: &'a str,
     title: &'a str,
+    /// The language of title and summary, where it is not the page's.
+    title_in: Option<&'a str>,
     summary: &'a str,
     family: Option<&'a str>,
     /// The finished piece; empty where no picture shows it.
@@ -43,12 +45,14 @@ struct View<'a> {
     totals: formula::Totals,
     /// Remarks on the numbers.
     remarks: Vec<formula::Remark>,
-    preferments: Vec<formula::Preferment<'a>>,
+    /// Pages of the same recipe made in another way.
+    ways: Vec<WayLink<'a>>,
+    preferments: Vec<formula::PrefermentView<'a>>,
     water: Option<facts::Water>,
-    parts: Vec<method::Part<'a>>,
+    parts: Vec<method::Chapter<'a>>,
     /// Prose after the last step.
-    notes: Vec<method::Part<'a>>,
-    lamination: Option<facts::Lamination<'a>>,
+    notes: Vec<method::Chapter<'a>>,
+    lamination: Option<facts::LaminationView<'a>>,
     timeline: facts::Timeline<'a>,
     /// Drawings that belong to no step, but for the timeline.
     drawings: Vec<Drawing>,
@@ -58,13 +62,21 @@ struct View<'a> {
     videos: Vec<Video<'a>>,
     /// How many steps there are.
     steps: usize,
-    handouts: Vec<Row>,
+    handouts: Vec<HandoutRow>,
+}
+
+/// The page of the same recipe made in another way.
+#[derive(Serialize)]
+struct WayLink<'a> {
+    /// The way's name; nothing for the recipe as written.
+    name: Option<&'a str>,
+    address: String,
 }
 
 /// The allergens by both laws, the one nearer to the course first.
 #[derive(Serialize)]
 struct Allergens<'a> {
-    lists: [AllergenList<'a>; 2],
+    lists: Vec<AllergenList<'a>>,
     /// Ingredients whose allergens are not known.
     unknown: &'a [String],
     /// Ingredients whose allergens stand on the instructor's word.
@@ -76,8 +88,8 @@ struct Allergens<'a> {
 /// The allergens by one law.
 #[derive(Serialize)]
 struct AllergenList<'a> {
-    /// `eu` or `us`.
-    law: &'static str,
+    /// Its key: `eu`.
+    law: &'a str,
     found: &'a [Allergen],
 }
 
@@ -153,16 +165,20 @@ fn view<'a>(
 ) -> View<'a> {
     let sheet = &recipe.base;
     let batches = Batches::new(recipe);
-    let trade = Trade::new(&input.course.glossary);
+    let glossary = GlossaryLinks::new(&input.course.glossary);
     let writer = |level| Writer {
         root,
         keys: &batches.keys,
         level,
         words: input.words,
         media: input.media,
-        trade: Some(&trade),
+        glossary: Some(&glossary),
     };
-    let drawings = of_recipe(figures, &batches);
+    let mut drawings = of_recipe(figures, &batches);
+    for drawing in &mut drawings {
+        let language = drawing.step.as_deref().and_then(|step| sheet.step_in(step));
+        drawing.title_in = language.map(str::to_owned);
+    }
     let openings: Vec<_> =
         batches.sheets.iter().map(|at| at.opening.as_slice()).collect();
     // The words of the trade are linked in reading order.
@@ -171,6 +187,7 @@ fn view<'a>(
     View {
         name: &sheet.recipe,
         title: &sheet.title,
+        title_in: sheet.title_in(),
         summary: &sheet.summary,
         family: sheet.family.as_deref(),
         picture: sheet.picture.as_ref().map_or_else(Html::default, |shown| {
@@ -187,6 +204,7 @@ fn view<'a>(
         sections: formula::sections(sheet, &batches, root),
         totals: formula::totals(&batches, input.words),
         remarks: formula::remarks(&batches),
+        ways: ways(sheet, root),
         preferments: formula::preferments(sheet, &batches, input.words),
         water: facts::water(&batches),
         parts,
@@ -202,6 +220,18 @@ fn view<'a>(
     }
 }
 
+/// Links to its ways with a page of their own; of a way to the recipe as written.
+fn ways<'a>(sheet: &'a Sheet, root: &str) -> Vec<WayLink<'a>> {
+    let address = |name: &str| format!("{root}recipes/{name}/index.html");
+    let pages = sheet.ways.iter().filter_map(|way| {
+        let page = way.page.as_ref()?;
+        Some(WayLink { name: Some(&way.name), address: address(page) })
+    });
+    let own =
+        sheet.way.iter().map(|way| WayLink { name: None, address: address(&way.recipe) });
+    own.chain(pages).collect()
+}
+
 /// The drawings that stand neither beside a step nor in the timeline.
 fn loose(drawings: Vec<Drawing>) -> Vec<Drawing> {
     drawings
@@ -212,13 +242,17 @@ fn loose(drawings: Vec<Drawing>) -> Vec<Drawing> {
 
 fn allergens<'a>(input: &Input, sheet: &'a Sheet) -> Allergens<'a> {
     let found = &sheet.allergens;
-    let eu = AllergenList { law: "eu", found: &found.eu_detail };
-    let us = AllergenList { law: "us", found: &found.us_detail };
+    let first = if input.course.metric_first { Units::Metric } else { Units::Us };
+    let lists = found.shown(&input.course.laws, first);
     Allergens {
-        none: found.eu.is_empty() && found.us.is_empty() && found.unknown.is_empty(),
+        none: found.unknown.is_empty()
+            && found.lists.iter().all(|it| it.found.is_empty()),
         unknown: &found.unknown,
         read_on_pack: &found.read_on_pack,
-        lists: if input.course.metric_first { [eu, us] } else { [us, eu] },
+        lists: lists
+            .into_iter()
+            .map(|list| AllergenList { law: &list.law, found: &list.found })
+            .collect(),
     }
 }
 

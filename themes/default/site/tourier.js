@@ -192,10 +192,11 @@
       || (`${high}${low}`.includes(word) ? 1 : 0));
     return all.includes(0) ? 0 : all.reduce((sum, part) => sum + part, 0);
   };
-  const hit = ([page, kind, pageTitle, text], word) => {
+  const hit = ([page, kind, pageTitle, text, language], word) => {
     const [item, to, note] = ["li", "a", "p"].map((name) => document.createElement(name));
     to.href = find.dataset.root + page;
     to.textContent = pageTitle;
+    if (language) to.lang = language;
     const at = Math.max(0, plain(text).indexOf(word));
     const from = at > 50 ? text.indexOf(" ", at - 50) + 1 : 0;
     note.className = "small";

@@ -153,10 +153,43 @@ convert-no-scale = `{ $wanted }` ist keine Art, eine Temperatur anzugeben; schre
 ## Entwürfe
 
 draft-cannot = { $file }: { $why }
+draft-settle-each = Klären Sie jeden dieser Punkte im Text und nehmen Sie dann seine Zeile heraus.
+draft-no-method = der Text hat keine Arbeitsschritte: schreiben Sie sie
+draft-degrees = `{ $words }` sagt nicht, welche Grade: schreiben Sie {"{"}190 °C{"}"} oder {"{"}375 °F{"}"}
+draft-overnight = `overnight` ist keine Zeit: schreiben Sie `wait: 12 h (8 h to 16 h)` oder was gemeint ist
+draft-rise = wie lange es geht, steht nicht da: { $sentence }
+draft-times = es steht mehr als eine Zeit da, `{ $time }` steht auf dem Zettel: { $sentence }
+draft-work-or-wait = `{ $key }: { $time }` kann ebenso gut `{ $other }` sein: { $sentence }
+draft-no-oven = es steht keine Ofentemperatur da; suchen Sie eine und schreiben Sie `bake: TEMPERATURE, { $time }` statt `wait` und `where`: { $sentence }
+draft-cook-time = die Backzeit ist `cookTime` der Seite und steht nicht im Schritt: { $sentence }
+draft-no-bake-time = es steht keine Backzeit da: { $sentence }
+draft-second = hier steht ein zweites `{ $key }: { $value }`: machen Sie einen eigenen Schritt daraus
+draft-of-step = { $title }: { $doubt }
+draft-lost-all = kein Schritt nennt, was in `{ $section }` ist: alles kommt in `{ $title }`
+draft-lost = kein Schritt nennt { $names }: kommt in `{ $title }`
+draft-lost-one = „{ $name }“
+draft-no-title = der Text hat keinen Titel: geben Sie ihm einen
+draft-no-summary = `summary` steht nicht da: sagen Sie in einem Satz, was es ist
+draft-left-out = `{ $line }` fehlt in der Formel: { $why }
+draft-of-what = es ergibt { $number } wovon? Dafür steht `{ $good }`
+draft-makes-unread = `makes` lässt sich aus `{ $told }` nicht lesen: dafür steht `1 batch`; schreiben Sie eine Zahl und ein Wort, etwa `24 rolls`
+draft-makes-untold = es steht nicht da, was es ergibt: dafür steht `1 batch`; schreiben Sie etwa `24 rolls`
+draft-line-wrong = Zeile { $line }: { $said }
+draft-no-weight = `{ $line }` steht ohne Gewicht da, als `{ $text }`: { $why }
+draft-turned = `{ $text }` steht als `{ $turned }` da: ist das gemeint?
+draft-why = { $why }. { $help }
+draft-ask-proof = `tourier proof` sagt, was zu tun ist, wo es so geschrieben steht
+draft-besides = neben den Schritten gesagt: { $line }
+draft-longer = es sind mehr als { $lines } Zutaten oder { $steps } Schritte: der Rest fehlt
+draft-others = die Seite enthält noch { $others } Rezept(e): nur das erste wird übernommen
+draft-author = die Seite nennt als Verfasser: { $author }
+draft-no-ingredients = darin wird keine Zutatenliste gefunden; schreiben Sie jede Zutat in eine eigene Zeile, über die Zubereitung
+draft-not-in-data = es sieht nach JSON aus, enthält aber kein Recipe von schema.org
+draft-not-in-page = diese Seite enthält keine Recipe-Daten von schema.org; kopieren Sie den Text des Rezepts in eine Textdatei und machen Sie daraus den Entwurf
 draft-there = { $to } ist schon da, und nichts wird überschrieben; nennen Sie mit `--to` eine andere Datei
 draft-stands = ein Entwurf steht in { $to }
 draft-sure = nichts darin ist zweifelhaft; lesen Sie ihn trotzdem ganz durch
-draft-next = was sonst noch zu sagen ist, zeigt:  tourier proof
+draft-next = was sonst noch zu sagen ist, zeigt:  tourier proof{ $content }
 
 ## Fakten
 
@@ -180,6 +213,7 @@ content-file = { $folder } ist eine Datei und kein Inhaltsordner; nennen Sie mit
 content-none = es gibt keinen Inhaltsordner { $folder }; `tourier start { $folder }` schreibt dort einen kleinen Kurs für den Anfang, `--content { $near }` nennt einen anderen Ordner
 theme-none = in { $folder } ist kein Theme; `--theme FOLDER` nennt einen Ordner mit den Dateien, die vom eingebauten Theme abweichen
 scale-cannot = `{ $name }` lässt sich so nicht umrechnen: { $reason }
+way-cannot = `{ $name }` lässt sich so nicht machen: { $reason }
 theme-words = { $path }:{ $line } des Themes: { $message }
 none-near = hier ist kein { $kind } `{ $name }`; meinten Sie `{ $near }`?
 none-at-all = hier ist kein { $kind } `{ $name }`: der Inhaltsordner enthält nichts davon
@@ -231,6 +265,7 @@ plan-cannot = `{ $name }` lässt sich nicht planen: { $reason }
 ## Warten auf einen Plan
 
 plan-waiting = es wird geplant; Strg-C (Ctrl-C) hält an, mit dem besten Plan bis dahin
+plan-waiting-reasons = kein Plan gefunden; gesucht werden die Gründe und was helfen würde; Strg-C (Ctrl-C) hält an, mit dem, was bis dahin bekannt ist
 
 ## Was getippt wurde
 
@@ -273,6 +308,7 @@ typed-not-together = { $one } und { $other } gehen nicht zusammen; lassen Sie ei
 ## Anzahlen, Ergebnisse, die Vorschau im Browser
 
 cli-stopped = angehalten; { $stands }
+kind-language = Sprache
 kind-recipe = Rezept
 kind-class = Kursabend
 kind-recipe-or-class = Rezept oder Kursabend
@@ -368,4 +404,16 @@ today-no-time = { $time } ist keine wirkliche Zeit
 today-no-session = --now { $now } liegt bei keinem Termin; schreiben Sie eine Zeit wie --now 18:55
 today-several = --now { $now } kann an mehreren Tagen sein; schreiben Sie, an welchem: --now "{ $day }"
 today-no-zone = der Kurs nennt keine `time zone`; schreiben Sie, wie spät es ist: --now "{ $example }"
+note-kept =
+    { $open ->
+        [one] Behalten in { $file }; { $open } Notiz ist noch nicht übernommen
+       *[other] Behalten in { $file }; { $open } Notizen sind noch nicht übernommen
+    }
+note-none = Zu { $recipe } ist nichts notiert
+note-line = { $number }. { $on } { $text }
+note-line-taken = { $number }. { $on } { $text } (übernommen { $taken })
+note-no-number = zu { $recipe } gibt es keine Notiz { $number }; Notizen insgesamt: { $count }
+note-taken-before = Notiz { $number } ist schon übernommen
+note-unkept = eine Notiz hat bis zu 500 Zeichen; was mehr ist, gehört in den Text von { $recipe } selbst
+note-no-day = `{ $said }` ist kein Tag; schreiben Sie `--on 2027-03-03`
 today-by-the-clock = es ist { $time }, und kein Termin ist nahe; schreiben Sie, wann: --now "{ $example }"

@@ -50,6 +50,14 @@ long-session = dieser Termin dauert { $hours } Stunden
 long-session-help = Schreiben Sie, um wie viel Uhr er endet, etwa `18:00 to 21:00`; einer, der nach Mitternacht endet, endet am Tag darauf.
 step-without-hands = bei `{ $step }` gibt es keine Handarbeit
 step-without-hands-help = Geben Sie ihm `hands: 5 min`, oder zeigen Sie einen anderen Schritt.
+late-nobody = `late` nennt eine Gruppe, die es in diesem Kurs nicht gibt: Er hat { $groups }
+late-nobody-help = Zählen Sie die Gruppen ab 1.
+late-never = wer so spät kommt, versäumt jeden Termin ganz
+late-never-help = Schreiben Sie, wie lange nach Beginn sie kommen, etwa `20 min`.
+break-outside = diese Pause liegt in keinem der Termine
+break-outside-help = Schreiben Sie `{ $at }`, `{ $between }`, oder `{ $lasts } min` für die Mitte jedes Termins.
+besides-too-long = Ankommen, Vorträge, Abwasch und Puffer brauchen { $minutes } min, nicht weniger, als dieser Termin dauert
+besides-too-long-help = Kürzen Sie sie, oder verlängern Sie den Termin.
 unknown-class-step = kein Rezept dieses Kursabends hat einen Schritt `{ $step }`
 unknown-class-step-help = Ein Schritt heißt wie seine Überschrift, in Kleinbuchstaben und mit Bindestrichen.
 did-you-mean = Meinten Sie `{ $near }`?
@@ -143,6 +151,8 @@ pale-accent = auf Weiß hat diese Farbe einen Kontrast von { $ratio }:1; das Min
 pale-accent-help = Nehmen Sie eine dunklere: Ein Kopierer druckt sie grau.
 no-logo = es gibt keine Zeichnung `{ $logo }`
 no-logo-help = Legen Sie eine SVG-Datei unter content/media ab: `logo: media/house.svg`.
+unknown-law = es gibt keine Allergenliste `{ $law }`
+unknown-law-help = Bekannt sind { $known }: `allergen lists: eu`.
 logo-unreadable = das Logo lässt sich nicht als Zeichnung lesen
 bad-logo-help = Speichern Sie es als einfaches SVG, die Wörter in Formen umgewandelt.
 no-words = in der Sprache `{ $language }` gibt es keine Wörter
@@ -187,6 +197,12 @@ cooling-slow-all = das kühlt womöglich länger als 6 h insgesamt ab
 cooling-slow-help = Von 57 °C auf 21 °C innerhalb von 2 h, und auf 5 °C innerhalb von 6 h insgesamt: Verkürzen Sie die längste Ruhezeit. Örtliche Vorschriften gehen vor.
 held-warm = was mit Eiercreme, Creme oder Sahne gefüllt ist, steht hier womöglich außerhalb des Kühlschranks
 held-warm-help = Schreiben Sie `hold: up to 24 h in the fridge`, oder nehmen Sie den Halt heraus: Es wird bei 5 °C oder kälter aufbewahrt. Örtliche Vorschriften gehen vor.
+day-too-early = dies ist vom Tag { $day }, wartet aber auf „{ $step }“ von einem späteren Tag
+day-too-early-help = Legen Sie `{ $step }` auf einen früheren Tag, oder schreiben Sie in `after`, worauf dies wirklich folgt.
+night-without-hold = nichts sagt, dass dies bis Tag { $day } stehen darf: mindestens { $time }
+night-without-hold-help = Geben Sie ihm eine Ruhezeit oder einen Halt, der lang genug ist: `hold: up to 24 h in the fridge`.
+thawed-warm = Gefrorenes taut hier im Warmen auf
+thawed-warm-help = Lassen Sie es im Kühlschrank auftauen, bei 5 °C oder kälter: `thaw 9 h in the fridge`. Örtliche Vorschriften gehen vor.
 raw-egg-eaten = diese Zutat wird roh gegessen: { $name }; kein späterer Schritt bäckt oder kocht sie
 raw-egg-eaten-help = Nehmen Sie `pasteurised egg`, oder garen Sie es: `core: 71 °C` im Ticket. Örtliche Vorschriften gehen vor.
 core-too-low = mit rohem Ei darin muss es heißer werden als hier angegeben
@@ -301,6 +317,31 @@ impossible-hands = das gibt Händen länger als einen Tag zu tun
 unlikely-hands = { $time } Handarbeit ist ein langer Tag für einen Schritt
 unlikely-time-help = Sehen Sie sich die Zahl und die Einheit dahinter an, s, min, h oder days.
 
+## What steps are to reach
+
+goal-ph = pH { $value }
+goal-percent = { $percent } %
+goal-impossible = { $value } erreicht nichts
+goal-unlikely = { $value } liegt außerhalb dessen, was das Handwerk hier kennt
+goal-unlikely-help = Prüfen Sie die Zahl. Teige haben einen pH von 3 bis 8 und 5 bis 40 °C, wachsen um 10 bis 400 % und verlieren im Ofen 1 bis 45 %.
+growth-without-wait = in einem Schritt ohne Wartezeit wächst nichts
+loss-without-bake = in einem Schritt ohne Backen und Warten verliert nichts an Gewicht
+goal-out-of-place-help = Schreiben Sie `{ $key }` in den Schritt, in dem es geschieht.
+goals-at-odds = der Kopf nennt dafür { $value }, das liegt außerhalb
+goals-at-odds-help = Schreiben Sie dasselbe in `{ $key }` im Kopf.
+unlikely-mixing = { $time } ist eine ungewöhnliche Zeit, um Teig zu kneten
+mixing-beyond-step = der Kneter läuft { $time }, der Schritt dauert { $own }
+mixing-beyond-step-help = Schreiben Sie ebenso viele Minuten in `hands`, oder lassen Sie das weg: dann gilt die Zeit des Kneters.
+
+## Other kit
+
+way-of-step-twice = dieser Schritt steht zweimal da: { $way }
+way-of-step-twice-help = Geben Sie jedem weiteren Zettel eines Schritts einen eigenen Namen.
+sheeter-without-sheet = in diesem Schritt wird nichts ausgerollt
+sheeter-without-sheet-help = Schreiben Sie `sheeter: yes` in einen Schritt mit `sheet`.
+friction-unsaid = nichts sagt, wie sehr sich der Teig erwärmt: { $way }
+friction-unsaid-help = Schreiben Sie es in diesen Zettel, etwa `friction: 2 °C`. Hände erwärmen den Teig weniger als ein Kneter, das Wasser ist also wärmer.
+
 ## Was gemeint war
 
 more-faults = diese Datei hat noch { $count } weitere Fehler
@@ -321,6 +362,8 @@ heaped-spoon = wie viel auf einem gehäuften Löffel ist, ist nicht bekannt
 heaped-spoon-help = Streichen Sie ihn ab, und schreiben Sie, wie viele gestrichene Löffel es sind: `2 tbsp cocoa`.
 unknown-vessel = wie viel dieses Gefäß fasst, ist nicht bekannt
 unknown-vessel-help = Füllen Sie es mit Wasser, und schreiben Sie, wie viel das ist: `250 ml buttermilk`.
+old-measure = wie viel dieses alte Maß ist, ist nicht bekannt: Es war zu anderen Zeiten und an anderen Orten ein anderes
+old-measure-help = Schreiben Sie das Gewicht in Gramm: `250 g Butter`.
 
 ## Köpfe, Überschriften, Tickets
 
@@ -340,6 +383,11 @@ stray-ticket-help = Ein Ticket steht gleich unter der Überschrift seines Schrit
 
 ## Dateien von Kursabenden
 
+example-changeover = `5 min`, oder `{"{"} mixer: 10 min, oven: 5 min {"}"}`
+example-late = `{"{"} pair 3: 20 min {"}"}`
+example-talk = `15 min`, oder `15 min before first-turn`
+example-break = `15 min at 19:30`, `15 min between 19:15 and 20:00` oder `15 min`
+example-pace = `1.5`, oder `{"{"} first-turn: 1.5 {"}"}`: vom Viertel bis zum Vierfachen der Zeit im Rezept
 example-makes = eine Liste aus `recipe: crescents`, `each: pair`, `pieces: 12`
 makes-no-list = `makes` ist eine Liste von Rezepten
 makes-no-list-help = Beginnen Sie jedes mit `- recipe: crescents`.
@@ -377,6 +425,7 @@ unreadable-value-help = Schreiben Sie es so: `{ $example }`.
 
 ## glossary.yaml
 
+example-title = Hörnchen
 example-meaning = eine Pause, in der sich der Teig entspannt
 
 ## Der Kurs selbst
@@ -409,6 +458,8 @@ too-deep-help = Nehmen Sie Überschriften oder weniger Ebenen.
 
 caution-mark = mit `{ $mark }` lässt sich ein Zitat hier nicht kennzeichnen
 caution-mark-help = Beginnen Sie einen Hinweis zur Vorsicht mit dem Wort selbst: `> Caution: The tray is hot.` Ein Zitat, das keiner ist, braucht kein Zeichen.
+caution-for-some = eine Warnung steht in einer Zeile für einige, oder eine solche Zeile in einer Warnung
+caution-for-some-help = Eine Warnung gilt allen und wird nie eingeklappt: jede sei ein Zitat für sich.
 
 ## Lebendige Werte
 
@@ -429,12 +480,22 @@ section-without-lines = der Abschnitt `{ $section }` hat keine Zeilen
 section-without-lines-help = Seine Zeilen stehen darunter, jede mit `- ` davor, etwa `- 500 g bread flour`.
 too-many-lines = eine Rezeptur hat höchstens { $most } Zeilen
 too-many-lines-help = Machen Sie zwei Rezepte daraus: Eines kann eine Zutat des anderen sein.
+too-many-sizes = eine Seite bietet { $most } Größen, mit der geschriebenen; weggelassen: { $sizes }
+too-many-sizes-help = Nennen Sie die, nach denen am meisten gefragt wird; die anderen gibt es mit `tourier handout --pieces { $size }`.
+note-open = diese Notiz zu { $recipe } ist noch nicht übernommen
+note-open-help = Übernehmen Sie sie ins Rezept, und sagen Sie es: `tourier note { $recipe } "taken up { $number }"`. Nur Sie sehen sie.
+note-of-nothing = es gibt kein Rezept `{ $name }`, zu dem diese Notizen gehören
+note-of-nothing-help = Benennen Sie den Text nach seinem Rezept, wie in `recipes/crescents.bench.txt`.
+note-without-day = diese Zeile wird nicht als Notiz gelesen: sie beginnt nicht mit ihrem Tag
+note-without-day-help = Schreiben Sie `2027-03-03 baked 2 min longer`; oder beginnen Sie mit `#`, was nur für Sie ist.
 line-run-on = diese Zeile wird als Teil der vorigen gelesen
 line-run-on-help = Beginnen Sie sie mit `- `: `- { $line }`.
 line-not-one = diese Zeile lässt sich nicht als eine Zeile mit Menge lesen
 line-not-one-help = Setzen Sie die ganze Zeile in "doppelte Anführungszeichen": Ein Doppelpunkt mit einem Leerzeichen dahinter bedeutet hier etwas anderes.
 video-without-address = hier wird die Adresse eines Videos erwartet
 video-without-address-help = Schreiben Sie `- roll-up: https://…`.
+video-start = `{ $said }` hinter der Adresse eines Videos ist nicht zu lesen
+video-start-help = Schreiben Sie, wo es beginnen soll, wie seine Uhr es zeigt: `https://… from 8:25`, oder `from 1:02:05`.
 accept-without-reason = ein Fehler wird mit einer Begründung hingenommen
 accept-without-reason-help = Schreiben Sie `{ $name }: "the reason"`.
 too-many-headings = ein Rezept hat höchstens { $most } Überschriften
@@ -466,6 +527,8 @@ bad-drawing-help = Eine Zeichnung hat ein `sheet` und einen `turn`, `turns`, ein
 
 ticket-line-twice = `{ $key }` steht hier zweimal
 ticket-line-twice-help = Behalten Sie eine der beiden Zeilen.
+ticket-beside-proof = eine Gare mit mehreren Temperaturen hat ihre Zeiten und Wärmen schon und ist kein Backen: `{ $key }` kann nicht daneben stehen
+ticket-beside-proof-help = Schreiben Sie `proof: 5 °C, 12 h in the fridge; then 26 °C, 90 min in the proofer` allein; Backen und Abkühlen haben eigene Schritte.
 ticket-no-key = diese Zeile ist nicht `key: value`
 ticket-no-key-help = Schreiben Sie zum Beispiel `hands: 10 min`.
 ticket-no-value = `{ $key }` hat keinen Wert
@@ -628,3 +691,51 @@ coarse-picture = `{ $picture }` ist { $dots } Punkte breit, und das ist auf Papi
 coarse-picture-help = Nehmen Sie ein größeres Bild, 1000 Punkte breit oder mehr; oder drucken Sie es nicht: `print: no`.
 faint-picture = in Grau hat `{ $picture }` fast überall dieselbe Helligkeit
 faint-picture-help = Auf einer Kopie erkennt niemand, was es zeigt. Nehmen Sie es bei besserem Licht auf, oder drucken Sie es nicht: `print: no`.
+
+## Abwandlungen eines Rezepts
+
+in-this-way = in der Abwandlung `{ $way }`: { $message }
+unknown-way = `{ $recipe }` gibt es nicht in einer Abwandlung `{ $way }`
+names-ways = Seine Abwandlungen
+ways-at-odds = die Abwandlung `{ $way }` ändert eine Zeile, die eine andere schon geändert hat
+ways-at-odds-help = Nehmen Sie eine der beiden, oder schreiben Sie einen Tausch, der beides tut.
+swap-of-nothing = nichts heißt hier `{ $name }`, also kann nichts an dessen Stelle treten
+names-lines = Zeilen hier
+swap-of-several = `{ $name }` steht in mehreren Abschnitten: { $sections }
+swap-of-several-help = Sagen Sie, was gemeint ist: `{ $name } in { $section }`. Schreiben Sie für jeden eine Zeile.
+swap-leaves-nothing = die Abwandlung `{ $way }` lässt nichts von der Formel übrig
+swap-leaves-nothing-help = Schreiben Sie hinein, was stattdessen genommen wird, etwa `140 g oat drink for whole milk`.
+swap-without-lines = der Tausch `{ $name }` ändert nichts
+swap-without-lines-help = Seine Zeilen stehen darunter, jede mit `- ` davor: `- 140 g oat drink for whole milk`, `- 30 g water in dough` oder `- without walnuts`.
+way-still-told = dieser Schritt spricht von { $name }, das es in der Abwandlung `{ $way }` nicht gibt
+way-still-told-help = Schreiben Sie die Zutat in geschweiften Klammern, wie `{"{"}whole milk{"}"}`: Jede Abwandlung sagt dann ihre eigene. Oder nennen Sie sie nach dem, was sie dort tut, etwa die Flüssigkeit.
+
+## Übersetzungen. Warnungen berühren die Sicherheit
+
+translates-nothing = nichts sagt, welchen Text „{ $title }“ übersetzt
+translates-nothing-help = Schreiben Sie darunter in ein Ticket `translates: mix-the-dough` mit dem Namen des Schritts oder der Überschrift im Original: Texte werden nie nach ihrer Reihenfolge zugeordnet.
+translation-unknown = es gibt keinen Text `{ $name }`, der zu übersetzen wäre
+translation-unknown-help = Schreiben Sie den Namen des Originals: bei einem Schritt seine Überschrift in kleinen Buchstaben mit Bindestrichen, bei einer Datei ihren Namen.
+translation-not-named = diesen Ordner liest niemand: Der Kurs nennt die Sprache `{ $language }` nicht
+translation-not-named-help = Schreiben Sie `also in: { $language }` in `course.yaml`, oder nehmen Sie den Ordner weg.
+translation-no-file = diese Texte sind nicht übersetzt: { $files }
+translation-no-file-help = Sie stehen in der ersten Sprache da. Schreiben Sie { $first } und so weiter, oder nennen Sie in `also in`, was es in dieser Sprache geben soll.
+translation-no-part = diese Teile sind nicht übersetzt: { $titles }
+translation-no-part-help =
+    Sie stehen in der ersten Sprache da. Schreiben Sie jeden in Ihrer Sprache unter seine Überschrift:
+    { $blocks }
+translation-behind = „{ $title }“ ist nicht nach dem Original gemacht, wie es jetzt ist
+translation-behind-help = Lesen Sie das Original noch einmal und bessern Sie diesen Text nach, wo es nötig ist; schreiben Sie dann `mark: { $mark }`. Bis dahin stehen seine Warnungen, und woran man sieht, dass es fertig ist, in der ersten Sprache da.
+translation-numbers = „{ $title }“ und das Original sagen nicht dieselben Zahlen: { $numbers }
+translation-numbers-help = Sagen Sie sie wie das Original, in Ziffern oder in Klammern. Bis dahin steht das Original da.
+translation-caution = Warnungen im Original von „{ $title }“: { $there }; hier: { $here }
+translation-caution-help = Beginnen Sie jede mit dem Wort, wie in `> Achtung:`. Bis dahin stehen die des Originals mit da.
+untranslated-words =
+    { $count ->
+        [one] ein kurzer Text hat in dieser Sprache keine Worte
+       *[other] { $count } kurze Texte haben in dieser Sprache keine Worte
+    }
+untranslated-words-help =
+    Sie stehen da, wie sie geschrieben sind. Schreiben Sie in `{ $file }`, wie jeder heißt:
+    { $block }
+translation-key-help = Eine Übersetzung enthält nur Prosa. Ihre Tickets sagen `translates`, `mark` und `until`; Zahlen, Größen und Zeiten kommen aus dem Original.

@@ -2,6 +2,8 @@
 
 page-skip = Zum Inhalt
 page-site = Website des Kurses
+page-language = Deutsch
+page-languages = Sprachen
 page-lessons = Lektionen
 page-trail = Wo diese Seite steht
 page-news = Neuigkeiten
@@ -46,6 +48,10 @@ page-a4 = A4
 page-letter = Letter
 page-batch = Menge
 page-caution = Vorsicht
+page-level-beginners = Für Anfänger
+page-level-practised = Wer das schon gemacht hat
+page-sight-right = So:
+page-sight-wrong = Nicht so:
 page-cautions = Vorsicht
 page-house-cautions = Hinweise des Hauses
 page-table = Tabelle
@@ -68,6 +74,7 @@ page-fat-layers-count =
 page-allergens = Allergene
 page-allergens-eu = EU-Liste:
 page-allergens-us = US-Liste:
+page-allergens-au-nz = Liste für Australien und Neuseeland:
 page-unknown-allergens = Nicht bekannt für:
 page-read-on-pack = Nach Angabe der Kursleitung, die die Packung gelesen hat:
 page-no-allergens = Keines der Allergene der EU-Liste und der US-Liste ist in diesen Zutaten.
@@ -97,6 +104,7 @@ page-final-dough = Hauptteig
 page-method = Arbeitsweise
 page-in-this-step = In diesem Schritt
 page-until = Bis
+page-other-way = Anders: { $name }
 page-watch = Ansehen: { $name } (Video)
 page-videos = Videos
 page-times = Zeiten
@@ -141,7 +149,7 @@ page-class = Kursabend
 page-classes = Kursabende
 page-class-bakers =
     { $count ->
-        [one] { $count } Teilnehmende, { $name }
+        [one] { $count } Person, { $name }
        *[other] { $count } Teilnehmende, { $name }
     }
 page-class-standing = Der Plan: { $name }.
@@ -150,7 +158,8 @@ page-class-remedies = Was helfen würde
 page-class-files = Zum Drucken und Mitnehmen
 page-class-file-run = Ablauf und Karten
 page-class-file-lists = Einkauf und Abwiegen
-page-class-file-calendar = Kalender
+page-class-file-calendar = Ihr Kalender
+page-class-file-calendar-of = Kalender: { $name }
 page-class-file-table = Einkauf als Tabelle
 page-class-chart = Der Plan auf einen Blick
 page-class-time = Zeit
@@ -181,4 +190,9 @@ page-class-makes = Was gemacht wird
 page-each-piece = je { $name }
 page-instructor = Die Papiere der Kursleitung
 page-instructor-help = Pläne, Einkäufe, Preise und alles, was ausgeteilt wird, Abend für Abend. Dieser Ordner gehört nur Ihnen: Er ist kein Teil der Website.
+page-notes = Von der Werkbank notiert
+page-notes-help = Was Sie zu Ihren Rezepten notiert haben, für deren nächste Ausgabe. Die Teilnehmenden sehen es nicht.
+page-notes-taken-up = Übernommen
 page-next = Weiter
+page-ways = Auf andere Art
+page-way-of = Wie geschrieben

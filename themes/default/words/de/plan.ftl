@@ -31,6 +31,8 @@ crews-group =
        *[other] { $count } Gruppen
     }
 who-instructor = Kursleitung
+who-helper = Hilfe
+who-staff = Kursleitung oder Hilfe
 who-home = Sie
 who-baker =
     { $count ->
@@ -63,6 +65,21 @@ plan-done = Fertig
 plan-of = { $recipe }: { $what }
 plan-into = { $title }: hineinstellen: { $place }
 plan-out = { $title }: herausnehmen: { $place }
+plan-arrival = Ankommen
+plan-talk = Vortrag
+plan-break = Pause
+plan-tasting = Verkosten
+plan-washing = Abwasch
+plan-oven-on =
+    { $count ->
+        [one] Ofen { $ovens } einschalten: { $heat }
+       *[other] Öfen { $ovens } einschalten: { $heat }
+    }
+plan-oven-to =
+    { $count ->
+        [one] Ofen { $ovens } auf { $heat }
+       *[other] Öfen { $ovens } auf { $heat }
+    }
 plan-watch = Zusehen: { $what }
 plan-oven =
     { $count ->
@@ -70,10 +87,16 @@ plan-oven =
        *[other] Ofen { $oven } mit { $count } Blechen
     }
 plan-heat = { $heat }: { $ovens }
+kit-instructor = Kursleitung
+kit-bench-place = Arbeitsplatz
+kit-mixer = Knetmaschine
+kit-oven = Ofen
+kit-tray-per-oven = Blech je Ofen
+kit-trays = Blech ({ $place })
 standing-best = bewiesen: kein Plan ist besser
 standing-nearest = bewiesen: kein Plan ist näher an den Zeiten des Rezepts
 standing-nearer = ein guter Plan; ein anderer könnte den Zeiten des Rezepts um bis zu { $minutes } min näher kommen
-standing-sound = ein guter Plan: { $rests }{ $grid }, { $moments } verschiedene Anfangszeiten (kein Plan hat weniger als { $fewest }), { $waiting } Warten; kein Plan endet vor { $end }
+standing-sound = ein guter Plan: { $rests }{ $grid }, { $moments } verschiedene Anfangszeiten (kein Plan hat weniger als { $fewest }), { $waiting } Warten (kein Plan hat weniger als { $least }); kein Plan endet vor { $end }
 standing-rests = jede Ruhezeit wie üblich
 standing-rests-short = Ruhezeiten zusammen um { $minutes } min kürzer als üblich
 standing-off-grid = {", "}minutengenau, damit es passt
@@ -107,6 +130,10 @@ remedy-together-3 = zu dritt
 remedy-together-4 = zu viert
 remedy-together-5 = zu fünft
 remedy-no-demonstration = ohne den eigenen Ansatz der Kursleitung
+remedy-no-talk = ohne die Vorträge
+remedy-no-break = ohne die Pausen
+remedy-no-tasting = ohne das Verkosten
+remedy-no-slack = ohne den Puffer am Ende
 remedy-hold = mit einem Halt über Nacht (`hold: up to 24 h`) bei „{ $title }“ ({ $recipe })
 remedy-longer = wenn Abend { $session } { $minutes } min länger dauert,
 remedy-stop = wenn für { $who } beim jetzigen Stand Schluss ist,
@@ -119,6 +146,7 @@ evening-unchanged = nichts ändert sich
 evening-shift = { $who }: { $what } um { $to }, nicht { $from } ({ $why })
 evening-why-after = es folgt auf „{ $title }“
 evening-why-busy = vorher nicht frei: { $what }
+evening-why-hands = vorher keine Hand frei
 evening-why-oven = vorher kein Ofen frei
 evening-why-now = bis jetzt nicht begonnen
 evening-why-together = zusammen mit anderen
@@ -126,9 +154,12 @@ evening-next = die nächsten 30 Minuten
 evening-nothing = nichts
 evening-later = später
 plan-note-shortened = „{ $title }“ hat { $lasts } statt { $usual }, im erlaubten Bereich: Sonst stünde es anderswo länger
+plan-note-other-days = an den Tagen, die das Rezept nennt, passt kein Plan: Dieser hält jede Ruhezeit an anderen Tagen ein
+plan-note-shared = { $title } wird einmal gemacht: { $parts }. Für diese { $taken } mischen Sie { $mixed }; der Rest geht unterwegs verloren.
 plan-note-too-long = { $who }: { $title } dauert schon länger als die längste Zeit
 plan-note-crowded = was schon begonnen ist, wird mehr Bleche brauchen, als da sind: Suchen Sie einen Platz dafür
 plan-note-usual = wenn Abend { $session } { $minutes } min länger dauert, ist jede Ruhezeit so lang wie üblich
+plan-note-oven-in-break = um { $time }, in einer Pause, muss etwas aus dem Ofen: Jemand bleibt dabei
 plan-note-uncounted = der Kurs zählt dieses Gerät nicht, { $kit }: der Plan nimmt an, dass genug da ist
 plan-note-unused = nichts, was an diesem Abend gemacht wird, braucht dieses Gerät: { $kit }
 plan-note-stopped = die Suche wurde angehalten: dies ist das Beste bis dahin
@@ -148,7 +179,7 @@ plan-left = { $what } ({ $count })
 plan-summary = { $who }: { $what }
 plan-about = { $title } ({ $oven })
 as-needed = nach Bedarf
-order-head = { $title }: { $bakers } Personen, { $pieces } Stück, { $spare } % Reserve
+order-head = { $title }: { $bakers } Personen, { $pieces } Stück, { $spare } % Reserve, auch beim Abwiegen
 order-to-buy = einkaufen
 order-count = { $count } ({ $weight })
 order-left = { $weight } übrig

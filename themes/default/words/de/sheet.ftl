@@ -5,6 +5,7 @@ wait = Ruhezeit
 where = Wo
 at = Bei
 hold = Hält
+day = Tag
 kit = Gerät
 sheet = Ausrollen auf
 roll = Richtung
@@ -12,6 +13,7 @@ thickness = Dicke
 lock-in = Einschlagen
 turn = Tour
 layers = Fettschichten
+plies = Teiglagen
 cut = Schneiden
 divide = Teilen
 part = Vom Teig
@@ -21,6 +23,13 @@ bake = Backzeit
 trays = Bleche
 core = Kern
 cool = Kühlen
+mix = Kneter
+water-at = Wasser mit
+sheeter = Ausrollmaschine
+ph = pH
+dough-temperature = Teig bei
+weight-loss = Verliert
+growth = Wächst
 day-before = { $time } am Vortag
 days-before =
     { $count ->
@@ -45,6 +54,9 @@ the-section = { $name }
 at-temperature = bei { $temperature }
 hold-up-to = bis zu { $time }
 hold-in = bis zu { $time }, { $place }
+hold-thaw = { $hold }, dann { $time } auftauen lassen, { $place }
+so-many-days = { $count } Tage
+day-of = { $day } von { $days }
 lock-in-envelope = im Umschlag
 lock-in-letter = wie ein Brief
 lock-in-book = wie ein Buch
@@ -60,7 +72,7 @@ divide-share = { $weight }
 divide-pieces =
     { $count ->
         [one] { $count } Stück zu { $weight }
-       *[other] { $count } Stücke zu je { $weight }
+       *[other] { $count } Stück zu je { $weight }
     }
 shape-triangle =
     { $count ->
@@ -97,6 +109,24 @@ trays-in-loads =
         [one] { $trays }, in { $loads } Schuss
        *[other] { $trays }, in { $loads } Schüssen
     }
+trays-in-rows = { $trays }, in Reihen zu { $rows }
+mix-phase = { $speed } { $time }
+speed-first = Gang 1
+speed-second = Gang 2
+speed-third = Gang 3
+speed-low = langsam
+speed-medium = mittel
+speed-high = schnell
+weight-loss-to = { $value }, auf { $weight } je Stück
+other-also =
+    { $count ->
+        [one] { $name } (auch in Schritt { $steps })
+       *[other] { $name } (auch in den Schritten { $steps })
+    }
+growth-half = um die Hälfte
+growth-double = auf das Doppelte
+growth-triple = auf das Dreifache
+growth-by = um { $share }
 note-yeast = Statt { $weight } { $name }: { $of-one } { $one } oder { $of-two } { $two }.
 note-left-over = Bei { $piece } Teigeinlage bleiben von { $pieces } Stück übrig: { $rest }.
 nothing = nichts
@@ -117,10 +147,32 @@ caution-allergens-unknown = Bei einigen Zutaten sind die Allergene nicht bekannt
 caution-raw-egg = Rohes Ei kann Keime tragen. Kalt halten, nicht kosten, was rohes Ei enthält, und Hände, Schüsseln und Pinsel waschen, die damit in Berührung kamen.
 caution-raw-flour = Rohes Mehl ist nicht verzehrfertig. Rohen Teig nicht kosten und die Arbeitsfläche abwischen, auf der er lag.
 caution-cooling = Gekochte Sahne und Creme müssen schnell kalt werden und kalt bleiben. In flachen Schalen kühlen, mit dem Thermometer messen und wegwerfen, was seine Zeit überschritten hat.
+caution-thawing = Gefrorenes taut zugedeckt im Kühlschrank auf, nie auf der Arbeitsfläche, und wird nach dem Auftauen nicht wieder eingefroren.
 caution-core = Messen Sie die Kerntemperatur mit einem sauberen Fühler an der dicksten Stelle.
-caution-heat = Öfen, Bleche und Formen verbrennen noch lange, nachdem sie kalt aussehen. Trockene Tücher nehmen und beim Öffnen der Ofentür zur Seite treten.
+caution-heat = An Öfen, Blechen und Formen verbrennt man sich noch lange, nachdem sie kalt aussehen. Trockene Tücher nehmen und beim Öffnen der Ofentür zur Seite treten.
 caution-blades = Auf einem festen Brett schneiden, die Finger hinter der Klinge, und ein Messer weitergeben, indem man es ablegt.
 caution-local-rules = Wo örtliche Lebensmittelvorschriften von diesem Blatt abweichen, gelten die örtlichen; fragen Sie diejenigen, die sie anwenden dürfen.
+video-from = ab { $time }
 note-fat-firm = Butter zum Tourieren wird geklopft, bis sie sich biegt, ohne zu brechen, bei etwa { $at }. Der Teig soll so fest sein wie sie.
 note-fewer-pieces = So viel Teig ergibt auf seiner Platte { $made }, sein Anteil wären { $share }.
-note-too-small = So wenig Teig ist eine zu kleine Platte für ein einziges so geschnittenes Stück. Machen Sie einen ganzen Ansatz, oder schneiden Sie für eine kleinere Form.
+note-too-small = So wenig Teig ergibt eine Platte, die selbst für ein einziges so geschnittenes Stück zu klein ist. Machen Sie einen ganzen Ansatz, oder schneiden Sie für eine kleinere Form.
+of-whole-batch = { $value } (mit einem ganzen Ansatz)
+
+## Abwandlungen
+
+note-way = Auf andere Art, { $name }: { $changes }.
+made-without = Hergestellt ohne { $names }.
+made-without-kit = Im selben Raum, mit denselben Geräten und Händen wird zu anderen Zeiten mit dem gearbeitet, was hier fehlt; Spuren davon können enthalten sein. Fragen Sie nach, bevor Sie es jemandem geben, der es nicht essen darf.
+way-instead = { $new } statt { $old }
+way-beside = { $new } mehr, in { $old }
+way-without = ohne { $old }
+left-out = { $name } (weggelassen)
+amount-of = { $amount } { $name }
+
+## Backen in Abschnitten
+
+bake-then = { $one }, dann { $two }
+bake-steam = mit Schwaden
+bake-door = Tür einen Spalt offen
+bake-turn = Blech drehen
+bake-more = { $time } länger, wenn { $looks }

@@ -153,10 +153,43 @@ convert-no-scale = `{ $wanted }` is no way to say a temperature; write °C, °F,
 ## Drafts
 
 draft-cannot = { $file }: { $why }
+draft-settle-each = Settle each of these in the text, then take its line out.
+draft-no-method = the text has no method: write its steps
+draft-degrees = `{ $words }` does not say which degrees: write {"{"}190 °C{"}"} or {"{"}375 °F{"}"}
+draft-overnight = `overnight` is no time: write `wait: 12 h (8 h to 16 h)` or what is meant
+draft-rise = how long it rises is not told: { $sentence }
+draft-times = more than one time is told, `{ $time }` is in the ticket: { $sentence }
+draft-work-or-wait = `{ $key }: { $time }` may as well be `{ $other }`: { $sentence }
+draft-no-oven = no oven temperature is told; find one and write `bake: TEMPERATURE, { $time }` for `wait` and `where`: { $sentence }
+draft-cook-time = the baking time is the page's `cookTime`, not in the step: { $sentence }
+draft-no-bake-time = no baking time is told: { $sentence }
+draft-second = a second `{ $key }: { $value }` is told here: make a step of its own for it
+draft-of-step = { $title }: { $doubt }
+draft-lost-all = no step names what is in `{ $section }`: all of it is put into `{ $title }`
+draft-lost = no step names { $names }: put into `{ $title }`
+draft-lost-one = the { $name }
+draft-no-title = the text has no title: give it one
+draft-no-summary = `summary` is not told: say in a sentence what it is
+draft-left-out = `{ $line }` is left out of the formula: { $why }
+draft-of-what = it makes { $number } of what? `{ $good }` stands for it
+draft-makes-unread = `makes` is not read from `{ $told }`: `1 batch` stands for it; write a number and a word, such as `24 rolls`
+draft-makes-untold = it is not told what it makes: `1 batch` stands for it; write such as `24 rolls`
+draft-line-wrong = line { $line }: { $said }
+draft-no-weight = `{ $line }` stands without a weight, as `{ $text }`: { $why }
+draft-turned = `{ $text }` is written as `{ $turned }`: is that what is meant?
+draft-why = { $why }. { $help }
+draft-ask-proof = `tourier proof` says what to do where it is written so
+draft-besides = said apart from the steps: { $line }
+draft-longer = it is longer than { $lines } ingredients or { $steps } steps: the rest is left out
+draft-others = the page holds { $others } more recipe(s): only the first is drafted
+draft-author = the page names as its author: { $author }
+draft-no-ingredients = no list of ingredients is found in it; write each ingredient on a line of its own, above the method
+draft-not-in-data = it looks like JSON, but there is no schema.org Recipe in it
+draft-not-in-page = this page holds no schema.org Recipe data; copy the recipe's own words into a text file and draft from that
 draft-there = { $to } is there already, and nothing is written over; name another file with `--to`
 draft-stands = a draft stands in { $to }
 draft-sure = nothing in it is in doubt; read it through all the same
-draft-next = see what else there is to say:  tourier proof
+draft-next = see what else there is to say:  tourier proof{ $content }
 
 ## Facts
 
@@ -180,6 +213,7 @@ content-file = { $folder } is a file, not a content folder; name the folder that
 content-none = there is no content folder { $folder }; `tourier start { $folder }` writes a small course there to begin from, `--content { $near }` names another folder
 theme-none = there is no theme in { $folder }; `--theme FOLDER` names a folder with the files that differ from the built-in theme
 scale-cannot = `{ $name }` cannot be scaled so: { $reason }
+way-cannot = `{ $name }` cannot be made so: { $reason }
 theme-words = the theme's { $path }:{ $line }: { $message }
 none-near = there is no { $kind } `{ $name }`; did you mean `{ $near }`?
 none-at-all = there is no { $kind } `{ $name }`: the content folder holds none
@@ -231,6 +265,7 @@ plan-cannot = `{ $name }` cannot be planned: { $reason }
 ## Waiting for a plan
 
 plan-waiting = planning; Ctrl-C stops with the best plan so far
+plan-waiting-reasons = no plan was found; looking for the reasons and for what would help; Ctrl-C stops with what is known by then
 
 ## What was typed
 
@@ -273,6 +308,7 @@ typed-not-together = { $one } and { $other } do not go together; leave one of th
 ## Counts, results, the preview in the browser
 
 cli-stopped = stopped; { $stands }
+kind-language = language
 kind-recipe = recipe
 kind-class = class
 kind-recipe-or-class = recipe or class
@@ -368,4 +404,16 @@ today-no-time = { $time } is no real time
 today-no-session = --now { $now } is near no session; write a time such as --now 18:55
 today-several = --now { $now } may be on several days; say which: --now "{ $day }"
 today-no-zone = the course names no `time zone`; say what time it is: --now "{ $example }"
+note-kept =
+    { $open ->
+        [one] Kept in { $file }; { $open } note is not yet taken up
+       *[other] Kept in { $file }; { $open } notes are not yet taken up
+    }
+note-none = Nothing is noted of { $recipe }
+note-line = { $number }. { $on } { $text }
+note-line-taken = { $number }. { $on } { $text } (taken up { $taken })
+note-no-number = of { $recipe } there is no note { $number }; notes there are: { $count }
+note-taken-before = note { $number } is taken up already
+note-unkept = a note has up to 500 signs; put more into the text of { $recipe } itself
+note-no-day = `{ $said }` is no day; write `--on 2027-03-03`
 today-by-the-clock = it is { $time }, and no session is near; say when: --now "{ $example }"

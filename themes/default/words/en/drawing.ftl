@@ -26,6 +26,7 @@ drawing-edge-ends =
        *[other] { $number } loose edges
     }
 drawing-fat-layers = Fat layers
+drawing-plies = Layers of dough
 drawing-growth = { $before } → { $after }
 drawing-next-quarter-turn = Next, a quarter turn, then roll along the arrow: the side of { $side } is stretched.
 drawing-next-same-way = Next, no quarter turn: roll along the arrow, the side of { $side } is stretched.
@@ -38,7 +39,9 @@ drawing-closed = Closed
 drawing-dough = dough
 drawing-fat = fat
 drawing-dough-thick = Dough: { $thickness }
+drawing-dough-block = Dough: { $size }, { $thickness }
 drawing-fat-thick = Fat: { $thickness }
+drawing-fat-block = Fat: { $size }, { $thickness }
 drawing-seam-note = Dotted: seam, pinch it shut.
 drawing-envelope-order = Fold the corners over in this order. Let them meet in the middle.
 drawing-cut-pieces =
@@ -100,7 +103,7 @@ drawing-growth-note = Cut through, not to scale. Where the lines run together th
 drawing-oven-loads = Oven loads
 drawing-tray-pieces = { $pieces } on a tray of { $tray }
 drawing-tray-apart = Middle to middle: { $along } along the tray, { $across } across it
-drawing-tray-in-pairs = In pairs, long side to long side
+drawing-tray-in-pairs = In pairs, long side to long side; the marks are the middles of the pairs
 drawing-tray-gap = Proofing needs a gap of { $along }. With it, { $fits } fit on the tray
 drawing-tray-gaps = Proofing needs a gap of { $along } along the tray and { $across } across it. With it, { $fits } fit on the tray
 drawing-tray-gap-only = They need a gap of { $along }. With it, { $fits } fit on the tray
@@ -162,6 +165,7 @@ drawing-alt-letter = Fold the right third over the middle, the fold { $part } fr
 drawing-alt-half = Fold the left half over the right, the fold { $part } from the end: { $count } parts, a block of { $folded }, the spine to your left.
 drawing-alt-parts = Mark { $count } parts of { $part } each. Fold the left part over the next, and on, over and over, to the right end: { $count } parts, a block of { $folded }, the spine to your left.
 drawing-alt-layers = Fat layers: { $before } before, { $after } after.
+drawing-alt-plies = Layers of dough: { $before } before, { $after } after.
 drawing-alt-edges = Opposite the spine, to your right: { $opposite }. Near and far are the open ends, where the layers show.
 drawing-alt-edges-book = A fold to your left and a fold to your right; the seam runs between them over the top. Near and far are the open ends.
 drawing-alt-edges-envelope = It is closed on all four sides; four seams meet in the middle of the top.
@@ -182,10 +186,13 @@ drawing-marks-right = Along the right short side, mark from the near corner: { $
 drawing-alt-scrap = Scrap: { $percent } of the sheet
 drawing-alt-timeline = { $elapsed } in all: { $hands } hands on, { $wait } waiting. By the clock from the start:
 drawing-alt-timeline-step = { $start } { $title }, { $lasts }.
+drawing-alt-day = Day { $day }.
+drawing-day = Day { $day }
 drawing-alt-social = { $title }, from { $course }.
 
 ## Plans. Who works together, and what is done when
 
 drawing-in-the-oven = in the oven
+drawing-together = together
 drawing-waits = waits
 drawing-alt-plan = { $date } { $from } to { $to }, { $who }: { $what }.

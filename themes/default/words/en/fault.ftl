@@ -50,6 +50,14 @@ long-session = this session lasts { $hours } hours
 long-session-help = Write the time at which it ends, as in `18:00 to 21:00`; one that ends after midnight ends the day after.
 step-without-hands = nothing is done by hand in `{ $step }`
 step-without-hands-help = Give it `hands: 5 min`, or show another step.
+late-nobody = `late` names a group that this class does not have: it has { $groups }
+late-nobody-help = Count the groups from 1.
+late-never = who comes so late misses every session whole
+late-never-help = Write how long after the opening they come, as in `20 min`.
+break-outside = this break lies in none of the sessions
+break-outside-help = Write `{ $at }`, `{ $between }`, or `{ $lasts } min` for the middle of each session.
+besides-too-long = arrival, talks, washing up and slack take { $minutes } min, no less than this session lasts
+besides-too-long-help = Make them shorter, or the session longer.
 unknown-class-step = no recipe of this class has a step `{ $step }`
 unknown-class-step-help = A step's name is its heading in small letters with dashes.
 did-you-mean = Did you mean `{ $near }`?
@@ -143,6 +151,8 @@ pale-accent = on white this colour has a contrast of { $ratio }:1; { $least }:1 
 pale-accent-help = Take a darker one: a copier prints it grey.
 no-logo = there is no drawing `{ $logo }`
 no-logo-help = Put an SVG file below content/media: `logo: media/house.svg`.
+unknown-law = there is no allergen list `{ $law }`
+unknown-law-help = Known are { $known }: `allergen lists: eu`.
 logo-unreadable = the logo does not read as a drawing
 bad-logo-help = Save it as plain SVG with its words turned into shapes.
 no-words = there are no words in the language `{ $language }`
@@ -187,6 +197,12 @@ cooling-slow-all = this may cool for more than 6 h in all
 cooling-slow-help = From 57 °C to 21 °C within 2 h, and to 5 °C within 6 h in all: shorten the longest wait. Local rules come first.
 held-warm = what is filled with custard or cream may stand outside the fridge here
 held-warm-help = Say `hold: up to 24 h in the fridge`, or take the hold out: it is kept at 5 °C or colder. Local rules come first.
+day-too-early = this is of day { $day }, but waits for “{ $step }”, which is of a later day
+day-too-early-help = Move `{ $step }` to an earlier day, or say in `after` what this really follows.
+night-without-hold = nothing says that this may stand until day { $day }: { $time } at least
+night-without-hold-help = Give it a wait or a hold that is long enough: `hold: up to 24 h in the fridge`.
+thawed-warm = what was frozen thaws in the warm here
+thawed-warm-help = Let it thaw in the fridge, at 5 °C or colder: `thaw 9 h in the fridge`. Local rules come first.
 raw-egg-eaten = this { $name } is eaten raw: no later step bakes or cooks it
 raw-egg-eaten-help = Use `pasteurised egg`, or cook it: `core: 71 °C` in the ticket. Local rules come first.
 core-too-low = with raw egg in it this must get hotter than that
@@ -301,6 +317,31 @@ impossible-hands = this keeps hands busy for more than a day
 unlikely-hands = { $time } of work is a long day for one step
 unlikely-time-help = Look at the figure and at the unit behind it, s, min, h or days.
 
+## What steps are to reach
+
+goal-ph = pH { $value }
+goal-percent = { $percent } %
+goal-impossible = nothing comes to { $value }
+goal-unlikely = { $value } is outside what the trade knows here
+goal-unlikely-help = Look at the figure. Doughs have a pH of 3 to 8 and 5 to 40 °C, grow by 10 to 400 % and lose 1 to 45 % in the oven.
+growth-without-wait = nothing grows in a step that does not wait
+loss-without-bake = nothing loses weight in a step that neither bakes nor waits
+goal-out-of-place-help = Put `{ $key }` into the step in which it happens.
+goals-at-odds = the head has { $value } for this, which is not within it
+goals-at-odds-help = Write the same in `{ $key }` of the head.
+unlikely-mixing = { $time } is an unusual time to mix a dough
+mixing-beyond-step = the mixer runs for { $time }, the step takes { $own }
+mixing-beyond-step-help = Write as many minutes in `hands`, or leave that out: then it is the mixer's time.
+
+## Other kit
+
+way-of-step-twice = this step is told twice { $way }
+way-of-step-twice-help = Give each further ticket of a step a name of its own.
+sheeter-without-sheet = nothing is rolled in this step
+sheeter-without-sheet-help = Put `sheeter: yes` into a step that has a `sheet`.
+friction-unsaid = nothing says how much the dough warms { $way }
+friction-unsaid-help = Write it into that ticket, as `friction: 2 °C`. Hands warm a dough less than a mixer, so the water is warmer.
+
 ## What was meant
 
 more-faults = this file has { $count } more faults
@@ -321,6 +362,8 @@ heaped-spoon = how much is on a heaped spoon is not known
 heaped-spoon-help = Level it off, and write how many level spoons it comes to: `2 tbsp cocoa`.
 unknown-vessel = how much this vessel holds is not known
 unknown-vessel-help = Fill it with water, and write what that measures: `250 ml buttermilk`.
+old-measure = how much this old measure is, is not known: it was another one at other times and places
+old-measure-help = Write the weight in grams: `250 g butter`.
 
 ## Heads, headings, tickets
 
@@ -340,6 +383,11 @@ stray-ticket-help = A ticket stands right beneath its step's heading, such as `#
 
 ## Class files
 
+example-changeover = `5 min`, or `{"{"} mixer: 10 min, oven: 5 min {"}"}`
+example-late = `{"{"} pair 3: 20 min {"}"}`
+example-talk = `15 min`, or `15 min before first-turn`
+example-break = `15 min at 19:30`, `15 min between 19:15 and 20:00` or `15 min`
+example-pace = `1.5`, or `{"{"} first-turn: 1.5 {"}"}`: from a quarter to four times the recipe's own time
 example-makes = a list of `recipe: crescents`, `each: pair`, `pieces: 12`
 makes-no-list = `makes` is a list of recipes
 makes-no-list-help = Begin each with `- recipe: crescents`.
@@ -377,6 +425,7 @@ unreadable-value-help = Write it like `{ $example }`.
 
 ## glossary.yaml
 
+example-title = Crescents
 example-meaning = a pause in which the dough slackens
 
 ## The course itself
@@ -409,6 +458,8 @@ too-deep-help = Use headings or fewer levels.
 
 caution-mark = `{ $mark }` is no way to mark a quotation here
 caution-mark-help = Begin a caution with the word itself: `> Caution: The tray is hot.` A quotation that is none needs no mark.
+caution-for-some = a caution stands in a line for some, or such a line in a caution
+caution-for-some-help = A caution is for everybody, and is never folded away: let each be a quotation of its own.
 
 ## Live values
 
@@ -429,12 +480,22 @@ section-without-lines = the section `{ $section }` has no lines
 section-without-lines-help = Its lines stand under it, each with `- ` before it, such as `- 500 g bread flour`.
 too-many-lines = a formula has { $most } lines at the most
 too-many-lines-help = Make two recipes of it: one can be an ingredient of the other.
+too-many-sizes = a page offers { $most } sizes, with the one as written; left out: { $sizes }
+too-many-sizes-help = Name those that are asked for most; the others are had with `tourier handout --pieces { $size }`.
+note-open = this note on { $recipe } is not yet taken up
+note-open-help = Take it into the recipe, and say so: `tourier note { $recipe } "taken up { $number }"`. Only you see it.
+note-of-nothing = there is no recipe `{ $name }` that these notes belong to
+note-of-nothing-help = Name the text after its recipe, as in `recipes/crescents.bench.txt`.
+note-without-day = this line is read as no note: it does not begin with its day
+note-without-day-help = Write `2027-03-03 baked 2 min longer`; or begin with `#` what is yours alone.
 line-run-on = this line is read as a part of the one above
 line-run-on-help = Begin it with `- `: `- { $line }`.
 line-not-one = this line does not read as one amount line
 line-not-one-help = Put the whole line in "double quotes": a colon with a space behind it means something else here.
 video-without-address = a video's address is expected here
 video-without-address-help = Write `- roll-up: https://…`.
+video-start = `{ $said }` behind the address of a video cannot be read
+video-start-help = Write where to begin as its clock shows it: `https://… from 8:25`, or `from 1:02:05`.
 accept-without-reason = a fault is accepted with a reason
 accept-without-reason-help = Write `{ $name }: "the reason"`.
 too-many-headings = a recipe has { $most } headings at the most
@@ -466,6 +527,8 @@ bad-drawing-help = A drawing has a `sheet` and a `turn`, `turns`, a `cut`, a `ro
 
 ticket-line-twice = `{ $key }` stands here twice
 ticket-line-twice-help = Keep one of the two lines.
+ticket-beside-proof = a proof by several temperatures has its times and heats already, and is no bake: `{ $key }` cannot stand beside it
+ticket-beside-proof-help = Write `proof: 5 °C, 12 h in the fridge; then 26 °C, 90 min in the proofer` alone; a bake and a cooling have steps of their own.
 ticket-no-key = this line is not `key: value`
 ticket-no-key-help = Write for example `hands: 10 min`.
 ticket-no-value = `{ $key }` has no value
@@ -628,3 +691,51 @@ coarse-picture = `{ $picture }` has { $dots } dots across, which is coarse on pa
 coarse-picture-help = Take a larger picture, of 1000 dots across or more; or keep it from paper: `print: no`.
 faint-picture = in grey, `{ $picture }` is nearly all of one lightness
 faint-picture-help = From a copier nobody will see what it shows. Take it in better light, or keep it from paper: `print: no`.
+
+## Ways of a recipe
+
+in-this-way = in the way `{ $way }`: { $message }
+unknown-way = `{ $recipe }` is not offered in a way `{ $way }`
+names-ways = Ways of it
+ways-at-odds = the way `{ $way }` changes a line that another of them has changed
+ways-at-odds-help = Take one of the two, or write a swap that does both.
+swap-of-nothing = nothing here is called `{ $name }`, so that nothing can take its place
+names-lines = Lines here
+swap-of-several = `{ $name }` stands in several sections: { $sections }
+swap-of-several-help = Say which is meant: `{ $name } in { $section }`. For each of them write a line.
+swap-leaves-nothing = the way `{ $way }` leaves nothing of the formula
+swap-leaves-nothing-help = Write in it what is taken instead, such as `140 g oat drink for whole milk`.
+swap-without-lines = the swap `{ $name }` changes nothing
+swap-without-lines-help = Its lines stand under it, each with `- ` before it: `- 140 g oat drink for whole milk`, `- 30 g water in dough` or `- without walnuts`.
+way-still-told = this step speaks of { $name }, which the way `{ $way }` has not
+way-still-told-help = Write the ingredient in braces, as `{"{"}whole milk{"}"}`: each way then says its own. Or speak of it by what it does there, such as the liquid.
+
+## Translations. Cautions touch safety
+
+translates-nothing = nothing says which text “{ $title }” translates
+translates-nothing-help = Write `translates: mix-the-dough` with the name of the original's step or heading in a ticket under it: texts are never matched by their order.
+translation-unknown = there is no text `{ $name }` to translate
+translation-unknown-help = Write the name of the original: of a step its heading in small letters with hyphens, of a file its name.
+translation-not-named = nobody reads this folder: the course does not name the language `{ $language }`
+translation-not-named-help = Write `also in: { $language }` in `course.yaml`, or take the folder away.
+translation-no-file = these texts are not translated: { $files }
+translation-no-file-help = They are shown in the first language. Write { $first } and so on, or name in `also in` what is to be had in this language.
+translation-no-part = these parts are not translated: { $titles }
+translation-no-part-help =
+    They are shown in the first language. Write each in your language, under its heading:
+    { $blocks }
+translation-behind = “{ $title }” was not made from the original as it is now
+translation-behind-help = Read the original again and mend this where it must be; then write `mark: { $mark }`. Until then its cautions and what tells that it is done stand in the first language.
+translation-numbers = “{ $title }” and its original do not say the same numbers: { $numbers }
+translation-numbers-help = Say them as the original does, in figures or in braces. Until then the original is shown.
+translation-caution = cautions in the original of “{ $title }”: { $there }; here: { $here }
+translation-caution-help = Begin each with the word, as in `> Caution:`. Until then those of the original are shown too.
+untranslated-words =
+    { $count ->
+        [one] one short text has no words in this language
+       *[other] { $count } short texts have no words in this language
+    }
+untranslated-words-help =
+    They are shown as they are written. Write what each is called, in `{ $file }`:
+    { $block }
+translation-key-help = A translation holds prose alone. Its tickets say `translates`, `mark` and `until`; numbers, sizes and times come from the original.

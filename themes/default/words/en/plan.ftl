@@ -33,6 +33,8 @@ crews-group =
        *[other] { $count } groups
     }
 who-instructor = instructor
+who-helper = helper
+who-staff = instructor or helper
 who-home = you
 who-baker =
     { $count ->
@@ -65,6 +67,21 @@ plan-done = Done
 plan-of = { $recipe }: { $what }
 plan-into = { $title }: move to the { $place }
 plan-out = { $title }: take from the { $place }
+plan-arrival = Arrival
+plan-talk = Talk
+plan-break = Break
+plan-tasting = Tasting
+plan-washing = Washing up
+plan-oven-on =
+    { $count ->
+        [one] Oven { $ovens } on: { $heat }
+       *[other] Ovens { $ovens } on: { $heat }
+    }
+plan-oven-to =
+    { $count ->
+        [one] Oven { $ovens } to { $heat }
+       *[other] Ovens { $ovens } to { $heat }
+    }
 plan-watch = Watch: { $what }
 plan-oven =
     { $count ->
@@ -72,10 +89,16 @@ plan-oven =
        *[other] oven { $oven } with { $count } trays
     }
 plan-heat = { $heat }: { $ovens }
+kit-instructor = instructor
+kit-bench-place = bench place
+kit-mixer = mixer
+kit-oven = oven
+kit-tray-per-oven = tray per oven
+kit-trays = { $place } tray
 standing-best = proven: no plan is better
 standing-nearest = proven: no plan is nearer to the recipe's own times
 standing-nearer = a sound plan; another could be up to { $minutes } min nearer to the recipe's own times
-standing-sound = a sound plan: { $rests }{ $grid }, { $moments } different starts (no plan has fewer than { $fewest }), { $waiting } of waiting; no plan ends before { $end }
+standing-sound = a sound plan: { $rests }{ $grid }, { $moments } different starts (no plan has fewer than { $fewest }), { $waiting } of waiting (no plan has less than { $least }); no plan ends before { $end }
 standing-rests = every rest as usual
 standing-rests-short = rests shorter than usual by { $minutes } min all together
 standing-off-grid = {", "}single minutes to make it fit
@@ -105,6 +128,10 @@ remedy-together-3 = working in threes
 remedy-together-4 = working in fours
 remedy-together-5 = working in fives
 remedy-no-demonstration = without the instructor's own batch
+remedy-no-talk = without the talks
+remedy-no-break = without the breaks
+remedy-no-tasting = without the tasting
+remedy-no-slack = without the slack at the end
 remedy-hold = with a hold over night (`hold: up to 24 h`) at “{ $title }” ({ $recipe })
 remedy-longer = with session { $session } { $minutes } min longer
 remedy-stop = if { $who } stop where they are
@@ -117,6 +144,7 @@ evening-unchanged = nothing changes
 evening-shift = { $who }: { $what } at { $to }, not { $from } ({ $why })
 evening-why-after = it follows “{ $title }”
 evening-why-busy = { $what } not free before
+evening-why-hands = hands not free before
 evening-why-oven = no oven free before
 evening-why-now = not begun by now
 evening-why-together = together with others
@@ -124,9 +152,12 @@ evening-next = the next 30 minutes
 evening-nothing = nothing
 evening-later = later
 plan-note-shortened = “{ $title }” has { $lasts } instead of { $usual }, within its range: it would stand longer elsewhere
+plan-note-other-days = on the days that the recipe names no plan fits: this one keeps to every wait on other days
+plan-note-shared = { $title } is made once: { $parts }. For these { $taken }, mix { $mixed }; the rest is lost on the way.
 plan-note-too-long = { $who }: { $title } has already lasted longer than its longest time
 plan-note-crowded = what is begun already will need more trays than there are: find a place for it
 plan-note-usual = with session { $session } { $minutes } min longer every rest is as long as usual
+plan-note-oven-in-break = at { $time }, in a break, something is due out of the oven: somebody stays by it
 plan-note-uncounted = the class does not count this kit, { $kit }: the plan takes it that there is enough
 plan-note-unused = nothing that is made in this class needs this kit: { $kit }
 plan-note-stopped = the search was stopped: this is the best of it so far
@@ -149,7 +180,7 @@ plan-about = { $title } ({ $oven })
 ## The order and the weigh-out
 
 as-needed = as needed
-order-head = { $title }: { $bakers } bakers, { $pieces } pieces, { $spare } % spare
+order-head = { $title }: { $bakers } bakers, { $pieces } pieces, { $spare } % spare, in the tubs too
 order-to-buy = to buy
 order-count = { $count } ({ $weight })
 order-left = { $weight } left

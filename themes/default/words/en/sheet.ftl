@@ -7,6 +7,7 @@ wait = Wait
 where = Where
 at = At
 hold = May hold
+day = Day
 kit = Kit
 sheet = Roll to
 roll = Roll
@@ -14,6 +15,7 @@ thickness = Thickness
 lock-in = Lock-in
 turn = Turn
 layers = Fat layers
+plies = Layers of dough
 cut = Cut
 divide = Divide
 part = Of the dough
@@ -23,6 +25,13 @@ bake = Bake
 trays = Trays
 core = Core
 cool = Cool
+mix = Mixer
+water-at = Water at
+sheeter = Sheeter
+ph = pH
+dough-temperature = Dough at
+weight-loss = Loses
+growth = Grows
 
 ## Values of ticket rows
 
@@ -45,6 +54,9 @@ pieces-range = { $pieces } ({ $range })
 the-section = the { $name }
 hold-up-to = up to { $time }
 hold-in = up to { $time }, { $place }
+hold-thaw = { $hold }, then thaw { $time }, { $place }
+so-many-days = { $count } days
+day-of = { $day } of { $days }
 lock-in-envelope = envelope
 lock-in-letter = letter
 lock-in-book = book
@@ -89,6 +101,24 @@ shape-strip =
        *[other] strips
     }
 trays-in-loads = { $trays }, in { $loads } oven loads
+trays-in-rows = { $trays }, in rows of { $rows }
+mix-phase = { $speed } { $time }
+speed-first = first speed
+speed-second = second speed
+speed-third = third speed
+speed-low = low
+speed-medium = medium
+speed-high = high
+weight-loss-to = { $value }, to { $weight } a piece
+other-also =
+    { $count ->
+        [one] { $name } (step { $steps } too)
+       *[other] { $name } (steps { $steps } too)
+    }
+growth-half = by half
+growth-double = to double
+growth-triple = to triple
+growth-by = by { $share }
 
 ## Remarks on the numbers
 
@@ -106,6 +136,7 @@ note-whole-rows = The last sheet is of whole rows: it gives { $made } pieces, { 
 note-fat-firm = Butter for folding is beaten until it bends without breaking, at about { $at }. The dough should be as firm as it is.
 note-fewer-pieces = So much dough gives { $made } on its sheet, its share would be { $share }.
 note-too-small = So little dough is too small a sheet for a single piece as it is cut here. Make a whole batch, or cut to fit a smaller tin.
+of-whole-batch = { $value } (with a whole batch)
 note-reroll =
     { $pieces ->
         [1] Rolled once more to { $size }, the scrap gives one more. Rest it first.
@@ -119,7 +150,28 @@ caution-allergens-unknown = For some ingredients the allergens are not known. Re
 caution-raw-egg = Raw egg can carry germs. Keep it cold, do not taste what holds it raw, and wash hands, bowls and brushes that it touched.
 caution-raw-flour = Raw flour is not ready to eat. Do not taste raw dough, and wipe the bench where it lay.
 caution-cooling = Cooked cream and custard must get cold quickly and stay cold. Cool in shallow dishes, measure with a thermometer, and throw away what missed its time.
+caution-thawing = What was frozen thaws covered in the fridge, never on the bench, and is not frozen again once it has thawed.
 caution-core = Measure the core temperature with a clean probe in the thickest place.
 caution-heat = Ovens, trays and tins burn long after they look cool. Use dry cloths, and open the oven door standing to one side.
 caution-blades = Cut on a firm board, fingers behind the blade, and pass a knife by laying it down.
 caution-local-rules = Where local food rules differ from this sheet, follow the local rules, and ask those who are licensed to apply them.
+video-from = from { $time }
+
+## Ways
+
+note-way = Another way, { $name }: { $changes }.
+made-without = Made without { $names }.
+made-without-kit = The same room, kit and hands work at other times with what is left out, so traces of it can be in here. Ask before you give it to anybody who must not eat it.
+way-instead = { $new } for { $old }
+way-beside = { $new } more, in { $old }
+way-without = without { $old }
+left-out = { $name } (left out)
+amount-of = { $amount } { $name }
+
+## Bakes in phases
+
+bake-then = { $one }, then { $two }
+bake-steam = with steam
+bake-door = door ajar
+bake-turn = turn the tray
+bake-more = { $time } more if { $looks }

@@ -153,10 +153,43 @@ convert-no-scale = `{ $wanted }` no es una manera de decir una temperatura; escr
 ## Borradores
 
 draft-cannot = { $file }: { $why }
+draft-settle-each = Resuelva cada uno de estos puntos en el texto y quite después su línea.
+draft-no-method = el texto no tiene método: escriba sus pasos
+draft-degrees = `{ $words }` no dice qué grados: escriba {"{"}190 °C{"}"} o {"{"}375 °F{"}"}
+draft-overnight = `overnight` no es un tiempo: escriba `wait: 12 h (8 h to 16 h)` o lo que se quiera decir
+draft-rise = no se dice cuánto fermenta: { $sentence }
+draft-times = se dice más de un tiempo, `{ $time }` está en la ficha: { $sentence }
+draft-work-or-wait = `{ $key }: { $time }` puede ser igualmente `{ $other }`: { $sentence }
+draft-no-oven = no se dice la temperatura del horno; busque una y escriba `bake: TEMPERATURE, { $time }` en lugar de `wait` y `where`: { $sentence }
+draft-cook-time = el tiempo de horno es el `cookTime` de la página, no está en el paso: { $sentence }
+draft-no-bake-time = no se dice el tiempo de horno: { $sentence }
+draft-second = aquí se dice un segundo `{ $key }: { $value }`: haga de ello un paso propio
+draft-of-step = { $title }: { $doubt }
+draft-lost-all = ningún paso nombra lo que hay en `{ $section }`: todo se pone en `{ $title }`
+draft-lost = ningún paso nombra { $names }: se pone en `{ $title }`
+draft-lost-one = «{ $name }»
+draft-no-title = el texto no tiene título: póngale uno
+draft-no-summary = no se dice `summary`: diga en una frase qué es
+draft-left-out = `{ $line }` queda fuera de la fórmula: { $why }
+draft-of-what = ¿da { $number } de qué? En su lugar está `{ $good }`
+draft-makes-unread = `makes` no se lee en `{ $told }`: en su lugar está `1 batch`; escriba un número y una palabra, como `24 rolls`
+draft-makes-untold = no se dice cuánto da: en su lugar está `1 batch`; escriba por ejemplo `24 rolls`
+draft-line-wrong = línea { $line }: { $said }
+draft-no-weight = `{ $line }` queda sin peso, como `{ $text }`: { $why }
+draft-turned = `{ $text }` está escrito como `{ $turned }`: ¿es eso lo que se quiere decir?
+draft-why = { $why }. { $help }
+draft-ask-proof = `tourier proof` dice qué hacer donde está escrito así
+draft-besides = dicho aparte de los pasos: { $line }
+draft-longer = hay más de { $lines } ingredientes o { $steps } pasos: el resto se omite
+draft-others = la página contiene { $others } receta(s) más: solo se toma la primera
+draft-author = la página nombra como autor: { $author }
+draft-no-ingredients = no se encuentra ninguna lista de ingredientes; escriba cada ingrediente en su propia línea, por encima del método
+draft-not-in-data = parece JSON, pero no contiene ningún Recipe de schema.org
+draft-not-in-page = esta página no contiene datos Recipe de schema.org; copie el texto de la receta en un archivo de texto y haga el borrador a partir de él
 draft-there = { $to } ya está ahí, y no se escribe encima de nada; nombre otro archivo con `--to`
 draft-stands = hay un borrador en { $to }
 draft-sure = nada en él es dudoso; léalo entero de todos modos
-draft-next = vea qué más hay que decir:  tourier proof
+draft-next = vea qué más hay que decir:  tourier proof{ $content }
 
 ## Datos
 
@@ -180,6 +213,7 @@ content-file = { $folder } es un archivo, no una carpeta de contenido; nombre la
 content-none = no hay ninguna carpeta de contenido { $folder }; `tourier start { $folder }` escribe ahí un curso pequeño para empezar, `--content { $near }` nombra otra carpeta
 theme-none = no hay ningún tema en { $folder }; `--theme FOLDER` nombra una carpeta con los archivos que difieren del tema incorporado
 scale-cannot = `{ $name }` no se puede hacer en ese tamaño: { $reason }
+way-cannot = `{ $name }` no se puede hacer así: { $reason }
 theme-words = en el tema, { $path }:{ $line }: { $message }
 none-near = no hay ninguna { $kind } `{ $name }`; ¿quería decir `{ $near }`?
 none-at-all = no hay ninguna { $kind } `{ $name }`: la carpeta del contenido no contiene ninguna
@@ -231,6 +265,7 @@ plan-cannot = no se puede planear `{ $name }`: { $reason }
 ## Mientras se espera un plan
 
 plan-waiting = planeando; Ctrl-C para con el mejor plan hasta ahora
+plan-waiting-reasons = no se halló ningún plan; se buscan las razones y lo que ayudaría; Ctrl-C para con lo que se sepa hasta entonces
 
 ## Lo que se tecleó
 
@@ -273,6 +308,7 @@ typed-not-together = { $one } y { $other } no van juntos; quite uno de los dos
 ## Cuentas, resultados, la vista previa en el navegador
 
 cli-stopped = parado; { $stands }
+kind-language = idioma
 kind-recipe = receta
 kind-class = clase
 kind-recipe-or-class = receta ni clase
@@ -368,4 +404,16 @@ today-no-time = { $time } no es una hora que exista
 today-no-session = --now { $now } no está cerca de ninguna sesión; escriba una hora como --now 18:55
 today-several = --now { $now } puede ser en varios días; diga en cuál: --now "{ $day }"
 today-no-zone = el curso no nombra ninguna `time zone`; diga qué hora es: --now "{ $example }"
+note-kept =
+    { $open ->
+        [one] Guardado en { $file }; { $open } nota aún no se ha recogido
+       *[other] Guardado en { $file }; { $open } notas aún no se han recogido
+    }
+note-none = No hay nada anotado sobre { $recipe }
+note-line = { $number }. { $on } { $text }
+note-line-taken = { $number }. { $on } { $text } (recogida el { $taken })
+note-no-number = sobre { $recipe } no hay nota { $number }; notas en total: { $count }
+note-taken-before = la nota { $number } ya está recogida
+note-unkept = una nota tiene hasta 500 signos; ponga lo demás en el texto mismo de { $recipe }
+note-no-day = `{ $said }` no es un día; escriba `--on 2027-03-03`
 today-by-the-clock = la hora es { $time }, y no hay ninguna sesión cerca; diga cuándo: --now "{ $example }"

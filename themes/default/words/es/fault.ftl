@@ -50,6 +50,14 @@ long-session = esta sesión dura { $hours } horas
 long-session-help = Escriba la hora a la que acaba, como en `18:00 to 21:00`; la que acaba pasada la medianoche acaba al día siguiente.
 step-without-hands = en `{ $step }` no hay nada que hacer con las manos
 step-without-hands-help = Póngale `hands: 5 min`, o muestre otro paso.
+late-nobody = `late` nombra un grupo que esta clase no tiene: tiene { $groups }
+late-nobody-help = Cuente los grupos desde 1.
+late-never = quien llega tan tarde se pierde todas las sesiones
+late-never-help = Escriba cuánto después de empezar llegan, por ejemplo `20 min`.
+break-outside = esta pausa no cae en ninguna sesión
+break-outside-help = Escriba `{ $at }`, `{ $between }`, o `{ $lasts } min` para la mitad de cada sesión.
+besides-too-long = llegada, charlas, fregado y margen ocupan { $minutes } min, no menos de lo que dura esta sesión
+besides-too-long-help = Acórtelos, o alargue la sesión.
 unknown-class-step = ninguna receta de esta clase tiene un paso `{ $step }`
 unknown-class-step-help = El nombre de un paso es su título en minúsculas y con guiones.
 did-you-mean = ¿Quería decir `{ $near }`?
@@ -143,6 +151,8 @@ pale-accent = sobre blanco este color tiene un contraste de { $ratio }:1; lo mí
 pale-accent-help = Tome uno más oscuro: una fotocopiadora lo imprime gris.
 no-logo = no hay ningún dibujo `{ $logo }`
 no-logo-help = Ponga un archivo SVG dentro de content/media: `logo: media/house.svg`.
+unknown-law = no hay ninguna lista de alérgenos `{ $law }`
+unknown-law-help = Se conocen { $known }: `allergen lists: eu`.
 logo-unreadable = el logotipo no se puede leer como dibujo
 bad-logo-help = Guárdelo como SVG simple, con las palabras convertidas en trazados.
 no-words = no hay palabras en el idioma `{ $language }`
@@ -187,6 +197,12 @@ cooling-slow-all = esto puede tardar más de 6 h en total en enfriarse
 cooling-slow-help = De 57 °C a 21 °C en un máximo de 2 h, y a 5 °C en un máximo de 6 h en total: acorte la espera más larga. Las normas locales tienen prioridad.
 held-warm = lo que va relleno de crema o de nata puede quedarse aquí fuera de la nevera
 held-warm-help = Escriba `hold: up to 24 h in the fridge`, o quite el aguante: se guarda a 5 °C o menos. Las normas locales tienen prioridad.
+day-too-early = esto es del día { $day }, pero espera a «{ $step }», que es de un día posterior
+day-too-early-help = Ponga `{ $step }` en un día anterior, o diga en `after` a qué sigue esto de verdad.
+night-without-hold = nada dice que esto pueda quedarse hasta el día { $day }: { $time } como mínimo
+night-without-hold-help = Dele una espera o un aguante bastante largo: `hold: up to 24 h in the fridge`.
+thawed-warm = lo congelado se descongela aquí al calor
+thawed-warm-help = Déjelo descongelar en la nevera, a 5 °C o menos: `thaw 9 h in the fridge`. Las normas locales tienen prioridad.
 raw-egg-eaten = { $name }: se come en crudo; ningún paso posterior lo hornea ni lo cuece
 raw-egg-eaten-help = Use `pasteurised egg`, o cuézalo: `core: 71 °C` en la ficha. Las normas locales tienen prioridad.
 core-too-low = con huevo crudo dentro, esto tiene que calentarse a más temperatura que esa
@@ -301,6 +317,31 @@ impossible-hands = esto ocupa las manos más de un día
 unlikely-hands = { $time } de trabajo es un día muy largo para un solo paso
 unlikely-time-help = Revise la cifra y la unidad que la sigue, s, min, h o days.
 
+## What steps are to reach
+
+goal-ph = pH { $value }
+goal-percent = { $percent } %
+goal-impossible = nada llega a { $value }
+goal-unlikely = { $value } queda fuera de lo que el oficio conoce aquí
+goal-unlikely-help = Revise la cifra. Las masas tienen un pH de 3 a 8 y de 5 a 40 °C, crecen de 10 a 400 % y pierden de 1 a 45 % en el horno.
+growth-without-wait = nada crece en un paso sin espera
+loss-without-bake = nada pierde peso en un paso sin cocción ni espera
+goal-out-of-place-help = Ponga `{ $key }` en el paso en que ocurre.
+goals-at-odds = la cabecera dice { $value }, que queda fuera
+goals-at-odds-help = Escriba lo mismo en `{ $key }` de la cabecera.
+unlikely-mixing = { $time } es un tiempo inusual para amasar
+mixing-beyond-step = la amasadora trabaja { $time } y el paso dura { $own }
+mixing-beyond-step-help = Escriba esos minutos en `hands`, o quite esa línea: entonces vale el tiempo de la amasadora.
+
+## Other kit
+
+way-of-step-twice = este paso está dos veces { $way }
+way-of-step-twice-help = Dé a cada ficha más de un paso un nombre propio.
+sheeter-without-sheet = en este paso no se estira nada
+sheeter-without-sheet-help = Ponga `sheeter: yes` en un paso que tenga `sheet`.
+friction-unsaid = nada dice cuánto se calienta la masa { $way }
+friction-unsaid-help = Escríbalo en esa ficha, por ejemplo `friction: 2 °C`. Las manos calientan menos que una amasadora, así que el agua va más caliente.
+
 ## Lo que se quería decir
 
 more-faults = más fallos en este archivo: { $count }
@@ -321,6 +362,8 @@ heaped-spoon = no se sabe cuánto hay en una cucharada colmada
 heaped-spoon-help = Enrásela y escriba cuántas cucharadas rasas son: `2 tbsp cocoa`.
 unknown-vessel = no se sabe cuánto cabe en este recipiente
 unknown-vessel-help = Llénelo de agua y escriba lo que mide: `250 ml buttermilk`.
+old-measure = no se sabe cuánto es esta medida antigua: cambió según la época y el lugar
+old-measure-help = Escriba el peso en gramos: `250 g mantequilla`.
 
 ## Cabeceras, títulos, fichas
 
@@ -340,6 +383,11 @@ stray-ticket-help = Una ficha va justo debajo del título de su paso, como `## M
 
 ## Archivos de clases
 
+example-changeover = `5 min`, o `{"{"} mixer: 10 min, oven: 5 min {"}"}`
+example-late = `{"{"} pair 3: 20 min {"}"}`
+example-talk = `15 min`, o `15 min before first-turn`
+example-break = `15 min at 19:30`, `15 min between 19:15 and 20:00` o `15 min`
+example-pace = `1.5`, o `{"{"} first-turn: 1.5 {"}"}`: de un cuarto a cuatro veces el tiempo de la receta
 example-makes = una lista de `recipe: crescents`, `each: pair`, `pieces: 12`
 makes-no-list = `makes` es una lista de recetas
 makes-no-list-help = Empiece cada una con `- recipe: crescents`.
@@ -377,6 +425,7 @@ unreadable-value-help = Escríbalo así: `{ $example }`.
 
 ## glossary.yaml
 
+example-title = Medialunas
 example-meaning = una pausa en la que la masa se relaja
 
 ## El curso mismo
@@ -409,6 +458,8 @@ too-deep-help = Use títulos o menos niveles.
 
 caution-mark = `{ $mark }` no es manera de marcar aquí una cita
 caution-mark-help = Empiece un aviso con la palabra misma: `> Caution: The tray is hot.` Una cita que no es un aviso no necesita marca.
+caution-for-some = un aviso está dentro de una línea para algunos, o una línea así dentro de un aviso
+caution-for-some-help = Un aviso es para todos y nunca se pliega: que cada uno sea una cita aparte.
 
 ## Valores vivos
 
@@ -429,12 +480,22 @@ section-without-lines = la sección `{ $section }` no tiene líneas
 section-without-lines-help = Sus líneas van debajo, cada una con `- ` delante, como `- 500 g bread flour`.
 too-many-lines = una fórmula tiene { $most } líneas como máximo
 too-many-lines-help = Haga de ella dos recetas: una puede ser ingrediente de la otra.
+too-many-sizes = una página ofrece { $most } tamaños, con el que está escrito; se omiten: { $sizes }
+too-many-sizes-help = Nombre los que más se piden; los demás se obtienen con `tourier handout --pieces { $size }`.
+note-open = esta nota sobre { $recipe } aún no se ha recogido
+note-open-help = Recójala en la receta, y dígalo: `tourier note { $recipe } "taken up { $number }"`. Solo usted la ve.
+note-of-nothing = no hay ninguna receta `{ $name }` a la que pertenezcan estas notas
+note-of-nothing-help = Dé al texto el nombre de su receta, como en `recipes/crescents.bench.txt`.
+note-without-day = esta línea no se lee como nota: no empieza por su día
+note-without-day-help = Escriba `2027-03-03 baked 2 min longer`; o empiece con `#` lo que es solo suyo.
 line-run-on = esta línea se lee como parte de la de arriba
 line-run-on-help = Empiécela con `- `: `- { $line }`.
 line-not-one = esto no se puede leer como una sola línea de cantidad
 line-not-one-help = Ponga la línea entera entre "comillas dobles": dos puntos seguidos de un espacio significan aquí otra cosa.
 video-without-address = aquí se espera la dirección de un vídeo
 video-without-address-help = Escriba `- roll-up: https://…`.
+video-start = no se puede leer `{ $said }` detrás de la dirección de un vídeo
+video-start-help = Escriba dónde empezar, como lo muestra su reloj: `https://… from 8:25`, o `from 1:02:05`.
 accept-without-reason = un fallo se acepta dando un motivo
 accept-without-reason-help = Escriba `{ $name }: "the reason"`.
 too-many-headings = una receta tiene { $most } títulos como máximo
@@ -466,6 +527,8 @@ bad-drawing-help = Un dibujo tiene una `sheet` y una `turn`, `turns`, un `cut`, 
 
 ticket-line-twice = `{ $key }` está aquí dos veces
 ticket-line-twice-help = Deje una de las dos líneas.
+ticket-beside-proof = una fermentación a varias temperaturas ya tiene sus tiempos y calores, y no es un horneado: `{ $key }` no puede estar a su lado
+ticket-beside-proof-help = Escriba `proof: 5 °C, 12 h in the fridge; then 26 °C, 90 min in the proofer` solo; un horneado y un enfriamiento tienen pasos propios.
 ticket-no-key = esta línea no es `key: value`
 ticket-no-key-help = Escriba por ejemplo `hands: 10 min`.
 ticket-no-value = `{ $key }` no tiene valor
@@ -628,3 +691,51 @@ coarse-picture = `{ $picture }` tiene { $dots } puntos de ancho, y en papel se v
 coarse-picture-help = Tome una imagen más grande, de 1000 puntos de ancho o más; o no la lleve al papel: `print: no`.
 faint-picture = en gris, `{ $picture }` tiene casi toda la misma claridad
 faint-picture-help = En una fotocopia nadie verá lo que muestra. Tómela con mejor luz, o no la lleve al papel: `print: no`.
+
+## Variantes de una receta
+
+in-this-way = en la variante `{ $way }`: { $message }
+unknown-way = `{ $recipe }` no se ofrece en una variante `{ $way }`
+names-ways = Sus variantes
+ways-at-odds = la variante `{ $way }` cambia una línea que otra ya ha cambiado
+ways-at-odds-help = Tome una de las dos, o escriba un cambio que haga ambas cosas.
+swap-of-nothing = aquí nada se llama `{ $name }`, así que nada puede ocupar su lugar
+names-lines = Líneas de aquí
+swap-of-several = `{ $name }` está en varias secciones: { $sections }
+swap-of-several-help = Diga cuál: `{ $name } in { $section }`. Escriba una línea para cada una.
+swap-leaves-nothing = la variante `{ $way }` no deja nada de la fórmula
+swap-leaves-nothing-help = Escriba en ella lo que se toma en su lugar, como `140 g oat drink for whole milk`.
+swap-without-lines = el cambio `{ $name }` no cambia nada
+swap-without-lines-help = Sus líneas van debajo, cada una con `- ` delante: `- 140 g oat drink for whole milk`, `- 30 g water in dough` o `- without walnuts`.
+way-still-told = este paso habla de { $name }, que la variante `{ $way }` no tiene
+way-still-told-help = Escriba el ingrediente entre llaves, como `{"{"}whole milk{"}"}`: cada variante dice entonces el suyo. O nómbrelo por lo que hace ahí, como el líquido.
+
+## Traducciones. Las advertencias tocan a la seguridad
+
+translates-nothing = nada dice qué texto traduce «{ $title }»
+translates-nothing-help = Escriba debajo, en una ficha, `translates: mix-the-dough` con el nombre del paso o del título original: los textos nunca se emparejan por su orden.
+translation-unknown = no hay ningún texto `{ $name }` que traducir
+translation-unknown-help = Escriba el nombre del original: de un paso, su título en minúsculas con guiones; de un archivo, su nombre.
+translation-not-named = nadie lee esta carpeta: el curso no nombra el idioma `{ $language }`
+translation-not-named-help = Escriba `also in: { $language }` en `course.yaml`, o quite la carpeta.
+translation-no-file = estos textos no están traducidos: { $files }
+translation-no-file-help = Se muestran en el primer idioma. Escriba { $first } y así sucesivamente, o nombre en `also in` lo que ha de haber en este idioma.
+translation-no-part = estas partes no están traducidas: { $titles }
+translation-no-part-help =
+    Se muestran en el primer idioma. Escriba cada una en su idioma, bajo su título:
+    { $blocks }
+translation-behind = «{ $title }» no se hizo a partir del original tal como está ahora
+translation-behind-help = Lea de nuevo el original y corrija este texto donde haga falta; escriba luego `mark: { $mark }`. Hasta entonces, sus advertencias y lo que indica que está listo aparecen en el primer idioma.
+translation-numbers = «{ $title }» y su original no dicen los mismos números: { $numbers }
+translation-numbers-help = Dígalos como el original, en cifras o entre llaves. Hasta entonces se muestra el original.
+translation-caution = advertencias en el original de «{ $title }»: { $there }; aquí: { $here }
+translation-caution-help = Empiece cada una con la palabra, como en `> Atención:`. Hasta entonces se muestran también las del original.
+untranslated-words =
+    { $count ->
+        [one] un texto corto no tiene palabras en este idioma
+       *[other] { $count } textos cortos no tienen palabras en este idioma
+    }
+untranslated-words-help =
+    Se muestran como están escritos. Escriba cómo se llama cada uno, en `{ $file }`:
+    { $block }
+translation-key-help = Una traducción contiene solo prosa. Sus fichas dicen `translates`, `mark` y `until`; números, tamaños y tiempos vienen del original.

@@ -31,6 +31,8 @@ crews-group =
        *[other] { $count } grupos
     }
 who-instructor = quien enseña
+who-helper = ayudante
+who-staff = quien enseña o ayudante
 who-home = usted
 who-baker =
     { $count ->
@@ -63,6 +65,21 @@ plan-done = Hecho
 plan-of = { $recipe }: { $what }
 plan-into = { $title }: llevar a { $place }
 plan-out = { $title }: sacar de { $place }
+plan-arrival = Llegada
+plan-talk = Charla
+plan-break = Pausa
+plan-tasting = Cata
+plan-washing = Fregado
+plan-oven-on =
+    { $count ->
+        [one] Encender el horno { $ovens }: { $heat }
+       *[other] Encender los hornos { $ovens }: { $heat }
+    }
+plan-oven-to =
+    { $count ->
+        [one] Horno { $ovens } a { $heat }
+       *[other] Hornos { $ovens } a { $heat }
+    }
 plan-watch = Mirar: { $what }
 plan-oven =
     { $count ->
@@ -70,10 +87,16 @@ plan-oven =
        *[other] horno { $oven } con { $count } bandejas
     }
 plan-heat = { $heat }: { $ovens }
+kit-instructor = docente
+kit-bench-place = puesto de trabajo
+kit-mixer = amasadora
+kit-oven = horno
+kit-tray-per-oven = bandeja por horno
+kit-trays = bandeja ({ $place })
 standing-best = demostrado: ningún plan es mejor
 standing-nearest = demostrado: ningún plan se acerca más a los tiempos de la receta
 standing-nearer = un buen plan; otro podría acercarse hasta { $minutes } min más a los tiempos de la receta
-standing-sound = un buen plan: { $rests }{ $grid }, { $moments } comienzos distintos (ningún plan tiene menos de { $fewest }), { $waiting } de espera; ningún plan acaba antes de { $end }
+standing-sound = un buen plan: { $rests }{ $grid }, { $moments } comienzos distintos (ningún plan tiene menos de { $fewest }), { $waiting } de espera (ningún plan tiene menos de { $least }); ningún plan acaba antes de { $end }
 standing-rests = cada reposo como de costumbre
 standing-rests-short = reposos { $minutes } min más cortos en total que de costumbre
 standing-off-grid = {", "}al minuto para que quepa
@@ -107,6 +130,10 @@ remedy-together-3 = trabajando de tres en tres
 remedy-together-4 = trabajando de cuatro en cuatro
 remedy-together-5 = trabajando de cinco en cinco
 remedy-no-demonstration = sin la tanda de quien enseña
+remedy-no-talk = sin las charlas
+remedy-no-break = sin las pausas
+remedy-no-tasting = sin la cata
+remedy-no-slack = sin el margen al final
 remedy-hold = si puede aguantar la noche (`hold: up to 24 h`) en «{ $title }» ({ $recipe })
 remedy-longer = si la sesión { $session } dura { $minutes } min más
 remedy-stop = si el trabajo de { $who } se detiene donde está
@@ -119,6 +146,7 @@ evening-unchanged = no cambia nada
 evening-shift = { $who }: { $what } a las { $to }, no a las { $from } ({ $why })
 evening-why-after = sigue a «{ $title }»
 evening-why-busy = no está libre antes: { $what }
+evening-why-hands = las manos no están libres antes
 evening-why-oven = ningún horno libre antes
 evening-why-now = todavía sin empezar
 evening-why-together = junto con otros
@@ -126,9 +154,12 @@ evening-next = los próximos 30 minutos
 evening-nothing = nada
 evening-later = después
 plan-note-shortened = «{ $title }» tiene { $lasts } en lugar de { $usual }, dentro de su margen: si no, esperaría más en otro sitio
+plan-note-other-days = ningún plan cabe en los días que nombra la receta: este cumple cada espera en otros días
+plan-note-shared = { $title } se hace una sola vez: { $parts }. Para estos { $taken }, amase { $mixed }; el resto se pierde por el camino.
 plan-note-too-long = { $who }: { $title } ya ha durado más que su tiempo más largo
 plan-note-crowded = lo que ya está empezado va a necesitar más bandejas de las que hay: búsquele un sitio
 plan-note-usual = si la sesión { $session } dura { $minutes } min más, cada reposo es tan largo como de costumbre
+plan-note-oven-in-break = a las { $time }, en una pausa, hay que sacar algo del horno: alguien se queda al lado
 plan-note-uncounted = la clase no cuenta este equipo, { $kit }: el plan supone que hay bastante
 plan-note-unused = nada de lo que se hace en esta clase necesita este equipo: { $kit }
 plan-note-stopped = se detuvo la búsqueda: este es el mejor hasta ahora
@@ -148,7 +179,7 @@ plan-left = { $what } ({ $count })
 plan-summary = { $who }: { $what }
 plan-about = { $title } ({ $oven })
 as-needed = según haga falta
-order-head = { $title }: { $bakers } alumnos, { $pieces } piezas, { $spare } % de reserva
+order-head = { $title }: { $bakers } alumnos, { $pieces } piezas, { $spare } % de reserva, también al pesar
 order-to-buy = comprar
 order-count = { $count } ({ $weight })
 order-left = sobra { $weight }

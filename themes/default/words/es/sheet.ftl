@@ -5,6 +5,7 @@ wait = Espera
 where = Dónde
 at = A
 hold = Aguanta
+day = Día
 kit = Equipo
 sheet = Estirar a
 roll = Sentido
@@ -12,6 +13,7 @@ thickness = Grosor
 lock-in = Encierro
 turn = Vuelta
 layers = Capas de grasa
+plies = Capas de masa
 cut = Cortar
 divide = Dividir
 part = De la masa
@@ -21,6 +23,13 @@ bake = Cocción
 trays = Bandejas
 core = Centro
 cool = Enfriar
+mix = Amasadora
+water-at = Agua a
+sheeter = Laminadora
+ph = pH
+dough-temperature = Masa a
+weight-loss = Pierde
+growth = Crece
 day-before = { $time } el día antes
 days-before =
     { $count ->
@@ -45,6 +54,9 @@ the-section = { $name }
 at-temperature = a { $temperature }
 hold-up-to = hasta { $time }
 hold-in = hasta { $time }, { $place }
+hold-thaw = { $hold }, después descongelar { $time }, { $place }
+so-many-days = { $count } días
+day-of = { $day } de { $days }
 lock-in-envelope = en sobre
 lock-in-letter = en tres, como carta
 lock-in-book = en libro
@@ -97,6 +109,24 @@ trays-in-loads =
         [one] { $trays }, en { $loads } hornada
        *[other] { $trays }, en { $loads } hornadas
     }
+trays-in-rows = { $trays }, en filas de { $rows }
+mix-phase = { $speed } { $time }
+speed-first = 1.ª velocidad
+speed-second = 2.ª velocidad
+speed-third = 3.ª velocidad
+speed-low = velocidad baja
+speed-medium = velocidad media
+speed-high = velocidad alta
+weight-loss-to = { $value }, hasta { $weight } por pieza
+other-also =
+    { $count ->
+        [one] { $name } (también en el paso { $steps })
+       *[other] { $name } (también en los pasos { $steps })
+    }
+growth-half = la mitad
+growth-double = hasta el doble
+growth-triple = hasta el triple
+growth-by = un { $share }
 note-yeast = En lugar de { $weight } de { $name }: { $of-one } de { $one }, o { $of-two } de { $two }.
 note-left-over = A { $piece } la pieza, de { $pieces } sobra: { $rest }.
 nothing = nada
@@ -117,10 +147,32 @@ caution-allergens-unknown = De algunos ingredientes no se conocen los alérgenos
 caution-raw-egg = El huevo crudo puede llevar gérmenes. Manténgalo frío, no pruebe lo que lo contenga crudo, y lave manos, boles y pinceles que haya tocado.
 caution-raw-flour = La harina cruda no está lista para comer. No pruebe la masa cruda y limpie la mesa donde estuvo.
 caution-cooling = Las cremas cocidas deben enfriarse deprisa y seguir frías. Enfríe en recipientes bajos, mida con termómetro y tire lo que pasó de su tiempo.
+caution-thawing = Lo congelado se descongela tapado en la nevera, nunca sobre la mesa, y no se vuelve a congelar.
 caution-core = Mida la temperatura del centro con una sonda limpia en la parte más gruesa.
 caution-heat = Hornos, bandejas y moldes queman mucho después de parecer fríos. Use paños secos y abra la puerta del horno poniéndose a un lado.
 caution-blades = Corte sobre una tabla firme, los dedos detrás de la hoja, y pase un cuchillo dejándolo en la mesa.
 caution-local-rules = Donde las normas alimentarias locales difieran de esta hoja, siga las locales y pregunte a quienes están autorizados a aplicarlas.
+video-from = desde { $time }
 note-fat-firm = La mantequilla de hojaldrar se golpea hasta que se dobla sin romperse, a unos { $at }. La masa debe estar igual de firme.
 note-fewer-pieces = Tanta masa da { $made } en su plancha, su parte serían { $share }.
 note-too-small = Tan poca masa da una plancha demasiado pequeña para una sola pieza cortada así. Haga una tanda entera, o corte para un molde más pequeño.
+of-whole-batch = { $value } (con una tanda entera)
+
+## Variantes
+
+note-way = De otra manera, { $name }: { $changes }.
+made-without = Hecho sin { $names }.
+made-without-kit = En la misma sala, con el mismo material y las mismas manos se trabaja en otros momentos con lo que aquí se omite: puede contener trazas. Pregunte antes de dárselo a quien no deba comerlo.
+way-instead = { $new } en lugar de { $old }
+way-beside = { $new } más, en { $old }
+way-without = sin { $old }
+left-out = { $name } (se omite)
+amount-of = { $amount } { $name }
+
+## Horneado por fases
+
+bake-then = { $one }, luego { $two }
+bake-steam = con vapor
+bake-door = puerta entreabierta
+bake-turn = girar la bandeja
+bake-more = { $time } más si { $looks }

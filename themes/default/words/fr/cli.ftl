@@ -153,10 +153,43 @@ convert-no-scale = `{ $wanted }` n’est pas une façon de dire une température
 ## Brouillons
 
 draft-cannot = { $file } : { $why }
+draft-settle-each = Réglez chacun de ces points dans le texte, puis ôtez sa ligne.
+draft-no-method = le texte n’a pas de méthode : écrivez-en les étapes
+draft-degrees = `{ $words }` ne dit pas quels degrés : écrivez {"{"}190 °C{"}"} ou {"{"}375 °F{"}"}
+draft-overnight = `overnight` n’est pas une durée : écrivez `wait: 12 h (8 h to 16 h)` ou ce qui est voulu
+draft-rise = la durée de la pousse n’est pas dite : { $sentence }
+draft-times = plusieurs durées sont dites, `{ $time }` est sur la fiche : { $sentence }
+draft-work-or-wait = `{ $key }: { $time }` peut aussi bien être `{ $other }` : { $sentence }
+draft-no-oven = aucune température de four n’est dite ; trouvez-en une et écrivez `bake: TEMPERATURE, { $time }` au lieu de `wait` et `where` : { $sentence }
+draft-cook-time = la durée de cuisson est le `cookTime` de la page, elle n’est pas dans l’étape : { $sentence }
+draft-no-bake-time = aucune durée de cuisson n’est dite : { $sentence }
+draft-second = un second `{ $key }: { $value }` est dit ici : faites-en une étape à part
+draft-of-step = { $title } : { $doubt }
+draft-lost-all = aucune étape ne nomme ce qui est dans `{ $section }` : tout est mis dans `{ $title }`
+draft-lost = aucune étape ne nomme { $names } : mis dans `{ $title }`
+draft-lost-one = « { $name } »
+draft-no-title = le texte n’a pas de titre : donnez-lui-en un
+draft-no-summary = `summary` n’est pas dit : dites en une phrase ce que c’est
+draft-left-out = `{ $line }` reste hors de la formule : { $why }
+draft-of-what = cela donne { $number } de quoi ? `{ $good }` en tient lieu
+draft-makes-unread = `makes` ne se lit pas dans `{ $told }` : `1 batch` en tient lieu ; écrivez un nombre et un mot, comme `24 rolls`
+draft-makes-untold = on ne dit pas ce que cela donne : `1 batch` en tient lieu ; écrivez par exemple `24 rolls`
+draft-line-wrong = ligne { $line } : { $said }
+draft-no-weight = `{ $line }` reste sans poids, en tant que `{ $text }` : { $why }
+draft-turned = `{ $text }` est écrit `{ $turned }` : est-ce bien cela ?
+draft-why = { $why }. { $help }
+draft-ask-proof = `tourier proof` dit que faire là où c’est écrit ainsi
+draft-besides = dit à part des étapes : { $line }
+draft-longer = il y a plus de { $lines } ingrédients ou de { $steps } étapes : le reste est omis
+draft-others = la page contient encore { $others } recette(s) : seule la première est reprise
+draft-author = la page nomme comme auteur : { $author }
+draft-no-ingredients = aucune liste d’ingrédients n’y est trouvée ; écrivez chaque ingrédient sur sa propre ligne, au-dessus de la méthode
+draft-not-in-data = cela ressemble à du JSON, mais il n’y a pas de Recipe de schema.org
+draft-not-in-page = cette page ne contient pas de données Recipe de schema.org ; copiez le texte de la recette dans un fichier texte et faites-en l’ébauche
 draft-there = { $to } existe déjà, et rien n’est écrasé ; nommez un autre fichier avec `--to`
 draft-stands = il y a un brouillon dans { $to }
 draft-sure = rien n’y est douteux ; relisez-le tout de même
-draft-next = pour voir ce qu’il y a d’autre à dire :  tourier proof
+draft-next = pour voir ce qu’il y a d’autre à dire :  tourier proof{ $content }
 
 ## Faits
 
@@ -180,6 +213,7 @@ content-file = { $folder } est un fichier, non un dossier de contenu ; nommez l
 content-none = il n’y a pas de dossier de contenu { $folder } ; `tourier start { $folder }` y écrit un petit cours pour commencer, `--content { $near }` nomme un autre dossier
 theme-none = il n’y a pas de thème dans { $folder } ; `--theme FOLDER` nomme un dossier avec les fichiers qui diffèrent du thème intégré
 scale-cannot = `{ $name }` ne peut pas se mettre à cette quantité : { $reason }
+way-cannot = `{ $name }` ne peut pas se faire ainsi : { $reason }
 theme-words = dans le thème, { $path }:{ $line }: { $message }
 none-near = il n’y a pas de { $kind } `{ $name }` ; vouliez-vous dire `{ $near }` ?
 none-at-all = il n’y a pas de { $kind } `{ $name }` : le dossier de contenu n’en contient aucune
@@ -231,6 +265,7 @@ plan-cannot = `{ $name }` ne peut pas être planifié : { $reason }
 ## En attendant un plan
 
 plan-waiting = calcul du plan ; Ctrl-C arrête avec le meilleur plan trouvé jusque-là
+plan-waiting-reasons = aucun plan trouvé ; recherche des raisons et de ce qui aiderait ; Ctrl-C arrête avec ce qui est connu jusque-là
 
 ## Ce qui a été tapé
 
@@ -273,6 +308,7 @@ typed-not-together = { $one } et { $other } ne vont pas ensemble ; enlevez l’
 ## Nombres, résultats, l’aperçu dans le navigateur
 
 cli-stopped = arrêté ; { $stands }
+kind-language = langue
 kind-recipe = recette
 kind-class = séance
 kind-recipe-or-class = recette ou séance
@@ -368,4 +404,16 @@ today-no-time = { $time } n’est pas une heure qui existe
 today-no-session = --now { $now } n’est proche d’aucune séance ; écrivez une heure comme --now 18:55
 today-several = --now { $now } peut tomber sur plusieurs jours ; dites lequel : --now "{ $day }"
 today-no-zone = le cours ne nomme pas de fuseau horaire (`time zone`) ; dites quelle heure il est : --now "{ $example }"
+note-kept =
+    { $open ->
+        [one] Gardé dans { $file } ; { $open } note n’est pas encore reprise
+       *[other] Gardé dans { $file } ; { $open } notes ne sont pas encore reprises
+    }
+note-none = Rien n’est noté sur { $recipe }
+note-line = { $number }. { $on } { $text }
+note-line-taken = { $number }. { $on } { $text } (reprise le { $taken })
+note-no-number = sur { $recipe } il n’y a pas de note { $number } ; nombre de notes : { $count }
+note-taken-before = la note { $number } est déjà reprise
+note-unkept = une note a jusqu’à 500 signes ; mettez le reste dans le texte même de { $recipe }
+note-no-day = `{ $said }` n’est pas un jour ; écrivez `--on 2027-03-03`
 today-by-the-clock = il est { $time }, et aucune séance n’est proche ; dites quand : --now "{ $example }"

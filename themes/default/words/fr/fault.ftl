@@ -50,6 +50,14 @@ long-session = cette séance dure { $hours } heures
 long-session-help = Écrivez l’heure à laquelle elle finit, comme dans `18:00 to 21:00` ; celle qui finit après minuit finit le lendemain.
 step-without-hands = rien ne se fait à la main dans `{ $step }`
 step-without-hands-help = Donnez-lui `hands: 5 min`, ou montrez une autre étape.
+late-nobody = `late` nomme un groupe que cette séance n’a pas : elle en a { $groups }
+late-nobody-help = Comptez les groupes à partir de 1.
+late-never = qui arrive si tard manque toute la séance
+late-never-help = Écrivez combien de temps après l’ouverture, par exemple `20 min`.
+break-outside = cette pause ne tombe dans aucune séance
+break-outside-help = Écrivez `{ $at }`, `{ $between }`, ou `{ $lasts } min` pour le milieu de chaque séance.
+besides-too-long = arrivée, exposés, vaisselle et marge prennent { $minutes } min : pas moins que ne dure cette séance
+besides-too-long-help = Raccourcissez-les, ou allongez la séance.
 unknown-class-step = aucune recette de cette séance n’a d’étape `{ $step }`
 unknown-class-step-help = Le nom d’une étape est son titre en minuscules, avec des traits d’union.
 did-you-mean = Vouliez-vous dire `{ $near }` ?
@@ -143,6 +151,8 @@ pale-accent = sur du blanc, cette couleur a un contraste de { $ratio }:1 ; { $l
 pale-accent-help = Prenez-en une plus foncée : un copieur l’imprime grise.
 no-logo = il n’y a pas de dessin `{ $logo }`
 no-logo-help = Mettez un fichier SVG sous content/media : `logo: media/house.svg`.
+unknown-law = il n’y a pas de liste d’allergènes `{ $law }`
+unknown-law-help = Sont connues { $known } : `allergen lists: eu`.
 logo-unreadable = le logo ne se lit pas comme un dessin
 bad-logo-help = Enregistrez-le en SVG simple, ses mots convertis en formes.
 no-words = il n’y a pas de mots dans la langue `{ $language }`
@@ -187,6 +197,12 @@ cooling-slow-all = ceci peut refroidir plus de 6 h en tout
 cooling-slow-help = De 57 °C à 21 °C en 2 h au plus, et à 5 °C en 6 h au plus en tout : raccourcissez l’attente la plus longue. Les règles locales passent d’abord.
 held-warm = ce qui est garni de crème, cuite ou non, peut ici rester hors du réfrigérateur
 held-warm-help = Écrivez `hold: up to 24 h in the fridge`, ou supprimez cette attente possible : cela se garde à 5 °C ou plus froid. Les règles locales passent d’abord.
+day-too-early = ceci est du jour { $day }, mais attend « { $step } », qui est d’un jour plus tardif
+day-too-early-help = Mettez `{ $step }` à un jour plus tôt, ou dites dans `after` ce que ceci suit vraiment.
+night-without-hold = rien ne dit que ceci peut rester jusqu’au jour { $day } : { $time } au moins
+night-without-hold-help = Donnez-lui une attente assez longue, ou une attente possible : `hold: up to 24 h in the fridge`.
+thawed-warm = ce qui a été congelé se décongèle ici au chaud
+thawed-warm-help = Laissez-le décongeler au réfrigérateur, à 5 °C ou plus froid : `thaw 9 h in the fridge`. Les règles locales passent d’abord.
 raw-egg-eaten = cet ingrédient se mange cru : { $name } ; aucune étape suivante ne le cuit, au four ni autrement
 raw-egg-eaten-help = Prenez `pasteurised egg`, ou cuisez-le : `core: 71 °C` dans le ticket. Les règles locales passent d’abord.
 core-too-low = avec de l’œuf cru dedans, ceci doit devenir plus chaud que cela
@@ -301,6 +317,31 @@ impossible-hands = ceci occupe les mains pendant plus d’un jour
 unlikely-hands = { $time } de travail, c’est une longue journée pour une seule étape
 unlikely-time-help = Regardez le nombre et l’unité derrière lui, s, min, h ou days.
 
+## What steps are to reach
+
+goal-ph = pH { $value }
+goal-percent = { $percent } %
+goal-impossible = rien n’arrive à { $value }
+goal-unlikely = { $value } sort de ce que le métier connaît ici
+goal-unlikely-help = Vérifiez le chiffre. Les pâtes ont un pH de 3 à 8 et de 5 à 40 °C, gonflent de 10 à 400 % et perdent de 1 à 45 % au four.
+growth-without-wait = rien ne gonfle dans une étape sans attente
+loss-without-bake = rien ne perd de poids dans une étape sans cuisson ni attente
+goal-out-of-place-help = Mettez `{ $key }` dans l’étape où cela se passe.
+goals-at-odds = l’en-tête donne { $value }, ce qui est en dehors
+goals-at-odds-help = Écrivez la même chose dans `{ $key }` de l’en-tête.
+unlikely-mixing = { $time } est une durée inhabituelle pour pétrir une pâte
+mixing-beyond-step = le batteur tourne { $time }, l’étape dure { $own }
+mixing-beyond-step-help = Écrivez autant de minutes dans `hands`, ou retirez cette ligne : c’est alors le temps du batteur.
+
+## Other kit
+
+way-of-step-twice = cette étape est décrite deux fois { $way }
+way-of-step-twice-help = Donnez à chaque autre fiche d’une étape un nom à elle.
+sheeter-without-sheet = rien n’est abaissé dans cette étape
+sheeter-without-sheet-help = Mettez `sheeter: yes` dans une étape qui a un `sheet`.
+friction-unsaid = rien ne dit de combien la pâte se réchauffe { $way }
+friction-unsaid-help = Écrivez-le dans cette fiche, par exemple `friction: 2 °C`. Les mains réchauffent moins qu’un batteur, l’eau est donc plus chaude.
+
 ## Ce qui était voulu
 
 more-faults = autres défauts dans ce fichier : { $count }
@@ -321,6 +362,8 @@ heaped-spoon = on ne sait pas ce que tient une cuillère bombée
 heaped-spoon-help = Arasez-la, et écrivez combien de cuillères rases cela fait : `2 tbsp cocoa`.
 unknown-vessel = on ne sait pas ce que tient ce récipient
 unknown-vessel-help = Remplissez-le d’eau, et écrivez ce que vous mesurez : `250 ml buttermilk`.
+old-measure = on ne sait pas ce que vaut cette mesure ancienne : elle a changé selon les temps et les lieux
+old-measure-help = Écrivez le poids en grammes : `250 g beurre`.
 
 ## En-têtes, titres, tickets
 
@@ -340,6 +383,11 @@ stray-ticket-help = Un ticket se met juste sous le titre de son étape, comme `#
 
 ## Fichiers de séance
 
+example-changeover = `5 min`, ou `{"{"} mixer: 10 min, oven: 5 min {"}"}`
+example-late = `{"{"} pair 3: 20 min {"}"}`
+example-talk = `15 min`, ou `15 min before first-turn`
+example-break = `15 min at 19:30`, `15 min between 19:15 and 20:00` ou `15 min`
+example-pace = `1.5`, ou `{"{"} first-turn: 1.5 {"}"}` : d’un quart à quatre fois le temps de la recette
 example-makes = une liste de `recipe: crescents`, `each: pair`, `pieces: 12`
 makes-no-list = `makes` est une liste de recettes
 makes-no-list-help = Commencez chacune par `- recipe: crescents`.
@@ -377,6 +425,7 @@ unreadable-value-help = Écrivez-la comme `{ $example }`.
 
 ## glossary.yaml
 
+example-title = Croissants
 example-meaning = une pause pendant laquelle la pâte se détend
 
 ## Le cours lui-même
@@ -409,6 +458,8 @@ too-deep-help = Prenez des titres ou moins de niveaux.
 
 caution-mark = `{ $mark }` ne sert pas à marquer une citation ici
 caution-mark-help = Commencez une mise en garde par le mot lui-même : `> Caution: The tray is hot.` Une citation qui n’en est pas une n’a besoin d’aucune marque.
+caution-for-some = une mise en garde se trouve dans une ligne pour certains, ou une telle ligne dans une mise en garde
+caution-for-some-help = Une mise en garde est pour tous et n’est jamais repliée : que chacune soit une citation à part.
 
 ## Valeurs vivantes
 
@@ -429,12 +480,22 @@ section-without-lines = la section `{ $section }` n’a pas de lignes
 section-without-lines-help = Ses lignes viennent en dessous, chacune précédée de `- `, comme `- 500 g bread flour`.
 too-many-lines = une formule a { $most } lignes au plus
 too-many-lines-help = Faites-en deux recettes : l’une peut être un ingrédient de l’autre.
+too-many-sizes = une page offre { $most } tailles, avec celle qui est écrite ; laissées de côté : { $sizes }
+too-many-sizes-help = Nommez celles que l’on demande le plus ; les autres s’obtiennent par `tourier handout --pieces { $size }`.
+note-open = cette note sur { $recipe } n’est pas encore reprise
+note-open-help = Reprenez-la dans la recette, et dites-le : `tourier note { $recipe } "taken up { $number }"`. Vous seul la voyez.
+note-of-nothing = il n’y a pas de recette `{ $name }` à laquelle ces notes se rapportent
+note-of-nothing-help = Donnez au texte le nom de sa recette, comme dans `recipes/crescents.bench.txt`.
+note-without-day = cette ligne n’est pas lue comme une note : elle ne commence pas par son jour
+note-without-day-help = Écrivez `2027-03-03 baked 2 min longer` ; ou commencez par `#` ce qui n’est que pour vous.
 line-run-on = cette ligne est lue comme une partie de celle du dessus
 line-run-on-help = Commencez-la par `- ` : `- { $line }`.
 line-not-one = cette ligne ne se lit pas comme une seule ligne de quantité
 line-not-one-help = Mettez toute la ligne entre "guillemets droits" : un deux-points suivi d’une espace veut dire ici autre chose.
 video-without-address = il faut ici l’adresse d’une vidéo
 video-without-address-help = Écrivez `- roll-up: https://…`.
+video-start = `{ $said }` derrière l’adresse d’une vidéo ne se lit pas
+video-start-help = Écrivez où commencer, comme l’horloge de la vidéo le montre : `https://… from 8:25`, ou `from 1:02:05`.
 accept-without-reason = un défaut s’accepte avec une raison
 accept-without-reason-help = Écrivez `{ $name }: "the reason"`.
 too-many-headings = une recette a { $most } titres au plus
@@ -466,6 +527,8 @@ bad-drawing-help = Un dessin a une `sheet` et un `turn`, des `turns`, une `cut`,
 
 ticket-line-twice = `{ $key }` figure ici deux fois
 ticket-line-twice-help = Gardez une des deux lignes.
+ticket-beside-proof = un apprêt à plusieurs températures a déjà ses durées et ses chaleurs, et n’est pas une cuisson : `{ $key }` ne peut pas figurer à côté
+ticket-beside-proof-help = Écrivez `proof: 5 °C, 12 h in the fridge; then 26 °C, 90 min in the proofer` seul ; une cuisson et un refroidissement ont leurs propres étapes.
 ticket-no-key = cette ligne n’est pas `key: value`
 ticket-no-key-help = Écrivez par exemple `hands: 10 min`.
 ticket-no-value = `{ $key }` n’a pas de valeur
@@ -628,3 +691,51 @@ coarse-picture = `{ $picture }` a { $dots } points de large, ce qui est grossier
 coarse-picture-help = Prenez une image plus grande, de 1000 points de large ou plus ; ou ne la mettez pas sur papier : `print: no`.
 faint-picture = en gris, `{ $picture }` est presque tout entière d’une seule clarté
 faint-picture-help = Sortie d’un copieur, personne ne verra ce qu’elle montre. Prenez-la sous une meilleure lumière, ou ne la mettez pas sur papier : `print: no`.
+
+## Variantes d’une recette
+
+in-this-way = dans la variante `{ $way }` : { $message }
+unknown-way = `{ $recipe }` n’est pas proposée dans une variante `{ $way }`
+names-ways = Ses variantes
+ways-at-odds = la variante `{ $way }` change une ligne qu’une autre a déjà changée
+ways-at-odds-help = Prenez l’une des deux, ou écrivez un échange qui fait les deux.
+swap-of-nothing = rien ici ne s’appelle `{ $name }` : rien ne peut en prendre la place
+names-lines = Les lignes ici
+swap-of-several = `{ $name }` figure dans plusieurs sections : { $sections }
+swap-of-several-help = Dites laquelle : `{ $name } in { $section }`. Écrivez une ligne pour chacune.
+swap-leaves-nothing = la variante `{ $way }` ne laisse rien de la formule
+swap-leaves-nothing-help = Écrivez-y ce qui est pris à la place, par exemple `140 g oat drink for whole milk`.
+swap-without-lines = l’échange `{ $name }` ne change rien
+swap-without-lines-help = Ses lignes se placent dessous, chacune précédée de `- ` : `- 140 g oat drink for whole milk`, `- 30 g water in dough` ou `- without walnuts`.
+way-still-told = cette étape parle de { $name }, que la variante `{ $way }` n’a pas
+way-still-told-help = Écrivez l’ingrédient entre accolades, comme `{"{"}whole milk{"}"}` : chaque variante dit alors le sien. Ou nommez-le par son rôle, par exemple le liquide.
+
+## Traductions. Les mises en garde touchent à la sécurité
+
+translates-nothing = rien ne dit quel texte « { $title } » traduit
+translates-nothing-help = Écrivez dessous, dans un ticket, `translates: mix-the-dough` avec le nom de l’étape ou du titre d’origine : les textes ne sont jamais rapprochés par leur ordre.
+translation-unknown = il n’y a pas de texte `{ $name }` à traduire
+translation-unknown-help = Écrivez le nom de l’original : pour une étape son titre en minuscules avec des traits d’union, pour un fichier son nom.
+translation-not-named = personne ne lit ce dossier : le cours ne nomme pas la langue `{ $language }`
+translation-not-named-help = Écrivez `also in: { $language }` dans `course.yaml`, ou enlevez le dossier.
+translation-no-file = ces textes ne sont pas traduits : { $files }
+translation-no-file-help = Ils paraissent dans la première langue. Écrivez { $first } et ainsi de suite, ou nommez dans `also in` ce qui existe dans cette langue.
+translation-no-part = ces parties ne sont pas traduites : { $titles }
+translation-no-part-help =
+    Elles paraissent dans la première langue. Écrivez chacune dans votre langue, sous son titre :
+    { $blocks }
+translation-behind = « { $title } » n’a pas été fait d’après l’original tel qu’il est maintenant
+translation-behind-help = Relisez l’original et corrigez ce texte s’il le faut ; puis écrivez `mark: { $mark }`. D’ici là, ses mises en garde et ce qui dit que c’est prêt paraissent dans la première langue.
+translation-numbers = « { $title } » et son original ne disent pas les mêmes nombres : { $numbers }
+translation-numbers-help = Dites-les comme l’original, en chiffres ou entre accolades. D’ici là, c’est l’original qui paraît.
+translation-caution = mises en garde dans l’original de « { $title } » : { $there } ; ici : { $here }
+translation-caution-help = Commencez chacune par le mot, comme dans `> Attention :`. D’ici là, celles de l’original paraissent aussi.
+untranslated-words =
+    { $count ->
+        [one] { $count } texte court n’a pas de mots dans cette langue
+       *[other] { $count } textes courts n’ont pas de mots dans cette langue
+    }
+untranslated-words-help =
+    Ils paraissent comme ils sont écrits. Écrivez comment chacun se dit, dans `{ $file }` :
+    { $block }
+translation-key-help = Une traduction ne contient que de la prose. Ses tickets disent `translates`, `mark` et `until` ; nombres, tailles et durées viennent de l’original.

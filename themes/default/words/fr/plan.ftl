@@ -31,6 +31,8 @@ crews-group =
        *[other] { $count } groupes
     }
 who-instructor = formateur
+who-helper = aide
+who-staff = formateur ou aide
 who-home = vous
 who-baker =
     { $count ->
@@ -63,6 +65,21 @@ plan-done = Fait
 plan-of = { $recipe } : { $what }
 plan-into = { $title } : mettre ici : { $place }
 plan-out = { $title } : sortir d’ici : { $place }
+plan-arrival = Arrivée
+plan-talk = Exposé
+plan-break = Pause
+plan-tasting = Dégustation
+plan-washing = Vaisselle
+plan-oven-on =
+    { $count ->
+        [one] Allumer le four { $ovens } : { $heat }
+       *[other] Allumer les fours { $ovens } : { $heat }
+    }
+plan-oven-to =
+    { $count ->
+        [one] Four { $ovens } à { $heat }
+       *[other] Fours { $ovens } à { $heat }
+    }
 plan-watch = Regarder : { $what }
 plan-oven =
     { $count ->
@@ -70,10 +87,16 @@ plan-oven =
        *[other] four { $oven } avec { $count } plaques
     }
 plan-heat = { $heat } : { $ovens }
+kit-instructor = formateur
+kit-bench-place = place au plan de travail
+kit-mixer = pétrin
+kit-oven = four
+kit-tray-per-oven = plaque par four
+kit-trays = plaque ({ $place })
 standing-best = prouvé : aucun plan n’est meilleur
 standing-nearest = prouvé : aucun plan n’est plus près des temps de la recette
 standing-nearer = un plan sûr ; un autre pourrait être plus près des temps de la recette de { $minutes } min au plus
-standing-sound = un plan sûr : { $rests }{ $grid }, { $moments } débuts différents (aucun plan n’en a moins de { $fewest }), { $waiting } d’attente ; aucun plan ne finit avant { $end }
+standing-sound = un plan sûr : { $rests }{ $grid }, { $moments } débuts différents (aucun plan n’en a moins de { $fewest }), { $waiting } d’attente (aucun plan n’en a moins de { $least }) ; aucun plan ne finit avant { $end }
 standing-rests = chaque repos comme d’habitude
 standing-rests-short = repos plus courts que d’habitude de { $minutes } min en tout
 standing-off-grid = {", "}à la minute près pour que cela tienne
@@ -107,6 +130,10 @@ remedy-together-3 = en travaillant à trois
 remedy-together-4 = en travaillant à quatre
 remedy-together-5 = en travaillant à cinq
 remedy-no-demonstration = sans la fournée du formateur
+remedy-no-talk = sans les exposés
+remedy-no-break = sans les pauses
+remedy-no-tasting = sans la dégustation
+remedy-no-slack = sans la marge à la fin
 remedy-hold = avec une attente possible pendant la nuit (`hold: up to 24 h`) à « { $title } » ({ $recipe })
 remedy-longer = si la séance { $session } dure { $minutes } min de plus
 remedy-stop = en arrêtant là { $who }
@@ -119,6 +146,7 @@ evening-unchanged = rien ne change
 evening-shift = { $who } : { $what } à { $to }, et non à { $from } ({ $why })
 evening-why-after = vient après « { $title } »
 evening-why-busy = pas libre avant : { $what }
+evening-why-hands = les mains prises jusque-là
 evening-why-oven = pas de four libre avant
 evening-why-now = pas encore commencé
 evening-why-together = ensemble avec d’autres
@@ -126,9 +154,12 @@ evening-next = les 30 minutes qui viennent
 evening-nothing = rien
 evening-later = plus tard
 plan-note-shortened = « { $title } » a { $lasts } au lieu de { $usual }, dans ses limites : ailleurs cela attendrait trop
+plan-note-other-days = aucun plan ne tient dans les jours que nomme la recette : celui-ci respecte chaque attente, à d’autres jours
+plan-note-shared = { $title } se fait en une fois : { $parts }. Pour ces { $taken }, pétrissez { $mixed } ; le reste se perd en route.
 plan-note-too-long = { $who } : { $title } a déjà duré plus que son temps le plus long
 plan-note-crowded = ce qui est déjà commencé demandera plus de plaques qu’il n’y en a : trouvez-lui une place
 plan-note-usual = si la séance { $session } dure { $minutes } min de plus, chaque repos est aussi long que d’habitude
+plan-note-oven-in-break = à { $time }, pendant une pause, quelque chose doit sortir du four : quelqu’un reste à côté
 plan-note-uncounted = la séance ne compte pas ce matériel, { $kit } : le plan suppose qu’il y en a assez
 plan-note-unused = rien de ce qui se fait dans cette séance ne demande ce matériel : { $kit }
 plan-note-stopped = la recherche a été arrêtée : voici le meilleur plan trouvé
@@ -148,7 +179,7 @@ plan-left = { $what } ({ $count })
 plan-summary = { $who } : { $what }
 plan-about = { $title } ({ $oven })
 as-needed = selon besoin
-order-head = { $title } : { $bakers } participants, { $pieces } pièces, { $spare } % de réserve
+order-head = { $title } : { $bakers } participants, { $pieces } pièces, { $spare } % de réserve, dans les bacs aussi
 order-to-buy = à acheter
 order-count = { $count } ({ $weight })
 order-left = reste { $weight }

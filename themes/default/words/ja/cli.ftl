@@ -153,10 +153,43 @@ convert-no-scale = `{ $wanted }`では温度を表せません。°C、°F、fan
 ## 下書き
 
 draft-cannot = { $file }：{ $why }
+draft-settle-each = それぞれを本文で直してから、その行を消してください。
+draft-no-method = 作り方がありません。手順を書いてください
+draft-degrees = `{ $words }`ではどの度か分かりません。{"{"}190 °C{"}"}か{"{"}375 °F{"}"}のように書いてください
+draft-overnight = `overnight`は時間ではありません。`wait: 12 h (8 h to 16 h)`など、意味する時間を書いてください
+draft-rise = 発酵の時間が書かれていません：{ $sentence }
+draft-times = 時間がいくつも書かれています。手順票には`{ $time }`を入れました：{ $sentence }
+draft-work-or-wait = `{ $key }: { $time }`は`{ $other }`かもしれません：{ $sentence }
+draft-no-oven = オーブンの温度が書かれていません。調べて、`wait`と`where`の代わりに`bake: TEMPERATURE, { $time }`と書いてください：{ $sentence }
+draft-cook-time = 焼き時間はページの`cookTime`から取りました。手順にはありません：{ $sentence }
+draft-no-bake-time = 焼き時間が書かれていません：{ $sentence }
+draft-second = ここに二つ目の`{ $key }: { $value }`があります。別の手順にしてください
+draft-of-step = { $title }：{ $doubt }
+draft-lost-all = `{ $section }`の材料に触れる手順がありません。すべて`{ $title }`に入れました
+draft-lost = { $names }に触れる手順がありません。`{ $title }`に入れました
+draft-lost-one = 「{ $name }」
+draft-no-title = 題名がありません。付けてください
+draft-no-summary = `summary`がありません。何であるかを一文で書いてください
+draft-left-out = `{ $line }`は配合から外れています：{ $why }
+draft-of-what = 何が{ $number }できますか。代わりに`{ $good }`としました
+draft-makes-unread = `{ $told }`からは`makes`が読めません。代わりに`1 batch`としました。`24 rolls`のように数と言葉で書いてください
+draft-makes-untold = できあがりの数が書かれていません。代わりに`1 batch`としました。`24 rolls`のように書いてください
+draft-line-wrong = { $line }行目：{ $said }
+draft-no-weight = `{ $line }`は重さなしで`{ $text }`としました：{ $why }
+draft-turned = `{ $text }`を`{ $turned }`としました。これでよいですか
+draft-why = { $why }。{ $help }
+draft-ask-proof = そう書いた所で何をすればよいかは`tourier proof`が教えます
+draft-besides = 手順とは別に書かれていたこと：{ $line }
+draft-longer = 材料が{ $lines }、または手順が{ $steps }を超えています。残りは省きました
+draft-others = ページにはほかに{ $others }件のレシピがあります。最初のものだけを取りました
+draft-author = ページにある作者：{ $author }
+draft-no-ingredients = 材料の一覧が見つかりません。材料を一つずつ別の行に、作り方より上に書いてください
+draft-not-in-data = JSONのようですが、schema.orgのRecipeがありません
+draft-not-in-page = このページにはschema.orgのRecipeのデータがありません。レシピの文章をテキストファイルに写し、そこから下書きを作ってください
 draft-there = { $to }がすでにあり、上書きはしません。`--to`で別のファイルを指定してください
 draft-stands = 下書きを{ $to }に書きました
 draft-sure = 疑わしいところはありません。それでも、ひととおり読んでください
-draft-next = ほかに書くべきことを見るには：  tourier proof
+draft-next = ほかに書くべきことを見るには：  tourier proof{ $content }
 
 ## データ
 
@@ -180,6 +213,7 @@ content-file = { $folder }はファイルで、コンテンツのフォルダー
 content-none = コンテンツのフォルダー{ $folder }がありません。`tourier start { $folder }`は、始めるための小さな講座をそこに書きます。`--content { $near }`は、別のフォルダーを指定します
 theme-none = { $folder }にテーマがありません。`--theme FOLDER`で、組み込みのテーマと違うファイルの入ったフォルダーを指定してください
 scale-cannot = `{ $name }`をその量にできません：{ $reason }
+way-cannot = `{ $name }`はそのようには作れません：{ $reason }
 theme-words = テーマの{ $path }:{ $line }：{ $message }
 none-near = { $kind }`{ $name }`はありません。`{ $near }`のことですか？
 none-at-all = { $kind }`{ $name }`はありません：コンテンツのフォルダーに1つもありません
@@ -231,6 +265,7 @@ plan-cannot = `{ $name }`の計画を立てられません：{ $reason }
 ## 計画を待つあいだ
 
 plan-waiting = 計画を立てています。Ctrl-Cを押すと、それまでで最良の計画で止めます
+plan-waiting-reasons = 計画が見つかりませんでした。理由と、役に立つ変更を探しています。Ctrl-Cを押すと、それまでに分かったことで止めます
 
 ## 打ち込まれたもの
 
@@ -273,6 +308,7 @@ typed-not-together = { $one }と{ $other }は一緒に使えません。どち�
 ## 数、結果、ブラウザーでのプレビュー
 
 cli-stopped = 止めました。{ $stands }
+kind-language = 言語
 kind-recipe = レシピ
 kind-class = 教室
 kind-recipe-or-class = レシピまたは教室
@@ -359,4 +395,12 @@ today-no-time = { $time }は実際の時刻ではありません
 today-no-session = --now { $now }の近くに回がありません。--now 18:55のような時刻を書いてください
 today-several = --now { $now }に当てはまる日がいくつかあります。どの日かを書いてください：--now "{ $day }"
 today-no-zone = 講座に`time zone`が書かれていません。いまの時刻を書いてください：--now "{ $example }"
+note-kept = { $file }に書き留めました。まだ取り入れていない覚え書き：{ $open }
+note-none = { $recipe }についての覚え書きはありません
+note-line = { $number }. { $on } { $text }
+note-line-taken = { $number }. { $on } { $text }（{ $taken }に取り入れ）
+note-no-number = { $recipe }に覚え書き{ $number }はありません。全部で{ $count }
+note-taken-before = 覚え書き{ $number }はもう取り入れられています
+note-unkept = 覚え書きは500字までです。長いものは{ $recipe }の本文に書いてください
+note-no-day = `{ $said }`は日付ではありません。`--on 2027-03-03`のように書いてください
 today-by-the-clock = いまは{ $time }で、近くに回がありません。時刻を書いてください：--now "{ $example }"

@@ -48,6 +48,14 @@ long-session = この回は{ $hours }時間続きます
 long-session-help = 終わりの時刻を`18:00 to 21:00`のように書いてください。夜中の0時を過ぎて終わるものは、翌日に終わるものとします。
 step-without-hands = `{ $step }`には手を動かす作業がありません
 step-without-hands-help = `hands: 5 min`を加えるか、別の工程を実演してください。
+late-nobody = `late`にある班は、この教室にありません：{ $groups }班までです
+late-nobody-help = 班は1から数えてください。
+late-never = それほど遅れると、どの回にも出られません
+late-never-help = 始まってからどれだけ後に来るかを書いてください（例：`20 min`）。
+break-outside = この休憩は、どの回にも入りません
+break-outside-help = `{ $at }`、`{ $between }`、または各回の中ほどなら`{ $lasts } min`と書いてください。
+besides-too-long = 集合、説明、片付け、余裕に{ $minutes }分かかり、この回の長さに届きます
+besides-too-long-help = それらを短くするか、回を長くしてください。
 unknown-class-step = この教室のどのレシピにも、工程`{ $step }`がありません
 unknown-class-step-help = 工程の名前は、見出しを小文字にし、空白をハイフンにしたものです。
 did-you-mean = `{ $near }`のことですか？
@@ -141,6 +149,8 @@ pale-accent = 白地でのこの色のコントラストは{ $ratio }:1です：
 pale-accent-help = もっと濃い色にしてください。コピー機では灰色になります。
 no-logo = 図`{ $logo }`がありません
 no-logo-help = content/mediaの下にSVGファイルを置いてください：`logo: media/house.svg`。
+unknown-law = アレルゲンの一覧`{ $law }`がありません
+unknown-law-help = 使えるのは{ $known }です：`allergen lists: eu`。
 logo-unreadable = ロゴが図として読めません
 bad-logo-help = 文字を図形に変え、普通のSVGとして保存してください。
 no-words = 言語`{ $language }`の文言がありません
@@ -185,6 +195,12 @@ cooling-slow-all = 合計6時間より長く冷ますことになるかもしれ
 cooling-slow-help = 2時間以内に57 °Cから21 °Cへ、合計6時間以内に5 °Cへ冷やします：いちばん長い待ちを短くしてください。地域の決まりを優先してください。
 held-warm = カスタードかクリームを詰めたものが、ここで冷蔵庫の外に置かれるかもしれません
 held-warm-help = `hold: up to 24 h in the fridge`と書くか、保存の行を消してください：詰めたものは5 °C以下で保ちます。地域の決まりを優先してください。
+day-too-early = これは{ $day }日目ですが、後の日の「{ $step }」を待っています
+day-too-early-help = `{ $step }`を早い日に移すか、本当に何に続くのかを`after`に書いてください。
+night-without-hold = これが{ $day }日目まで置けると、どこにも書かれていません：少なくとも{ $time }
+night-without-hold-help = 十分に長い待ちか保存を書いてください：`hold: up to 24 h in the fridge`。
+thawed-warm = 凍らせたものを、ここでは温かい所で解凍しています
+thawed-warm-help = 冷蔵庫で、5 °C以下で解凍してください：`thaw 9 h in the fridge`。地域の決まりを優先してください。
 raw-egg-eaten = この材料（{ $name }）は生で食べることになります：後のどの工程でも、焼いたり火を通したりしません
 raw-egg-eaten-help = `pasteurised egg`を使うか、火を通してください：工程カードに`core: 71 °C`。地域の決まりを優先してください。
 core-too-low = 生卵が入っているので、これより高い温度にしなければなりません
@@ -299,6 +315,31 @@ impossible-hands = これでは作業が1日より長く続きます
 unlikely-hands = 作業{ $time }は、1つの工程としては1日がかりの長さです
 unlikely-time-help = 数値と、その後ろの単位（s、min、h、days）を確かめてください。
 
+## What steps are to reach
+
+goal-ph = pH { $value }
+goal-percent = { $percent }%
+goal-impossible = { $value }になるものはありません
+goal-unlikely = { $value }は、この仕事で知られている範囲の外です
+goal-unlikely-help = 数字を確かめてください。生地のpHは3から8、温度は5から40 °C、膨らみは10から400%、オーブンで減る重さは1から45%です。
+growth-without-wait = 待ち時間のない工程では何も膨らみません
+loss-without-bake = 焼成も待ち時間もない工程では重さは減りません
+goal-out-of-place-help = `{ $key }`は、それが起こる工程に書いてください。
+goals-at-odds = 見出し部では{ $value }となっていて、この範囲の外です
+goals-at-odds-help = 見出し部の`{ $key }`にも同じ値を書いてください。
+unlikely-mixing = 生地をこねる時間として{ $time }は珍しい長さです
+mixing-beyond-step = ミキサーは{ $time }回り、工程は{ $own }で終わります
+mixing-beyond-step-help = `hands`に同じ分数を書くか、その行を消してください。消せばミキサーの時間になります。
+
+## Other kit
+
+way-of-step-twice = この工程には{ $way }が二度書かれています
+way-of-step-twice-help = 工程の別のやり方には、それぞれ違う名前を付けてください。
+sheeter-without-sheet = この工程では何も伸ばしません
+sheeter-without-sheet-help = `sheeter: yes`は`sheet`のある工程に書いてください。
+friction-unsaid = { $way }の場合に生地がどれだけ温まるか書かれていません
+friction-unsaid-help = その欄に`friction: 2 °C`のように書いてください。手はミキサーほど生地を温めないので、水は温かくなります。
+
 ## 何を指していたか
 
 more-faults = このファイルには、ほかに問題点が{ $count }件あります
@@ -319,6 +360,8 @@ heaped-spoon = 山盛り1杯の量は分かりません
 heaped-spoon-help = すりきりにして何杯分かを書いてください：`2 tbsp cocoa`。
 unknown-vessel = この容器に入る量は分かりません
 unknown-vessel-help = 水を満たして量り、その量を書いてください：`250 ml buttermilk`。
+old-measure = この古い単位がどれだけかは分かりません。時代や土地によって違いました
+old-measure-help = グラムで書いてください：`250 g バター`。
 
 ## 冒頭部、見出し、工程カード
 
@@ -338,6 +381,11 @@ stray-ticket-help = 工程カードは、`## Mix`のような工程の見出し�
 
 ## 教室のファイル
 
+example-changeover = `5 min`、または`{"{"} mixer: 10 min, oven: 5 min {"}"}`
+example-late = `{"{"} pair 3: 20 min {"}"}`
+example-talk = `15 min`、または`15 min before first-turn`
+example-break = `15 min at 19:30`、`15 min between 19:15 and 20:00`、または`15 min`
+example-pace = `1.5`、または`{"{"} first-turn: 1.5 {"}"}`：レシピの時間の4分の1から4倍まで
 example-makes = `recipe: crescents`、`each: pair`、`pieces: 12`を並べたリスト
 makes-no-list = `makes`はレシピのリストです
 makes-no-list-help = それぞれを`- recipe: crescents`で始めてください。
@@ -375,6 +423,7 @@ unreadable-value-help = `{ $example }`のように書いてください。
 
 ## glossary.yaml
 
+example-title = クレセント
 example-meaning = 生地がゆるむまで休ませる時間
 
 ## 講座そのもの
@@ -407,6 +456,8 @@ too-deep-help = 見出しを使うか、段を減らしてください。
 
 caution-mark = `{ $mark }`という印は、ここの引用には使えません
 caution-mark-help = 注意書きは、その言葉で始めてください：`> Caution: The tray is hot.`注意書きでない引用には、印は要りません。
+caution-for-some = 一部の人への行の中に注意書きがあるか、注意書きの中に一部の人への行があります
+caution-for-some-help = 注意書きは皆のためのもので、折りたたまれません。それぞれ別の引用にしてください。
 
 ## 変わる値
 
@@ -427,12 +478,22 @@ section-without-lines = 区分`{ $section }`に行がありません
 section-without-lines-help = その行は区分の下に、それぞれ`- `を前に付けて書きます。例：`- 500 g bread flour`。
 too-many-lines = 配合は{ $most }行までです
 too-many-lines-help = レシピを2つに分けてください。一方をもう一方の材料にできます。
+too-many-sizes = ページに載る分量は、書かれたものを含めて{ $most }通りです。省かれたもの：{ $sizes }
+too-many-sizes-help = よく使うものを書いてください。ほかの分量は`tourier handout --pieces { $size }`で得られます。
+note-open = { $recipe }へのこの覚え書きは、まだ取り入れられていません
+note-open-help = レシピに取り入れて、そう書き留めてください：`tourier note { $recipe } "taken up { $number }"`。見えるのはあなただけです。
+note-of-nothing = この覚え書きに当たるレシピ`{ $name }`がありません
+note-of-nothing-help = `recipes/crescents.bench.txt`のように、レシピの名前を付けてください。
+note-without-day = この行は覚え書きとして読まれません：日付で始まっていません
+note-without-day-help = `2027-03-03 baked 2 min longer`のように書いてください。自分だけの行は`#`で始めます。
 line-run-on = この行は、上の行の続きとして読まれます
 line-run-on-help = `- `で始めてください：`- { $line }`。
 line-not-one = この行は、1つの量の行として読めません
 line-not-one-help = 行全体を"二重引用符"で囲んでください。後ろに空白のあるコロンは、ここでは別の意味になります。
 video-without-address = ここには動画のアドレスが入ります
 video-without-address-help = `- roll-up: https://…`のように書いてください。
+video-start = 動画のアドレスの後の`{ $said }`が読めません
+video-start-help = 始める所を、動画の時計のとおりに書いてください：`https://… from 8:25`、または`from 1:02:05`。
 accept-without-reason = 問題点を了承済みにするには、理由が要ります
 accept-without-reason-help = `{ $name }: "the reason"`のように書いてください。
 too-many-headings = レシピの見出しは{ $most }個までです
@@ -464,6 +525,8 @@ bad-drawing-help = 図には、`sheet`と、`turn`、`turns`、`cut`、`roll`、
 
 ticket-line-twice = ここに`{ $key }`が2回あります
 ticket-line-twice-help = どちらか1行を残してください。
+ticket-beside-proof = 温度を変える発酵には時間と温度がもうあり、焼成でもありません。`{ $key }` を並べて書くことはできません
+ticket-beside-proof-help = `proof: 5 °C, 12 h in the fridge; then 26 °C, 90 min in the proofer` とだけ書いてください。焼成と冷却は別の工程にします。
 ticket-no-key = この行は`key: value`になっていません
 ticket-no-key-help = たとえば`hands: 10 min`のように書いてください。
 ticket-no-value = `{ $key }`に値がありません
@@ -626,3 +689,47 @@ coarse-picture = `{ $picture }`は横{ $dots }ドットで、紙では粗くな�
 coarse-picture-help = 横1000ドット以上の大きな画像にするか、紙には載せないでください：`print: no`。
 faint-picture = `{ $picture }`は、灰色にすると全体がほぼ同じ明るさになります
 faint-picture-help = コピー機では、何が写っているかだれにも分かりません。もっと明るいところで撮るか、紙には載せないでください：`print: no`。
+
+## レシピの別の作り方
+
+in-this-way = 作り方`{ $way }`では：{ $message }
+unknown-way = `{ $recipe }`に`{ $way }`という作り方はありません
+names-ways = その作り方
+ways-at-odds = 作り方`{ $way }`は、別の作り方がすでに変えた行を変えます
+ways-at-odds-help = どちらか一つにするか、両方を行う差し替えを書いてください。
+swap-of-nothing = ここに`{ $name }`というものはなく、代わりを立てられません
+names-lines = ここにある行
+swap-of-several = `{ $name }`は複数の区分にあります：{ $sections }
+swap-of-several-help = どれかを書いてください：`{ $name } in { $section }`。それぞれに一行ずつ書きます。
+swap-leaves-nothing = 作り方`{ $way }`では配合に何も残りません
+swap-leaves-nothing-help = 代わりに使うものを書いてください。例：`140 g oat drink for whole milk`。
+swap-without-lines = 差し替え`{ $name }`は何も変えません
+swap-without-lines-help = その下に`- `を付けて行を書きます：`- 140 g oat drink for whole milk`、`- 30 g water in dough`、`- without walnuts`。
+way-still-told = この工程は{ $name }に触れますが、作り方`{ $way }`にはありません
+way-still-told-help = 材料を`{"{"}whole milk{"}"}`のように波かっこで書けば、作り方ごとの材料になります。または「液体」など役割で書いてください。
+
+## 翻訳。注意書きは安全にかかわる
+
+translates-nothing = 「{ $title }」がどの文章の訳なのか書かれていません
+translates-nothing-help = その下のカードに、元の手順や見出しの名前を`translates: mix-the-dough`のように書いてください。順番で結びつけることはありません。
+translation-unknown = 訳すもとになる文章`{ $name }`がありません
+translation-unknown-help = 元の名前を書いてください。手順なら見出しを小文字とハイフンで、ファイルならその名前です。
+translation-not-named = このフォルダーは読まれません。講座が言語`{ $language }`を挙げていません
+translation-not-named-help = `course.yaml`に`also in: { $language }`と書くか、フォルダーを取り除いてください。
+translation-no-file = まだ訳されていない文章：{ $files }
+translation-no-file-help = もとの言語のまま出ます。{ $first }などを書くか、この言語で出すものを`also in`に挙げてください。
+translation-no-part = まだ訳されていない部分：{ $titles }
+translation-no-part-help =
+    もとの言語のまま出ます。それぞれを訳して、見出しの下に書いてください：
+    { $blocks }
+translation-behind = 「{ $title }」は今の原文から訳されたものではありません
+translation-behind-help = 原文を読み直して必要なところを直し、それから`mark: { $mark }`と書いてください。それまで注意書きと仕上がりの目安はもとの言語で出ます。
+translation-numbers = 「{ $title }」と原文で数字が違います：{ $numbers }
+translation-numbers-help = 原文と同じように、数字か波かっこで書いてください。それまでは原文が出ます。
+translation-caution = 「{ $title }」の原文の注意書き：{ $there }、ここ：{ $here }
+translation-caution-help = それぞれ`> 注意：`のように言葉で始めてください。それまでは原文の注意書きも出ます。
+untranslated-words = この言語での言い方がない短い言葉が{ $count }つあります
+untranslated-words-help =
+    書かれたまま出ます。それぞれの言い方を`{ $file }`に書いてください：
+    { $block }
+translation-key-help = 訳に書くのは文章だけです。カードには`translates`、`mark`、`until`を書きます。数字、大きさ、時間は原文のものです。
