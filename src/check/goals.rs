@@ -3,7 +3,7 @@
 
 use crate::fault::{Fault, Placed};
 use crate::measure::{Duration, Exact, Temperature, exact};
-use crate::model::{Goal, GoalKind, Speed, Step};
+use crate::model::{Goal, GoalKind, Speed, Step, Wait};
 use crate::said;
 use crate::statement::{Amount, Statement};
 use crate::work::mixing_step;
@@ -80,10 +80,7 @@ fn shown(kind: GoalKind, value: &Exact) -> Statement {
 /// A mixing that is longer than the trade's, or than its step.
 fn mixing(step: &Step) -> Option<Fault> {
     let mixing = step.mixing.as_ref()?;
-    let all: Duration = mixing
-        .value
-        .iter()
-        .fold(Duration::zero(), |sum, phase| sum + phase.time.usual.clone());
+    let all = Wait::sum(mixing.value.iter().map(|phase| &phase.time)).usual;
     let fast = mixing.value.iter().filter(|phase| match phase.speed {
         Speed::Third | Speed::High => true,
         Speed::First | Speed::Second | Speed::Low | Speed::Medium => false,

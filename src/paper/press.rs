@@ -2,6 +2,8 @@
 #![allow(clippy::wildcard_enum_match_arm, reason = "the typesetter's kinds are not ours")]
 
 use std::borrow::Cow;
+use std::collections::BTreeMap;
+use std::sync::{Mutex, PoisonError};
 
 use typst::diag::Warned;
 use typst::foundations::{Bytes, Smart};
@@ -191,15 +193,20 @@ pub(super) fn fonts(theme: &Theme) -> Vec<Font> {
             path.starts_with("fonts/")
                 && (path.ends_with(".ttf") || path.ends_with(".otf"))
         })
-        .flat_map(|(_, bytes)| Font::iter(shared(bytes.clone())))
+        .flat_map(|(_, bytes)| match bytes {
+            Cow::Borrowed(bytes) => built_in(bytes),
+            Cow::Owned(bytes) => Font::iter(Bytes::new(bytes.clone())).collect(),
+        })
         .collect()
 }
 
-fn shared(bytes: Cow<'static, [u8]>) -> Bytes {
-    match bytes {
-        Cow::Borrowed(bytes) => Bytes::new(bytes),
-        Cow::Owned(bytes) => Bytes::new(bytes),
-    }
+/// The faces of one of the program's own typefaces, taken apart once: they are asked for with
+/// every letter that is typed at the desk and in an editor, and it takes longer than all else.
+fn built_in(bytes: &'static [u8]) -> Vec<Font> {
+    static FACES: Mutex<BTreeMap<usize, Vec<Font>>> = Mutex::new(BTreeMap::new());
+    let mut faces = FACES.lock().unwrap_or_else(PoisonError::into_inner);
+    let place = bytes.as_ptr().addr();
+    faces.entry(place).or_insert_with(|| Font::iter(Bytes::new(bytes)).collect()).clone()
 }
 
 /// Pages as a PDF of these standards.

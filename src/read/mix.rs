@@ -1,6 +1,5 @@
 //! The speeds of a mixer: `first speed, 4 min; second speed, 6 min`.
 
-use crate::measure::Duration;
 use crate::model::{MixPhase, Span, Speed, Wait};
 
 use super::quantity::wait;
@@ -40,8 +39,7 @@ fn phase(text: &str) -> Option<MixPhase> {
 /// All of it: what keeps the hands busy where a ticket does not say.
 pub(super) fn hands(phases: &[MixPhase]) -> Span {
     let all = Wait::sum(phases.iter().map(|phase| &phase.time));
-    let least: Duration = all.least;
-    Span { least, most: all.most, pace: None }
+    Span { least: all.least, most: all.most, pace: None }
 }
 
 #[cfg(test)]

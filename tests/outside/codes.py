@@ -4,8 +4,8 @@
 
 Every page of every handout is rendered at 200 dots an inch in grey (`poppler-utils`) and
 its QR codes (ISO/IEC 18004) are decoded. A student sheet and a large print lead to the
-recipe's page at ADDRESS in their own units, and to each of the recipe's videos; a bench
-card has no code. A paper of a class leads to the class's page.
+recipe's page at ADDRESS in their own units and their own language, and to each of the
+recipe's videos; a bench card has no code. A paper of a class leads to the class's page.
 """
 
 import os
@@ -64,7 +64,10 @@ def main(site, work, address):
             continue
         recipe, kind, units, _ = match.groups()
         videos = {video["address"] for video in sheets[recipe]["videos"]} | along(recipe, sheets)
-        page = f"{address}recipes/{recipe}/#{units}"
+        # A further language's handouts lie in its folder, and lead to its pages.
+        language = file.relative_to(site).parts[0]
+        below = "" if language == "recipes" else f"{language}/"
+        page = f"{address}{below}recipes/{recipe}/#{units}"
         wanted = set() if kind == "bench" else {page} | videos
         tally.check(found == wanted, f"{file.stem}: codes say {found}, not {wanted}")
     return tally.end()
