@@ -290,10 +290,7 @@ fn names(class: &Class, content: &Content) -> Vec<Fault> {
     });
     known.extend(places.map(KitKind::Trays));
     known.extend(KitKind::COUNTED);
-    let shelf = |standing: Standing| {
-        let written = standing.name().to_owned();
-        KitKind::Trays(Location { standing, written })
-    };
+    let shelf = |standing: Standing| KitKind::Trays(Location { standing, written: None });
     known.extend(SHELVES.map(shelf));
     let words: Vec<String> = known.iter().map(KitKind::name).collect();
     let named = class.kit.iter().map(|(name, _)| name);

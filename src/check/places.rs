@@ -36,7 +36,7 @@ pub(super) fn misspelt(case: Case) -> Vec<Fault> {
         let near = nearest(word, known.iter().map(Standing::name));
         let near = near.filter(|near| !word.contains(near))?;
         let long = word.chars().count() >= SHORTEST;
-        long.then_some((&location.written, near, place))
+        long.then_some((location.word(), near, place))
     });
     misspelt
         .map(|(name, near, place)| {

@@ -3,7 +3,7 @@
 
 use std::ops::Range;
 
-use crate::model::{self, KitKind, Recipe, Shaping, Standing};
+use crate::model::{self, KitKind, KitUse, Recipe, Shaping, Standing};
 use crate::pantry::ALLERGENS;
 use crate::read::{amount_line, part_name};
 use crate::said;
@@ -211,7 +211,7 @@ fn places(here: Here) -> Vec<String> {
     names.extend(Standing::KNOWN.iter().map(|known| known.name().to_owned()));
     let steps = here.edition.content.recipes.iter().flat_map(Recipe::steps);
     let written =
-        steps.filter_map(|step| Some(step.at_place.as_ref()?.value.written.clone()));
+        steps.filter_map(|step| Some(step.at_place.as_ref()?.value.word().to_owned()));
     names.extend(written);
     names
 }
@@ -224,7 +224,7 @@ fn kit(here: Here) -> Vec<String> {
     names.extend(known.map(|kit| kit.name()));
     names.extend(Standing::KNOWN.iter().map(|place| format!("{} tray", place.name())));
     let steps = here.edition.content.recipes.iter().flat_map(Recipe::steps);
-    names.extend(steps.flat_map(|step| &step.kit).map(|kit| kit.written.clone()));
+    names.extend(steps.flat_map(|step| &step.kit).map(KitUse::word));
     names
 }
 

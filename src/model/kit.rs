@@ -7,8 +7,9 @@ use std::cmp::Ordering;
 pub struct Location {
     /// What place it is; two that are the same place are equal, however they are written.
     pub standing: Standing,
-    /// The author's word for it, for print.
-    pub written: String,
+    /// The author's word for it, for print; nothing where it is the format's own, which is
+    /// said in the language of what is printed.
+    pub written: Option<String>,
 }
 
 /// A place that the program knows, or the author's own.
@@ -73,8 +74,9 @@ pub struct KitUse {
     pub count: u32,
     /// Of what.
     pub kind: KitKind,
-    /// The author's word for it, for print.
-    pub written: String,
+    /// The author's word for it, for print; nothing where it is the format's own, which is
+    /// said in the language of what is printed.
+    pub written: Option<String>,
 }
 
 /// Words in the singular, as English has it, and in lower case: `mixers` and `trays per
@@ -133,6 +135,11 @@ impl Standing {
 }
 
 impl Location {
+    /// The word for it in the recipe's text.
+    pub fn word(&self) -> &str {
+        self.written.as_deref().unwrap_or(self.standing.name())
+    }
+
     /// Whether what stands there keeps cold, or is frozen.
     pub fn is_cold(&self) -> bool {
         match self.standing.keeps() {
@@ -147,6 +154,13 @@ impl Location {
             Keeps::Open | Keeps::Cold => false,
             Keeps::Frozen => true,
         }
+    }
+}
+
+impl KitUse {
+    /// The word for it in the recipe's text, in the singular where it is the format's own.
+    pub fn word(&self) -> String {
+        self.written.clone().unwrap_or_else(|| self.kind.name())
     }
 }
 

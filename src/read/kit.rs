@@ -6,13 +6,14 @@ use super::lexicon::Lexicon;
 
 /// Where something stands: a known place by one of its names, or the author's own.
 pub(super) fn location(text: &str, words: &Lexicon) -> Location {
-    let written = text.trim().to_owned();
+    let written = text.trim();
     let name = written.to_lowercase();
     let standing = words.place(&name).unwrap_or_else(|| {
         let keeps = words.keeps(&name);
-        Standing::Own(name, keeps)
+        Standing::Own(name.clone(), keeps)
     });
-    Location { standing, written }
+    let is_ours = Standing::KNOWN.contains(&standing) && standing.name() == name;
+    Location { standing, written: (!is_ours).then(|| written.to_owned()) }
 }
 
 /// Kit by its name, whether of one or of several: `mixers` and `trays per oven` are `mixer`
@@ -34,8 +35,17 @@ pub(super) fn kit_kind(text: &str, words: &Lexicon) -> KitKind {
 pub(super) fn kit(text: &str, words: &Lexicon) -> Option<Vec<KitUse>> {
     let used = text.split(',').map(|part| {
         let (count, name) = part.trim().split_once(' ')?;
-        let written = name.trim().to_owned();
-        let kind = kit_kind(&written, words);
+        let kind = kit_kind(name, words);
+        let is_own = match &kind {
+            KitKind::Own(..) => true,
+            KitKind::Instructor
+            | KitKind::BenchPlace
+            | KitKind::Mixer
+            | KitKind::Oven
+            | KitKind::TrayPerOven
+            | KitKind::Trays(_) => kind.name() != one_of(name.trim()),
+        };
+        let written = is_own.then(|| name.trim().to_owned());
         Some(KitUse { count: count.parse().ok()?, kind, written })
     });
     used.collect()
@@ -60,7 +70,8 @@ mod tests {
         ] {
             let place = of(text, language);
             assert_eq!(place.standing, Standing::Fridge, "{text}");
-            assert_eq!(place.written, text);
+            assert_eq!(place.word().to_lowercase(), text.to_lowercase());
+            assert_eq!(place.written.is_none(), text.eq_ignore_ascii_case("fridge"));
         }
         let own = of("Cave 2", "fr");
         assert_eq!(own.standing, Standing::Own("cave 2".into(), Keeps::Open));

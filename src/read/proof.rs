@@ -51,7 +51,7 @@ mod tests {
         assert_eq!(heats, [5.0, 26.0, 26.0]);
         let places: Vec<_> = phases
             .iter()
-            .map(|phase| phase.place.as_ref().map(|place| &*place.written))
+            .map(|phase| phase.place.as_ref().map(|place| place.word()))
             .collect();
         assert_eq!(places, [Some("fridge"), None, Some("bench")]);
         let minutes = |at: usize| {

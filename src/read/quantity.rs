@@ -299,7 +299,7 @@ mod tests {
         assert_eq!(super::wait("60 min (2 h to 3 h)"), None);
         let hold = hold("up to 8 h on the rack", Lexicon::english()).expect("a hold");
         assert_eq!(
-            (hold.up_to, hold.at_place.as_ref().map(|place| &*place.written)),
+            (hold.up_to, hold.at_place.as_ref().map(|place| place.word())),
             (minutes(480, 1), Some("rack"))
         );
         let hold = |text: &str| super::hold(text, Lexicon::english());
@@ -310,7 +310,7 @@ mod tests {
             (frozen.up_to, thaw.time.usual),
             (minutes(40_320, 1), minutes(480, 1))
         );
-        assert_eq!((thaw.time.most, &*thaw.place.written), (minutes(720, 1), "fridge"));
+        assert_eq!((thaw.time.most, thaw.place.word()), (minutes(720, 1), "fridge"));
         assert_eq!(hold("up to 4 weeks in the freezer, thaw 9 h"), None);
         let span = span("10 min + 20 s per piece").expect("a span");
         assert_eq!(span.pace, Some(Pace::Piece(minutes(1, 3))));

@@ -368,13 +368,14 @@ fn short_texts(recipe: &Recipe, pantry: &Pantry) -> Vec<String> {
         }
     }
     for step in recipe.steps() {
-        texts.extend(step.at_place.iter().map(|place| place.value.written.clone()));
+        texts
+            .extend(step.at_place.iter().filter_map(|place| place.value.written.clone()));
         let proof = step.proof.iter().filter_map(|phase| phase.place.as_ref());
         let hold = step.hold.iter().filter_map(|hold| hold.value.at_place.as_ref());
         let thaw = step.hold.iter().filter_map(|hold| hold.value.thaw.as_ref());
         let places = proof.chain(hold).chain(thaw.map(|thaw| &thaw.place));
-        texts.extend(places.map(|place| place.written.clone()));
-        texts.extend(step.kit.iter().map(|used| used.written.clone()));
+        texts.extend(places.filter_map(|place| place.written.clone()));
+        texts.extend(step.kit.iter().filter_map(|used| used.written.clone()));
         texts.extend(step.part.iter().map(|part| part.value.clone()));
         texts.extend(step.cool.iter().map(|what| what.value.clone()));
         texts.extend(step.pictures.iter().map(|one| one.shown.alt.clone()));

@@ -23,12 +23,13 @@ async function visit(context, server, file) {
   page.on('pageerror', (error) => noted.said.push(String(error)));
   await page.goto(`${server.url}/${file}`);
   await page.waitForTimeout(100);
-  const seen = await page.evaluate(() => ({
+  const seen = await page.evaluate(() => {
+    const sideways = document.documentElement.scrollWidth - window.innerWidth;
     // What only works with scripts is there only with them: buttons, and finding by text.
-    text: [...document.querySelectorAll('main button, main search')].reduce(
-      (text, extra) => text.replace(extra.innerText, ''), document.querySelector('main').innerText).replace(/\s+/g, ' ').trim(),
-    sideways: document.documentElement.scrollWidth - window.innerWidth,
-  }));
+    document.querySelectorAll('main button, main search').forEach((extra) => extra.remove());
+    const text = document.querySelector('main').innerText.replace(/\s+/g, ' ').trim();
+    return { text, sideways };
+  });
   await page.close();
   return { ...noted, ...seen };
 }

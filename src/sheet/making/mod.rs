@@ -8,6 +8,7 @@ mod course;
 mod dough;
 mod goals;
 mod handwork;
+mod kit;
 mod lines;
 mod notes;
 mod nutrition;

@@ -8,6 +8,7 @@ use crate::work::Work;
 use super::super::{ProofFact, ProofPhaseFact};
 use super::bakes::then;
 use super::content::plain;
+use super::kit::place_words;
 use super::{Context, round, steps};
 
 /// Every proof by several temperatures.
@@ -24,7 +25,7 @@ fn proof(step: &Step, words: &Words) -> ProofFact {
         ProofPhaseFact {
             at_c: round(phase.at.in_celsius(), 2),
             minutes: minutes.map(Duration::whole_minutes),
-            place: place.as_ref().map(|place| words.author(&place.written)),
+            place: place.as_ref().map(|place| place_words(place, words)),
         }
     };
     ProofFact { step: step.name.clone(), phases: step.proof.iter().map(phase).collect() }
@@ -50,7 +51,7 @@ pub(super) fn places(step: &Step, words: &Words) -> Option<Label> {
         };
     places.dedup();
     then(
-        places.into_iter().map(|place| plain(words.author(&place.written))).collect(),
+        places.into_iter().map(|place| plain(place_words(place, words))).collect(),
         words,
     )
 }

@@ -17,6 +17,7 @@ use super::super::{
     Ingredients, Part, Picture, Sight, StepSheet, Ticked, TicketRow, Watch,
 };
 use super::content::plain;
+use super::kit::{place_words, used_words};
 use super::{Context, alternatives, goals, lines, notes, proofs, prose};
 
 /// Steps and prose in reading order.
@@ -277,15 +278,8 @@ impl Ticket<'_> {
             Ticked::Hold,
             step.hold.as_ref().map(|hold| plain(self.hold_words(&hold.value))),
         );
-        let kit: Vec<String> = step
-            .kit
-            .iter()
-            .map(|used| {
-                let words = self.context.words;
-                let (count, name) = (used.count.to_string(), words.author(&used.written));
-                words.fill("so-many", &[("count", &count), ("name", &name)])
-            })
-            .collect();
+        let kit: Vec<String> =
+            step.kit.iter().map(|used| used_words(used, self.context.words)).collect();
         self.row(
             Ticked::Kit,
             (!kit.is_empty()).then(|| plain(self.context.words.list(&kit))),
@@ -311,14 +305,14 @@ impl Ticket<'_> {
         let time = long_words(hold.up_to.whole_minutes(), words);
         let held = match &hold.at_place {
             Some(place) => {
-                let place = words.author(&place.written);
+                let place = place_words(place, words);
                 words.fill("hold-in", &[("time", &time), ("place", &place)])
             }
             None => words.fill("hold-up-to", &[("time", &time)]),
         };
         let Some(thaw) = &hold.thaw else { return held };
         let (time, place) =
-            (wait_words(&thaw.time, words), words.author(&thaw.place.written));
+            (wait_words(&thaw.time, words), place_words(&thaw.place, words));
         let values = [("hold", &*held), ("time", &*time), ("place", &*place)];
         words.fill("hold-thaw", &values)
     }

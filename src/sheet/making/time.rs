@@ -8,6 +8,7 @@ use crate::words::Words;
 use crate::work::{Timing, Work};
 
 use super::super::{Ready, StepTime, Time};
+use super::kit::place_words;
 
 /// The full hours at which a recipe's page offers to have it ready.
 const READY: [u64; 7] = [8, 10, 12, 14, 16, 18, 20];
@@ -92,7 +93,7 @@ fn timing(timing: &Timing, words: &Words) -> Time {
         thaw_min: work.thaw.as_ref().map(minutes_of),
         after: work.job.after.iter().map(|at| name(*at)).collect(),
         bake: work.bake,
-        place: work.place.as_ref().map(|place| words.author(&place.written)),
+        place: work.place.as_ref().map(|place| place_words(place, words)),
         critical: timed.critical,
     });
     Time {

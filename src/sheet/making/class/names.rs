@@ -1,8 +1,10 @@
 //! What those in a class are called, alone and together.
 
-use crate::model::{Class, KitKind};
+use crate::model::Class;
 use crate::plan::{PoolName, Who};
 use crate::words::Words;
+
+use super::super::kit::kit_words;
 
 /// How many bakers work together.
 #[derive(Clone, Copy)]
@@ -96,29 +98,13 @@ impl<'a> Names<'a> {
         self.words.list(&parts)
     }
 
-    /// What a kind of kit is called; the author's own by the author's word.
-    pub(super) fn kit(&self, kit: &KitKind) -> String {
-        match kit {
-            KitKind::Instructor => self.words.get("kit-instructor").to_owned(),
-            KitKind::BenchPlace => self.words.get("kit-bench-place").to_owned(),
-            KitKind::Mixer => self.words.get("kit-mixer").to_owned(),
-            KitKind::Oven => self.words.get("kit-oven").to_owned(),
-            KitKind::TrayPerOven => self.words.get("kit-tray-per-oven").to_owned(),
-            KitKind::Trays(place) => {
-                let place = self.words.author(&place.written);
-                self.words.fill("kit-trays", &[("place", &place)])
-            }
-            KitKind::Own(name, _) => self.words.author(name),
-        }
-    }
-
     /// What a pool is called.
     pub(super) fn pool(&self, pool: &PoolName) -> String {
         match pool {
             PoolName::Instructor => self.one(Who::Instructor),
             PoolName::Staff => self.words.get("who-staff").to_owned(),
             PoolName::Group(group) => self.one(Who::Group(*group)),
-            PoolName::Kit(kit) => self.kit(kit),
+            PoolName::Kit(kit) => kit_words(kit, self.words),
             PoolName::Home => self.words.get("hands-home").to_owned(),
         }
     }

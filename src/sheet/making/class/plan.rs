@@ -15,6 +15,7 @@ use super::super::super::class::{
     ActivityFact, LineSheet, LinkFact, ObjectiveFact, OvensFact, PlanSheet, PoolFact,
     SharedFact, Span, StoreFact, WaitFact,
 };
+use super::super::kit::place_words;
 use super::super::round;
 use super::chart::chart;
 use super::evening::now_fact;
@@ -84,9 +85,9 @@ impl<'a> Voice<'a> {
         }
     }
 
-    /// Where something stands, by the author's word for it.
+    /// Where something stands.
     fn place(&self, place: Option<&Location>) -> Option<String> {
-        place.map(|place| self.words.author(&place.written))
+        place.map(|place| place_words(place, self.words))
     }
 
     fn deed(&self, row: &Row) -> String {
@@ -270,7 +271,7 @@ pub fn plan_sheet(plan: &Timetable, words: &Words, units: Units) -> PlanSheet {
         pools: pools(plan, &voice.names),
         ovens: ovens(plan),
         stores: stores(plan, words),
-        reasons: plan.reasons.iter().map(|it| reason(it, &voice.names, words)).collect(),
+        reasons: plan.reasons.iter().map(|it| reason(it, words)).collect(),
         remedies: plan
             .remedies
             .iter()
@@ -352,7 +353,7 @@ fn ovens(plan: &Timetable) -> OvensFact {
 
 fn stores(plan: &Timetable, words: &Words) -> Vec<StoreFact> {
     let fact = |(place, store): (&Location, &crate::plan::Store)| StoreFact {
-        place: words.author(&place.written),
+        place: place_words(place, words),
         capacity: store.capacity,
         stays: store.stays.clone(),
     };

@@ -9,6 +9,7 @@ use crate::plan::{
 };
 use crate::words::Words;
 
+use super::super::kit::kit_words;
 use super::lasting;
 use super::names::Names;
 use super::plan::Voice;
@@ -45,7 +46,7 @@ pub(super) fn standing(plan: &Timetable, words: &Words) -> String {
 }
 
 /// Why there is no plan.
-pub(super) fn reason(reason: &Reason, names: &Names, words: &Words) -> String {
+pub(super) fn reason(reason: &Reason, words: &Words) -> String {
     match reason {
         Reason::Chain(short) => with_short("reason-chain", "", *short, words),
         Reason::Apart => words.get("reason-apart").to_owned(),
@@ -56,7 +57,7 @@ pub(super) fn reason(reason: &Reason, names: &Names, words: &Words) -> String {
                 .map(|title| words.fill("reason-step", &[("title", title)]))
                 .collect();
             let steps = words.list(&steps);
-            let kit = names.kit(kit);
+            let kit = kit_words(kit, words);
             let values =
                 [("kit", &*kit), ("have", &*have), ("need", &*need), ("steps", &*steps)];
             words.fill("reason-kit", &values)
@@ -92,7 +93,7 @@ fn change(of: &Amendment, names: &Names, words: &Words) -> String {
     match of {
         Amendment::More(kit, more) => {
             let count = more.to_string();
-            let kit = names.kit(kit);
+            let kit = kit_words(kit, words);
             let values = [("kit", &*kit), ("count", &*count)];
             words.fill("remedy-more", &values)
         }
@@ -187,10 +188,10 @@ pub(super) fn note(note: &Caveat, voice: &Voice) -> String {
         Caveat::Crowded => words.get("plan-note-crowded").to_owned(),
         Caveat::Usual(short) => with_short("plan-note-usual", "", *short, words),
         Caveat::Uncounted(kit) => {
-            words.fill("plan-note-uncounted", &[("kit", &names.kit(kit))])
+            words.fill("plan-note-uncounted", &[("kit", &kit_words(kit, words))])
         }
         Caveat::Unused(kit) => {
-            words.fill("plan-note-unused", &[("kit", &names.kit(kit))])
+            words.fill("plan-note-unused", &[("kit", &kit_words(kit, words))])
         }
         Caveat::Stopped => words.get("plan-note-stopped").to_owned(),
     }

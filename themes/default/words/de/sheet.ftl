@@ -55,6 +55,45 @@ at-temperature = bei { $temperature }
 hold-up-to = bis zu { $time }
 hold-in = bis zu { $time }, { $place }
 hold-thaw = { $hold }, dann { $time } auftauen lassen, { $place }
+place-basket = Gärkorb
+place-bench = Arbeitsfläche
+place-cold-room = Kühlraum
+place-counter = Theke
+place-freezer = Gefrierschrank
+place-fridge = Kühlschrank
+place-oven = Ofen
+place-proofer = Gärschrank
+place-rack = Gitter
+used-instructor =
+    { $count ->
+        [one] { $count } Kursleitung
+       *[other] { $count } Kursleitungen
+    }
+used-bench-place =
+    { $count ->
+        [one] { $count } Arbeitsplatz
+       *[other] { $count } Arbeitsplätze
+    }
+used-mixer =
+    { $count ->
+        [one] { $count } Knetmaschine
+       *[other] { $count } Knetmaschinen
+    }
+used-oven =
+    { $count ->
+        [one] { $count } Ofen
+       *[other] { $count } Öfen
+    }
+used-tray-per-oven =
+    { $count ->
+        [one] { $count } Blech je Ofen
+       *[other] { $count } Bleche je Ofen
+    }
+used-trays =
+    { $count ->
+        [one] { $count } Blech ({ $place })
+       *[other] { $count } Bleche ({ $place })
+    }
 so-many-days = { $count } Tage
 day-of = { $day } von { $days }
 lock-in-envelope = im Umschlag

@@ -55,6 +55,45 @@ the-section = the { $name }
 hold-up-to = up to { $time }
 hold-in = up to { $time }, { $place }
 hold-thaw = { $hold }, then thaw { $time }, { $place }
+place-basket = basket
+place-bench = bench
+place-cold-room = cold room
+place-counter = counter
+place-freezer = freezer
+place-fridge = fridge
+place-oven = oven
+place-proofer = proofer
+place-rack = rack
+used-instructor =
+    { $count ->
+        [one] { $count } instructor
+       *[other] { $count } instructors
+    }
+used-bench-place =
+    { $count ->
+        [one] { $count } bench place
+       *[other] { $count } bench places
+    }
+used-mixer =
+    { $count ->
+        [one] { $count } mixer
+       *[other] { $count } mixers
+    }
+used-oven =
+    { $count ->
+        [one] { $count } oven
+       *[other] { $count } ovens
+    }
+used-tray-per-oven =
+    { $count ->
+        [one] { $count } tray per oven
+       *[other] { $count } trays per oven
+    }
+used-trays =
+    { $count ->
+        [one] { $count } { $place } tray
+       *[other] { $count } { $place } trays
+    }
 so-many-days = { $count } days
 day-of = { $day } of { $days }
 lock-in-envelope = envelope

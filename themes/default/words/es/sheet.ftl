@@ -55,6 +55,45 @@ at-temperature = a { $temperature }
 hold-up-to = hasta { $time }
 hold-in = hasta { $time }, { $place }
 hold-thaw = { $hold }, después descongelar { $time }, { $place }
+place-basket = banetón
+place-bench = mesa de trabajo
+place-cold-room = cámara fría
+place-counter = encimera
+place-freezer = congelador
+place-fridge = nevera
+place-oven = horno
+place-proofer = cámara de fermentación
+place-rack = rejilla
+used-instructor =
+    { $count ->
+        [one] { $count } docente
+       *[other] { $count } docentes
+    }
+used-bench-place =
+    { $count ->
+        [one] { $count } puesto de trabajo
+       *[other] { $count } puestos de trabajo
+    }
+used-mixer =
+    { $count ->
+        [one] { $count } amasadora
+       *[other] { $count } amasadoras
+    }
+used-oven =
+    { $count ->
+        [one] { $count } horno
+       *[other] { $count } hornos
+    }
+used-tray-per-oven =
+    { $count ->
+        [one] { $count } bandeja por horno
+       *[other] { $count } bandejas por horno
+    }
+used-trays =
+    { $count ->
+        [one] { $count } bandeja ({ $place })
+       *[other] { $count } bandejas ({ $place })
+    }
 so-many-days = { $count } días
 day-of = { $day } de { $days }
 lock-in-envelope = en sobre

@@ -55,6 +55,45 @@ at-temperature = à { $temperature }
 hold-up-to = jusqu’à { $time }
 hold-in = jusqu’à { $time }, { $place }
 hold-thaw = { $hold }, puis décongeler { $time }, { $place }
+place-basket = banneton
+place-bench = plan de travail
+place-cold-room = chambre froide
+place-counter = comptoir
+place-freezer = congélateur
+place-fridge = frigo
+place-oven = four
+place-proofer = étuve
+place-rack = grille
+used-instructor =
+    { $count ->
+        [one] { $count } formateur
+       *[other] { $count } formateurs
+    }
+used-bench-place =
+    { $count ->
+        [one] { $count } place au plan de travail
+       *[other] { $count } places au plan de travail
+    }
+used-mixer =
+    { $count ->
+        [one] { $count } pétrin
+       *[other] { $count } pétrins
+    }
+used-oven =
+    { $count ->
+        [one] { $count } four
+       *[other] { $count } fours
+    }
+used-tray-per-oven =
+    { $count ->
+        [one] { $count } plaque par four
+       *[other] { $count } plaques par four
+    }
+used-trays =
+    { $count ->
+        [one] { $count } plaque ({ $place })
+       *[other] { $count } plaques ({ $place })
+    }
 so-many-days = { $count } jours
 day-of = { $day } sur { $days }
 lock-in-envelope = en enveloppe
