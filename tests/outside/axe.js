@@ -34,7 +34,8 @@ async function judge(page, axe) {
   const browser = await launch();
   const tally = new Tally();
   const open = new Set();
-  for (const [mode, settings] of MODES) {
+  // The modes side by side: each page is a process of its own.
+  await Promise.all(MODES.map(async ([mode, settings]) => {
     const context = await browser.newContext(settings);
     const page = await context.newPage();
     for (const file of files(folder, '.html')) {
@@ -44,7 +45,7 @@ async function judge(page, axe) {
       incomplete.forEach((finding) => open.add(finding.replace(/\s*\(\d+\).*/, '')));
     }
     await context.close();
-  }
+  }));
   if (open.size) console.error(`  to look at, not counted: ${[...open].join(', ')}`);
   await browser.close();
   server.close();

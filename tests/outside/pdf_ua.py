@@ -11,6 +11,7 @@ for a running header) is printed and not counted.
 import re
 import subprocess
 import sys
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 from tally import Tally, fold
@@ -31,7 +32,9 @@ def main(*folders):
     files = sorted(file for folder in folders for file in Path(folder).rglob("*.pdf"))
     if not files:
         return tally.end()
-    verdicts = re.findall(r"^(\w+) +(\S+): ", told(*OUTLOUD, "--quiet", *files), re.M)
+    with ThreadPoolExecutor() as pool:
+        outloud, pdfua = pool.submit(told, *OUTLOUD, "--quiet", *files), pool.submit(told, *PDFUA, *files)
+    verdicts = re.findall(r"^(\w+) +(\S+): ", outloud.result(), re.M)
     # Papers of different classes have the same names: the verdict is on all of one name.
     verdict = {}
     for word, name in verdicts:
@@ -44,7 +47,7 @@ def main(*folders):
     if look:
         print(f"  to look at, not counted: {', '.join(look)}", file=sys.stderr)
     # Each file's name stands on a line of its own, its result below.
-    parts = re.split(r"^(\S+\.pdf)$", told(*PDFUA, *files), flags=re.M)
+    parts = re.split(r"^(\S+\.pdf)$", pdfua.result(), flags=re.M)
     results = dict(zip(parts[1::2], parts[2::2]))
     for file in files:
         said = results.get(str(file), "no answer")
