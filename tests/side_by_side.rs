@@ -61,7 +61,7 @@ fn each_is_what_it_would_be_alone() {
     assert!(answer.out.contains("site/bread/index.html"), "{}", answer.out);
     // Each speaks its own language, and the last word has that of the first.
     assert!(answer.out.contains("der Kurs beginnt bei site/gebaeck/index.html"));
-    assert!(answer.out.ends_with("2 courses stand\n"), "{}", answer.out);
+    assert!(answer.out.ends_with("2 courses are published\n"), "{}", answer.out);
     for (content, name) in [("bread/content", "bread"), ("gebaeck", "gebaeck")] {
         let alone = school.join(format!("alone-{name}"));
         let to = alone.to_string_lossy();
@@ -97,13 +97,13 @@ fn a_fault_in_one_stops_no_other() {
     assert_eq!(answer.code, 1, "{}", answer.err);
     assert!(answer.err.contains("unknown-key"), "{}", answer.err);
     let last = answer.err.lines().last().expect("a last word");
-    assert_eq!(last, "2 of 3 courses stand; not published: b");
+    assert_eq!(last, "2 of 3 courses published; not published: b");
     assert!(files(&school.join("site/b")) == before, "the last edition stands");
     for name in ["a", "c"] {
         let page = fs::read_to_string(school.join(format!("site/{name}/index.html")));
         assert!(page.is_ok_and(|page| page.contains("anew")), "{name} is new");
     }
-    assert!(!answer.out.contains("courses stand"), "{}", answer.out);
+    assert!(!answer.out.contains("courses are published"), "{}", answer.out);
 }
 
 #[test]
@@ -120,7 +120,7 @@ fn the_gravest_reason_is_the_exit_code() {
     let answer = publish(&school, &["a", "b", "c", "d"]);
     assert_eq!(answer.code, 3, "{}", answer.err);
     let last = answer.err.lines().last().expect("a last word");
-    assert_eq!(last, "tourier: 1 of 4 courses stands; not published: a, b, c");
+    assert_eq!(last, "tourier: 1 of 4 courses published; not published: a, b, c");
     assert!(school.join("site/d/index.html").is_file());
     assert_eq!(files(&school.join("site/b")).len(), 1);
     // Without the machine's, wrong use is the gravest.

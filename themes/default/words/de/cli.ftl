@@ -340,12 +340,8 @@ publish-apart = was nur Ihnen gehört, ist in { $folder }/: Stellen Sie es nicht
 publish-of = { $content }:
 publish-same-name = { $one } und { $other } heißen beide { $name }, und jeder Kurs braucht einen eigenen Ordner; veröffentlichen Sie sie einzeln mit `--to DIR`, oder geben Sie einem Ordner einen anderen Namen
 publish-not-begun = damit wurde nicht begonnen
-publish-all = { $count } Kurse stehen
-publish-some =
-    { $count ->
-        [one] { $count } von { $all } Kursen steht; nicht veröffentlicht: { $names }
-       *[other] { $count } von { $all } Kursen stehen; nicht veröffentlicht: { $names }
-    }
+publish-all = { $count } Kurse sind veröffentlicht
+publish-some = { $count } von { $all } Kursen veröffentlicht; nicht veröffentlicht: { $names }
 publish-made-nothing = nichts gemacht
 publish-made = gemacht: { $kinds }
 publish-and-kept =

@@ -340,12 +340,8 @@ publish-apart = what is yours alone is in { $folder }/: keep it off the web
 publish-of = { $content }:
 publish-same-name = { $one } and { $other } are both called { $name }, and each course wants a folder of its own; publish them one by one with `--to DIR`, or give a folder another name
 publish-not-begun = it was not begun
-publish-all = { $count } courses stand
-publish-some =
-    { $count ->
-        [one] { $count } of { $all } courses stands; not published: { $names }
-       *[other] { $count } of { $all } courses stand; not published: { $names }
-    }
+publish-all = { $count } courses are published
+publish-some = { $count } of { $all } courses published; not published: { $names }
 publish-made-nothing = made nothing
 publish-made = made { $kinds }
 publish-and-kept =

@@ -340,11 +340,11 @@ publish-apart = ce qui est à vous seul se trouve dans { $folder }/ : ne le met
 publish-of = { $content } :
 publish-same-name = { $one } et { $other } s’appellent tous deux { $name }, et chaque cours veut son propre dossier ; publiez-les un par un avec `--to DIR`, ou donnez un autre nom à l’un des dossiers
 publish-not-begun = il n’a pas été commencé
-publish-all = { $count } cours sont en place
+publish-all = { $count } cours sont publiés
 publish-some =
     { $count ->
-        [one] { $count } cours sur { $all } est en place ; non publiés : { $names }
-       *[other] { $count } cours sur { $all } sont en place ; non publiés : { $names }
+        [one] { $count } cours sur { $all } publié ; non publiés : { $names }
+       *[other] { $count } cours sur { $all } publiés ; non publiés : { $names }
     }
 publish-made-nothing = rien de fait
 publish-made = fait : { $kinds }
