@@ -201,6 +201,7 @@ numbers!(i32, i64, u16, u32, u64, usize);
 
 /// A statement: `said!("unused-line", name, count = lines.len())`. The key and the names of the
 /// values are those of a message in `words/en/`; `tests/statements.rs` holds both together.
+#[doc(hidden)]
 #[macro_export]
 macro_rules! said {
     (@value $name:ident) => { $crate::statement::Say::value(&$name) };

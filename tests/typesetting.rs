@@ -28,6 +28,10 @@ use typst_as_lib::{TypstEngine, TypstTemplateCollection};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
+/// As the program has it: what is measured is the program.
+#[global_allocator]
+static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc;
+
 /// The demonstration course, worked out.
 struct Course {
     course: CourseSheet,

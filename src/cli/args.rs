@@ -26,9 +26,10 @@ pub(super) const CONTENT: &str = "content";
 #[derive(Clone, Parser)]
 #[command(version = VERSION, about, propagate_version = true)]
 pub(super) struct Args {
-    /// The content folder.
+    /// The content folder. Named several times, several courses are published: each to a folder
+    /// of its own name below the output folder.
     #[arg(long, global = true, default_value = CONTENT, value_name = "DIR")]
-    pub(super) content: PathBuf,
+    pub(super) content: Vec<PathBuf>,
     /// A theme's folder, laid over the default theme.
     #[arg(long, global = true, value_name = "DIR")]
     pub(super) theme: Option<PathBuf>,
@@ -72,7 +73,8 @@ pub(super) enum Command {
     #[command(after_help = "Example: tourier start content")]
     Start(StartArgs),
     /// Check everything, then write the site and every handout; only what changed is made.
-    #[command(after_help = "Example: tourier publish --to output")]
+    #[command(after_help = "Examples: tourier publish --to output
+          tourier publish --content bread --content pastry --to site")]
     Publish(PublishArgs),
     /// Serve the site on this machine only, and make it anew when a file is saved.
     #[command(after_help = "Example: tourier preview --port 8000")]
@@ -169,7 +171,8 @@ pub(super) struct DraftArgs {
 /// `publish`.
 #[derive(Clone, Default, ClapArgs)]
 pub(super) struct PublishArgs {
-    /// The output folder; `output` where not said.
+    /// The output folder; `output` where not said. Of several courses the folder that theirs
+    /// stand in.
     #[arg(long, value_name = "DIR")]
     pub(super) to: Option<PathBuf>,
     /// Publish to the folder named by `--to` though files of others lie in it and it was

@@ -13,7 +13,7 @@ use super::{Call, Done, Stop, open};
 /// Prints the amount in the unit wanted. The course's pantry is used where there is one.
 pub(super) fn run(call: &Call, options: &ConvertArgs) -> Done {
     let edition =
-        call.args.content.join("course.yaml").exists().then(|| open(call)).transpose()?;
+        call.content.join("course.yaml").exists().then(|| open(call)).transpose()?;
     let built_in = Pantry::built_in();
     let (pantry, cups) = match &edition {
         Some((edition, _)) => (&edition.pantry, edition.book().cups()),

@@ -15,13 +15,10 @@ pub(super) fn run(call: &Call, options: &DraftArgs) -> Done {
     let text = store::text_of(&options.file).map_err(use_of)?;
     // Within a course a draft would make a second one where the folder is not named.
     if options.to.is_none() && Path::new(COURSE).exists() {
-        here(&call.args.content)?;
+        here(&call.content)?;
     }
-    let course = if call.args.content.is_dir() {
-        store::load(&call.args.content)?.0
-    } else {
-        Vec::new()
-    };
+    let course =
+        if call.content.is_dir() { store::load(&call.content)?.0 } else { Vec::new() };
     let shown = options.file.display().to_string();
     let draft = draft(&text, &course).map_err(|why| {
         Stop::Use(said!("draft-cannot", file = shown, why = why.said()))
@@ -47,7 +44,7 @@ fn use_of(error: store::StoreError) -> Stop {
 }
 
 fn home(call: &Call, draft: &Draft) -> PathBuf {
-    call.args.content.join("recipes").join(format!("{}.md", draft.name))
+    call.content.join("recipes").join(format!("{}.md", draft.name))
 }
 
 /// What was written, and what is left to settle.
@@ -61,5 +58,5 @@ fn report(call: &Call, draft: &Draft, to: &Path) -> Done {
     for doubt in &draft.doubts {
         say(format!("  - {doubt}\n").as_bytes())?;
     }
-    call.say(&said!("draft-next", content = content_option(&call.args.content)))
+    call.say(&said!("draft-next", content = content_option(&call.content)))
 }

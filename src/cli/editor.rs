@@ -12,7 +12,7 @@ use super::{COURSE, Call, Done, Loaded, Pictures, Stop, loaded, opened, words};
 
 /// Answers until the editor ends.
 pub(super) fn run(call: &Call) -> Done {
-    let content = &call.args.content;
+    let content = &call.content;
     // An editor names files by their full paths.
     let named = content.canonicalize().ok().filter(|folder| folder.is_dir());
     let theme = call.args.theme.clone();

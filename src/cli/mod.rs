@@ -10,6 +10,7 @@ mod args;
 mod changes;
 mod class_set;
 mod convert;
+mod courses;
 mod draft;
 mod editor;
 mod facts;
@@ -30,7 +31,7 @@ mod wrong;
 
 use std::collections::BTreeMap;
 use std::io::{ErrorKind, Write};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::{Mutex, PoisonError};
 
@@ -75,6 +76,8 @@ type Done = Result<(), Stop>;
 #[derive(Clone)]
 struct Call {
     args: Args,
+    /// The content folder that it is about.
+    content: PathBuf,
     words: Words,
 }
 
@@ -82,13 +85,21 @@ impl Call {
     /// The words are those of the course's language, as far as that can be read; else
     /// English ones. A fault in the theme is said where its words are needed.
     fn new(args: Args) -> Self {
-        let content = if let Command::Changes(options) = &args.command {
+        let named = args.content.first().cloned();
+        let content = named.unwrap_or_else(|| PathBuf::from(args::CONTENT));
+        let read = if let Command::Changes(options) = &args.command {
             &options.new
         } else {
-            &args.content
+            &content
         };
-        let words = spoken(args.theme.as_deref(), content);
-        Self { args, words }
+        let words = spoken(args.theme.as_deref(), read);
+        Self { args, content, words }
+    }
+
+    /// The same for another of the content folders that were named.
+    fn of(&self, content: &Path) -> Self {
+        let words = spoken(self.args.theme.as_deref(), content);
+        Self { args: self.args.clone(), content: content.to_owned(), words }
     }
 
     /// What a statement says.
@@ -144,8 +155,13 @@ pub fn run() -> ExitCode {
 }
 
 fn stop(code: u8, message: &Statement, words: &Words) -> ExitCode {
-    anstream::eprintln!("{}", words.tell(&said!("cli-stop", message)));
+    tell_stop(message, words);
     ExitCode::from(code)
+}
+
+/// Says why a command stopped.
+fn tell_stop(message: &Statement, words: &Words) {
+    anstream::eprintln!("{}", words.tell(&said!("cli-stop", message)));
 }
 
 /// Lets a stop by signal leave nothing behind: `stands` says how things are then, where
@@ -178,6 +194,10 @@ fn say(text: &[u8]) -> Done {
 }
 
 fn command(call: &Call) -> Done {
+    let several = call.args.content.len() > 1;
+    if several && !matches!(call.args.command, Command::Publish(_)) {
+        return Err(Stop::Use(said!("typed-twice", one = "--content")));
+    }
     match &call.args.command {
         Command::Start(options) => start::run(call, options),
         Command::Publish(options) => publish::run(call, options),
@@ -201,7 +221,7 @@ fn command(call: &Call) -> Done {
 
 /// Reads and checks the content folder, and loads the theme it is shown with.
 fn open(call: &Call) -> Result<(Edition, Theme), Stop> {
-    open_in(call.args.theme.as_deref(), &call.args.content)
+    open_in(call.args.theme.as_deref(), &call.content)
 }
 
 /// What tells a content folder from others.

@@ -23,7 +23,7 @@ pub(super) fn run(call: &Call, options: &NoteArgs) -> Done {
     // At the bench, a slip elsewhere in the course is no reason not to keep a note.
     let (edition, _) = open(call)?;
     let recipe = recipe(&edition, stem(&options.recipe))?;
-    let path = note_path(&call.args.content, recipe);
+    let path = note_path(&call.content, recipe);
     let said = options.said.trim();
     if said.is_empty() {
         return show(call, &notes(&line_text(&path)?, recipe));

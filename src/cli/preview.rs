@@ -18,11 +18,11 @@ use super::{Call, Done, Pictures, Stop, here, open_typed, publish, show, words};
 
 /// Serves until Ctrl-C.
 pub(super) fn run(call: &Call, options: &PreviewArgs) -> Done {
-    here(&call.args.content)?;
+    here(&call.content)?;
     let listener =
         Preview::listen(options.port).map_err(|error| taken(&error, options))?;
     let port = listener.local_addr().map_err(unserved)?.port();
-    let mut folders = vec![call.args.content.clone()];
+    let mut folders = vec![call.content.clone()];
     folders.extend(call.args.theme.clone());
     let preview = Preview::new(open(call), folders, call.words.clone());
     let desk = desk(call, options)?;
@@ -48,7 +48,7 @@ fn desk(call: &Call, options: &PreviewArgs) -> Result<Option<Desk>, Stop> {
     if options.to_read {
         return Ok(None);
     }
-    let desk = Desk::new(call.args.content.clone(), publish::from_desk(call.clone()));
+    let desk = Desk::new(call.content.clone(), publish::from_desk(call.clone()));
     desk.map(Some).map_err(|why| Stop::Machine(said!("desk-no-key", why = why.0)))
 }
 
@@ -62,7 +62,7 @@ fn has_display() -> bool {
 
 /// Opens the content as it is now, and says on the terminal what is wrong with it.
 fn open(call: &Call) -> Open {
-    let (content, quiet) = (call.args.content.clone(), call.args.quiet);
+    let (content, quiet) = (call.content.clone(), call.args.quiet);
     let before = call.words.clone();
     let theme: Option<PathBuf> = call.args.theme.clone();
     let pictures = Pictures::default();

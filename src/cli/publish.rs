@@ -12,11 +12,21 @@ use crate::statement::Statement;
 use crate::store::{self, Look, Outcome, Place, PublishError, Target};
 
 use super::args::{OUTPUT, PublishArgs};
+use super::courses::several;
 use super::{Call, Done, Stop, further, open, show, stop_clean, words};
 
-/// Publishes the course; with an error in the content nothing is written.
+/// Publishes the course, or several side by side; of one with an error in its content nothing
+/// is written.
 pub(super) fn run(call: &Call, options: &PublishArgs) -> Done {
     stop_clean(call, said!("publish-stands"))?;
+    match call.args.content.as_slice() {
+        [] | [_] => one(call, options),
+        courses => several(call, courses, options),
+    }
+}
+
+/// Publishes one course.
+pub(super) fn one(call: &Call, options: &PublishArgs) -> Done {
     let bar = progress(call);
     let step = |done: usize, all: usize| {
         bar.set_length(all as u64);
@@ -48,11 +58,10 @@ fn publish(
     options: &PublishArgs,
     step: &(dyn Fn(usize, usize) + Sync),
 ) -> Result<Outcome, Stop> {
-    let read: Vec<&Path> =
-        [Some(call.args.content.as_path()), call.args.theme.as_deref()]
-            .into_iter()
-            .flatten()
-            .collect();
+    let read: Vec<&Path> = [Some(call.content.as_path()), call.args.theme.as_deref()]
+        .into_iter()
+        .flatten()
+        .collect();
     let target = target(options, &read)?;
     let from = store::fingerprint(&read);
     if let Some(kept) = from.as_deref().and_then(|from| target.stands(from)) {

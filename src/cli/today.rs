@@ -30,7 +30,7 @@ pub(super) fn run(call: &Call, options: &TodayArgs) -> Done {
     let new =
         new.map_err(|wrong| Stop::Use(said!("today-unreadable", part = wrong.part)))?;
     beyond(class, &new)?;
-    let path = day_path(&call.args.content, &class.name);
+    let path = day_path(&call.content, &class.name);
     let keeps = !said.is_empty() && !options.only_try;
     let mut file = if keeps { Some(LineFile::open(&path)?) } else { None };
     let mut text =

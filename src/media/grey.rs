@@ -16,7 +16,8 @@ const OUTERMOST: f64 = 0.02;
 /// # Errors
 /// The reason, where it cannot be decoded to its end.
 pub fn spread(medium: &Medium) -> Result<f64, Unshown> {
-    let grey = upright(medium)?.thumbnail(ACROSS, ACROSS).to_luma8();
+    let (picture, colours) = upright(medium)?;
+    let grey = colours.to_srgb(picture.thumbnail(ACROSS, ACROSS)).to_luma8();
     let mut counts = [0_u32; 256];
     for pixel in grey.pixels() {
         counts[usize::from(pixel.0[0])] += 1;

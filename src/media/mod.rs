@@ -2,8 +2,10 @@
 //! in which a page offers it.
 //!
 //! Only what cameras and phones write is read. A picture is decoded within a bound on its
-//! size, and what the camera noted about place and time is left behind.
+//! size, its colours become those of sRGB, and what the camera noted about place and time is
+//! left behind.
 
+mod colours;
 mod entropy;
 mod grey;
 mod resize;

@@ -123,6 +123,13 @@ pub trait EditionFiles: Sync {
     }
 }
 
+/// No edition at all: enough for what is made from no other file.
+impl EditionFiles for () {
+    fn file(&self, path: &str) -> Result<Vec<u8>, Lacking> {
+        Err(Lacking::NoFile(path.to_owned()))
+    }
+}
+
 /// The site of a course: what it is made from, and its templates. The same input gives the
 /// same bytes. Each function fails with the first template that cannot be filled in.
 pub struct Site<'a> {

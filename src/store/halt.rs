@@ -20,7 +20,7 @@ pub fn halt(end: impl FnOnce()) {
 }
 
 /// Whether a stop was asked for.
-pub(super) fn is_asked() -> bool {
+pub fn is_asked() -> bool {
     ASKED.load(Ordering::SeqCst)
 }
 

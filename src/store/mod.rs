@@ -32,7 +32,7 @@ pub use desk::{Saved, Written, hang, write, written};
 pub use earlier::{Earlier, earlier, earlier_text};
 pub use faces::faces;
 pub use fingerprint::fingerprint;
-pub use halt::halt;
+pub use halt::{halt, is_asked as is_halted};
 pub use load::{below, language, lay_over, load, media, theme};
 pub use place::Place;
 pub use publish::{Outcome, PublishError, Target, Unplaced};

@@ -337,6 +337,11 @@ publish-idle =
        *[other] { $count } Dateien in { $folder }/ sind aktuell; nichts gemacht
     }
 publish-apart = was nur Ihnen gehört, ist in { $folder }/: Stellen Sie es nicht ins Netz
+publish-of = { $content }:
+publish-same-name = { $one } und { $other } heißen beide { $name }, und jeder Kurs braucht einen eigenen Ordner; veröffentlichen Sie sie einzeln mit `--to DIR`, oder geben Sie einem Ordner einen anderen Namen
+publish-not-begun = damit wurde nicht begonnen
+publish-all = { $count } Kurse sind veröffentlicht
+publish-some = { $count } von { $all } Kursen veröffentlicht; nicht veröffentlicht: { $names }
 publish-made-nothing = nichts gemacht
 publish-made = gemacht: { $kinds }
 publish-and-kept =

@@ -337,6 +337,11 @@ publish-idle =
        *[other] { $count } files in { $folder }/ are up to date; nothing made
     }
 publish-apart = what is yours alone is in { $folder }/: keep it off the web
+publish-of = { $content }:
+publish-same-name = { $one } and { $other } are both called { $name }, and each course wants a folder of its own; publish them one by one with `--to DIR`, or give a folder another name
+publish-not-begun = it was not begun
+publish-all = { $count } courses are published
+publish-some = { $count } of { $all } courses published; not published: { $names }
 publish-made-nothing = made nothing
 publish-made = made { $kinds }
 publish-and-kept =

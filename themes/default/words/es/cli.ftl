@@ -337,6 +337,15 @@ publish-idle =
        *[other] { $count } archivos de { $folder }/ están al día; no se ha hecho nada
     }
 publish-apart = lo que es solo de usted está en { $folder }/: no lo ponga en la web
+publish-of = { $content }:
+publish-same-name = { $one } y { $other } se llaman los dos { $name }, y cada curso quiere su propia carpeta; publíquelos uno por uno con `--to DIR`, o dé otro nombre a una de las carpetas
+publish-not-begun = no se ha empezado
+publish-all = { $count } cursos están publicados
+publish-some =
+    { $count ->
+        [one] { $count } de { $all } cursos publicado; sin publicar: { $names }
+       *[other] { $count } de { $all } cursos publicados; sin publicar: { $names }
+    }
 publish-made-nothing = no se ha hecho nada
 publish-made = hecho: { $kinds }
 publish-and-kept =

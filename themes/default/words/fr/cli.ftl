@@ -337,6 +337,15 @@ publish-idle =
        *[other] { $count } fichiers sont à jour dans { $folder }/ ; rien de refait
     }
 publish-apart = ce qui est à vous seul se trouve dans { $folder }/ : ne le mettez pas sur le web
+publish-of = { $content } :
+publish-same-name = { $one } et { $other } s’appellent tous deux { $name }, et chaque cours veut son propre dossier ; publiez-les un par un avec `--to DIR`, ou donnez un autre nom à l’un des dossiers
+publish-not-begun = il n’a pas été commencé
+publish-all = { $count } cours sont publiés
+publish-some =
+    { $count ->
+        [one] { $count } cours sur { $all } publié ; non publiés : { $names }
+       *[other] { $count } cours sur { $all } publiés ; non publiés : { $names }
+    }
 publish-made-nothing = rien de fait
 publish-made = fait : { $kinds }
 publish-and-kept =

@@ -334,6 +334,11 @@ publish-idle =
        *[other] { $folder }/のファイル{ $count }個は最新です。何も作りませんでした
     }
 publish-apart = 講師だけのものは{ $folder }/にあります：ウェブには置かないでください
+publish-of = { $content }：
+publish-same-name = { $one }と{ $other }はどちらも{ $name }という名前ですが、講座にはそれぞれ別のフォルダーが要ります。`--to DIR`で一つずつ公開するか、一方のフォルダーの名前を変えてください
+publish-not-begun = まだ始めていません
+publish-all = { $count }の講座を公開しました
+publish-some = { $all }の講座のうち{ $count }を公開しました。公開していないもの：{ $names }
 publish-made-nothing = 何も作りませんでした
 publish-made = 作ったもの：{ $kinds }
 publish-and-kept =
