@@ -63,6 +63,9 @@ pub mod product;
 // The edge: files and the terminal.
 pub mod store;
 
+// A class while it is held.
+pub mod evening;
+
 pub mod preview;
 
 pub mod editor;

@@ -20,6 +20,7 @@ mod preview;
 mod proof;
 mod publish;
 mod scale;
+mod scan;
 mod shell;
 mod show;
 mod start;

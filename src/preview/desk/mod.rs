@@ -15,7 +15,6 @@ mod typed;
 
 use std::path::PathBuf;
 use std::sync::Arc;
-use std::time::Duration;
 
 use hyper::StatusCode;
 
@@ -32,8 +31,6 @@ pub(super) const CALLS: &str = ".preview/desk/do/";
 const FILES: &str = "desk/";
 /// A call may bring so many bytes: every text of a large recipe folder, and no more.
 const MOST: usize = 8 << 20;
-/// How long a call may take to bring what it brings.
-pub(super) const PATIENCE: Duration = Duration::from_secs(10);
 
 const PAGE: &str = include_str!("page/desk.html");
 /// What the page is made of besides.
