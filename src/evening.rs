@@ -13,6 +13,9 @@ use crate::said;
 use crate::statement::Statement;
 use crate::store::{LineFile, StoreError, day_path, line_text};
 
+/// What was said so many minutes ago is not of late.
+const LATELY: i64 = 30;
+
 /// Hours around a session in which something may be said of it.
 const AROUND: i64 = 3;
 
@@ -99,8 +102,8 @@ pub struct UnderWay<'a> {
     evening: Evening<'a>,
     minute: i32,
     new: Vec<Said>,
-    /// When something was said last before now, and the plan that followed from it.
-    pub before: Option<(DateTime, Timetable)>,
+    /// The plans that followed from what was said lately, in its order.
+    pub before: Vec<Timetable>,
 }
 
 /// Carries a class through its day file and takes in what is new; where that shall be kept,
@@ -132,7 +135,9 @@ pub fn take_in<'a>(
     let heard = read::day_file(&text)
         .map_err(|Unreadable { line, part }| Untaken::File(shown.clone(), line, part))?;
     let mut evening = begin(edition, class, effort)?;
-    let before = carried(&mut evening, &heard, &shown)?;
+    let lately = jiff::Span::new().minutes(LATELY);
+    let since = spoken.at.checked_sub(lately).unwrap_or(spoken.at);
+    let before = carried(&mut evening, (&heard, since), &shown)?;
     let minute = minute(evening.clock(), spoken.at)?;
     evening.hears(minute, &new).map_err(Untaken::Unheard)?;
     if let Some(file) = &mut file {
@@ -151,21 +156,21 @@ impl UnderWay<'_> {
     }
 }
 
-/// Takes in the lines of a day file: when the last was said, and the plan after it.
+/// Takes in the lines of a day file: the plans after those that were said since a moment.
 fn carried(
     evening: &mut Evening,
-    heard: &[Heard],
+    (heard, since): (&[Heard], DateTime),
     file: &str,
-) -> Result<Option<(DateTime, Timetable)>, Untaken> {
-    let mut last = None;
+) -> Result<Vec<Timetable>, Untaken> {
+    let mut plans = Vec::new();
     for one in heard {
         let minute = minute(evening.clock(), one.at)?;
         let plan = evening
             .hear(minute, &one.said)
             .map_err(|why| Untaken::Line(file.to_owned(), one.at, why))?;
-        last = Some((one.at, plan));
+        plans.extend((one.at >= since).then_some(plan));
     }
-    Ok(last)
+    Ok(plans)
 }
 
 fn begin<'a>(

@@ -43,7 +43,7 @@ impl Drop for Room {
 fn course(name: &str) -> PathBuf {
     let content = course_of(name, "content");
     let now = jiff::Timestamp::now();
-    let hour = i32::from(now.to_zoned(jiff::tz::TimeZone::UTC).hour());
+    let hour = i32::from(now.to_zoned_datetime(jiff::tz::TimeZone::UTC).hour());
     // In this part of the database names have the sign of the way to Greenwich.
     let (zone, ahead) = match 14 - hour {
         ahead @ 0.. => (format!("Etc/GMT-{ahead}"), ahead),
@@ -55,7 +55,7 @@ fn course(name: &str) -> PathBuf {
     let text = text.replace("Europe/Dublin", &zone);
     fs::write(&file, text.replace("06:15 to 22:30", "06:00 to 22:00")).expect("written");
     let here = now + jiff::Span::new().hours(ahead) - jiff::Span::new().minutes(40);
-    let here = here.to_zoned(jiff::tz::TimeZone::UTC).datetime();
+    let here = here.to_zoned_datetime(jiff::tz::TimeZone::UTC).datetime();
     let time = |hours: i64| {
         let at = here + jiff::Span::new().hours(hours);
         at.strftime("%H:%M").to_string()
@@ -187,12 +187,12 @@ fn a_phone_is_let_in_reads_and_marks() {
 
     let step = "layered-dough%2Flock-in-the-butter";
     for (form, said) in [
-        ("said=pair+3+late+10".to_owned(), "pair 3 late 10".to_owned()),
+        ("said=pair+3+late+30".to_owned(), "pair 3 late 30".to_owned()),
         (
             format!("who=instructor&step={step}&how=begun"),
             "instructor: layered-dough/lock-in-the-butter begun".to_owned(),
         ),
-        ("who=groups+2&late=15".to_owned(), "groups 2 late 15".to_owned()),
+        ("who=groups+2&late=5".to_owned(), "groups 2 late 5".to_owned()),
     ] {
         let marked = room.mark(&form);
         assert_eq!(marked.status(), "303", "{form}: {}", marked.text());
@@ -202,7 +202,7 @@ fn a_phone_is_let_in_reads_and_marks() {
     }
     let text = room.get(EVENING).text();
     assert!(
-        text.contains("pair 3 late 10") && text.contains("What changed at"),
+        text.contains("pair 3 late 30") && text.contains("What changed at"),
         "{text}"
     );
     assert_eq!(room.mark("said=take+back").status(), "303");

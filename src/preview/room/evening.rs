@@ -97,8 +97,8 @@ impl Closed {
 pub(super) struct Told {
     /// The plan from now on.
     pub(super) plan: PlanSheet,
-    /// What followed from what was said last.
-    pub(super) before: Option<NowFact>,
+    /// What followed from what was said lately.
+    pub(super) before: Vec<NowFact>,
     /// What was said so far, as it stands in the day file.
     pub(super) said: Vec<String>,
     /// Who may be spoken of: as said, and in words.
@@ -161,7 +161,7 @@ pub(super) fn look(room: &Room, (served, mark): (&Served, &str), class: &str) ->
         if waiting.stop() {
             plan.notes.push(Caveat::Stopped);
         }
-        let told = told((it, class), (&plan, before), &from.day, &words);
+        let told = told((it, class), (&plan, &before), &from.day, &words);
         Ok((from, Some(told)))
     });
     match found.unwrap_or(Err(Closed::Broke)) {
@@ -215,12 +215,12 @@ fn is_near(class: &Class, now: DateTime) -> bool {
 
 fn told(
     (edition, class): (&Edition, &Class),
-    (plan, before): (&Timetable, Option<(DateTime, Timetable)>),
+    (plan, before): (&Timetable, &[Timetable]),
     day: &str,
     words: &Words,
 ) -> Told {
     let units = edition.first_units();
-    let before = before.and_then(|(_, plan)| making::plan_sheet(&plan, words, units).now);
+    let before = before.iter().filter_map(|it| making::plan_sheet(it, words, units).now);
     let everybody = ["all".to_owned(), words.get("room-all").to_owned()];
     let groups = (0..class.groups()).map(|group| {
         [group_said(&[group]), making::who(class, Who::Group(group), words)]
@@ -228,7 +228,7 @@ fn told(
     let teacher = ["instructor".to_owned(), making::who(class, Who::Instructor, words)];
     Told {
         plan: making::plan_sheet(plan, words, units),
-        before,
+        before: before.collect(),
         said: day.lines().map(str::to_owned).filter(|line| !line.is_empty()).collect(),
         who: std::iter::once(everybody).chain(groups).chain([teacher]).collect(),
         steps: steps(class, plan, words),

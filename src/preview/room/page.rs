@@ -2,7 +2,7 @@
 //! script, and what they ask for is sent by plain forms.
 
 use crate::encode::escape;
-use crate::sheet::{LineSheet, NowFact};
+use crate::sheet::{LineSheet, NowFact, ShiftFact};
 use crate::words::Words;
 
 use super::super::page::{OWN, insert};
@@ -56,7 +56,7 @@ pub(super) fn evening(told: &Told, class: &str, words: &Words) -> String {
         body +=
             &format!("<p class=\"now\"><strong>{time}</strong> {day} · {again}</p>\n");
         body += &changed(told, now, words);
-        body += &next(told, now, words);
+        body += &next(told, words);
     }
     body += &marks(told, &path, words);
     body += &said(&told.said, &path, words);
@@ -85,30 +85,34 @@ fn changed(told: &Told, now: &NowFact, words: &Words) -> String {
         let lines: Vec<String> = lines.iter().map(|line| escape(line)).collect();
         body += &section(&word(words, key), &items(&lines));
     }
-    let mut all: Vec<String> = Vec::new();
-    for fact in told.before.iter().chain([now]) {
-        all.extend(fact.changed.iter().map(|it| {
-            let values = [
-                ("who", &*it.who),
-                ("what", &*it.what),
-                ("from", &*it.from),
-                ("to", &*it.to),
-                ("why", &*it.why),
-            ];
-            escape(&words.fill("evening-shift", &values))
-        }));
+    let mut parts = String::new();
+    for fact in &told.before {
+        let since = words.fill("room-since", &[("time", &fact.time)]);
+        parts += &section(&escape(&since), &shifts(fact, words));
     }
-    match (&told.before, all.is_empty()) {
-        (_, true) => body + &format!("<p>{}</p>\n", shown(words, "evening-unchanged")),
-        (Some(before), false) => {
-            let since = words.fill("room-since", &[("time", &before.time)]);
-            body + &section(&escape(&since), &items(&all))
-        }
-        (None, false) => body + &section(&shown(words, "evening-changed"), &items(&all)),
+    parts += &section(&shown(words, "evening-changed"), &shifts(now, words));
+    if parts.is_empty() {
+        parts = format!("<p>{}</p>\n", shown(words, "evening-unchanged"));
     }
+    body + &parts
 }
 
-fn next(told: &Told, _: &NowFact, words: &Words) -> String {
+/// What begins at another time than was announced, and why.
+fn shifts(fact: &NowFact, words: &Words) -> String {
+    let line = |it: &ShiftFact| {
+        let values = [
+            ("who", &*it.who),
+            ("what", &*it.what),
+            ("from", &*it.from),
+            ("to", &*it.to),
+            ("why", &*it.why),
+        ];
+        escape(&words.fill("evening-shift", &values))
+    };
+    items(&fact.changed.iter().map(line).collect::<Vec<_>>())
+}
+
+fn next(told: &Told, words: &Words) -> String {
     let soon: Vec<&LineSheet> = rows(told, true).collect();
     let inside = if soon.is_empty() {
         format!("<p>{}</p>\n", shown(words, "evening-nothing"))
