@@ -8,14 +8,19 @@ use std::sync::Arc;
 
 use crate::check;
 use crate::edition::Edition;
-use crate::preview::{Desk, NoKey, Open, Opened, Preview, Room, Unopened, is_local};
+use crate::preview::{
+    Desk, NoKey, Open, Opened, Preview, Room, Since, Unopened, is_local,
+};
 use crate::said;
 use crate::statement::machine;
-use crate::store::{Doing, StoreError, Why};
+use crate::store::{self, Doing, StoreError, Why};
 use crate::words::Words;
 
 use super::args::PreviewArgs;
-use super::{Call, Done, Pictures, Stop, here, open_typed, publish, scan, show, words};
+use super::{
+    Call, Done, Loaded, Pictures, Stop, here, loaded, open_typed, opened, publish, scan,
+    show, words,
+};
 
 /// Serves until Ctrl-C.
 pub(super) fn run(call: &Call, options: &PreviewArgs) -> Done {
@@ -54,8 +59,31 @@ fn desk(call: &Call, options: &PreviewArgs) -> Result<Option<Desk>, Stop> {
     if options.to_read {
         return Ok(None);
     }
-    let desk = Desk::new(call.args.content.clone(), publish::from_desk(call.clone()));
+    let content = call.args.content.clone();
+    let desk = Desk::new(content, publish::from_desk(call.clone()), since(call));
     desk.map(Some).map_err(keyless)
+}
+
+/// Opens the course as it was published last, with the pictures and the theme of now, and as
+/// it is saved now.
+fn since(call: &Call) -> Since {
+    let call = call.clone();
+    Box::new(move || {
+        let (content, theme) = (&call.args.content, call.args.theme.as_deref());
+        let both = || -> Result<_, Stop> {
+            let Some(sources) = store::published(content)? else { return Ok(None) };
+            let now = loaded(theme, content, &Pictures::default())?;
+            let then = Loaded { sources, faults: Vec::new(), ..now.clone() };
+            let show = |loaded| -> Result<Opened, Stop> {
+                let (edition, theme) = opened(loaded, content)?;
+                let words = words(&theme, &edition)?;
+                let faults = texts(&edition, &words);
+                Ok(Opened { edition, theme, words, faults })
+            };
+            Ok(Some([show(then)?, show(now)?]))
+        };
+        both().map_err(|stop| reason(stop, &call.words, false))
+    })
 }
 
 fn keyless(why: NoKey) -> Stop {

@@ -65,6 +65,10 @@ pub type Open = Box<dyn Fn(&Typed) -> Result<Opened, Unopened> + Send + Sync>;
 /// or why it did nothing.
 pub type Publish = Box<dyn Fn(Step) -> Result<Vec<String>, String> + Send + Sync>;
 
+/// Opens the course as the desk published it last and as it is saved now; nothing where it was
+/// not published from there yet.
+pub type Since = Box<dyn Fn() -> Result<Option<[Opened; 2]>, Unopened> + Send + Sync>;
+
 /// Hears how many files of how many are made.
 pub type Step<'a> = &'a (dyn Fn(usize, usize) + Sync);
 

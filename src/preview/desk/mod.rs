@@ -20,7 +20,7 @@ use hyper::StatusCode;
 
 use super::answer::Answer;
 use super::page::{self, OWN};
-use super::{Preview, Publish};
+use super::{Preview, Publish, Since};
 
 use press::Press;
 use typed::Desktop;
@@ -34,10 +34,12 @@ const MOST: usize = 8 << 20;
 
 const PAGE: &str = include_str!("page/desk.html");
 /// What the page is made of besides.
-const PARTS: [(&str, &str); 17] = [
+const PARTS: [(&str, &str); 19] = [
     ("calls.js", include_str!("page/calls.js")),
+    ("commits.js", include_str!("page/commits.js")),
     ("desk.css", include_str!("page/desk.css")),
     ("desk.js", include_str!("page/desk.js")),
+    ("differs.js", include_str!("page/differs.js")),
     ("dialog.js", include_str!("page/dialog.js")),
     ("drafts.js", include_str!("page/drafts.js")),
     ("earlier.js", include_str!("page/earlier.js")),
@@ -61,6 +63,7 @@ pub struct Desk {
     pub(super) key: String,
     desktop: Desktop,
     press: Arc<Press>,
+    since: Since,
 }
 
 /// That the machine gives nothing that cannot be guessed.
@@ -68,16 +71,17 @@ pub struct Desk {
 pub struct NoKey(pub String);
 
 impl Desk {
-    /// A desk for the texts below `content`, which has the course published by `publish`.
+    /// A desk for the texts below `content`, which has the course published by `publish`, and
+    /// opened as it was then by `since`.
     ///
     /// # Errors
     /// Where the machine gives nothing that cannot be guessed.
-    pub fn new(content: PathBuf, publish: Publish) -> Result<Self, NoKey> {
+    pub fn new(content: PathBuf, publish: Publish, since: Since) -> Result<Self, NoKey> {
         let mut key = [0; 24];
         getrandom::fill(&mut key).map_err(|error| NoKey(error.to_string()))?;
         let key = crate::encode::hex(&key);
         let press = Arc::new(Press::new(publish));
-        Ok(Self { content, key, desktop: Desktop::default(), press })
+        Ok(Self { content, key, desktop: Desktop::default(), press, since })
     }
 
     /// The address below the preview's own, of the desk itself or of the course, from which

@@ -6,6 +6,7 @@ import { phrases } from "./phrases.js";
 import * as drafts from "./drafts.js";
 import * as view from "./view.js";
 import { begin } from "./begin.js";
+import { commits } from "./commits.js";
 import { earlier } from "./earlier.js";
 import { explains, offers } from "./offers.js";
 import { pictured } from "./picture.js";
@@ -96,6 +97,7 @@ async function save() {
     Object.assign(text, { mark: answer.mark, saved: mine });
     drafts.keep(text, editor);
     look();
+    commits();
   } catch (why) {
     say(why.message);
   }
@@ -180,7 +182,8 @@ at("new").addEventListener("click", async () => {
 at("step").addEventListener("click", () => step(editor));
 at("cut").addEventListener("click", () => cut(editor, at("panel")));
 at("publish").addEventListener("click", () => publish(look()));
-pictured(editor, at("editor"), at("picture"), at("chooser"));
+pictured(editor, at("editor"), [[at("picture"), at("chooser")], [at("camera"), at("lens")]]);
+commits();
 at("side-text").addEventListener("click", () => side(false));
 at("side-page").addEventListener("click", () => side(true));
 document.addEventListener("keydown", (event) => {
