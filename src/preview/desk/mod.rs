@@ -34,7 +34,7 @@ const MOST: usize = 8 << 20;
 
 const PAGE: &str = include_str!("page/desk.html");
 /// What the page is made of besides.
-const PARTS: [(&str, &str); 19] = [
+const PARTS: [(&str, &str); 20] = [
     ("calls.js", include_str!("page/calls.js")),
     ("commits.js", include_str!("page/commits.js")),
     ("desk.css", include_str!("page/desk.css")),
@@ -52,6 +52,7 @@ const PARTS: [(&str, &str); 19] = [
     ("fields.js", include_str!("page/fields.js")),
     ("picture.js", include_str!("page/picture.js")),
     ("publish.js", include_str!("page/publish.js")),
+    ("swap.js", include_str!("page/swap.js")),
     ("step.js", include_str!("page/step.js")),
     ("view.js", include_str!("page/view.js")),
 ];

@@ -12,6 +12,7 @@ import { explains, offers } from "./offers.js";
 import { pictured } from "./picture.js";
 import { publish } from "./publish.js";
 import { cut, step } from "./step.js";
+import { swap } from "./swap.js";
 
 const PAUSE = 60;
 const state = at("state");
@@ -124,6 +125,7 @@ async function open(path, spot) {
     const left = drafts.left(path);
     Object.assign(text, { path, mark: stands.mark, saved: stands.text ?? "", outline: [] });
     at("texts").value = path;
+    at("swap").hidden = !/^recipes\/[^/]+\.md$/.test(path);
     const unsaved = left && left.text !== text.saved;
     const same = unsaved && left.mark === stands.mark;
     editor.open(path, same ? left.text : text.saved, left?.state);
@@ -181,6 +183,7 @@ at("new").addEventListener("click", async () => {
 });
 at("step").addEventListener("click", () => step(editor));
 at("cut").addEventListener("click", () => cut(editor, at("panel")));
+at("swap").addEventListener("click", () => swap(editor));
 at("publish").addEventListener("click", () => publish(look()));
 pictured(editor, at("editor"), [[at("picture"), at("chooser")], [at("camera"), at("lens")]]);
 commits();
