@@ -220,6 +220,10 @@ pub mod product;
 #[doc(hidden)]
 pub mod store;
 
+// A class while it is held.
+#[doc(hidden)]
+pub mod evening;
+
 #[doc(hidden)]
 pub mod preview;
 

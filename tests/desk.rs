@@ -144,6 +144,113 @@ fn what_changed_on_the_disk_is_never_written_over() {
     assert_eq!(fs::read_to_string(desk.content.join(PATH)).ok(), Some(theirs));
 }
 
+/// Before publishing the desk says what would change since it published last.
+#[test]
+fn what_would_change_is_told_before_publishing() {
+    let content = course("desk-publishes/content");
+    let folder = content.with_file_name("");
+    for old in [".content.tourier-published", "output"] {
+        let old = folder.join(old);
+        let _ = fs::remove_file(&old).or_else(|_| fs::remove_dir_all(&old));
+    }
+    let desk = Preview::within(content, &["--desk"], &folder);
+    desk.wait("/", |answer| answer.status() == "200");
+    let would = || call(&desk, "would-change", &json!({})).1;
+    assert_eq!(would()["known"], json!(false));
+    call(&desk, "publish", &json!({}));
+    let begun = Instant::now();
+    let end = loop {
+        let (_, now) = call(&desk, "progress", &json!({}));
+        if now["running"] == json!(false) {
+            break now;
+        }
+        assert!(begun.elapsed() < PATIENCE * 3, "{now}");
+        std::thread::sleep(Duration::from_millis(100));
+    };
+    assert_eq!(end["stands"], json!(true), "{end}");
+    assert!(folder.join("output/index.html").is_file());
+    assert_eq!(would()["changes"], json!([]));
+    desk.edit(PATH, "bake: 205 °C", "bake: 190 °C");
+    fs::write(desk.content.join("techniques/resting.md"), "---\ntitle: Resting\nsummary: A dough that rests rolls out more easily.\n---\n\nCover it.\n").expect("written");
+    let told = would();
+    let said = told["changes"].to_string();
+    assert!(said.contains("205 °C") && said.contains("190 °C"), "{told}");
+    assert!(said.contains("Resting") && said.contains("new"), "{told}");
+    desk.edit(PATH, "bake: 190 °C", "bake: 190 elephants");
+    assert_eq!(would()["sound"], json!(false));
+}
+
+/// With a git folder it is said what is not committed; nothing is where there is none.
+#[test]
+fn what_is_not_committed_is_told() {
+    let desk = desk("desk-commits");
+    // The project's own repository leaves out what tests make.
+    let git = |words: &[&str]| {
+        let run = std::process::Command::new("git")
+            .args(["-c", "user.name=Orla", "-c", "user.email=orla@saltmarsh.example"])
+            .args(words)
+            .current_dir(&desk.content)
+            .output();
+        assert!(run.expect("git runs").status.success(), "{words:?}");
+    };
+    let told = || call(&desk, "uncommitted", &json!({})).1["files"].clone();
+    git(&["init", "--quiet"]);
+    git(&["add", "--all"]);
+    git(&["commit", "--quiet", "--message", "begun"]);
+    assert_eq!(told(), json!([]));
+    desk.edit(PATH, "bake: 205 °C", "bake: 190 °C");
+    fs::write(desk.content.join("recipes/plain rolls.txt"), "x").expect("written");
+    fs::remove_file(desk.content.join("techniques/book-turn.md")).expect("removed");
+    let all = json!([
+        { "path": PATH, "stands": "changed" },
+        { "path": "techniques/book-turn.md", "stands": "left out" },
+        { "path": "recipes/plain rolls.txt", "stands": "new" },
+    ]);
+    assert_eq!(told(), all);
+    fs::remove_dir_all(desk.content.join(".git")).expect("removed");
+    let outside = told();
+    assert!(outside.is_null() || outside == json!([]), "{outside}");
+}
+
+/// A picture as a phone takes it: lying on its side, with its maker and place beside it.
+#[test]
+fn a_picture_is_turned_and_loses_what_the_camera_noted() {
+    let desk = desk("desk-pictures");
+    let mut plain = std::io::Cursor::new(Vec::new());
+    let picture = image::RgbImage::from_fn(3200, 2000, |x, _| {
+        if x < 1600 { image::Rgb([200, 30, 30]) } else { image::Rgb([30, 30, 200]) }
+    });
+    picture.write_to(&mut plain, image::ImageFormat::Jpeg).expect("written");
+    let plain = plain.into_inner();
+    // Exif 2.32, 4.6: a TIFF head, and two entries: the maker (0x010f), and how the picture
+    // is to be turned (0x0112), 6: a quarter to the right.
+    let mut exif = b"Exif\0\0MM\0*\0\0\0\x08\0\x02".to_vec();
+    exif.extend(b"\x01\x0f\0\x02\0\0\0\x08\0\0\0\x26");
+    exif.extend(b"\x01\x12\0\x03\0\0\0\x01\0\x06\0\0");
+    exif.extend(b"\0\0\0\0Nobody1\0");
+    let length = u16::try_from(exif.len() + 2).expect("short").to_be_bytes();
+    let mut taken = vec![0xff, 0xd8, 0xff, 0xe1];
+    taken.extend(length);
+    taken.extend(exif);
+    taken.extend(&plain[2..]);
+    let mut request = head(&desk, "picture/IMG%200815.JPG", taken.len()).into_bytes();
+    request.extend(&taken);
+    let mut stream = desk.call();
+    stream.write_all(&request).expect("sent");
+    let mut answer = String::new();
+    stream.read_to_string(&mut answer).expect("answered");
+    assert!(answer.contains("\"name\":\"img-0815.jpg\""), "{answer}");
+    let bytes = fs::read(desk.content.join("media/img-0815.jpg")).expect("it stands");
+    assert!(!bytes.windows(6).any(|it| it == b"Nobody") && bytes.len() < taken.len());
+    let small = image::load_from_memory(&bytes).expect("a picture").into_rgb8();
+    assert!(small.height() > small.width(), "{:?}", small.dimensions());
+    assert!(small.width() <= 2000 && !bytes.windows(4).any(|it| it == b"Exif"));
+    // What lay on the left stands above: a quarter to the right.
+    let (above, below) =
+        (small.get_pixel(50, 50), small.get_pixel(50, small.height() - 50));
+    assert!(above[0] > 150 && below[2] > 150, "{above:?} {below:?}");
+}
+
 /// Two desks that save at the same moment: one of them is told, and nothing is lost.
 #[test]
 fn of_two_saves_at_once_one_is_told() {

@@ -13,8 +13,13 @@ use fluent_syntax::parser;
 use tourier::theme::Theme;
 
 /// The files of messages that are said by statements alone.
-const FILES: [&str; 4] =
-    ["words/en/cli.ftl", "words/en/desk.ftl", "words/en/fault.ftl", "words/en/here.ftl"];
+const FILES: [&str; 5] = [
+    "words/en/cli.ftl",
+    "words/en/desk.ftl",
+    "words/en/fault.ftl",
+    "words/en/here.ftl",
+    "words/en/room.ftl",
+];
 
 /// Names of values, by the key of the message.
 type Messages = BTreeMap<String, BTreeSet<String>>;

@@ -1,5 +1,6 @@
 //! What may be typed.
 
+use std::net::IpAddr;
 use std::path::{Path, PathBuf};
 
 use clap::{Args as ClapArgs, Parser, Subcommand, ValueEnum};
@@ -208,6 +209,10 @@ pub(super) struct PreviewArgs {
     /// Only to read: no desk, and nothing is written.
     #[arg(long, conflicts_with = "desk")]
     pub(super) to_read: bool,
+    /// Let phones on the same local network read the pages and mark what happens on a
+    /// class's evening, by a code to scan; at ADDRESS where this machine has several.
+    #[arg(long, value_name = "ADDRESS", conflicts_with = "to_read")]
+    pub(super) room: Option<Option<IpAddr>>,
     /// Do not open the browser.
     #[arg(long)]
     pub(super) no_browser: bool,

@@ -21,6 +21,7 @@ mod preview;
 mod proof;
 mod publish;
 mod scale;
+mod scan;
 mod shell;
 mod show;
 mod start;

@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use jiff::tz::TimeZone;
 
 use crate::edition::Edition;
+use crate::evening::{here, zone};
 use crate::model::{BenchNotes, Note};
 use crate::read::{self, BENCH, note_line, taken_up_line};
 use crate::said;
@@ -12,7 +13,6 @@ use crate::statement::Statement;
 use crate::store::{LineFile, line_text, note_path};
 
 use super::args::NoteArgs;
-use super::today::{here, zone};
 use super::{Call, Done, Stop, nowhere, open, stem};
 
 /// Says that notes are taken up.

@@ -2,19 +2,25 @@
 #![allow(clippy::wildcard_enum_match_arm, reason = "the machine's errors are not ours")]
 
 use std::io::{ErrorKind, IsTerminal, Write};
+use std::net::{IpAddr, Ipv4Addr, TcpListener, UdpSocket};
 use std::path::PathBuf;
 use std::sync::Arc;
 
 use crate::check;
 use crate::edition::Edition;
-use crate::preview::{Desk, Open, Opened, Preview, Unopened};
+use crate::preview::{
+    Desk, NoKey, Open, Opened, Preview, Room, Since, Unopened, is_local,
+};
 use crate::said;
 use crate::statement::machine;
-use crate::store::{Doing, StoreError, Why};
+use crate::store::{self, Doing, StoreError, Why};
 use crate::words::Words;
 
 use super::args::PreviewArgs;
-use super::{Call, Done, Pictures, Stop, here, open_typed, publish, show, words};
+use super::{
+    Call, Done, Loaded, Pictures, Stop, here, loaded, open_typed, opened, publish, scan,
+    show, words,
+};
 
 /// Serves until Ctrl-C.
 pub(super) fn run(call: &Call, options: &PreviewArgs) -> Done {
@@ -28,18 +34,23 @@ pub(super) fn run(call: &Call, options: &PreviewArgs) -> Done {
     let desk = desk(call, options)?;
     let below = desk.as_ref().map_or_else(String::new, |desk| desk.address(options.desk));
     let preview = Arc::new(desk.into_iter().fold(preview, Preview::with));
+    let room = options.room.map(|at| room(call, at, options.port)).transpose()?;
     let stopped = preview.clone();
     ctrlc::set_handler(move || stopped.stop()).map_err(|error| {
         Stop::Machine(said!("preview-no-stop", error = machine(&error)))
     })?;
     let address = format!("http://127.0.0.1:{port}/{below}");
     call.say(&said!("preview-at", address = address.clone()))?;
+    if let Some((room, _)) = &room {
+        call.say(&said!("room-at", address = room.address()))?;
+        anstream::print!("{}", scan::code(&room.address()));
+    }
     std::io::stdout().flush().map_err(unserved)?;
     if !options.no_browser && has_display() {
         // Whoever has no browser that opens has the address.
         let _ = open::that_detached(&address);
     }
-    preview.run(listener).map_err(unserved)?;
+    preview.run(listener, room).map_err(unserved)?;
     if call.args.quiet { Ok(()) } else { call.say(&said!("preview-over")) }
 }
 
@@ -48,8 +59,66 @@ fn desk(call: &Call, options: &PreviewArgs) -> Result<Option<Desk>, Stop> {
     if options.to_read {
         return Ok(None);
     }
-    let desk = Desk::new(call.content.clone(), publish::from_desk(call.clone()));
-    desk.map(Some).map_err(|why| Stop::Machine(said!("desk-no-key", why = why.0)))
+    let content = call.content.clone();
+    let desk = Desk::new(content, publish::from_desk(call.clone()), since(call));
+    desk.map(Some).map_err(keyless)
+}
+
+/// Opens the course as it was published last, with the pictures and the theme of now, and as
+/// it is saved now.
+fn since(call: &Call) -> Since {
+    let call = call.clone();
+    Box::new(move || {
+        let (content, theme) = (&call.content, call.args.theme.as_deref());
+        let both = || -> Result<_, Stop> {
+            let Some(sources) = store::published(content)? else { return Ok(None) };
+            let now = loaded(theme, content, &Pictures::default())?;
+            let then = Loaded { sources, faults: Vec::new(), ..now.clone() };
+            let show = |loaded| -> Result<Opened, Stop> {
+                let (edition, theme) = opened(loaded, content)?;
+                let words = words(&theme, &edition)?;
+                let faults = texts(&edition, &words);
+                Ok(Opened { edition, theme, words, faults })
+            };
+            Ok(Some([show(then)?, show(now)?]))
+        };
+        both().map_err(|stop| reason(stop, &call.words, false))
+    })
+}
+
+fn keyless(why: NoKey) -> Stop {
+    Stop::Machine(said!("desk-no-key", why = why.0))
+}
+
+/// A room at an address of the local network, and where it listens. It has the port that is
+/// asked for, so that a firewall can be told of it, else a free one.
+fn room(
+    call: &Call,
+    at: Option<IpAddr>,
+    port: Option<u16>,
+) -> Result<(Room, TcpListener), Stop> {
+    let at = at.or_else(own_address);
+    let at = at.ok_or_else(|| Stop::Use(said!("room-no-address")))?;
+    let address = at.to_string();
+    if !is_local(at) {
+        return Err(Stop::Use(said!("room-not-local", address)));
+    }
+    let refused = |error| {
+        let path = PathBuf::from(&address);
+        Stop::from(StoreError { path, doing: Doing::Serve, why: Why::Machine(error) })
+    };
+    let listener = TcpListener::bind((at, port.unwrap_or(0))).map_err(refused)?;
+    let at = listener.local_addr().map_err(refused)?;
+    let room = Room::new(call.content.clone(), at).map_err(keyless)?;
+    Ok((room, listener))
+}
+
+/// The address from which this machine would speak to others. Nothing is sent: a socket of
+/// this kind only looks up the way, to an address that nobody has (RFC 5737).
+fn own_address() -> Option<IpAddr> {
+    let socket = UdpSocket::bind((Ipv4Addr::UNSPECIFIED, 0)).ok()?;
+    socket.connect((Ipv4Addr::new(192, 0, 2, 1), 9)).ok()?;
+    Some(socket.local_addr().ok()?.ip()).filter(|own| !own.is_loopback())
 }
 
 /// Whether somebody at a terminal sees a browser that is opened.

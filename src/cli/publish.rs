@@ -45,7 +45,11 @@ pub(super) fn from_desk(call: Call) -> Publish {
             Stop::Faults => call.tell(&said!("publish-unwritten")),
             Stop::Use(why) | Stop::Machine(why) => call.tell(&why),
         };
+        let content = &call.content;
+        let (texts, _) = store::load(content).map_err(|why| told(why.into()))?;
         let outcome = publish(&call, &options, step).map_err(told)?;
+        // The edition stands; without them only the next one is not compared with it.
+        let _ = store::keep_published(content, &texts);
         let folder = options.folder().display().to_string();
         let lines = notes(&outcome).into_iter().chain(made(&outcome, &folder));
         Ok(lines.map(|line| call.tell(&line)).collect())

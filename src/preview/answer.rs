@@ -24,6 +24,8 @@ pub(super) struct Answer {
     kind: &'static str,
     /// Where to look instead.
     place: Option<String>,
+    /// What the browser shall say with its next requests.
+    cookie: Option<String>,
     /// The bytes.
     body: Vec<u8>,
 }
@@ -31,7 +33,8 @@ pub(super) struct Answer {
 impl Answer {
     /// A file by its path.
     pub(super) fn file(path: &str, body: Vec<u8>) -> Self {
-        Self { status: StatusCode::OK, kind: kind(path), place: None, body }
+        let (place, cookie) = (None, None);
+        Self { status: StatusCode::OK, kind: kind(path), place, cookie, body }
     }
 
     /// A page with a status of its own.
@@ -58,6 +61,11 @@ impl Answer {
         Self { place, ..Self::remark(StatusCode::TEMPORARY_REDIRECT, "") }
     }
 
+    /// Another page to look at, by reading it; `path` begins below the root.
+    pub(super) fn other(path: &str, cookie: Option<String>) -> Self {
+        Self { status: StatusCode::SEE_OTHER, cookie, ..Self::moved(path) }
+    }
+
     /// The answer as it is sent.
     pub(super) fn response(self) -> Response<Body> {
         let body = Either::Left(Full::new(self.body.into()));
@@ -66,13 +74,19 @@ impl Answer {
         if let Some(place) = place {
             response.headers_mut().insert(header::LOCATION, place);
         }
+        let cookie = self.cookie.and_then(|cookie| cookie.parse().ok());
+        if let Some(cookie) = cookie {
+            response.headers_mut().insert(header::SET_COOKIE, cookie);
+        }
         response
     }
 }
 
 /// What every answer says besides. Nothing is kept by the browser, nothing may be shown or
-/// used by a page from elsewhere, and nothing is taken for another kind of file.
-const ALWAYS: [(HeaderName, &str); 4] = [
+/// used by a page from elsewhere, nothing is taken for another kind of file, and nobody
+/// elsewhere is told from which address he was come to.
+const ALWAYS: [(HeaderName, &str); 5] = [
+    (header::REFERRER_POLICY, "same-origin"),
     (header::CACHE_CONTROL, "no-store"),
     (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
     (HeaderName::from_static("cross-origin-resource-policy"), "same-origin"),
@@ -116,6 +130,9 @@ impl Answer {
             Refusal::Key => (StatusCode::FORBIDDEN, "preview-key"),
             Refusal::Large => (StatusCode::PAYLOAD_TOO_LARGE, "preview-long"),
             Refusal::Slow => (StatusCode::REQUEST_TIMEOUT, "preview-slow"),
+            Refusal::Stranger => (StatusCode::MISDIRECTED_REQUEST, "room-host"),
+            Refusal::Unscanned => (StatusCode::FORBIDDEN, "room-key"),
+            Refusal::Often => (StatusCode::TOO_MANY_REQUESTS, "room-often"),
         };
         Self::remark(status, words.get(key))
     }

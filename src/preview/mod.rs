@@ -1,5 +1,5 @@
-//! The preview: the site on this machine only, made anew when a file is saved; and the desk,
-//! where the texts are written (`desk/`).
+//! The preview: the site on this machine only, made anew when a file is saved; the desk, where
+//! the texts are written (`desk/`); and the room, where phones read and mark (`room/`).
 //!
 //! A page is answered from memory; handouts and pictures are made when they are asked for
 //! and kept until what they are made from changes. Nothing is read from disk by the path
@@ -12,6 +12,7 @@ mod finding;
 mod lines;
 mod page;
 mod request;
+mod room;
 mod served;
 mod server;
 mod watch;
@@ -31,9 +32,11 @@ use crate::theme::Theme;
 use crate::words::Words;
 
 pub use desk::{Desk, NoKey};
+pub use room::{Room, is_local};
 
 use request::Gate;
 use served::{Kept, Served};
+use server::Door;
 
 /// An edition as it was opened, with everything that it is shown with.
 pub struct Opened {
@@ -61,6 +64,10 @@ pub type Open = Box<dyn Fn(&Typed) -> Result<Opened, Unopened> + Send + Sync>;
 /// Publishes the course, telling how many files of how many are made, and says what it did,
 /// or why it did nothing.
 pub type Publish = Box<dyn Fn(Step) -> Result<Vec<String>, String> + Send + Sync>;
+
+/// Opens the course as the desk published it last and as it is saved now; nothing where it was
+/// not published from there yet.
+pub type Since = Box<dyn Fn() -> Result<Option<[Opened; 2]>, Unopened> + Send + Sync>;
 
 /// Hears how many files of how many are made.
 pub type Step<'a> = &'a (dyn Fn(usize, usize) + Sync);
@@ -122,19 +129,38 @@ impl Preview {
         TcpListener::bind((Ipv4Addr::LOCALHOST, port.unwrap_or(0)))
     }
 
-    /// Answers browsers and watches the files until [`Preview::stop`].
+    /// Answers browsers, and phones in the room where there is one, and watches the files
+    /// until [`Preview::stop`].
     ///
     /// # Errors
     /// Where the machine does not say which port was taken.
-    pub fn run(self: &Arc<Self>, listener: TcpListener) -> std::io::Result<()> {
+    pub fn run(
+        self: &Arc<Self>,
+        listener: TcpListener,
+        room: Option<(Room, TcpListener)>,
+    ) -> std::io::Result<()> {
         let port = listener.local_addr()?.port();
         listener.set_nonblocking(true)?;
         let gate = Gate { port, key: self.desk.as_ref().map(|desk| desk.key.clone()) };
         let runtime =
             tokio::runtime::Builder::new_current_thread().enable_all().build()?;
+        let mut doors = vec![(listener, Door::Here(gate))];
+        if let Some((room, listener)) = room {
+            listener.set_nonblocking(true)?;
+            doors.push((listener, Door::Room(Arc::new(room))));
+        }
         let server = self.clone();
         std::thread::spawn(move || {
-            runtime.block_on(server::accept(server, listener, gate));
+            let open = doors.into_iter().map(|(listener, door)| {
+                runtime.spawn(server::accept(server.clone(), listener, door))
+            });
+            let open: Vec<_> = open.collect();
+            runtime.block_on(async {
+                for door in open {
+                    // It ends with the preview, or has broken and harms no other.
+                    let _ = door.await;
+                }
+            });
         });
         watch::watch(self);
         Ok(())

@@ -47,6 +47,12 @@ pub(super) enum Refusal {
     Large,
     /// It does not come to an end.
     Slow,
+    /// It was sent to a name that is not the room's own address.
+    Stranger,
+    /// Whoever asks was not let into the room.
+    Unscanned,
+    /// Too much was asked for within a short time.
+    Often,
 }
 
 /// Where a preview is, and who may call its desk.
@@ -97,14 +103,14 @@ impl Gate {
 }
 
 /// Whether two keys are the same, looked at to the end wherever they differ.
-fn is_same(one: &[u8], other: &[u8]) -> bool {
+pub(super) fn is_same(one: &[u8], other: &[u8]) -> bool {
     let differ = |(one, other): (&u8, &u8)| one ^ other;
     one.len() == other.len()
         && one.iter().zip(other).map(differ).fold(0, |all, it| all | it) == 0
 }
 
 /// The line of a head that must stand there once.
-fn one<'a>(heads: &'a HeaderMap, name: &HeaderName) -> Option<&'a [u8]> {
+pub(super) fn one<'a>(heads: &'a HeaderMap, name: &HeaderName) -> Option<&'a [u8]> {
     let mut all = heads.get_all(name).iter();
     let first = all.next()?;
     all.next().is_none().then(|| first.as_bytes())
@@ -122,7 +128,7 @@ fn is_own(host: &[u8], port: u16) -> bool {
 
 /// The path below the root: without what follows `?`, decoded, with nothing in it that
 /// means another folder somewhere.
-fn path(target: &Uri) -> Result<String, Refusal> {
+pub(super) fn path(target: &Uri) -> Result<String, Refusal> {
     if target.authority().is_some() {
         return Err(Refusal::Unclear);
     }
@@ -137,7 +143,7 @@ fn path(target: &Uri) -> Result<String, Refusal> {
 }
 
 /// Text with its `%20` turned into letters; `None` where that gives no text.
-fn decoded(text: &str) -> Option<String> {
+pub(super) fn decoded(text: &str) -> Option<String> {
     let mut parts = text.split('%');
     let mut bytes = parts.next()?.as_bytes().to_vec();
     for part in parts {

@@ -2,6 +2,7 @@
 
 use std::convert::Infallible;
 use std::future::{Future, poll_fn};
+use std::net::IpAddr;
 use std::pin::pin;
 use std::sync::Arc;
 use std::task::Poll;
@@ -22,6 +23,7 @@ use super::answer::{Answer, Body, begun};
 use super::lines::{Line, Lines, Stage};
 use super::page::{self, OWN, Said};
 use super::request::{Gate, LARGEST, MOST_LINES, Refusal, Request};
+use super::room::{self, Asked, Room, is_local};
 use super::served::Served;
 use super::{Preview, desk};
 
@@ -35,34 +37,59 @@ const HEARD_OUT: usize = 64 << 10;
 /// The page for an address that does not exist.
 const MISSING: &str = "404.html";
 
+/// Where a call comes in.
+pub(super) enum Door {
+    /// On this machine only: the pages, and the desk.
+    Here(Gate),
+    /// On the local network: what a room has.
+    Room(Arc<Room>),
+}
+
+impl Door {
+    /// Whether somebody at this address is heard at all.
+    fn hears(&self, peer: IpAddr) -> bool {
+        match self {
+            Self::Here(_) => peer.is_loopback(),
+            Self::Room(_) => is_local(peer),
+        }
+    }
+}
+
 /// Takes calls until the preview is stopped.
 pub(super) async fn accept(
     preview: Arc<Preview>,
     listener: std::net::TcpListener,
-    gate: Gate,
+    door: Door,
 ) {
     let Ok(listener) = TcpListener::from_std(listener) else { return };
-    let (lines, gate) = (Lines::default(), Arc::new(gate));
+    let (lines, door) = (Lines::default(), Arc::new(door));
     while !preview.is_stopped() {
-        let Ok((stream, _)) = listener.accept().await else {
+        let Ok((stream, peer)) = listener.accept().await else {
             // Where the machine has no line left, one comes free in a moment.
             tokio::time::sleep(Duration::from_millis(50)).await;
             continue;
         };
-        if let Some(line) = lines.take() {
-            tokio::spawn(call(preview.clone(), stream, gate.clone(), line));
+        if door.hears(peer.ip())
+            && let Some(line) = lines.take()
+        {
+            tokio::spawn(call(preview.clone(), stream, door.clone(), line));
         }
     }
 }
 
 /// Answers one call, unless it has to make room. A browser that hangs up in the middle is
 /// nobody's fault.
-async fn call(preview: Arc<Preview>, stream: TcpStream, gate: Arc<Gate>, line: Line) {
+async fn call(preview: Arc<Preview>, stream: TcpStream, door: Arc<Door>, line: Line) {
     // Without it answers are only later.
     let _ = stream.set_nodelay(true);
     let heard = service_fn(|request: hyper::Request<Incoming>| {
-        let (preview, gate, line) = (&preview, &gate, &line);
-        async move { Ok::<_, Infallible>(answer(preview, gate, line, request).await) }
+        let (preview, door, line) = (&preview, &door, &line);
+        async move {
+            Ok::<_, Infallible>(match &**door {
+                Door::Here(gate) => answer(preview, gate, line, request).await,
+                Door::Room(room) => in_room(preview, room, line, request).await,
+            })
+        }
     });
     let connection = http1::Builder::new()
         .timer(TokioTimer::new())
@@ -123,19 +150,63 @@ async fn called(
     name: String,
     body: Incoming,
 ) -> Result<Answer, Refusal> {
-    let most = desk::most(&name);
-    let whole = timeout(desk::PATIENCE, Limited::new(body, most).collect()).await;
-    let bytes = match whole {
-        Err(_) => return Err(Refusal::Slow),
-        Ok(Err(why)) if why.is::<http_body_util::LengthLimitError>() => {
-            return Err(Refusal::Large);
-        }
-        Ok(Err(_)) => return Err(Refusal::Unclear),
-        Ok(Ok(whole)) => whole.to_bytes(),
-    };
+    let bytes = whole(body, desk::most(&name)).await?;
     line.becomes(Stage::Answered);
     let preview = preview.clone();
     beside(move || desk::call(&preview, &name, &bytes)).await
+}
+
+/// All that a request brings, within bounds.
+async fn whole(body: Incoming, most: usize) -> Result<Bytes, Refusal> {
+    match timeout(PATIENCE, Limited::new(body, most).collect()).await {
+        Err(_) => Err(Refusal::Slow),
+        Ok(Err(why)) if why.is::<http_body_util::LengthLimitError>() => {
+            Err(Refusal::Large)
+        }
+        Ok(Err(_)) => Err(Refusal::Unclear),
+        Ok(Ok(whole)) => Ok(whole.to_bytes()),
+    }
+}
+
+/// The answer to a request from a room, or why it has none.
+async fn in_room(
+    preview: &Arc<Preview>,
+    room: &Arc<Room>,
+    line: &Line,
+    request: hyper::Request<Incoming>,
+) -> Response<Body> {
+    let (parts, body) = request.into_parts();
+    let answer = match room.read(&parts) {
+        Ok(Asked::Mark(class)) => marked(preview, (room, line), class, body).await,
+        Ok(asked) => {
+            line.becomes(Stage::Answered);
+            let (preview, room) = (preview.clone(), room.clone());
+            beside(move || room.answer(&preview, &asked)).await
+        }
+        Err(refusal) => {
+            hear_out(body).await;
+            Err(refusal)
+        }
+    };
+    let words = || preview.show().words.clone();
+    answer.unwrap_or_else(|why| Answer::refused(why, &words())).response()
+}
+
+/// Has a mark of an evening taken in.
+async fn marked(
+    preview: &Arc<Preview>,
+    (room, line): (&Arc<Room>, &Line),
+    class: String,
+    body: Incoming,
+) -> Result<Answer, Refusal> {
+    let bytes = whole(body, room::MOST).await?;
+    line.becomes(Stage::Answered);
+    let (preview, room) = (preview.clone(), room.clone());
+    let marked = move || {
+        let refused = |why| Answer::refused(why, &preview.show().words.clone());
+        room.mark(&preview, &class, &bytes).unwrap_or_else(refused)
+    };
+    beside(marked).await
 }
 
 /// Takes in what a refused request brings, within bounds.

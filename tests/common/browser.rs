@@ -5,7 +5,7 @@
 use std::fs;
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::TcpStream;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::time::{Duration, Instant};
 
@@ -58,7 +58,18 @@ impl Preview {
     }
 
     pub(crate) fn with(content: PathBuf, options: &[&str]) -> Self {
+        Self::within(content, options, ".")
+    }
+
+    /// The same, started in a folder.
+    pub(crate) fn within(
+        content: PathBuf,
+        options: &[&str],
+        folder: impl AsRef<Path>,
+    ) -> Self {
+        let content = fs::canonicalize(content).expect("the course is there");
         let mut run = Command::new(env!("CARGO_BIN_EXE_tourier"))
+            .current_dir(folder)
             .args(["--color", "never", "--content"])
             .arg(&content)
             .arg("preview")

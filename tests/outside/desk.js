@@ -117,6 +117,35 @@ const open = async (page, name) => {
   await page.waitForTimeout(500);
 };
 
+/** Swaps in a recipe that has none, and one more where it has some, both read by the program. */
+async function swaps(page) {
+  const one = async (name, lines) => {
+    await page.locator('#swap').click();
+    await page.locator('#field-name').fill(name);
+    await page.locator('#field-lines').fill(lines);
+    await page.locator('#dialog-do').click();
+    await settled(page);
+    await page.keyboard.press('Control+S');
+    await page.waitForFunction(() => document.getElementById('save').disabled);
+    tally.check(!await page.locator('#faults li.told-error').count(), `a swap is a fault: ${await page.locator('#faults').innerText()}`);
+  };
+  await open(page, 'recipes/rye-loaf.md');
+  await one('sugar', '18 g granulated sugar for honey');
+  await one('no spice', 'without bread spice');
+  const text = disk('recipes/rye-loaf.md');
+  tally.check(text.includes('\nswaps:\n  sugar:\n    - 18 g granulated sugar for honey\n  no spice:\n    - without bread spice\n---\n'), `the swaps are not in the head:\n${text.slice(0, 1200)}`);
+  await open(page, 'classes/evening-3.yaml');
+  tally.check(!await page.locator('#swap').isVisible(), 'a class is offered a swap');
+}
+
+/** What would change is told before publishing, at first that nothing can be said. */
+async function asked(page) {
+  await page.locator('#publish').click();
+  await page.locator('#dialog-body').getByText('not published from here yet').waitFor({ timeout: 60000 });
+  await look(page, 'publish');
+  await page.keyboard.press('Escape');
+}
+
 /** How long the page, then the sheet, takes to follow a letter. */
 async function follow(page) {
   await open(page, LONGEST);
@@ -233,6 +262,8 @@ async function judge(page, name) {
     await look(page, 'wide');
     await write(page);
     await taps(page);
+    await swaps(page);
+    await asked(page);
     await judge(page, '1024 x 700');
     await follow(page);
     await fast(page, Number(process.env.SECONDS_OF_TYPING || 60));

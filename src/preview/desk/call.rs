@@ -51,6 +51,8 @@ pub(in super::super) fn call(preview: &Preview, name: &str, bytes: &[u8]) -> Ans
         "earlier" => asked(bytes).and_then(|one| earlier(desk, &one)),
         "back" => asked(bytes).and_then(|one| back(desk, &one)),
         "differs" => asked(bytes).and_then(|two| differing::told(preview, &two)),
+        "uncommitted" => uncommitted(preview, desk),
+        "would-change" => differing::since(&desk.since),
         "publish" => desk.press.begin(),
         "progress" => desk.press.look(),
         _ => match name.strip_prefix(picture::CALL) {
@@ -137,6 +139,22 @@ fn earlier(desk: &Desk, asked: &Asked) -> Done {
 fn millis(time: SystemTime) -> u64 {
     let since = time.duration_since(UNIX_EPOCH).unwrap_or_default();
     u64::try_from(since.as_millis()).unwrap_or(u64::MAX)
+}
+
+/// What is not yet committed, where the course lies in a repository.
+fn uncommitted(preview: &Preview, desk: &Desk) -> Done {
+    let words = preview.show().words.clone();
+    let said = |one: &store::Uncommitted| {
+        let stands = words.get(match one.stands {
+            store::Stands::New => "desk-new",
+            store::Stands::Changed => "desk-changed",
+            store::Stands::Gone => "desk-gone",
+        });
+        json!({ "path": one.path, "stands": stands })
+    };
+    let files = store::uncommitted(&desk.content);
+    let files = files.map(|files| files.iter().map(said).collect::<Vec<_>>());
+    Ok((StatusCode::OK, json!({ "files": files })))
 }
 
 /// An earlier save that is asked for.

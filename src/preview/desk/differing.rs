@@ -9,7 +9,7 @@ use crate::said;
 use crate::sheet::Units;
 use crate::words::Words;
 
-use super::super::{Opened, Preview, Typed};
+use super::super::{Opened, Preview, Since, Typed, Unopened};
 use super::call::{Done, Undone};
 
 /// Two states of one text.
@@ -25,14 +25,36 @@ pub(super) struct Two {
 pub(super) fn told(preview: &Preview, two: &Two) -> Done {
     let old = sound(preview, &two.path, &two.old)?;
     let new = sound(preview, &two.path, &two.new)?;
-    let (Some(old), Some(new)) = (old, new) else {
-        return Ok((StatusCode::OK, json!({ "sound": false, "changes": [] })));
+    let (Some(old), Some(new)) = (old, new) else { return Ok(unsound()) };
+    Ok(all(&old, &new))
+}
+
+/// What would change for students, were the course published now. Where it was not published
+/// from here yet nothing can be said of it.
+pub(super) fn since(since: &Since) -> Done {
+    let Some([old, new]) = since().map_err(unopened)? else {
+        return Ok((StatusCode::OK, json!({ "known": false })));
     };
+    if old.edition.stops() || new.edition.stops() {
+        return Ok(unsound());
+    }
+    Ok(all(&old, &new))
+}
+
+fn unsound() -> (StatusCode, Value) {
+    (StatusCode::OK, json!({ "known": true, "sound": false, "changes": [] }))
+}
+
+fn unopened(why: Unopened) -> Undone {
+    Undone::Told(said!("desk-why", why = why.0))
+}
+
+fn all(old: &Opened, new: &Opened) -> (StatusCode, Value) {
     let changes = between(&old.edition, &new.edition, &new.words);
     let units = new.edition.first_units();
     let all = changes.recipes.iter().chain(&changes.techniques);
     let all: Vec<Value> = all.map(|entry| told_of(entry, units, &new.words)).collect();
-    Ok((StatusCode::OK, json!({ "sound": true, "changes": all })))
+    (StatusCode::OK, json!({ "known": true, "sound": true, "changes": all }))
 }
 
 fn told_of(entry: &Entry, units: Units, words: &Words) -> Value {
@@ -49,6 +71,6 @@ fn told_of(entry: &Entry, units: Units, words: &Words) -> Value {
 fn sound(preview: &Preview, path: &str, text: &str) -> Result<Option<Opened>, Undone> {
     let typed = Typed::from([(path.to_owned(), text.to_owned())]);
     let opened = (preview.open)(&typed);
-    let opened = opened.map_err(|why| Undone::Told(said!("desk-why", why = why.0)))?;
+    let opened = opened.map_err(unopened)?;
     Ok((!opened.edition.stops()).then_some(opened))
 }

@@ -15,13 +15,12 @@ mod typed;
 
 use std::path::PathBuf;
 use std::sync::Arc;
-use std::time::Duration;
 
 use hyper::StatusCode;
 
 use super::answer::Answer;
 use super::page::{self, OWN};
-use super::{Preview, Publish};
+use super::{Preview, Publish, Since};
 
 use press::Press;
 use typed::Desktop;
@@ -32,15 +31,15 @@ pub(super) const CALLS: &str = ".preview/desk/do/";
 const FILES: &str = "desk/";
 /// A call may bring so many bytes: every text of a large recipe folder, and no more.
 const MOST: usize = 8 << 20;
-/// How long a call may take to bring what it brings.
-pub(super) const PATIENCE: Duration = Duration::from_secs(10);
 
 const PAGE: &str = include_str!("page/desk.html");
 /// What the page is made of besides.
-const PARTS: [(&str, &str); 17] = [
+const PARTS: [(&str, &str); 20] = [
     ("calls.js", include_str!("page/calls.js")),
+    ("commits.js", include_str!("page/commits.js")),
     ("desk.css", include_str!("page/desk.css")),
     ("desk.js", include_str!("page/desk.js")),
+    ("differs.js", include_str!("page/differs.js")),
     ("dialog.js", include_str!("page/dialog.js")),
     ("drafts.js", include_str!("page/drafts.js")),
     ("earlier.js", include_str!("page/earlier.js")),
@@ -53,6 +52,7 @@ const PARTS: [(&str, &str); 17] = [
     ("fields.js", include_str!("page/fields.js")),
     ("picture.js", include_str!("page/picture.js")),
     ("publish.js", include_str!("page/publish.js")),
+    ("swap.js", include_str!("page/swap.js")),
     ("step.js", include_str!("page/step.js")),
     ("view.js", include_str!("page/view.js")),
 ];
@@ -64,6 +64,7 @@ pub struct Desk {
     pub(super) key: String,
     desktop: Desktop,
     press: Arc<Press>,
+    since: Since,
 }
 
 /// That the machine gives nothing that cannot be guessed.
@@ -71,16 +72,17 @@ pub struct Desk {
 pub struct NoKey(pub String);
 
 impl Desk {
-    /// A desk for the texts below `content`, which has the course published by `publish`.
+    /// A desk for the texts below `content`, which has the course published by `publish`, and
+    /// opened as it was then by `since`.
     ///
     /// # Errors
     /// Where the machine gives nothing that cannot be guessed.
-    pub fn new(content: PathBuf, publish: Publish) -> Result<Self, NoKey> {
+    pub fn new(content: PathBuf, publish: Publish, since: Since) -> Result<Self, NoKey> {
         let mut key = [0; 24];
         getrandom::fill(&mut key).map_err(|error| NoKey(error.to_string()))?;
         let key = crate::encode::hex(&key);
         let press = Arc::new(Press::new(publish));
-        Ok(Self { content, key, desktop: Desktop::default(), press })
+        Ok(Self { content, key, desktop: Desktop::default(), press, since })
     }
 
     /// The address below the preview's own, of the desk itself or of the course, from which

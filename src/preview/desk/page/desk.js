@@ -6,11 +6,13 @@ import { phrases } from "./phrases.js";
 import * as drafts from "./drafts.js";
 import * as view from "./view.js";
 import { begin } from "./begin.js";
+import { commits } from "./commits.js";
 import { earlier } from "./earlier.js";
 import { explains, offers } from "./offers.js";
 import { pictured } from "./picture.js";
 import { publish } from "./publish.js";
 import { cut, step } from "./step.js";
+import { swap } from "./swap.js";
 
 const PAUSE = 60;
 const state = at("state");
@@ -96,6 +98,7 @@ async function save() {
     Object.assign(text, { mark: answer.mark, saved: mine });
     drafts.keep(text, editor);
     look();
+    commits();
   } catch (why) {
     say(why.message);
   }
@@ -122,6 +125,7 @@ async function open(path, spot) {
     const left = drafts.left(path);
     Object.assign(text, { path, mark: stands.mark, saved: stands.text ?? "", outline: [] });
     at("texts").value = path;
+    at("swap").hidden = !/^recipes\/[^/]+\.md$/.test(path);
     const unsaved = left && left.text !== text.saved;
     const same = unsaved && left.mark === stands.mark;
     editor.open(path, same ? left.text : text.saved, left?.state);
@@ -179,8 +183,10 @@ at("new").addEventListener("click", async () => {
 });
 at("step").addEventListener("click", () => step(editor));
 at("cut").addEventListener("click", () => cut(editor, at("panel")));
+at("swap").addEventListener("click", () => swap(editor));
 at("publish").addEventListener("click", () => publish(look()));
-pictured(editor, at("editor"), at("picture"), at("chooser"));
+pictured(editor, at("editor"), [[at("picture"), at("chooser")], [at("camera"), at("lens")]]);
+commits();
 at("side-text").addEventListener("click", () => side(false));
 at("side-page").addEventListener("click", () => side(true));
 document.addEventListener("keydown", (event) => {

@@ -1,6 +1,7 @@
 // Saves that are kept: each beside what stands in the editor, with what differs in a reader's
 // words, to be brought back.
 import { call, make, word } from "./calls.js";
+import { differs } from "./differs.js";
 import { ask } from "./dialog.js";
 
 const when = (time) => new Date(time).toLocaleString(document.documentElement.lang);
@@ -9,12 +10,12 @@ const when = (time) => new Date(time).toLocaleString(document.documentElement.la
 export async function earlier(path, editor) {
   const kept = (await call("earlier", { path })).earlier;
   const list = make("ul", { className: "kept" });
-  const differs = make("div", { ariaLive: "polite" });
+  const shown = make("div", { ariaLive: "polite" });
   let chosen = null;
   const choose = async (one, button) => {
     list.querySelectorAll("button").forEach((it) => it.setAttribute("aria-pressed", String(it === button)));
     chosen = (await call("back", { path, name: one.name })).text;
-    differs.replaceChildren(...await told(path, editor.text(), chosen));
+    shown.replaceChildren(...await told(path, editor.text(), chosen));
   };
   for (const one of kept) {
     const button = make("button", { type: "button", className: "quiet", textContent: when(one.time) });
@@ -23,7 +24,7 @@ export async function earlier(path, editor) {
     list.append(make("li", {}, button));
   }
   const about = make("p", { textContent: word(kept.length ? "desk-earlier-about" : "desk-earlier-none") });
-  const back = await ask(word("desk-earlier"), [about, list, differs], kept.length ? word("desk-back") : null);
+  const back = await ask(word("desk-earlier"), [about, list, shown], kept.length ? word("desk-back") : null);
   if (back && chosen !== null) editor.replace(chosen);
   editor.focus();
 }
@@ -31,11 +32,5 @@ export async function earlier(path, editor) {
 /** What would change with it. */
 async function told(path, old, chosen) {
   if (old === chosen) return [make("p", { textContent: word("desk-same") })];
-  const { sound, changes } = await call("differs", { path, old, new: chosen });
-  if (!sound) return [make("p", { textContent: word("desk-unsound") })];
-  if (!changes.length) return [make("p", { textContent: word("desk-same-read") })];
-  return changes.flatMap((entry) => [
-    make("h3", { textContent: [entry.title, entry.became].filter(Boolean).join(": ") }),
-    make("ul", {}, ...entry.lines.map((text) => make("li", { textContent: text }))),
-  ]);
+  return differs(await call("differs", { path, old, new: chosen }));
 }

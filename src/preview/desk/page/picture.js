@@ -23,7 +23,7 @@ async function take(editor, file, spot) {
 const pictures = (data) => [...(data?.files ?? [])].filter((file) => /^image\//.test(file.type));
 
 /** Takes pictures that come to the text. */
-export function pictured(editor, place, button, chooser) {
+export function pictured(editor, place, choosers) {
   const all = async (files, spot) => { for (const file of files) await take(editor, file, spot); };
   const heard = (event) => {
     const files = pictures(event.dataTransfer ?? event.clipboardData);
@@ -36,6 +36,8 @@ export function pictured(editor, place, button, chooser) {
   place.addEventListener("drop", heard, true);
   place.addEventListener("paste", heard, true);
   place.addEventListener("dragover", (event) => { if (event.dataTransfer?.types.includes("Files")) event.preventDefault(); }, true);
-  button.addEventListener("click", () => chooser.click());
-  chooser.addEventListener("change", () => { const files = [...chooser.files]; chooser.value = ""; all(files, editor.caret()); });
+  for (const [button, chooser] of choosers) {
+    button.addEventListener("click", () => chooser.click());
+    chooser.addEventListener("change", () => { const files = [...chooser.files]; chooser.value = ""; all(files, editor.caret()); });
+  }
 }

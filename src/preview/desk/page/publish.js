@@ -1,5 +1,6 @@
 // Publishing: how far it has come, and what was made.
 import { call, make, word } from "./calls.js";
+import { differs } from "./differs.js";
 import { ask } from "./dialog.js";
 
 const LOOK = 250;
@@ -7,7 +8,11 @@ const LOOK = 250;
 /** Publishes what is saved. */
 export async function publish(unsaved) {
   const about = make("p", { textContent: word(unsaved ? "desk-publish-unsaved" : "desk-publish-about") });
-  if (!await ask(word("desk-publish"), [about], word("desk-publish-do"))) return;
+  const change = make("div", { ariaLive: "polite" });
+  const told = call("would-change").then(differs, (why) => [make("p", { textContent: why.message })]);
+  told.then((lines) => change.replaceChildren(...lines));
+  const head = make("h3", { textContent: word("desk-would-change") });
+  if (!await ask(word("desk-publish"), [about, head, change], word("desk-publish-do"))) return;
   const bar = make("progress", { max: 1, value: 0, ariaLabel: word("desk-publish") });
   const said = make("ul", { role: "status" });
   const over = ask(word("desk-publish"), [bar, said], null);
