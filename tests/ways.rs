@@ -392,6 +392,90 @@ fn random_recipes_in_random_ways() {
     }
 }
 
+/// Random recipes with `or`, `if you like` and a swap at once, in several of these ways at once: the
+/// way weighs what is taken, to the gram; it has the allergens of all that is in it, and of nothing
+/// that its own lines no longer offer; the recipe as written has those of every way.
+#[test]
+fn random_choices_of_several_ways() {
+    let mut dice = Dice(11);
+    let mut tried = 0;
+    for round in 0..60 {
+        let mut things: Vec<&str> = Vec::new();
+        while things.len() < 9 {
+            let thing = THINGS[dice.roll(THINGS.len())];
+            if !things.contains(&thing) {
+                things.push(thing);
+            }
+        }
+        let grams: Vec<usize> = (0..6).map(|_| 5 + dice.roll(400)).collect();
+        let lines = format!(
+            "    - {} g {} or {}\n    - {} g {} or {}\n    - {} g {}, if you like\n    - {} g {}, if you like\n    - {} g {}\n",
+            grams[0],
+            things[0],
+            things[1],
+            grams[1],
+            things[2],
+            things[3],
+            grams[2],
+            things[4],
+            grams[3],
+            things[5],
+            grams[4],
+            things[6],
+        );
+        let swap =
+            format!("  other:\n    - {} g {} for {}\n", grams[5], things[7], things[6]);
+        let text = format!(
+            "---\ntitle: t\nsummary: s\nmakes: 10 g\nformula:\n  dough:\n{lines}swaps:\n{swap}---\n"
+        );
+        let all = edition(&text, &[]);
+        let recipe = &all.content.recipes[0];
+        let offered: Vec<String> =
+            ways(recipe, all.book()).into_iter().map(|way| way.name).collect();
+        assert_eq!(offered.len(), 5, "{offered:?} {text}");
+        // Swaps come first, then the choices in order of their lines, then what may go.
+        let does: Vec<bool> = (0..5).map(|_| dice.roll(2) == 1).collect();
+        let asked: Vec<&str> = offered
+            .iter()
+            .zip(&does)
+            .filter(|(_, it)| **it)
+            .map(|(way, _)| &**way)
+            .collect();
+        let way = in_ways(recipe, &asked, all.book())
+            .unwrap_or_else(|why| panic!("{round}: {why:?} {asked:?} {text}"));
+        let mut taken = vec![
+            if does[1] { things[1] } else { things[0] },
+            if does[2] { things[3] } else { things[2] },
+            if does[0] { things[7] } else { things[6] },
+        ];
+        let mut sum = grams[0] + grams[1] + if does[0] { grams[5] } else { grams[4] };
+        for at in [0, 1] {
+            if !does[3 + at] {
+                taken.push(things[4 + at]);
+                sum += grams[2 + at];
+            }
+        }
+        assert_eq!(
+            total(&way, &all),
+            Exact::from_integer(sum.into()),
+            "{asked:?} {text}"
+        );
+        let found = names(&way, &all);
+        assert!(own(&taken).is_subset(&found), "{asked:?} {found:?} {text}");
+        let mut open = taken;
+        for (at, other) in [(0, 1), (2, 3)] {
+            if !does[1 + at / 2] {
+                open.push(things[other]);
+            }
+        }
+        assert!(found.is_subset(&own(&open)), "{asked:?} {found:?} {text}");
+        let written = names(recipe, &all);
+        assert!(found.is_subset(&written), "{asked:?} {found:?} {written:?} {text}");
+        tried += usize::from(asked.len() > 1);
+    }
+    assert!(tried > 30, "{tried} rounds with two ways or more at once");
+}
+
 /// Whole printed recipes of the public domain (`tests/printed`, each with its source) in every way
 /// that their lines leave: the other is taken in the same measure, everything else stays, and the
 /// recipe as printed has the allergens of each.
