@@ -162,6 +162,69 @@ fn other_numbers_are_never_shown() {
     }
 }
 
+/// Another way to do a step, with other kit, has its own words in the second language too: beside
+/// the step, and on the page of the recipe as it is made so; never the step's words for other kit.
+#[test]
+fn other_kit_is_told_in_the_second_language() {
+    let by_hand = "\n~~~ticket by hand\nhands: 20 min\nuntil: it stretches\n~~~\nKnead {dough} on the bench.\n";
+    let recipe = RECIPE
+        .replace("formula:", "own page: [by hand]\nformula:")
+        .replace("for 5 minutes.", "by machine.")
+        .replace("taste the dough.\n", &format!("taste the dough.\n{by_hand}"));
+    let bare = Course::new(&recipe, None);
+    let text = french(&bare).replace("pendant 5 minutes", "à la machine");
+    let mark = |name: &str| {
+        bare.edition.content.recipe("loaf").expect("a loaf").marks[name].clone()
+    };
+    let sources = |course: &Course, told: &[&str], never: &[&str]| {
+        let further = course.further();
+        let beside = sheet(&further.edition, &further.words, "loaf");
+        let mut all = further.edition.content.recipes.iter();
+        let made_so = all.find(|recipe| recipe.way.is_some()).expect("a page of its own");
+        let page = sheet(&further.edition, &further.words, &made_so.name);
+        let step = |sheet: &Sheet| {
+            let part = serde_json::to_value(&sheet.parts[0]).expect("a step");
+            part.to_string()
+        };
+        let others =
+            serde_json::to_value(&beside.parts[0]).expect("a step")["others"].to_string();
+        for text in told {
+            assert!(others.contains(text), "{text}: {others}");
+            assert!(step(&page).contains(text), "{text}: {}", step(&page));
+        }
+        for text in never {
+            assert!(!step(&page).contains(text), "{text}: {}", step(&page));
+        }
+        assert!(step(&page).contains("caution"), "{}", step(&page));
+    };
+    // Without them, the first language's, and it is pointed out.
+    let course = Course::new(&recipe, Some(&text));
+    assert_eq!(course.faults(), ["translation-missing"]);
+    sources(&course, &["on the bench"], &["à la machine", "elle est lisse"]);
+    // With them, those.
+    let own = format!(
+        "\n~~~ticket by hand\nmark: {}\nuntil: elle s’étire\n~~~\nPétrissez {{pâte}} à la main.\n",
+        mark("mix by hand")
+    );
+    let told =
+        text.replace("goûtez pas la pâte.\n", &format!("goûtez pas la pâte.\n{own}"));
+    let course = Course::new(&recipe, Some(&told));
+    assert_eq!(course.faults(), [""; 0]);
+    sources(&course, &["à la main", "elle s’étire"], &["à la machine", "on the bench"]);
+    // Made from an older text, they are shown, and it is pointed out.
+    let course = Course::new(&recipe.replace("on the bench", "on a board"), Some(&told));
+    assert_eq!(course.faults(), ["translation-behind"]);
+    // With other numbers they are not.
+    let course =
+        Course::new(&recipe, Some(&told.replace("à la main", "9 minutes à la main")));
+    assert_eq!(course.faults(), ["translation-numbers"]);
+    sources(&course, &["on the bench"], &["à la machine"]);
+    // What it is to be another way of is named.
+    let course =
+        Course::new(&recipe, Some(&told.replace("ticket by hand", "ticket by hnad")));
+    assert!(course.faults().contains(&"translation-unknown"));
+}
+
 #[test]
 fn what_translates_nothing_is_an_error() {
     for (from, to, name) in [

@@ -392,6 +392,32 @@ fn random_recipes_in_random_ways() {
     }
 }
 
+/// A random recipe with two lines that leave a choice, two of what may be left out, one with a swap;
+/// what its lines name, and their grams.
+fn with_choices(dice: &mut Dice) -> (String, Vec<&'static str>, Vec<usize>) {
+    let mut things: Vec<&str> = Vec::new();
+    while things.len() < 8 {
+        let thing = THINGS[dice.roll(THINGS.len())];
+        if !things.contains(&thing) {
+            things.push(thing);
+        }
+    }
+    let grams: Vec<usize> = (0..6).map(|_| 5 + dice.roll(400)).collect();
+    let lines = [
+        format!("{} g {} or {}", grams[0], things[0], things[1]),
+        format!("{} g {} or {}", grams[1], things[2], things[3]),
+        format!("{} g {}, if you like", grams[2], things[4]),
+        format!("{} g {}, if you like", grams[3], things[5]),
+        format!("{} g {}", grams[4], things[6]),
+    ];
+    let lines: String = lines.iter().map(|line| format!("    - {line}\n")).collect();
+    let swap = format!("    - {} g {} for {}\n", grams[5], things[7], things[6]);
+    let text = format!(
+        "---\ntitle: t\nsummary: s\nmakes: 10 g\nformula:\n  dough:\n{lines}swaps:\n  other:\n{swap}---\n"
+    );
+    (text, things, grams)
+}
+
 /// Random recipes with `or`, `if you like` and a swap at once, in several of these ways at once: the
 /// way weighs what is taken, to the gram; it has the allergens of all that is in it, and of nothing
 /// that its own lines no longer offer; the recipe as written has those of every way.
@@ -400,34 +426,7 @@ fn random_choices_of_several_ways() {
     let mut dice = Dice(11);
     let mut tried = 0;
     for round in 0..60 {
-        let mut things: Vec<&str> = Vec::new();
-        while things.len() < 9 {
-            let thing = THINGS[dice.roll(THINGS.len())];
-            if !things.contains(&thing) {
-                things.push(thing);
-            }
-        }
-        let grams: Vec<usize> = (0..6).map(|_| 5 + dice.roll(400)).collect();
-        let lines = format!(
-            "    - {} g {} or {}\n    - {} g {} or {}\n    - {} g {}, if you like\n    - {} g {}, if you like\n    - {} g {}\n",
-            grams[0],
-            things[0],
-            things[1],
-            grams[1],
-            things[2],
-            things[3],
-            grams[2],
-            things[4],
-            grams[3],
-            things[5],
-            grams[4],
-            things[6],
-        );
-        let swap =
-            format!("  other:\n    - {} g {} for {}\n", grams[5], things[7], things[6]);
-        let text = format!(
-            "---\ntitle: t\nsummary: s\nmakes: 10 g\nformula:\n  dough:\n{lines}swaps:\n{swap}---\n"
-        );
+        let (text, things, grams) = with_choices(&mut dice);
         let all = edition(&text, &[]);
         let recipe = &all.content.recipes[0];
         let offered: Vec<String> =
@@ -435,25 +434,21 @@ fn random_choices_of_several_ways() {
         assert_eq!(offered.len(), 5, "{offered:?} {text}");
         // Swaps come first, then the choices in order of their lines, then what may go.
         let does: Vec<bool> = (0..5).map(|_| dice.roll(2) == 1).collect();
-        let asked: Vec<&str> = offered
-            .iter()
-            .zip(&does)
-            .filter(|(_, it)| **it)
-            .map(|(way, _)| &**way)
-            .collect();
+        let asked = offered.iter().zip(&does).filter(|(_, it)| **it);
+        let asked: Vec<&str> = asked.map(|(way, _)| &**way).collect();
         let way = in_ways(recipe, &asked, all.book())
             .unwrap_or_else(|why| panic!("{round}: {why:?} {asked:?} {text}"));
+        let either =
+            |does: bool, [one, other]: [usize; 2]| if does { other } else { one };
         let mut taken = vec![
-            if does[1] { things[1] } else { things[0] },
-            if does[2] { things[3] } else { things[2] },
-            if does[0] { things[7] } else { things[6] },
+            things[either(does[1], [0, 1])],
+            things[either(does[2], [2, 3])],
+            things[either(does[0], [6, 7])],
         ];
-        let mut sum = grams[0] + grams[1] + if does[0] { grams[5] } else { grams[4] };
-        for at in [0, 1] {
-            if !does[3 + at] {
-                taken.push(things[4 + at]);
-                sum += grams[2 + at];
-            }
+        let mut sum = grams[0] + grams[1] + grams[either(does[0], [4, 5])];
+        for at in [0, 1].into_iter().filter(|at| !does[3 + at]) {
+            taken.push(things[4 + at]);
+            sum += grams[2 + at];
         }
         assert_eq!(
             total(&way, &all),
@@ -462,13 +457,10 @@ fn random_choices_of_several_ways() {
         );
         let found = names(&way, &all);
         assert!(own(&taken).is_subset(&found), "{asked:?} {found:?} {text}");
-        let mut open = taken;
-        for (at, other) in [(0, 1), (2, 3)] {
-            if !does[1 + at / 2] {
-                open.push(things[other]);
-            }
-        }
-        assert!(found.is_subset(&own(&open)), "{asked:?} {found:?} {text}");
+        // A line that still leaves its choice has the allergens of both.
+        let open = [(1, 1), (2, 3)].into_iter().filter(|(way, _)| !does[*way]);
+        taken.extend(open.map(|(_, other)| things[other]));
+        assert!(found.is_subset(&own(&taken)), "{asked:?} {found:?} {text}");
         let written = names(recipe, &all);
         assert!(found.is_subset(&written), "{asked:?} {found:?} {written:?} {text}");
         tried += usize::from(asked.len() > 1);

@@ -497,7 +497,9 @@ fn safe(step: &Step, own: &Step) -> Vec<Block<Brace>> {
 fn done_so(step: &Step, other: &Alternative) -> Step {
     let own = &other.step;
     let prose = if own.prose.is_empty() { step.prose.clone() } else { safe(step, own) };
+    let has_words = !own.prose.is_empty() || own.until.is_some();
     Step {
+        done_with: has_words.then(|| other.name.value.clone()),
         title: step.title.clone(),
         until: own.until.clone().or_else(|| step.until.clone()),
         prose,

@@ -54,7 +54,7 @@ pub use step::{
 };
 pub use technique::{Demonstration, Line, OwnFrame, OwnShape, Technique};
 pub use translation::{
-    TranslatedEntry, TranslatedPart, TranslatedText, Translation, Untold,
+    TranslatedEntry, TranslatedOther, TranslatedPart, TranslatedText, Translation, Untold,
 };
 pub use way::{Change, InWay, Swap, Target};
 

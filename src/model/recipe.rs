@@ -205,6 +205,11 @@ impl Makes {
 pub const MOST_SIZES: usize = 6;
 
 impl Recipe {
+    /// The key of the mark of another way to do a step.
+    pub fn mark_key(step: &str, way: &str) -> String {
+        format!("{step} {}", way.to_lowercase())
+    }
+
     /// The language of its title and summary, where it is not the edition's.
     pub fn title_in(&self) -> Option<&str> {
         let untold = self.untold.as_ref().filter(|untold| untold.head)?;

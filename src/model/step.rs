@@ -94,6 +94,8 @@ pub struct Step {
     pub sheeter: Option<Place>,
     /// Other ways to do it, with other kit.
     pub others: Vec<Alternative>,
+    /// The other kit whose own words these are, in a recipe as it is done with that.
+    pub done_with: Option<String>,
     /// What is said to the student.
     pub prose: Vec<Block<Brace>>,
     /// The ticket.

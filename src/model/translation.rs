@@ -56,6 +56,28 @@ pub struct TranslatedPart {
     pub until: Option<Vec<Inline<Brace>>>,
     /// What is said to the student.
     pub prose: Vec<Block<Brace>>,
+    /// The other ways to do the step.
+    pub others: Vec<TranslatedOther>,
+}
+
+/// Another way to do a step, with other kit.
+#[derive(Clone, Debug)]
+pub struct TranslatedOther {
+    /// What it is called in the original.
+    pub of: Placed<String>,
+    /// The mark of the original that it was made from.
+    pub mark: Option<Placed<String>>,
+    /// How to tell that the step is done.
+    pub until: Option<Vec<Inline<Brace>>>,
+    /// What is said to the student.
+    pub prose: Vec<Block<Brace>>,
+}
+
+impl TranslatedOther {
+    /// Whether it translates the way of this name.
+    pub fn is_called(&self, name: &str) -> bool {
+        self.of.value.to_lowercase() == name.to_lowercase()
+    }
 }
 
 /// One word of the trade in a second language.

@@ -76,12 +76,14 @@ struct Step {
     changed: Vec<String>,
 }
 
-/// Another way to do a step: its name, its rows as a step has them, how to tell that it is done.
+/// Another way to do a step: its name, its rows as a step has them, how to tell that it is done,
+/// its own words.
 #[derive(Serialize)]
 struct Other {
     name: String,
     ticket: Vec<[String; 3]>,
     until: Option<String>,
+    prose: Vec<Block<String>>,
 }
 
 /// A drawing in the chosen units.
@@ -204,8 +206,8 @@ fn step(job: &Job, step: &StepSheet) -> Step {
 fn others(job: &Job, step: &StepSheet) -> Vec<Other> {
     let alike = |other: &OtherSheet, of: &StepSheet| {
         let same = |it: &OtherSheet| {
-            (&it.name, &it.ticket, &it.until)
-                == (&other.name, &other.ticket, &other.until)
+            (&it.name, &it.ticket, &it.until, &it.prose)
+                == (&other.name, &other.ticket, &other.until, &other.prose)
         };
         of.others.iter().any(same)
     };
@@ -226,6 +228,7 @@ fn others(job: &Job, step: &StepSheet) -> Vec<Other> {
             },
             ticket: rows(job, &other.ticket),
             until: other.until.as_deref().map(|it| bind(job.units.of(it))),
+            prose: prose(job, &other.prose),
         })
     };
     let told = step.others.iter().filter(|_| job.kind != HandoutKind::Bench);

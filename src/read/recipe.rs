@@ -554,20 +554,7 @@ fn read_body(
                 step.prose = content;
                 recipe.unread.method |= !ticket::read(&text, &mut step, words, faults);
                 for other in part.others {
-                    let whole = alternative::read(
-                        other.name,
-                        &other.ticket,
-                        &mut step,
-                        words,
-                        faults,
-                    );
-                    recipe.unread.method |= !whole;
-                    let (from, to) = (other.prose.start, other.prose.end);
-                    let place = place.part(from, to);
-                    let prose = prose::read(&body[from..to], &place, faults);
-                    alternative::told(&mut step, prose.blocks);
-                    recipe.pictures.extend(prose.pictures);
-                    recipe.links.extend(prose.links);
+                    read_other(other, (body, place), &mut step, recipe, words, faults);
                 }
                 recipe.parts.push(Part::Step(Box::new(step)));
             }
@@ -577,6 +564,27 @@ fn read_body(
     name_apart(recipe, faults);
     super::divide::settle(recipe);
     super::days::settle(recipe, faults);
+}
+
+/// Reads another way to do a step, from the body and its place.
+fn read_other(
+    other: body::Other,
+    (body, place): (&str, &Place),
+    step: &mut Step,
+    recipe: &mut Recipe,
+    words: &Lexicon,
+    faults: &mut Vec<Fault>,
+) {
+    let written = &body[other.prose.clone()];
+    let own = mark(&[written, until(&other.ticket.value)]);
+    recipe.marks.insert(Recipe::mark_key(&step.name, &other.name.value), own);
+    let whole = alternative::read(other.name, &other.ticket, step, words, faults);
+    recipe.unread.method |= !whole;
+    let place = place.part(other.prose.start, other.prose.end);
+    let prose = prose::read(written, &place, faults);
+    alternative::told(step, prose.blocks);
+    recipe.pictures.extend(prose.pictures);
+    recipe.links.extend(prose.links);
 }
 
 /// What a ticket says of how to tell that the step is done, as it is written.
@@ -673,6 +681,7 @@ fn new_step(title: Placed<String>, place: Place) -> Step {
         friction: None,
         sheeter: None,
         others: Vec::new(),
+        done_with: None,
         prose: Vec::new(),
         place,
     }

@@ -3,7 +3,9 @@
 use std::sync::Arc;
 
 use crate::fault::{Fault, Place, Placed};
-use crate::model::{Inline, TranslatedEntry, TranslatedPart, TranslatedText};
+use crate::model::{
+    Inline, TranslatedEntry, TranslatedOther, TranslatedPart, TranslatedText,
+};
 use crate::said;
 
 use super::fields::{Fields, entries_of};
@@ -15,6 +17,8 @@ use super::{body, prose};
 const HEAD: [&str; 3] = ["title", "summary", "mark"];
 /// What a ticket in it may say.
 const TICKET: [&str; 3] = ["translates", "mark", "until"];
+/// What the ticket of another way to do a step may say in it: it has its name.
+const OTHER: [&str; 2] = ["mark", "until"];
 /// What an entry of a translated glossary may say.
 const ENTRY: [&str; 4] = ["word", "mark", "also", "means"];
 
@@ -89,7 +93,17 @@ fn parts(body: &str, place: &Place, read: &mut TranslatedText, faults: &mut Vec<
         };
         let mut ticket = Ticket::default();
         if let Some(text) = &part.ticket {
-            ticket.read(text, faults);
+            ticket.read(text, &TICKET, faults);
+        }
+        let mut others = Vec::new();
+        for other in part.others {
+            let at = place.part(other.prose.start, other.prose.end);
+            let prose = prose::read(&body[other.prose.clone()], &at, faults);
+            read.links.extend(prose.links);
+            let mut ticket = Ticket::default();
+            ticket.read(&other.ticket, &OTHER, faults);
+            let (mark, until, prose) = (ticket.mark, ticket.until, prose.blocks);
+            others.push(TranslatedOther { of: other.name, mark, until, prose });
         }
         // What it translates is never told by its place.
         let Some(of) = ticket.translates else {
@@ -101,7 +115,7 @@ fn parts(body: &str, place: &Place, read: &mut TranslatedText, faults: &mut Vec<
             continue;
         };
         let (mark, until, prose) = (ticket.mark, ticket.until, prose.blocks);
-        read.parts.push(TranslatedPart { title, of, mark, until, prose });
+        read.parts.push(TranslatedPart { title, of, mark, until, prose, others });
     }
 }
 
@@ -113,11 +127,18 @@ struct Ticket {
 }
 
 impl Ticket {
-    fn read(&mut self, ticket: &Placed<String>, faults: &mut Vec<Fault>) {
-        for line in lines(ticket, &TICKET, faults) {
+    fn read(
+        &mut self,
+        ticket: &Placed<String>,
+        keys: &[&'static str],
+        faults: &mut Vec<Fault>,
+    ) {
+        for line in lines(ticket, keys, faults) {
             let (key, value) = (line.key, line.value);
             match key.value.as_str() {
-                "translates" => self.translates = Some(value),
+                "translates" if keys.contains(&"translates") => {
+                    self.translates = Some(value);
+                }
                 "mark" => self.mark = Some(value),
                 "until" => self.until = Some(prose::cue(&value, faults)),
                 _ => {

@@ -59,6 +59,15 @@ pub(super) fn of_part(part: &TranslatedPart) -> Prose<'_> {
     }
 }
 
+/// Another way to do a step, in the original or translated, by its name.
+pub(super) fn of_other<'a>(
+    name: &'a str,
+    until: Option<&'a [Inline<Brace>]>,
+    blocks: &'a [Block<Brace>],
+) -> Prose<'a> {
+    Prose { titles: [name, ""], until, blocks }
+}
+
 pub(super) fn of_heading<'a>(title: &'a str, blocks: &'a [Block<Brace>]) -> Prose<'a> {
     Prose { titles: [title, ""], until: None, blocks }
 }

@@ -4,8 +4,8 @@ use std::collections::BTreeSet;
 
 use crate::fault::{Fault, Place, Placed, nearest};
 use crate::model::{
-    AlsoIn, Amount, Content, Ingredient, Makes, Part, Recipe, Technique, TranslatedText,
-    Translation,
+    AlsoIn, Alternative, Amount, Content, Ingredient, Makes, Part, Recipe, Step,
+    Technique, TranslatedPart, TranslatedText, Translation,
 };
 use crate::pantry::Pantry;
 use crate::said;
@@ -176,8 +176,50 @@ impl Gaps<'_> {
                 written: found.mark.as_ref(),
                 place: &found.title.place,
             });
+            if let Part::Step(step) = part {
+                self.others(recipe, step, found);
+            }
         }
         self.missing_parts(recipe, text, &known);
+    }
+
+    /// The other ways to do a step, those that have words of their own.
+    fn others(&mut self, recipe: &Recipe, step: &Step, found: &TranslatedPart) {
+        let own =
+            |it: &&Alternative| !it.step.prose.is_empty() || it.step.until.is_some();
+        let written: Vec<&Alternative> = step.others.iter().filter(own).collect();
+        let mark = |name: &str| {
+            let key = Recipe::mark_key(&step.name, name);
+            recipe.marks.get(&key).map_or("", String::as_str)
+        };
+        for other in &found.others {
+            let Some(own) = written.iter().find(|it| other.is_called(&it.name.value))
+            else {
+                let known = written.iter().map(|it| it.name.value.as_str());
+                let near = nearest(&other.of.value, known).unwrap_or("").to_owned();
+                self.faults.push(unknown(&other.of, &near));
+                continue;
+            };
+            let (name, step) = (&own.name.value, &own.step);
+            self.pair(&Pair {
+                original: compare::of_other(name, step.until.as_deref(), &step.prose),
+                mark: mark(name),
+                translated: compare::of_other(name, other.until.as_deref(), &other.prose),
+                written: other.mark.as_ref(),
+                place: &other.of.place,
+            });
+        }
+        let told = |name: &str| found.others.iter().any(|it| it.is_called(name));
+        for own in written.iter().filter(|it| !told(&it.name.value)) {
+            let name = &own.name.value;
+            let titles = vec![format!("{} ({name})", step.title.value)];
+            let block = format!("~~~ticket {name}\nmark: {}\n~~~\n", mark(name));
+            let message = said!("translation-no-part", titles);
+            self.faults.push(
+                Fault::caution("translation-missing", &found.title.place, message)
+                    .help(said!("translation-no-part-help", blocks = Lines(&block))),
+            );
+        }
     }
 
     /// Parts of a recipe, by their names and titles, that are not translated.

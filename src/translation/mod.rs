@@ -144,14 +144,69 @@ fn recipe(original: &Recipe, text: Option<&TranslatedText>, names: Names) -> Rec
     for (part, written) in own.parts.iter_mut().zip(&original.parts) {
         let found = text.parts.iter().find(|it| it.of.value == written.name());
         let Some(found) = found else { continue };
-        let mark = original.marks.get(written.name()).map_or("", String::as_str);
-        if translate_part(part, written, mark, found, names) {
+        let told = match written {
+            Part::Step(step) => done_so(step, found),
+            Part::Prose { .. } => Some((written.name().to_owned(), found.clone())),
+        };
+        let Some((key, found)) = told else { continue };
+        let mark = original.marks.get(&key).map_or("", String::as_str);
+        if let Part::Step(step) = part {
+            translate_others(step, original, &found, names);
+        }
+        if translate_part(part, written, mark, &found, names) {
             untold.parts.remove(written.name());
         }
     }
     let all_told = !untold.head && untold.parts.is_empty();
     own.untold = (!all_told).then_some(untold);
     own
+}
+
+/// What translates a step, and by which of the recipe's marks that is known: where it is done with
+/// other kit, the words for that and the step's own cautions; nothing where they are not there.
+fn done_so(step: &Step, found: &TranslatedPart) -> Option<(String, TranslatedPart)> {
+    let Some(name) = &step.done_with else {
+        return Some((step.name.clone(), found.clone()));
+    };
+    let other = found.others.iter().find(|it| it.is_called(name))?;
+    let mut own = TranslatedPart { mark: other.mark.clone(), ..found.clone() };
+    if !other.prose.is_empty() {
+        let cautions = compare::cautions(&found.prose).into_iter().cloned();
+        own.prose = other.prose.iter().cloned().chain(cautions).collect();
+    }
+    // Without it the original's stands: the step's own tells when something else is done.
+    own.until.clone_from(&other.until);
+    Some((Recipe::mark_key(&step.name, name), own))
+}
+
+/// Gives the other ways to do a step their words in the second language, where they have some.
+fn translate_others(
+    step: &mut Step,
+    original: &Recipe,
+    found: &TranslatedPart,
+    names: Names,
+) {
+    let steps = original.steps().find(|it| it.name == step.name);
+    for other in &mut step.others {
+        let name = &other.name.value;
+        let mut all = steps.iter().flat_map(|step| &step.others);
+        let written = all.find(|it| it.is_called(name));
+        let it = found.others.iter().find(|it| it.is_called(name));
+        let (Some(written), Some(it)) = (written, it) else { continue };
+        let key = Recipe::mark_key(&step.name, name);
+        let mark = original.marks.get(&key).map_or("", String::as_str);
+        let own = &written.step;
+        let first = compare::of_other(name, own.until.as_deref(), &own.prose);
+        let told = compare::of_other(name, it.until.as_deref(), &it.prose);
+        let stands = standing(&first, mark, &told, it.mark.as_ref(), names);
+        if stands == Standing::Apart {
+            continue;
+        }
+        if stands == Standing::Current && it.until.is_some() {
+            other.step.until.clone_from(&it.until);
+        }
+        other.step.prose = blocks(&own.prose, &it.prose, stands, names);
+    }
 }
 
 /// Whether title, summary and opening are told in the second language now.
