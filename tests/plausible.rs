@@ -9,7 +9,7 @@ use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
 use tourier::edition::Edition;
-use tourier::formula::{Source as Made, weigh};
+use tourier::formula::{MadeOf, weigh};
 use tourier::measure::Exact;
 use tourier::pantry::Kind;
 use tourier::read::Source;
@@ -144,7 +144,7 @@ fn ten_times_too_much_is_found() {
             .map(|line| grams(line.mass().amount()))
             .sum();
         for line in &formula.lines {
-            let Made::Item(item) = line.source else { continue };
+            let MadeOf::Item(item) = line.source else { continue };
             let own = grams(line.mass().amount());
             let usual = match item.kind {
                 Kind::Salt => own >= 0.01 * flour,

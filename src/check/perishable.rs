@@ -6,7 +6,7 @@
 //! point out and never replace local rules.
 
 use crate::fault::Fault;
-use crate::formula::{Filling, Source, filling};
+use crate::formula::{Filling, MadeOf, filling};
 use crate::measure::{Duration, Temperature, exact};
 use crate::model::{Location, Step};
 use crate::pantry::Kind;
@@ -151,8 +151,8 @@ fn uses(case: Case, wanted: &dyn Fn(Filling) -> bool) -> Vec<usize> {
 
 fn is_raw_egg(line: usize, case: Case) -> bool {
     match case.work.formula.lines[line].source {
-        Source::Item(item) => item.kind == Kind::Egg && !item.is_pasteurised(),
-        Source::Recipe(_) => false,
+        MadeOf::Item(item) => item.kind == Kind::Egg && !item.is_pasteurised(),
+        MadeOf::Recipe(_) => false,
     }
 }
 

@@ -2,7 +2,7 @@
 //! written, what it refuses is left to the author.
 
 use crate::fault::{Fault, Severity};
-use crate::formula::{Book, Source as Made, weigh};
+use crate::formula::{Book, MadeOf, weigh};
 use crate::model::Content;
 use crate::pantry::Pantry;
 use crate::read::{self, Source};
@@ -117,8 +117,8 @@ impl Trial {
         }
         let line = formula.lines.first().ok_or_else(unread)?;
         let known = match line.source {
-            Made::Item(item) => item.name.clone(),
-            Made::Recipe(recipe) => recipe.title.value.clone(),
+            MadeOf::Item(item) => item.name.clone(),
+            MadeOf::Recipe(recipe) => recipe.title.value.clone(),
         };
         Ok(Ingredient { written: line.title().to_owned(), known })
     }

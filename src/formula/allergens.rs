@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use crate::pantry::{Item, Law, laws};
 
 use super::expand::{Contents, expand_lines};
-use super::weigh::{Source, Weighed};
+use super::weigh::{MadeOf, Weighed};
 
 /// The allergens of a product.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -81,7 +81,7 @@ pub fn allergens(contents: &Contents) -> AllergenSum {
 /// Whether any of some lines brings an allergen of one law or the other, or may: it includes
 /// a recipe, or its allergens are not known.
 pub fn brings_allergens(lines: &[&Weighed]) -> bool {
-    let includes = lines.iter().any(|line| matches!(line.source, Source::Recipe(_)));
+    let includes = lines.iter().any(|line| matches!(line.source, MadeOf::Recipe(_)));
     let contents = expand_lines(lines.iter().copied());
     includes || !contents.values().all(|(item, _)| item.is_free_of_allergens())
 }

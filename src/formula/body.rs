@@ -13,7 +13,7 @@ use crate::pantry::Kind;
 use super::expand::{expand_lines, of_kind};
 use super::filling::{Filling, filling};
 use super::flow::{Doing, Flow, sections};
-use super::weigh::{Formula, LineRef, Source, Weighed};
+use super::weigh::{Formula, LineRef, MadeOf, Weighed};
 
 /// How much of each line the pieces are made of.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -113,8 +113,8 @@ fn is_free(line: &Weighed) -> bool {
 
 fn weighs(line: &Weighed) -> bool {
     match line.source {
-        Source::Recipe(_) => true,
-        Source::Item(item) => match item.kind {
+        MadeOf::Recipe(_) => true,
+        MadeOf::Item(item) => match item.kind {
             Kind::Flour
             | Kind::Liquid
             | Kind::Dairy

@@ -9,7 +9,7 @@ use crate::model::{Content, Makes, Recipe, may_include};
 use crate::pantry::{Item, Kind};
 use crate::said;
 
-use super::weigh::{Formula, Source, Weighed};
+use super::weigh::{Formula, MadeOf, Weighed};
 
 /// Ingredients by name, with their weights (nought for what carries none).
 pub type Contents<'a> = BTreeMap<&'a str, (&'a Item, Mass)>;
@@ -37,7 +37,7 @@ fn add<'l, 'a: 'l>(
 ) {
     for line in lines {
         let mass = &line.mass() * factor;
-        if let Source::Item(item) = line.source {
+        if let MadeOf::Item(item) = line.source {
             let entry =
                 contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
             entry.1 = entry.1.clone() + mass;

@@ -7,7 +7,7 @@ use crate::pantry::Kind;
 
 use super::expand::{expand_lines, of_kind};
 use super::parts::Parts;
-use super::weigh::{Formula, LineRef, Source, Weighed};
+use super::weigh::{Formula, LineRef, MadeOf, Weighed};
 
 /// A section with at least this share of flour is dough or batter, whatever is done with
 /// it. Common practice, no source: creams hold under a tenth, the richest pastry over a
@@ -270,7 +270,7 @@ fn is_a_dough(lines: &[LineRef], formula: &Formula) -> bool {
     let of_it = |line: &LineRef| formula.lines[*line].section == section;
     let makes_dough = |line: &LineRef| {
         let line = &formula.lines[*line];
-        let made = matches!(line.source, Source::Recipe(_)) || line.is(Kind::Flour);
+        let made = matches!(line.source, MadeOf::Recipe(_)) || line.is(Kind::Flour);
         made && line.purpose == Purpose::Mixed
     };
     let own = (0..formula.lines.len()).filter(of_it);
@@ -304,8 +304,8 @@ pub fn lines_of(name: &str, formula: &Formula) -> Vec<LineRef> {
 
 fn titles(line: &Weighed) -> Vec<String> {
     let key = match line.source {
-        Source::Item(item) => item.name.clone(),
-        Source::Recipe(recipe) => recipe.name.clone(),
+        MadeOf::Item(item) => item.name.clone(),
+        MadeOf::Recipe(recipe) => recipe.name.clone(),
     };
     let own = [singular(line.title()), singular(&key)].into_iter();
     own.chain(line.line.stands_for.iter().map(|name| singular(name))).collect()

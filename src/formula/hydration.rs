@@ -12,7 +12,7 @@ use crate::pantry::{Item, Kind};
 use super::body::Body;
 use super::expand::{Contents, batch};
 use super::flow::Flow;
-use super::weigh::{Formula, Source};
+use super::weigh::{Formula, MadeOf};
 
 /// How hydration is counted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -77,7 +77,7 @@ fn gather<'a>(
     let lines = body.lines(formula).filter(|(line, _)| line.purpose != Purpose::RollIn);
     for (line, part) in lines {
         let mass = &line.mass() * &(part * factor);
-        if let Source::Item(item) = line.source {
+        if let MadeOf::Item(item) = line.source {
             let entry =
                 contents.entry(item.name.as_str()).or_insert((item, Mass::zero()));
             entry.1 = entry.1.clone() + mass;

@@ -35,7 +35,7 @@ pub use percent::{Percentages, percentages};
 pub use scaling::{Scaling, Unscalable, Yield, depth_assumed, doughs, factor, pieces};
 pub use water::{WaterPlan, ice, rest_of_water, water};
 pub use ways::{Unoffered, Way, Without, in_ways, kits, still_told, ways, without};
-pub use weigh::{Formula, LineRef, Source, Weighed, weigh, weigh_unit};
+pub use weigh::{Formula, LineRef, MadeOf, Weighed, weigh, weigh_unit};
 pub use yeast::{yeast_as_fresh, yeast_instead};
 
 use crate::measure::CupSet;

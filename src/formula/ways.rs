@@ -20,7 +20,7 @@ use crate::statement::Statement;
 use super::allergens::{AllergenSum, Listed, allergens};
 use super::expand::expand;
 use super::flow::{Flow, lines_of};
-use super::weigh::{Formula, Source, weigh};
+use super::weigh::{Formula, MadeOf, weigh};
 use super::{Book, beside};
 
 /// A line of a formula as written: its section, and its number there.
@@ -172,16 +172,16 @@ pub(super) fn offered<'a>(
     book: Book<'a>,
     look_up: &dyn Fn(
         &'a AmountLine,
-    ) -> Result<(Source<'a>, Vec<&'a Item>), Option<Fault>>,
+    ) -> Result<(MadeOf<'a>, Vec<&'a Item>), Option<Fault>>,
 ) -> (Vec<&'a Item>, Vec<Fault>) {
     let (mut items, mut faults) = (Vec::new(), Vec::new());
     for line in recipe.swaps.iter().flat_map(Swap::lines) {
         items.extend(beside::named(line, recipe, book));
         match look_up(line) {
-            Ok((Source::Item(item), instead)) => {
+            Ok((MadeOf::Item(item), instead)) => {
                 items.extend(instead.iter().chain([&item]));
             }
-            Ok((Source::Recipe(inner), _)) => {
+            Ok((MadeOf::Recipe(inner), _)) => {
                 let formula = weigh(inner, book);
                 let inside = expand(&formula, &exact(1, 1));
                 items.extend(inside.into_values().map(|(item, _)| item));

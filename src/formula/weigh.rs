@@ -33,7 +33,7 @@ pub struct Weighed<'a> {
     /// stands in a recipe that locks fat in.
     pub purpose: Purpose,
     /// What it is.
-    pub source: Source<'a>,
+    pub source: MadeOf<'a>,
     /// The formula of the recipe that it is; `None` for an ingredient.
     pub inner: Option<Arc<Formula<'a>>>,
     /// Its weight; `None` where it carries none.
@@ -49,7 +49,7 @@ pub struct Weighed<'a> {
 
 /// What a line is made of.
 #[derive(Clone, Copy, Debug)]
-pub enum Source<'a> {
+pub enum MadeOf<'a> {
     /// An ingredient of the pantry.
     Item(&'a Item),
     /// Another recipe.
@@ -90,8 +90,8 @@ impl<'a> Weighed<'a> {
     /// The recipe that it is, with its formula.
     pub fn included(&self) -> Option<(&'a Recipe, &Formula<'a>)> {
         match self.source {
-            Source::Recipe(recipe) => Some((recipe, self.inner.as_deref()?)),
-            Source::Item(_) => None,
+            MadeOf::Recipe(recipe) => Some((recipe, self.inner.as_deref()?)),
+            MadeOf::Item(_) => None,
         }
     }
 
@@ -102,28 +102,28 @@ impl<'a> Weighed<'a> {
 
     /// Whether it is an ingredient of this kind.
     pub fn is(&self, kind: Kind) -> bool {
-        matches!(self.source, Source::Item(item) if item.kind == kind)
+        matches!(self.source, MadeOf::Item(item) if item.kind == kind)
     }
 
     /// Whether it is an ingredient of this role.
     pub fn plays(&self, role: Role) -> bool {
-        matches!(self.source, Source::Item(item) if item.role == Some(role))
+        matches!(self.source, MadeOf::Item(item) if item.role == Some(role))
     }
 
     /// The name by which the pantry or the course knows it, in whatever language it is
     /// written.
     pub fn known_as(&self) -> &str {
         match self.source {
-            Source::Item(item) => &item.name,
-            Source::Recipe(recipe) => &recipe.name,
+            MadeOf::Item(item) => &item.name,
+            MadeOf::Recipe(recipe) => &recipe.name,
         }
     }
 
     /// The ingredient as the student reads it, without the word for its pieces.
     pub fn title(&self) -> &str {
         match self.source {
-            Source::Item(item) if self.piece.is_some() => item.title(),
-            Source::Item(_) | Source::Recipe(_) => self.line.ingredient.value.title(),
+            MadeOf::Item(item) if self.piece.is_some() => item.title(),
+            MadeOf::Item(_) | MadeOf::Recipe(_) => self.line.ingredient.value.title(),
         }
     }
 }
@@ -141,8 +141,8 @@ pub fn weigh<'a>(recipe: &'a Recipe, book: Book<'a>) -> Formula<'a> {
                     let purpose = line.purpose;
                     let named = beside::named(line, recipe, book);
                     let inner = match source {
-                        Source::Recipe(inner) => Some(Arc::new(weigh(inner, book))),
-                        Source::Item(_) => None,
+                        MadeOf::Recipe(inner) => Some(Arc::new(weigh(inner, book))),
+                        MadeOf::Item(_) => None,
                     };
                     lines.push(Weighed {
                         section,
@@ -192,7 +192,7 @@ fn find_roll_in(lines: &mut [Weighed], recipe: &Recipe) {
     }
 }
 
-type LookedUp<'a> = (Source<'a>, Option<(String, Exact)>, Vec<&'a Item>);
+type LookedUp<'a> = (MadeOf<'a>, Option<(String, Exact)>, Vec<&'a Item>);
 
 /// What a line is made of; the fault where it is nothing known, none where it is a recipe
 /// whose own file is at fault.
@@ -204,7 +204,7 @@ fn look_up<'a>(
         Ingredient::Pantry(name) => name,
         Ingredient::Recipe { recipe, .. } => {
             let found = book.content.recipe(recipe);
-            let source = found.map(|recipe| (Source::Recipe(recipe), None, Vec::new()));
+            let source = found.map(|recipe| (MadeOf::Recipe(recipe), None, Vec::new()));
             // What never ends has a fault of its own.
             if book.content.endless.contains_key(recipe) {
                 return Err(None);
@@ -227,7 +227,7 @@ fn look_up<'a>(
     let noted = line.note.as_deref().and_then(|note| book.pantry.find_noted(&name, note));
     if !is_counted(line) {
         let found = noted.or_else(|| book.pantry.find(&name));
-        return found.map(|item| (Source::Item(item), None, instead)).ok_or_else(unknown);
+        return found.map(|item| (MadeOf::Item(item), None, instead)).ok_or_else(unknown);
     }
     let found = book.pantry.find_pieces(&name);
     let piece = found.as_ref().and_then(|(_, piece)| piece.clone());
@@ -235,7 +235,7 @@ fn look_up<'a>(
     let word = piece.filter(|piece| item.piece(piece).is_some());
     let word = word.unwrap_or_else(|| "each".into());
     let grams = item.piece(&word).ok_or_else(|| Some(uncounted(item, &line.place)))?;
-    Ok((Source::Item(item), Some((word, grams.clone())), instead))
+    Ok((MadeOf::Item(item), Some((word, grams.clone())), instead))
 }
 
 /// What may be taken instead. Not knowing it is a fault: its allergens would be left out.
@@ -300,11 +300,11 @@ fn weigh_line(line: &Weighed, book: Book) -> Result<Option<Mass>, Fault> {
         (Quantity::Pieces(count, _), _) => {
             Ok(line.piece.as_ref().map(|(_, grams)| Mass::grams(count * grams)))
         }
-        (Quantity::Batches(count), Source::Recipe(_)) => {
+        (Quantity::Batches(count), MadeOf::Recipe(_)) => {
             let batch = line.included().map(|(recipe, formula)| batch(formula, recipe));
             Ok(batch.map(|batch| &batch * count))
         }
-        (Quantity::Batches(_), Source::Item(item)) => Err(Fault::error(
+        (Quantity::Batches(_), MadeOf::Item(item)) => Err(Fault::error(
             "bad-amount",
             &quantity.place,
             said!("no-batches", name = item.name),
@@ -314,15 +314,15 @@ fn weigh_line(line: &Weighed, book: Book) -> Result<Option<Mass>, Fault> {
 }
 
 /// Grams in `count` units of something; `None` where its density is not known.
-pub fn weigh_unit(count: &Exact, unit: Unit, source: Source, book: Book) -> Option<Mass> {
+pub fn weigh_unit(count: &Exact, unit: Unit, source: MadeOf, book: Book) -> Option<Mass> {
     if let Some(grams) = unit.grams() {
         return Some(Mass::grams(count * grams));
     }
     match source {
-        Source::Item(item) => {
+        MadeOf::Item(item) => {
             item.volume(unit, book.cups()).map(|grams| Mass::grams(count * grams))
         }
-        Source::Recipe(_) => None,
+        MadeOf::Recipe(_) => None,
     }
 }
 
@@ -377,8 +377,8 @@ fn weigh_shares(lines: &mut [Weighed], recipe: &Recipe) -> Option<Fault> {
 /// flour.
 fn flour_share(line: &Weighed) -> Option<Exact> {
     match line.source {
-        Source::Item(item) => (item.kind == Kind::Flour).then(|| exact(1, 1)),
-        Source::Recipe(_) => {
+        MadeOf::Item(item) => (item.kind == Kind::Flour).then(|| exact(1, 1)),
+        MadeOf::Recipe(_) => {
             let (recipe, formula) = line.included()?;
             let flour = flour(&expand(formula, &exact(1, 1)));
             flour.over(&batch(formula, recipe)).filter(Exact::is_positive)

@@ -28,18 +28,19 @@ pub struct Told {
 
 /// What the word at the spot is.
 pub(super) fn told(here: Here, shape: Shape, words: &Words) -> Option<Told> {
-    let step = in_step(here, words);
+    // The recipe is worked out once, and only where that is told.
+    let step = || in_step(here, words);
     match target(here, shape) {
         Some(Target::Named(holds, place)) => {
             let mut lines = named(here, (holds, &place), words);
             if lines.is_empty() {
-                lines = step.unwrap_or_default();
+                lines = step().unwrap_or_default();
             }
             some(place, lines)
         }
         Some(Target::Key(node, place)) => {
             let mut lines = says(keys::word(node, "description"));
-            lines.extend(step.unwrap_or_default());
+            lines.extend(step().unwrap_or_default());
             some(place, lines)
         }
         Some(Target::Live(place)) => {
@@ -57,7 +58,7 @@ pub(super) fn told(here: Here, shape: Shape, words: &Words) -> Option<Told> {
         }
         None => {
             let part = here.outline.part(here.spot.at)?;
-            some(part.heading.clone(), step?)
+            some(part.heading.clone(), step()?)
         }
     }
 }

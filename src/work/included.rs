@@ -1,6 +1,6 @@
 //! The recipes that a recipe includes, each at the size that it takes of it.
 
-use crate::formula::{Book, Scaling, Source};
+use crate::formula::{Book, MadeOf, Scaling};
 use crate::measure::Mass;
 use crate::model::Recipe;
 
@@ -32,7 +32,7 @@ pub fn visit<'a>(of: &Work<'a>, book: Book<'a>, see: &mut dyn FnMut(&Work<'a>, M
 pub fn taken<'a>(work: &Work<'a>) -> Vec<(&'a Recipe, Mass)> {
     let mut found = Vec::new();
     for line in &work.formula.lines {
-        if let Source::Recipe(inner) = line.source {
+        if let MadeOf::Recipe(inner) = line.source {
             add(&mut found, inner, &line.mass() * &work.factor);
         }
     }

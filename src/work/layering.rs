@@ -4,7 +4,7 @@ use crate::dough::{
     Action, Batch, Laminated, Layers, PartInHand, block_in_proportion, in_proportion,
     laminate, laminate_on,
 };
-use crate::formula::{Book, Flow, Formula, Source, is_roll_in};
+use crate::formula::{Book, Flow, Formula, MadeOf, is_roll_in};
 use crate::measure::{Exact, Mass, Size, exact};
 use crate::model::{CutPlan, Purpose, Recipe, Rolling, Step, Turn};
 use crate::pantry::Kind;
@@ -240,8 +240,8 @@ fn batch(
 
 fn dough_density(_: &[&Step], formula: &Formula, book: Book) -> Exact {
     let own = formula.lines.iter().find_map(|line| match line.source {
-        Source::Recipe(recipe) => recipe.dough_density.clone(),
-        Source::Item(_) => None,
+        MadeOf::Recipe(recipe) => recipe.dough_density.clone(),
+        MadeOf::Item(_) => None,
     });
     let course =
         || book.content.course.as_ref().map(|course| course.dough_density.clone());
@@ -254,8 +254,8 @@ fn fat_density(formula: &Formula, book: Book) -> Exact {
         .iter()
         .filter(|line| line.is(Kind::Fat) && is_roll_in(line.section, formula))
         .find_map(|line| match line.source {
-            Source::Item(item) => item.grams_a_millilitre(),
-            Source::Recipe(_) => None,
+            MadeOf::Item(item) => item.grams_a_millilitre(),
+            MadeOf::Recipe(_) => None,
         });
     let butter = || book.pantry.find("butter").and_then(|item| item.grams_a_millilitre());
     fat.or_else(butter).unwrap_or_else(|| exact(FAT_DENSITY.0, FAT_DENSITY.1))

@@ -1,7 +1,7 @@
 //! Temperatures: ovens, cores, proofs, the dough itself.
 
 use crate::fault::{Fault, Place, Placed};
-use crate::formula::{Source, Weighed, is_roll_in};
+use crate::formula::{MadeOf, Weighed, is_roll_in};
 use crate::measure::{Temperature, exact};
 use crate::model::Step;
 use crate::pantry::Kind;
@@ -85,7 +85,7 @@ fn cool_oven(case: Case) -> Option<Fault> {
     let hottest = bakes.max_by(|a, b| a.value.oven.cmp(&b.value.oven))?;
     let lines = &case.work.formula.lines;
     let floury =
-        |line: &Weighed| line.is(Kind::Flour) || matches!(line.source, Source::Recipe(_));
+        |line: &Weighed| line.is(Kind::Flour) || matches!(line.source, MadeOf::Recipe(_));
     let has_flour = lines.iter().any(floury);
     if !has_flour || hottest.value.oven >= celsius(BAKED[0]) {
         return None;

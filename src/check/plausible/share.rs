@@ -1,7 +1,7 @@
 //! Shares of the flour: salt, yeast, other leaveners, sugar, and the water of yeast doughs.
 
 use crate::fault::Fault;
-use crate::formula::{Counting, Source, Weighed, hydration, yeast_as_fresh};
+use crate::formula::{Counting, MadeOf, Weighed, hydration, yeast_as_fresh};
 use crate::measure::{Exact, exact};
 use crate::pantry::Kind;
 use crate::said;
@@ -52,12 +52,12 @@ fn most(case: Case) -> Vec<Fault> {
 }
 
 fn is_salt(line: &Weighed) -> bool {
-    matches!(line.source, Source::Item(item) if item.kind == Kind::Salt)
+    matches!(line.source, MadeOf::Item(item) if item.kind == Kind::Salt)
 }
 
 /// The most that is usual of an ingredient, in percent of the flour, and how often it counts.
 fn limit(line: &Weighed) -> Option<(i64, Exact)> {
-    let Source::Item(item) = line.source else { return None };
+    let MadeOf::Item(item) = line.source else { return None };
     match item.kind {
         Kind::Salt => Some((SALT, exact(1, 1))),
         Kind::Leavener => Some(match yeast_as_fresh(&item.name) {
@@ -77,8 +77,8 @@ fn limit(line: &Weighed) -> Option<(i64, Exact)> {
 /// The lines of yeast.
 pub(super) fn has_yeast(case: Case) -> bool {
     let yeast = |line: &Weighed| match line.source {
-        Source::Item(item) => yeast_as_fresh(&item.name).is_some(),
-        Source::Recipe(_) => false,
+        MadeOf::Item(item) => yeast_as_fresh(&item.name).is_some(),
+        MadeOf::Recipe(_) => false,
     };
     case.work.formula.lines.iter().any(yeast)
 }
@@ -86,7 +86,7 @@ pub(super) fn has_yeast(case: Case) -> bool {
 /// A yeast dough that is a powder or a soup.
 fn water(case: Case) -> Option<Fault> {
     let formula = &case.work.formula;
-    let own = formula.lines.iter().all(|line| matches!(line.source, Source::Item(_)));
+    let own = formula.lines.iter().all(|line| matches!(line.source, MadeOf::Item(_)));
     if !own || !has_yeast(case) {
         return None;
     }

@@ -1,7 +1,7 @@
 //! The formula's lines and sums in words.
 
 use crate::formula::{
-    Contents, Counting, Formula, LineRef, Source, Weighed, expand, of_kind,
+    Contents, Counting, Formula, LineRef, MadeOf, Weighed, expand, of_kind,
 };
 use crate::measure::show::{self, Notation, Shown, Spoons};
 use crate::measure::{CupSet, Exact, Label, Mass, Unit, exact, float};
@@ -48,7 +48,7 @@ fn line(work: &Work, at: LineRef, amounts: Option<Amounts>, context: Context) ->
         section: context.words.author(weighed.section),
         ingredient: context.ingredient(weighed),
         key: weighed.known_as().to_owned(),
-        is_recipe: matches!(weighed.source, Source::Recipe(_)),
+        is_recipe: matches!(weighed.source, MadeOf::Recipe(_)),
         note: weighed.line.note.as_ref().map(|note| context.words.author(note)),
         at: own_temperature(weighed, context),
         grams: mass.as_ref().map(|mass| round(mass.amount(), 3)),
@@ -148,8 +148,8 @@ fn ranged(middle: Amounts, [low, high]: &[Amounts; 2]) -> Amounts {
 fn plain(mass: &Mass, weighed: &Weighed, context: Context) -> Amounts {
     let tolerance = tolerance(weighed);
     let item = match weighed.source {
-        Source::Item(item) => Some(item),
-        Source::Recipe(_) => None,
+        MadeOf::Item(item) => Some(item),
+        MadeOf::Recipe(_) => None,
     };
     let measure = item
         .filter(|_| weighed.piece.is_none())
@@ -164,8 +164,8 @@ fn plain(mass: &Mass, weighed: &Weighed, context: Context) -> Amounts {
 
 fn tolerance(weighed: &Weighed) -> Exact {
     match weighed.source {
-        Source::Item(item) => item.tolerance(),
-        Source::Recipe(_) => exact(3, 100),
+        MadeOf::Item(item) => item.tolerance(),
+        MadeOf::Recipe(_) => exact(3, 100),
     }
 }
 
@@ -183,8 +183,8 @@ fn is_measured(mass: &Mass, weighed: &Weighed, context: Context) -> bool {
     };
     let also = weighed.line.also.as_ref().map(|also| &also.value);
     let cup = match weighed.source {
-        Source::Item(item) => item.volume(Unit::Cup, context.book.cups()),
-        Source::Recipe(_) => None,
+        MadeOf::Item(item) => item.volume(Unit::Cup, context.book.cups()),
+        MadeOf::Recipe(_) => None,
     };
     [first, also].into_iter().flatten().any(in_cups)
         || cup.is_none_or(|cup| *mass.amount() <= cup * exact(4, 1))

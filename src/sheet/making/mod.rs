@@ -25,7 +25,7 @@ pub use course::{bench_notes, course};
 pub use prose::cue;
 pub use technique::technique;
 
-use crate::formula::{Book, Source, Weighed};
+use crate::formula::{Book, MadeOf, Weighed};
 use crate::measure::show::{self, Notation};
 use crate::measure::{Exact, Label, Length, exact, float, round_to};
 use crate::model::{Makes, Recipe, Tin};
@@ -54,8 +54,8 @@ impl Context<'_> {
             return written.to_owned();
         }
         let named = match weighed.source {
-            Source::Item(item) => item.shown.as_deref().unwrap_or(written),
-            Source::Recipe(recipe) => &recipe.title.value,
+            MadeOf::Item(item) => item.shown.as_deref().unwrap_or(written),
+            MadeOf::Recipe(recipe) => &recipe.title.value,
         };
         self.words.phrase(written).unwrap_or(named).to_owned()
     }

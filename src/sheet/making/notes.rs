@@ -1,6 +1,6 @@
 //! Remarks on the numbers: what a baker must know of them that no column says.
 
-use crate::formula::{Filling, Source, Weighed, boiling, filling, yeast_instead};
+use crate::formula::{Filling, MadeOf, Weighed, boiling, filling, yeast_instead};
 use crate::measure::show::{self, Notation, Sign};
 use crate::measure::{Exact, Label, Length, Mass, Temperature, exact};
 use crate::model::Purpose;
@@ -85,7 +85,7 @@ fn fat_firm(work: &Work, context: Context) -> Option<Note> {
     let is_butter = |line: &Weighed| {
         line.purpose == Purpose::RollIn
             && line.title().ends_with("butter")
-            && matches!(line.source, Source::Item(item) if item.kind == Kind::Fat)
+            && matches!(line.source, MadeOf::Item(item) if item.kind == Kind::Fat)
     };
     let all = work.formula.lines.iter().any(is_butter);
     let at = show::degrees(&exact(15, 1), &exact(60, 1), context.words);

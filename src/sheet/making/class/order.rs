@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use num_traits::ToPrimitive;
 
-use crate::formula::{Book, Formula, Source, expand};
+use crate::formula::{Book, Formula, MadeOf, expand};
 use crate::measure::show::{self, Notation, Sign};
 use crate::measure::{Exact, Mass, ceil, exact, float};
 use crate::model::{Class, Each, Making, Purpose};
@@ -82,7 +82,7 @@ fn dusted<'a>(formula: &Formula<'a>) -> Vec<&'a Item> {
         if let Some((_, inner)) = line.included() {
             found.extend(dusted(inner));
         }
-        if let (Purpose::Dusting, None, Source::Item(item)) =
+        if let (Purpose::Dusting, None, MadeOf::Item(item)) =
             (line.purpose, &line.mass, line.source)
         {
             found.push(item);

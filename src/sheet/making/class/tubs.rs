@@ -1,7 +1,7 @@
 //! The weigh-out: what goes into the tubs of one batch, in the order of use, with the class's
 //! spare in it. Whole eggs are told by their number, and have no spare.
 
-use crate::formula::{Book, Scaling, Source};
+use crate::formula::{Book, MadeOf, Scaling};
 use crate::measure::{Exact, Mass, exact, show};
 use crate::model::{Each, Making, Recipe};
 use crate::words::Words;
@@ -93,11 +93,11 @@ impl Walk<'_> {
                 let line = &work.formula.lines[*number];
                 let mass = &(&line.mass() * share) * &work.factor;
                 let item = match line.source {
-                    Source::Item(item) => item,
-                    Source::Recipe(inner) if self.apart.contains(&&*inner.name) => {
+                    MadeOf::Item(item) => item,
+                    MadeOf::Recipe(inner) if self.apart.contains(&&*inner.name) => {
                         continue;
                     }
-                    Source::Recipe(inner) => {
+                    MadeOf::Recipe(inner) => {
                         let size = Scaling::Total(mass);
                         if let Ok(inner) = crate::work::work(inner, &size, self.book) {
                             self.add(&inner, lines);
