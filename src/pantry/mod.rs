@@ -15,6 +15,7 @@ mod suggest;
 mod table;
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::OnceLock;
 
 use crate::fault::{Fault, Placed};
 use crate::model::{Content, EggClasses, PantryEntry};
@@ -39,8 +40,14 @@ pub struct Pantry {
 }
 
 impl Pantry {
-    /// The built-in pantry.
+    /// The built-in pantry. The table is read once: with every letter that is typed at the desk
+    /// and in an editor the course is read anew.
     pub fn built_in() -> Self {
+        static TABLE: OnceLock<Pantry> = OnceLock::new();
+        TABLE.get_or_init(Self::from_table).clone()
+    }
+
+    fn from_table() -> Self {
         let mut pantry = Self { allergenic: guard::items(), ..Self::default() };
         table::items().into_iter().for_each(|(item, also)| pantry.insert(item, &also));
         for (word, name) in BARE {
@@ -113,7 +120,7 @@ impl Pantry {
                 let name = name.to_lowercase().replace('’', "'");
                 self.names.insert(name, at);
             }
-            self.items[at].shown = Some(named.name);
+            self.items[at].shown = Some(named.name.clone());
         }
     }
 
@@ -187,8 +194,10 @@ mod tests {
         for language in ["fr", "de", "es", "ja"] {
             let own = || table::names().filter(|named| named.language == language);
             let mut pantry = Pantry::built_in();
-            let missing: Vec<String> =
-                own().map(|it| it.item).filter(|it| pantry.exact(it).is_none()).collect();
+            let missing: Vec<String> = own()
+                .map(|it| it.item.clone())
+                .filter(|it| pantry.exact(it).is_none())
+                .collect();
             assert!(missing.is_empty(), "{language}: {missing:?}");
             pantry.speak(language);
             for named in own() {

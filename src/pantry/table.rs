@@ -1,5 +1,7 @@
 //! The built-in data file, row by row.
 
+use std::sync::OnceLock;
+
 use crate::measure::{Exact, parse};
 
 use super::item::{Item, Kind, Nutrients, Portion, Role};
@@ -23,15 +25,24 @@ pub(super) struct Named {
 }
 
 /// The names of ingredients in other languages, in the order of the file.
-pub(super) fn names() -> impl Iterator<Item = Named> {
-    let rows = csv::Reader::from_reader(NAMES).into_records().flatten();
-    rows.map(|row| {
-        let field = |at: usize| row.get(at).unwrap_or("").to_owned();
-        let also = field(3);
-        let also = also.split(';').map(str::trim).filter(|name| !name.is_empty());
-        let also = also.map(str::to_owned).collect();
-        Named { language: field(0), item: field(1), name: field(2), also }
-    })
+pub(super) fn names() -> impl Iterator<Item = &'static Named> {
+    static ALL: OnceLock<Vec<Named>> = OnceLock::new();
+    let all = ALL.get_or_init(|| {
+        csv::Reader::from_reader(NAMES)
+            .records()
+            .flatten()
+            .map(|row| named(&row))
+            .collect()
+    });
+    all.iter()
+}
+
+fn named(row: &csv::StringRecord) -> Named {
+    let field = |at: usize| row.get(at).unwrap_or("").to_owned();
+    let also = field(3);
+    let also = also.split(';').map(str::trim).filter(|name| !name.is_empty());
+    let also = also.map(str::to_owned).collect();
+    Named { language: field(0), item: field(1), name: field(2), also }
 }
 
 /// The columns that hold the list of a law, by its key.
