@@ -204,18 +204,24 @@ fn step(job: &Job, step: &StepSheet) -> Step {
 /// The other ways to do a step, beside it; none on a card. What goes for several steps alike is
 /// told at the first of them.
 fn others(job: &Job, step: &StepSheet) -> Vec<Other> {
-    let alike = |other: &OtherSheet, of: &StepSheet| {
-        let same = |it: &OtherSheet| {
-            (&it.name, &it.ticket, &it.until, &it.prose)
-                == (&other.name, &other.ticket, &other.until, &other.prose)
-        };
-        of.others.iter().any(same)
+    let same = |it: &OtherSheet, other: &OtherSheet| {
+        (&it.name, &it.ticket, &it.until) == (&other.name, &other.ticket, &other.until)
     };
     let one = |other: &OtherSheet| {
-        let all = steps(job.sheet).filter(|of| alike(other, of));
+        // Without words of its own it is told where the rows stand first, whatever is said there.
+        let told_by = |it: &OtherSheet| {
+            same(it, other) && (other.prose.is_empty() || it.prose == other.prose)
+        };
+        let as_well = |it: &OtherSheet| {
+            same(it, other) && (it.prose.is_empty() || it.prose == other.prose)
+        };
+        let mut all = steps(job.sheet);
+        let first = all.find(|of| of.others.iter().any(told_by)).map(|of| of.number);
+        let all = steps(job.sheet).filter(|of| of.others.iter().any(as_well));
         let numbers: Vec<usize> = all.map(|of| of.number).collect();
-        let first = numbers.first() == Some(&step.number);
-        let more: Vec<String> = numbers.iter().skip(1).map(usize::to_string).collect();
+        let first = first == Some(step.number);
+        let more = numbers.iter().filter(|number| **number != step.number);
+        let more: Vec<String> = more.map(usize::to_string).collect();
         first.then(|| Other {
             name: match more.as_slice() {
                 [] => other.name.clone(),
