@@ -96,10 +96,10 @@ pub(super) enum Command {
     /// Check everything and write nothing.
     #[command(after_help = "Example: tourier proof")]
     Proof(ProofArgs),
-    /// Print everything worked out about a recipe as JSON.
+    /// Print everything worked out about a recipe, or several made together, as JSON.
     #[command(after_help = "Example: tourier facts crescents --pieces 24")]
     Facts(FactsArgs),
-    /// Show a recipe's formula, scaled, in both unit systems.
+    /// Show a recipe's formula, or of several made together, scaled, in both unit systems.
     #[command(after_help = "Example: tourier scale tin-loaf --tin \"20 x 10 x 6 cm\"")]
     Scale(RecipeArgs),
     /// Plan a class, or a recipe at home backwards from when it shall be ready.
@@ -117,7 +117,7 @@ pub(super) enum Command {
         after_help = "Examples: tourier note crescents \"baked 2 min longer\"\n          tourier note crescents\n          tourier note crescents \"taken up 1\""
     )]
     Note(NoteArgs),
-    /// The order list and the weigh-out of a class.
+    /// The order list and the weigh-out of a class, or of recipes made together.
     #[command(after_help = "Example: tourier order evening-3 --as csv")]
     Order(OrderArgs),
     /// Say what differs between two editions of the content, in a reader's words.
@@ -221,9 +221,10 @@ pub(super) struct PreviewArgs {
 /// `handout`.
 #[derive(Clone, ClapArgs)]
 pub(super) struct HandoutArgs {
-    /// The file name of a recipe; `all` for every recipe of the course behind a cover; the
-    /// file name of a class for its whole set: student sheets, and bench cards for each
-    /// group with its own amounts.
+    /// The file name of a recipe; several, `crescents,chocolate-batons`, in one, a dough that they
+    /// share once; `all` for every recipe of the course behind a cover; the file name of a
+    /// class for its whole set: student sheets, and bench cards for each group with its own
+    /// amounts.
     pub(super) recipe: String,
     /// The kind of handout: `student` where not said, for a class `student` and `bench`.
     #[arg(long, value_enum)]
@@ -289,7 +290,8 @@ pub(super) struct ProofArgs {
 /// `facts`.
 #[derive(Clone, ClapArgs)]
 pub(super) struct FactsArgs {
-    /// The recipe's file name.
+    /// The recipe's file name; several, `crescents,chocolate-batons`, are made together, a dough
+    /// that they share once.
     #[arg(required_unless_present = "schema")]
     pub(super) recipe: Option<String>,
     /// Print the JSON Schema of the facts, or of a text that you write.
@@ -307,6 +309,8 @@ pub(super) struct FactsArgs {
 pub(super) enum SchemaOf {
     /// What `facts` prints.
     Facts,
+    /// What it prints of several recipes.
+    Together,
     /// course.yaml.
     Course,
     /// pantry.yaml.
@@ -326,7 +330,8 @@ pub(super) enum SchemaOf {
 /// A recipe and how to scale it.
 #[derive(Clone, ClapArgs)]
 pub(super) struct RecipeArgs {
-    /// The recipe's file name.
+    /// The recipe's file name; several, `crescents,chocolate-batons`, are made together, a dough
+    /// that they share once.
     pub(super) recipe: String,
     #[command(flatten)]
     pub(super) scaling: ScalingArgs,
@@ -403,11 +408,14 @@ pub(super) enum PlanForm {
 /// `order`.
 #[derive(Clone, ClapArgs)]
 pub(super) struct OrderArgs {
-    /// The class's file name.
-    pub(super) class: String,
+    /// The class's or the recipe's file name; several recipes, `crescents,chocolate-batons`, are
+    /// made together, a dough that they share once.
+    pub(super) name: String,
     /// The form of the answer.
     #[arg(long = "as", value_enum, default_value_t = OrderForm::Text)]
     pub(super) form: OrderForm,
+    #[command(flatten)]
+    pub(super) scaling: ScalingArgs,
 }
 
 /// How an order is printed.

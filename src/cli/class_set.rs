@@ -2,7 +2,6 @@
 //! of what is made, and bench cards for each group with its own amounts; labels for its
 //! tubs.
 
-use crate::formula::Scaling;
 use crate::model::Class;
 use crate::paper::Tubs;
 use crate::plan::Unclear;
@@ -12,13 +11,12 @@ use crate::sheet::{HandoutKind, making};
 
 use super::args::HandoutArgs;
 use super::handout::{Print, Shop, grid, print, put};
+use super::together::own_size;
 use super::{Done, Stop};
 
 /// Prints the set, or the labels.
 pub(super) fn run(shop: &Shop, class: &Class, options: &HandoutArgs) -> Done {
-    if options.scaling.scaling()? != Scaling::Batches(crate::measure::exact(1, 1)) {
-        return Err(Stop::Use(said!("handout-class-size")));
-    }
+    own_size(&options.scaling)?;
     let mut print = print(options, shop.supplies.course);
     let cannot = |reason: Unclear| cannot(class, reason);
     let asked = shop.supplies.levels;

@@ -1,11 +1,12 @@
-//! `tourier facts`: everything worked out about a recipe, as JSON.
+//! `tourier facts`: everything worked out about a recipe, or several, as JSON.
 
 use crate::read::{Shape, schema};
 use crate::said;
-use crate::sheet::Sheet;
+use crate::sheet::{Sheet, TogetherSheet, making};
 
 use super::args::{FactsArgs, SchemaOf};
-use super::{Call, Done, Stop, in_ways, json, open, recipe, say, words};
+use super::together::{Recipes, names};
+use super::{Call, Done, Stop, json, open, say, words};
 
 /// Prints the facts, or their schema.
 pub(super) fn run(call: &Call, options: &FactsArgs) -> Done {
@@ -18,20 +19,23 @@ pub(super) fn run(call: &Call, options: &FactsArgs) -> Done {
     }
     let (mut edition, theme) = open(call)?;
     let words = words(&theme, &edition)?;
-    let name = options.recipe.as_deref().unwrap_or_default();
-    let name = &in_ways(call, &mut edition, name, &options.scaling.with)?;
-    let recipe = recipe(call, &edition, name)?;
-    let sheet =
-        edition.sheet(recipe, &options.scaling.scaling()?, &words).map_err(|reason| {
-            Stop::Use(said!("scale-cannot", name, reason = reason.said()))
-        })?;
-    print(&sheet)
+    let list = options.recipe.as_deref().unwrap_or_default();
+    let names = names(call, &mut edition, list, &options.scaling.with)?;
+    let recipes = Recipes::new(call, &edition, &names, &options.scaling)?;
+    let sheets = recipes.sheets(&words)?;
+    if let ([_], [alone]) = (&*names, &*sheets) {
+        return print(alone);
+    }
+    let doughs = recipes.shared()?;
+    let doughs = doughs.iter().map(making::shared_fact).collect();
+    print(&TogetherSheet { together: 1, doughs, recipes: sheets })
 }
 
 /// Prints a schema: the facts' own, or that of a text.
 fn schema_of(of: SchemaOf) -> Done {
     let shape = match of {
         SchemaOf::Facts => return print(&schemars::schema_for!(Sheet)),
+        SchemaOf::Together => return print(&schemars::schema_for!(TogetherSheet)),
         SchemaOf::Course => Shape::Course,
         SchemaOf::Pantry => Shape::Pantry,
         SchemaOf::Glossary => Shape::Glossary,

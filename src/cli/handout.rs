@@ -14,10 +14,8 @@ use crate::words::Words;
 
 use super::args::HandoutArgs;
 use super::class_set;
-use super::{
-    Call, Done, Stop, further, in_ways, nowhere, open, recipe, say, stem, stop_clean,
-    words,
-};
+use super::together::{Recipes, names};
+use super::{Call, Done, Stop, further, nowhere, open, say, stop_clean, words};
 
 /// Stands for every recipe of the course.
 const ALL: &str = "all";
@@ -36,7 +34,7 @@ pub(super) fn run(call: &Call, options: &HandoutArgs) -> Done {
     let (mut edition, theme) = open(call)?;
     super::stand(call, &edition)?;
     let first = words(&theme, &edition)?;
-    let name = in_ways(call, &mut edition, &options.recipe, &options.scaling.with)?;
+    let names = names(call, &mut edition, &options.recipe, &options.scaling.with)?;
     let further = further(&theme, &edition)?;
     let asked = options.language.as_deref();
     let (edition, words) = in_language(asked, (&edition, &first), &further)?;
@@ -45,18 +43,24 @@ pub(super) fn run(call: &Call, options: &HandoutArgs) -> Done {
     let levels: Vec<Level> = options.level.iter().copied().map(Into::into).collect();
     let supplies = Supplies { edition, course: &course, words, levels: &levels };
     let shop = Shop { call, supplies, press: &press };
-    if let Some(class) = class(edition, &name) {
+    if let Some(class) = class(edition, &names) {
         return class_set::run(&shop, class, options);
     }
-    let recipes = chosen(call, edition, &course, &name)?;
-    let scaling = options.scaling.scaling()?;
+    let recipes = if names[..] == [ALL] {
+        let scaling = options.scaling.scaling()?;
+        let all = in_lessons(edition, &course)?;
+        all.into_iter().map(|recipe| (recipe, scaling.clone())).collect()
+    } else {
+        known(edition, &names)?;
+        Recipes::new(call, edition, &names, &options.scaling)?.sized()?
+    };
     let mut plates = recipes
         .iter()
-        .map(|recipe| plate(supplies, recipe, &scaling))
+        .map(|(recipe, scaling)| plate(supplies, recipe, scaling))
         .collect::<Result<Vec<_>, _>>()?;
-    // Where all recipes are printed, what goes into others has a sheet of its own.
-    if let ([recipe], [plate]) = (recipes.as_slice(), plates.as_mut_slice()) {
-        plate.included = Inner::all(edition.included(recipe, &scaling, words), words);
+    // Where several recipes are printed, what goes into others has a sheet of its own.
+    if let ([(recipe, scaling)], [plate]) = (&*recipes, &mut *plates) {
+        plate.included = Inner::all(edition.included(recipe, scaling, words), words);
     }
     let print = print(options, &course);
     let how = (print.kind, print.units, print.paper);
@@ -72,9 +76,9 @@ pub(super) fn run(call: &Call, options: &HandoutArgs) -> Done {
         let what = format!("book-{}", print.units.word());
         return save(call, (ALL, &what, "epub"), (options, epub));
     }
-    let name = if let [one] = recipes.as_slice() { &one.name } else { ALL };
+    let name = names.join("+");
     let (what, pdf) = typeset(&press, &jobs, options)?;
-    put(call, (name, &what), &print, (options, pdf))
+    put(call, (&name, &what), &print, (options, pdf))
 }
 
 /// The edition in the language that was asked for, with its words.
@@ -144,31 +148,31 @@ pub(super) struct Shop<'a> {
 }
 
 /// The class of this name, where no recipe has it.
-fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
+fn class<'a>(edition: &'a Edition, names: &[String]) -> Option<&'a Class> {
     let content = &edition.content;
-    if name == ALL || edition.stops() || content.recipe(stem(name)).is_some() {
-        return None;
-    }
-    content.class(stem(name))
+    let [name] = names else { return None };
+    let is_other = name == ALL || content.recipe(name).is_some();
+    content.class(name).filter(|_| !is_other)
 }
 
-/// The recipe of this name; every recipe, in the order of the lessons, for `all`.
-fn chosen<'a>(
-    call: &Call,
+/// That there are recipes of these names.
+fn known(edition: &Edition, names: &[String]) -> Done {
+    let content = &edition.content;
+    let Some(name) = names.iter().find(|name| content.recipe(name).is_none()) else {
+        return Ok(());
+    };
+    let recipes = content.recipes.iter().map(|recipe| recipe.name.as_str());
+    let classes = content.classes.iter().map(|class| class.name.as_str());
+    let known: Vec<&str> = recipes.chain(classes).chain([ALL]).collect();
+    Err(nowhere(said!("kind-recipe-or-class"), name, &known))
+}
+
+/// Every recipe, in the order of the lessons.
+fn in_lessons<'a>(
     edition: &'a Edition,
     course: &CourseSheet,
-    name: &str,
 ) -> Result<Vec<&'a Recipe>, Stop> {
     let content = &edition.content;
-    if name != ALL && !edition.stops() && content.recipe(stem(name)).is_none() {
-        let recipes = content.recipes.iter().map(|recipe| recipe.name.as_str());
-        let classes = content.classes.iter().map(|class| class.name.as_str());
-        let known: Vec<&str> = recipes.chain(classes).chain([ALL]).collect();
-        return Err(nowhere(said!("kind-recipe-or-class"), stem(name), &known));
-    }
-    if name != ALL || edition.stops() {
-        return recipe(call, edition, name).map(|one| vec![one]);
-    }
     let mut order: Vec<&Recipe> = Vec::new();
     for name in course.lessons.iter().flat_map(|lesson| &lesson.recipes) {
         let new =

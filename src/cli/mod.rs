@@ -27,6 +27,7 @@ mod show;
 mod start;
 mod timetable;
 mod today;
+mod together;
 mod waiting;
 mod wrong;
 

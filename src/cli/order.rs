@@ -1,22 +1,30 @@
-//! `tourier order`: the order list and the weigh-out of a class.
+//! `tourier order`: the order list and the weigh-out of a class, or of recipes made together.
 
 use crate::lists::{order_csv, order_text};
 use crate::said;
 use crate::sheet::making;
 
 use super::args::{OrderArgs, OrderForm};
-use super::{Call, Done, Stop, json, nowhere, say, sound, stem, timetable};
+use super::together::{Recipes, class_of, names, own_size};
+use super::{Call, Done, Stop, json, say, sound};
 
 /// Prints the order.
 pub(super) fn run(call: &Call, options: &OrderArgs) -> Done {
-    let (edition, words) = sound(call)?;
-    let class = timetable::class(&edition, &options.class).ok_or_else(|| {
-        let known = edition.content.classes.iter().map(|class| class.name.as_str());
-        nowhere(said!("kind-class"), stem(&options.class), &known.collect::<Vec<_>>())
-    })?;
-    let order = making::order(class, edition.book(), &words).map_err(|reason| {
-        Stop::Use(said!("order-cannot", name = class.name, reason = reason.said()))
-    })?;
+    let (mut edition, words) = sound(call)?;
+    let names = names(call, &mut edition, &options.name, &options.scaling.with)?;
+    let order = match class_of(&edition, &names)? {
+        Some(class) => {
+            own_size(&options.scaling)?;
+            making::order(class, edition.book(), &words).map_err(|reason| {
+                let (name, reason) = (&class.name, reason.said());
+                Stop::Use(said!("order-cannot", name, reason))
+            })?
+        }
+        None => {
+            let recipes = Recipes::new(call, &edition, &names, &options.scaling)?;
+            making::order_at_home(recipes.works()?, edition.book(), &words)
+        }
+    };
     let text = match options.form {
         OrderForm::Text => order_text(&order, edition.first_units(), &words),
         OrderForm::Csv => order_csv(&order, &words),

@@ -1,21 +1,30 @@
 //! `tourier scale`: the scaled formula on the terminal.
 
 use crate::said;
-use crate::sheet::{Line, Sheet};
+use crate::sheet::{Line, Sheet, making};
 use crate::statement::Statement;
 use crate::words::Words;
 
 use super::args::RecipeArgs;
-use super::{Call, Done, in_ways, open, recipe, say, scaled, words};
+use super::together::{Recipes, names};
+use super::{Call, Done, open, say, words};
 
 /// Prints the formula in both unit systems with baker's percentages.
 pub(super) fn run(call: &Call, options: &RecipeArgs) -> Done {
     let (mut edition, theme) = open(call)?;
     let words = words(&theme, &edition)?;
-    let name = in_ways(call, &mut edition, &options.recipe, &options.scaling.with)?;
-    let recipe = recipe(call, &edition, &name)?;
-    let sheet = scaled(&edition, recipe, &options.scaling.scaling()?, &words)?;
-    say(table(&sheet, &words).as_bytes())
+    let names = names(call, &mut edition, &options.recipe, &options.scaling.with)?;
+    let recipes = Recipes::new(call, &edition, &names, &options.scaling)?;
+    let sheets = recipes.sheets(&words)?;
+    let tables = sheets.iter().map(|sheet| table(sheet, &words));
+    if let [_] = *names {
+        return say(tables.collect::<String>().as_bytes());
+    }
+    let units = edition.first_units();
+    let shared = recipes.shared()?;
+    let shared =
+        shared.iter().map(|dough| making::shared_dough(dough, units, &words) + "\n");
+    say(shared.chain(tables).collect::<Vec<_>>().join("\n").as_bytes())
 }
 
 /// The formula as a table of text.

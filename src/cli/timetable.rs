@@ -8,31 +8,23 @@ use crate::read;
 use crate::said;
 use crate::sheet::{PlanSheet, making};
 use crate::words::Words;
-use crate::work::{Work, work};
+use crate::work::Work;
 
 use super::args::{PlanForm, TimetableArgs};
+use super::together::{Recipes, class_of, names, own_size};
 use super::waiting::Waiting;
-use super::{Call, Done, Stop, in_ways, json, nowhere, recipe, say, sound, stem};
+use super::{Call, Done, Stop, json, say, sound, stem};
 
 /// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
 pub(super) fn run(call: &Call, options: &TimetableArgs) -> Done {
     let (mut edition, words) = sound(call)?;
     let waiting = Waiting::new(call)?;
-    let mut names = Vec::new();
-    for name in options.name.split(',').map(str::trim) {
-        let name = in_ways(call, &mut edition, name, &options.scaling.with)?;
-        names.push(stem(&name).to_owned());
-    }
-    let several = names.len() > 1;
-    for name in &names {
-        let there = edition.content.recipe(name).is_some();
-        if !there && (several || class(&edition, name).is_none()) {
-            return Err(unknown(&edition, name, several));
+    let names = names(call, &mut edition, &options.name, &options.scaling.with)?;
+    let mut plan = match class_of(&edition, &names)? {
+        Some(class) => {
+            own_size(&options.scaling)?;
+            class_plan(&edition, class, &waiting)?
         }
-    }
-    let one = names.first().filter(|_| !several);
-    let mut plan = match one.and_then(|name| class(&edition, name)) {
-        Some(class) => class_plan(&edition, class, &waiting)?,
         None => home_plan(call, &edition, (&names, options, &waiting))?,
     };
     waiting.over(&mut plan);
@@ -56,18 +48,6 @@ pub(super) fn show(
         Verdict::Fits => Ok(()),
         Verdict::Never | Verdict::Unknown => Err(Stop::Faults),
     }
-}
-
-/// That there is no class and no recipe of a name; where several are asked for, no recipe.
-fn unknown(edition: &Edition, name: &str, several: bool) -> Stop {
-    let content = &edition.content;
-    let recipes = content.recipes.iter().map(|recipe| recipe.name.as_str());
-    if several {
-        return nowhere(said!("kind-recipe"), name, &recipes.collect::<Vec<_>>());
-    }
-    let classes = content.classes.iter().map(|class| class.name.as_str());
-    let known: Vec<&str> = classes.chain(recipes).collect();
-    nowhere(said!("kind-class-or-recipe"), name, &known)
 }
 
 /// A class by its file name.
@@ -119,12 +99,7 @@ fn home_plan(
         options.ready.as_deref().ok_or_else(|| Stop::Use(said!("plan-ready-missing")))?;
     let ready = read::moment(ready)
         .ok_or_else(|| Stop::Use(said!("plan-ready-unreadable", ready)))?;
-    let mut works = Vec::new();
-    for name in names {
-        let recipe = recipe(call, edition, name)?;
-        let work = work(recipe, &options.scaling.scaling()?, edition.book());
-        works.push(work.map_err(|why| cannot(name, why.into()))?);
-    }
+    let works = Recipes::new(call, edition, names, &options.scaling)?.works()?;
     let works: Vec<&Work> = works.iter().collect();
     let effort = Effort::HOME.watched(waiting);
     plan::home(&works, ready, edition.book(), effort)

@@ -46,11 +46,65 @@ fn shared(first: &str, last: &str, book: Book) -> Option<String> {
     (!whole).then(|| head.to_owned())
 }
 
-/// The other of two in a note: `or clarified dripping`.
-pub(super) fn other_in(note: &str, book: Book) -> Option<String> {
-    let (before, other) = parted(note, book.pantry.lexicon())?;
-    let other = other.split([',', ';', '(']).next().unwrap_or_default().trim();
-    (before.is_empty() && !other.is_empty()).then(|| other.to_owned())
+/// What a note leaves the choice of.
+#[derive(Debug, Default, PartialEq, Eq)]
+pub(super) struct Noted {
+    /// What may be taken in place of the line's ingredient.
+    pub(super) others: Vec<String>,
+    /// What else the note says.
+    pub(super) rest: Option<String>,
+}
+
+/// What a note names in place of the ingredient `first` that it stands behind: `or clarified
+/// dripping`; the rest of a list, `ginger, or nutmeg` behind cinnamon, as far as all of it is
+/// known: `chopped, or not` is none.
+pub(super) fn noted(first: &str, note: &str, book: Book) -> Noted {
+    let words = book.pantry.lexicon();
+    let parts: Vec<&str> = note.split([',', '、', '，']).map(str::trim).collect();
+    let mut others: Vec<&str> = Vec::new();
+    let mut rest: Vec<&str> = Vec::new();
+    for (at, part) in parts.iter().enumerate() {
+        let ends = part.find([';', '(']).unwrap_or(part.len());
+        let (choice, after) = part.split_at(ends);
+        let found = parted(choice, words).map(|(before, other)| (before, other.trim()));
+        match found.filter(|(_, other)| !other.is_empty()) {
+            // Not knowing what is offered at once is a fault of the line.
+            Some((before, other)) if at == 0 && before.is_empty() => others.push(other),
+            Some((before, other)) if is_choice(first, other, book) => {
+                let is_known = |part: &&str| is_choice(first, part, book);
+                if !before.is_empty() && !is_known(&before) {
+                    rest.push(part);
+                    continue;
+                }
+                // What stands before it in the list.
+                let listed = rest.iter().rev().take_while(|part| is_known(part)).count();
+                others.extend(rest.drain(rest.len() - listed..));
+                others.extend(Some(before).filter(|it| !it.is_empty()));
+                others.push(other);
+            }
+            Some(_) | None => {
+                rest.push(part);
+                continue;
+            }
+        }
+        let after = after.trim_matches([';', ' ']);
+        rest.extend(Some(after).filter(|it| !it.is_empty()));
+    }
+    let others = others.into_iter().map(str::to_owned).collect();
+    Noted { others, rest: (!rest.is_empty()).then(|| rest.join(", ")) }
+}
+
+/// Whether a word of a list stands for an ingredient that may be taken in place of `first`,
+/// rather than for a sort of it: `oil, olive or walnut`.
+fn is_choice(first: &str, part: &str, book: Book) -> bool {
+    let find = |name: &str| book.pantry.find(name);
+    let head = first.rsplit([' ', '-']).next().unwrap_or(first);
+    if find(&format!("{part} {head}")).is_some() {
+        return false;
+    }
+    find(part).is_some_and(|part| {
+        part.kind != Kind::Other || find(first).is_none_or(|it| it.kind == Kind::Other)
+    })
 }
 
 /// What the words around a line's ingredient name: its note, words in place of a weight, and
@@ -113,6 +167,36 @@ mod tests {
                     ),
                     "{name}"
                 );
+            }
+        });
+    }
+
+    /// A list goes on behind a comma; a remark is no choice, a sort of a thing neither: the
+    /// forms of the printed books in tests/SOURCES.md, and common practice, no source.
+    #[test]
+    fn a_note_goes_on_with_what_may_be_taken() {
+        testing::with_recipe("formula:\n  - 1 g water\n", |_, book| {
+            for (first, note, others, rest) in [
+                ("lard", "or butter", &["butter"][..], None),
+                ("lard", "or clarified dripping", &["clarified dripping"], None),
+                ("lard", "or butter; softened", &["butter"], Some("softened")),
+                ("cinnamon", "ginger, or nutmeg", &["ginger", "nutmeg"], None),
+                ("cinnamon", "ginger or nutmeg", &["ginger", "nutmeg"], None),
+                ("milk", "water, or cream", &["water", "cream"], None),
+                ("lard", "softened, or butter", &["butter"], Some("softened")),
+                (
+                    "butter",
+                    "cold, or at room temperature",
+                    &[],
+                    Some("cold, or at room temperature"),
+                ),
+                ("raisins", "chopped or whole", &[], Some("chopped or whole")),
+                ("oil", "olive or walnut", &[], Some("olive or walnut")),
+                ("flour", "sifted", &[], Some("sifted")),
+            ] {
+                let others = others.iter().map(|it| (*it).to_owned()).collect();
+                let rest = rest.map(str::to_owned);
+                assert_eq!(noted(first, note, book), Noted { others, rest }, "{note}");
             }
         });
     }

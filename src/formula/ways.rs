@@ -158,8 +158,11 @@ fn lines(recipe: &Recipe) -> impl Iterator<Item = (LineAt, &AmountLine)> {
 fn others(line: &AmountLine, book: Book) -> Vec<String> {
     let Ingredient::Pantry(name) = &line.ingredient.value else { return Vec::new() };
     let known = |name: &String| book.pantry.find(name).is_some();
-    let mut others = if known(name) { Vec::new() } else { beside::either(name, book).1 };
-    others.extend(line.note.as_deref().and_then(|note| beside::other_in(note, book)));
+    let (name, mut others) =
+        if known(name) { (name.clone(), Vec::new()) } else { beside::either(name, book) };
+    if let Some(note) = &line.note {
+        others.extend(beside::noted(&name, note, book).others);
+    }
     others.retain(known);
     others
 }
@@ -514,9 +517,14 @@ fn done_so(step: &Step, other: &Alternative) -> Step {
 /// brackets was of the first.
 fn taken(line: &AmountLine, other: &str, book: Book) -> AmountLine {
     let mut line = line.clone();
+    let title = line.ingredient.value.title();
+    let first = match book.pantry.find(title) {
+        Some(_) => title.to_owned(),
+        None => beside::either(title, book).0,
+    };
     line.ingredient.value = Ingredient::Pantry(other.to_owned());
     line.also = None;
-    line.note = line.note.filter(|note| beside::other_in(note, book).is_none());
+    line.note = line.note.and_then(|note| beside::noted(&first, &note, book).rest);
     line
 }
 

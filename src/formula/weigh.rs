@@ -218,7 +218,9 @@ fn look_up<'a>(
         book.pantry.find(name).is_some() || book.pantry.find_pieces(name).is_some();
     let (name, mut others) =
         if known { (name.clone(), Vec::new()) } else { beside::either(name, book) };
-    others.extend(line.note.as_deref().and_then(|note| beside::other_in(note, book)));
+    if let Some(note) = &line.note {
+        others.extend(beside::noted(&name, note, book).others);
+    }
     let mut instead = Vec::new();
     for other in &others {
         instead.extend(alternative(other, line, book)?);

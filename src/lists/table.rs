@@ -2,7 +2,7 @@
 //! standard (RFC 4180) has them, and no cell that a spreadsheet would take for a formula.
 
 use crate::measure::show::{money, tenths};
-use crate::sheet::{ForWhom, Order, OrderLine, TubLine};
+use crate::sheet::{ForWhom, Order, OrderLine, Tub, TubLine};
 use crate::words::Words;
 
 /// Tells a spreadsheet that the file is UTF-8.
@@ -34,10 +34,7 @@ pub fn order_csv(order: &Order, words: &Words) -> String {
     }
     for tub in &order.tubs {
         row(&mut text, &[]);
-        let sets = tub.sets.to_string();
-        let each = each(tub.each, words);
-        let values = [("title", &*tub.title), ("each", each), ("sets", &*sets)];
-        row(&mut text, &[words.fill("order-weigh-table", &values)]);
+        row(&mut text, &[weigh_out(tub, "order-weigh-table", words)]);
         let columns = [
             "order-step",
             "order-recipe",
@@ -53,13 +50,16 @@ pub fn order_csv(order: &Order, words: &Words) -> String {
     text
 }
 
-/// Who gets a tub, in a word.
-pub(super) fn each(each: ForWhom, words: &Words) -> &str {
-    words.get(match each {
+/// What is weighed out for whom, by the message `key` where several make it.
+pub(super) fn weigh_out(tub: &Tub, key: &str, words: &Words) -> String {
+    let each = match tub.each {
         ForWhom::Group => "each-group",
         ForWhom::Baker => "each-baker",
         ForWhom::Demonstration => "each-demonstration",
-    })
+        ForWhom::Home => return words.fill("order-weigh-home", &[("title", &tub.title)]),
+    };
+    let (sets, each) = (tub.sets.to_string(), words.get(each));
+    words.fill(key, &[("title", &*tub.title), ("each", each), ("sets", &*sets)])
 }
 
 fn bought(line: &OrderLine, currency: &str, words: &Words) -> [String; 8] {

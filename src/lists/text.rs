@@ -6,7 +6,7 @@ use crate::sheet::{Counted, Kind, LineSheet, Order, PlanSheet, Units};
 use crate::words::Words;
 
 use super::evening::evening_text;
-use super::table::each;
+use super::table::weigh_out;
 
 /// A plan by the clock, session by session.
 pub fn timetable_text(plan: &PlanSheet, words: &Words) -> String {
@@ -102,16 +102,7 @@ pub(super) fn capital(text: &str) -> String {
 
 /// The order and the weigh-out, with every weight in `units`.
 pub fn order_text(order: &Order, units: Units, words: &Words) -> String {
-    let [bakers, pieces] =
-        [u64::from(order.bakers), order.pieces].map(|it| it.to_string());
-    let spare = order.spare_percent.to_string();
-    let values = [
-        ("title", &*order.title),
-        ("bakers", &*bakers),
-        ("pieces", &*pieces),
-        ("spare", &*spare),
-    ];
-    let head = words.fill("order-head", &values);
+    let head = order_head(order, words);
     let mut text = format!("{head}\n\n{}\n", words.get("order-to-buy"));
     for line in &order.lines {
         let [name, need, packs, left, cost] = weights(line, units, words);
@@ -131,9 +122,7 @@ pub fn order_text(order: &Order, units: Units, words: &Words) -> String {
         text.push('\n');
     }
     for tub in &order.tubs {
-        let (sets, each) = (tub.sets.to_string(), each(tub.each, words));
-        let values = [("sets", &*sets), ("title", &*tub.title), ("each", each)];
-        text += &format!("\n{}\n", words.fill("order-weigh", &values));
+        text += &format!("\n{}\n", weigh_out(tub, "order-weigh", words));
         let mut step = "";
         for line in &tub.lines {
             if line.title != step {
@@ -148,6 +137,23 @@ pub fn order_text(order: &Order, units: Units, words: &Words) -> String {
         }
     }
     text
+}
+
+/// What is ordered, for how many.
+fn order_head(order: &Order, words: &Words) -> String {
+    let pieces = order.pieces.to_string();
+    let Some(bakers) = order.bakers else {
+        let values = [("title", &*order.title), ("pieces", &*pieces)];
+        return words.fill("order-head-home", &values);
+    };
+    let (bakers, spare) = (bakers.to_string(), order.spare_percent.to_string());
+    let values = [
+        ("title", &*order.title),
+        ("bakers", &*bakers),
+        ("pieces", &*pieces),
+        ("spare", &*spare),
+    ];
+    words.fill("order-head", &values)
 }
 
 /// What it costs in all, a student and a piece; nothing but a line's end where nothing has a

@@ -27,7 +27,7 @@ pub use question::problem::{
     Baking, Claim, Goal, Layout, Link, Ovens, Pool, Problem, Store, Task,
 };
 pub use question::stations::{
-    SharedDough, SizedRecipe, Station, scaled, scaling, shared, stations,
+    SharedDough, SizedRecipe, Station, scaled, scaling, shared, stations, together,
 };
 pub use search::solve::{Answer, Effort, Plan, Watch, fits, fits_soon, solve};
 pub use under_way::evening::{Evening, Unready};

@@ -149,7 +149,7 @@ impl<'a> Bundle<'a> {
                 let group = u32::try_from(at).unwrap_or(u32::MAX);
                 let makers = match tub.each {
                     ForWhom::Baker => self.class.members(group),
-                    ForWhom::Group | ForWhom::Demonstration => 1,
+                    ForWhom::Group | ForWhom::Demonstration | ForWhom::Home => 1,
                 };
                 found.extend((0..makers).map(|_| (called.clone(), tub)));
             }

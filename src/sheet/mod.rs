@@ -141,6 +141,17 @@ pub struct Sheet {
     pub since: Option<Since>,
 }
 
+/// Everything the program worked out about recipes that are made together.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct TogetherSheet {
+    /// Version of this form of facts.
+    pub together: u32,
+    /// The doughs that several take, each made once.
+    pub doughs: Vec<SharedFact>,
+    /// Every recipe at its size, what goes into others before them.
+    pub recipes: Vec<Sheet>,
+}
+
 impl Sheet {
     /// The language of its title and summary, where it is not the edition's.
     pub fn title_in(&self) -> Option<&str> {

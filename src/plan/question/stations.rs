@@ -51,6 +51,16 @@ pub fn stations(class: &Class, book: Book) -> Result<Vec<Station>, Unclear> {
     Ok(stations)
 }
 
+/// What is made where recipes are made together at these sizes: what goes into them first, a
+/// dough that several take once, at what all take of it.
+pub fn together(works: &[(Work, Scaling)], book: Book) -> Vec<SizedRecipe> {
+    let mut portions = Vec::new();
+    for (work, scaling) in works {
+        add(work, scaling.clone(), 1, book, &mut portions);
+    }
+    portions
+}
+
 /// A dough that goes into several bakes and is made once.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SharedDough {

@@ -2,17 +2,17 @@
 
 use serde::Serialize;
 
-/// The order list of a class. Money stands in the currency's smallest unit.
+/// The order list of a class, or of recipes that one person makes together. Money stands in the currency's smallest unit.
 #[derive(Clone, Debug, Serialize)]
 pub struct Order {
     /// Version of this form.
     pub order: u32,
-    /// The class's file name.
+    /// The class's file name, or those of the recipes.
     pub class: String,
-    /// Its title.
+    /// Its title, or theirs.
     pub title: String,
-    /// Bakers.
-    pub bakers: u32,
+    /// Bakers of a class; `null` at home.
+    pub bakers: Option<u32>,
     /// Pieces made in all.
     pub pieces: u64,
     /// The spare, in percent.
@@ -24,7 +24,7 @@ pub struct Order {
     /// The packs to buy, all together; without those of unknown price; `null` where no price
     /// is known.
     pub total_minor: Option<i64>,
-    /// The total over the bakers, rounded; `null` where no price is known.
+    /// The total over the bakers, rounded; `null` where no price is known, and at home.
     pub per_student_minor: Option<i64>,
     /// The total over the pieces, rounded; `null` where nothing is made in pieces.
     pub per_piece_minor: Option<i64>,
@@ -100,6 +100,14 @@ pub enum ForWhom {
     Baker,
     /// The instructor, who demonstrates.
     Demonstration,
+    /// Whoever makes it at home.
+    Home,
+}
+
+impl ForWhom {
+    /// All of them, in the order in which tubs are weighed out.
+    pub const ALL: [Self; 4] =
+        [Self::Group, Self::Baker, Self::Demonstration, Self::Home];
 }
 
 /// The tubs of one kind of batch.

@@ -5,6 +5,7 @@
 
 use std::collections::BTreeMap;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::plan::{Clock, Counted, Kind, Verdict};
@@ -351,7 +352,7 @@ pub struct ChartBar {
 }
 
 /// A dough that goes into several bakes at home, and is made once.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct SharedFact {
     /// Its recipe.
     pub recipe: String,

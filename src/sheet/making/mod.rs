@@ -20,7 +20,10 @@ mod time;
 mod ways;
 mod written;
 
-pub use class::{class, grams, lasting, order, plan_sheet, weights, who};
+pub use class::{
+    class, grams, lasting, order, order_at_home, plan_sheet, shared_dough, shared_fact,
+    weights, who,
+};
 pub use course::{bench_notes, course};
 pub use prose::cue;
 pub use technique::technique;

@@ -10,8 +10,9 @@ mod reasons;
 mod tubs;
 
 pub use names::who;
-pub use order::{grams, order, weights};
-pub use plan::plan_sheet;
+pub use order::{grams, order, order_at_home, weights};
+pub use plan::{plan_sheet, shared_fact};
+pub use reasons::shared_dough;
 
 use crate::measure::show;
 use crate::model::{Class, Making, Step};

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 
 use num_traits::ToPrimitive;
 
+use crate::fault::Placed;
 use crate::formula::{Book, Formula, MadeOf, expand};
 use crate::measure::show::{self, Notation, Sign};
 use crate::measure::{Exact, Mass, ceil, exact, float};
@@ -12,10 +13,11 @@ use crate::model::{Class, Each, Making, Purpose};
 use crate::pantry::{Item, Kind, Portion};
 use crate::plan::{Unclear, scaled};
 use crate::words::Words;
+use crate::work::Work;
 
 use super::super::super::Units;
-use super::super::super::class::{Order, OrderLine, OrderSheet, UsWeights};
-use super::tubs::tubs;
+use super::super::super::class::{ForWhom, Order, OrderLine, OrderSheet, UsWeights};
+use super::tubs::{for_whom, tubs};
 
 /// Grams of what is strewn without a weight that are bought for a batch of the written size,
 /// or a smaller one: common practice, no source.
@@ -23,55 +25,115 @@ const DUSTING: i64 = 30;
 /// Ingredients that come from the tap.
 const FREE: [&str; 2] = ["water", "ice"];
 
-/// Works out the order.
+/// One recipe of an order, at the size that each of its makers makes.
+pub(super) struct Ordered<'a> {
+    /// Who makes it.
+    pub(super) each: ForWhom,
+    /// The recipe, worked out at that size.
+    pub(super) work: Work<'a>,
+    /// How many make it.
+    pub(super) makers: u64,
+}
+
+/// For whom is ordered.
+struct Buyer<'a> {
+    /// The class's file name, or those of the recipes.
+    name: String,
+    title: String,
+    /// The bakers of a class.
+    bakers: Option<u32>,
+    /// What is bought beyond the need, as a share of it.
+    spare: Exact,
+    /// What is there already.
+    shelf: &'a [(Placed<String>, Mass)],
+}
+
+/// Works out the order of a class.
 ///
 /// # Errors
 /// The reason, where a recipe is missing or cannot be scaled so.
 pub fn order(class: &Class, book: Book, words: &Words) -> Result<Order, Unclear> {
+    let ordered = |making: &Making| {
+        let (each, makers) = (for_whom(making.each), makers(class, making));
+        Ok(Ordered { each, work: scaled(making, book)?, makers })
+    };
+    let all = class.makes.iter().map(ordered).collect::<Result<Vec<_>, Unclear>>()?;
+    let buyer = Buyer {
+        name: class.name.clone(),
+        title: class.title.value.clone(),
+        bakers: Some(class.bakers.value),
+        spare: class.spare.clone(),
+        shelf: &class.shelf,
+    };
+    Ok(order_of(&all, buyer, book, words))
+}
+
+/// Works out what is bought and weighed out for recipes that one person makes together, a
+/// dough that they share once: nothing is spare, and nothing on a shelf.
+pub fn order_at_home(works: Vec<Work>, book: Book, words: &Words) -> Order {
+    let ordered = |work| Ordered { each: ForWhom::Home, work, makers: 1 };
+    let all: Vec<Ordered> = works.into_iter().map(ordered).collect();
+    let recipes = || all.iter().map(|it| it.work.recipe);
+    let names: Vec<&str> = recipes().map(|recipe| recipe.name.as_str()).collect();
+    let titles: Vec<String> = recipes().map(|it| it.title.value.clone()).collect();
+    let buyer = Buyer {
+        name: names.join(","),
+        title: words.list(&titles),
+        bakers: None,
+        spare: Exact::zero(),
+        shelf: &[],
+    };
+    order_of(&all, buyer, book, words)
+}
+
+fn order_of(all: &[Ordered], buyer: Buyer, book: Book, words: &Words) -> Order {
+    let spare = exact(1, 1) + &buyer.spare;
+    let needs = needs(all, &spare);
+    let lines: Vec<OrderLine> = needs
+        .values()
+        .map(|(item, need)| line(item, &whole(need), buyer.shelf, book, words))
+        .collect();
+    let pieces = all.iter().map(|it| it.work.pieces.unwrap_or(0) * it.makers).sum();
+    let costs: Vec<i64> = lines.iter().filter_map(|line| line.cost_minor).collect();
+    let total = (!costs.is_empty()).then(|| costs.iter().sum::<i64>());
+    let course = book.content.course.as_ref();
+    let each_student = buyer.bakers.zip(total);
+    Order {
+        order: 1,
+        class: buyer.name,
+        title: buyer.title,
+        bakers: buyer.bakers,
+        pieces,
+        spare_percent: float(&(buyer.spare * exact(100, 1))),
+        currency: course.map_or_else(|| "EUR".into(), |course| course.currency.clone()),
+        total_minor: total,
+        per_student_minor: each_student.and_then(|(of, sum)| share(sum, of.into())),
+        per_piece_minor: total.and_then(|sum| share(sum, pieces)),
+        unpriced: unpriced(needs.values().map(|(item, _)| *item), &lines),
+        tubs: tubs(all, &spare, book, words),
+        lines,
+    }
+}
+
+/// What all need of each ingredient, `spare` times, with what is strewn without a weight.
+fn needs<'a>(all: &[Ordered<'a>], spare: &Exact) -> BTreeMap<&'a str, (&'a Item, Mass)> {
     let mut needs: BTreeMap<&str, (&Item, Mass)> = BTreeMap::new();
-    let mut pieces = 0;
-    let spare = exact(1, 1) + &class.spare;
-    let mut works = Vec::new();
-    for making in &class.makes {
-        let work = scaled(making, book)?;
-        let count = makers(class, making);
-        pieces += work.pieces.unwrap_or(0) * count;
-        let factor = &work.factor * Exact::from_integer(count.into()) * &spare;
+    for Ordered { work, makers, .. } in all {
+        let count = Exact::from_integer((*makers).into());
+        let factor = &work.factor * &count * spare;
         for (name, (item, mass)) in expand(&work.formula, &factor) {
             let entry = needs.entry(name).or_insert((item, Mass::zero()));
             entry.1 = entry.1.clone() + mass;
         }
         let least = exact(1, 1);
         let size = if work.factor > least { work.factor.clone() } else { least };
-        let batches = size * Exact::from_integer(count.into());
+        let batches = size * count;
         for item in dusted(&work.formula) {
             let entry = needs.entry(&item.name).or_insert((item, Mass::zero()));
             entry.1 = entry.1.clone() + &Mass::grams(exact(DUSTING, 1)) * &batches;
         }
-        works.push((making, work, count));
     }
-    let lines: Vec<OrderLine> = needs
-        .values()
-        .map(|(item, need)| line(item, &whole(need), class, book, words))
-        .collect();
-    let costs: Vec<i64> = lines.iter().filter_map(|line| line.cost_minor).collect();
-    let total = (!costs.is_empty()).then(|| costs.iter().sum::<i64>());
-    let course = book.content.course.as_ref();
-    Ok(Order {
-        order: 1,
-        class: class.name.clone(),
-        title: class.title.value.clone(),
-        bakers: class.bakers.value,
-        pieces,
-        spare_percent: float(&(&class.spare * exact(100, 1))),
-        currency: course.map_or_else(|| "EUR".into(), |course| course.currency.clone()),
-        total_minor: total,
-        per_student_minor: total.and_then(|sum| share(sum, class.bakers.value.into())),
-        per_piece_minor: total.and_then(|sum| share(sum, pieces)),
-        unpriced: unpriced(needs.values().map(|(item, _)| *item), &lines),
-        tubs: tubs(&works, &spare, book, words),
-        lines,
-    })
+    needs
 }
 
 /// What is strewn without a weight, of a recipe and of what it includes; an item once for each
@@ -108,9 +170,15 @@ fn whole(need: &Mass) -> Mass {
     Mass::grams(Exact::from_integer(count.into()) / exact(step, 1))
 }
 
-fn line(item: &Item, need: &Mass, class: &Class, book: Book, words: &Words) -> OrderLine {
+fn line(
+    item: &Item,
+    need: &Mass,
+    shelf: &[(Placed<String>, Mass)],
+    book: Book,
+    words: &Words,
+) -> OrderLine {
     let own = |name: &str| book.pantry.find(name).is_some_and(|of| of.name == item.name);
-    let there = class.shelf.iter().filter(|(name, _)| own(&name.value));
+    let there = shelf.iter().filter(|(name, _)| own(&name.value));
     let shelf: Mass = there.map(|(_, mass)| mass.clone()).sum();
     let bought = need.clone() - shelf.clone();
     let free = FREE.contains(&item.name.as_str());

@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use crate::measure::{Mass, Temperature, show};
 use crate::model::Location;
 use crate::plan::{
-    Activity, Caveat, Kind, Left, Pause, PoolName, Row, StepName, Timetable, Together,
-    Who,
+    Activity, Caveat, Kind, Left, Pause, PoolName, Row, SharedDough, StepName, Timetable,
+    Together, Who,
 };
 use crate::words::Words;
 
@@ -290,14 +290,19 @@ pub fn plan_sheet(plan: &Timetable, words: &Words, units: Units) -> PlanSheet {
 
 fn dough(note: &Caveat) -> Option<SharedFact> {
     let Caveat::Shared(dough) = note else { return None };
+    Some(shared_fact(dough))
+}
+
+/// A dough that several take, in grams.
+pub fn shared_fact(dough: &SharedDough) -> SharedFact {
     let grams = |mass: &Mass| round(mass.amount(), 2);
     let part = |(title, mass): &(String, Mass)| (title.clone(), grams(mass));
-    Some(SharedFact {
+    SharedFact {
         recipe: dough.recipe.clone(),
         taken_g: grams(&dough.taken),
         mixed_g: grams(&dough.mixed),
         parts: dough.parts.iter().map(part).collect(),
-    })
+    }
 }
 
 fn objective(plan: &Timetable) -> Vec<ObjectiveFact> {

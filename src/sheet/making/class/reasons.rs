@@ -9,6 +9,7 @@ use crate::plan::{
 };
 use crate::words::Words;
 
+use super::super::super::Units;
 use super::super::kit::kit_words;
 use super::lasting;
 use super::names::Names;
@@ -144,13 +145,12 @@ fn change(of: &Amendment, names: &Names, words: &Words) -> String {
 
 /// `Layered dough is made once: 620 g for Crescents, 500 g for Batons. For these 1.12 kg, mix
 /// 1.14 kg.`
-fn shared(dough: &SharedDough, voice: &Voice) -> String {
-    let words = voice.words;
+pub fn shared_dough(dough: &SharedDough, units: Units, words: &Words) -> String {
     let weight = |mass: &Mass| {
         let tolerance = exact(1, 100);
         let metric = show::metric(mass, &tolerance, true).words(words);
         let us = show::us_weight(mass, &tolerance).words(words);
-        voice.units.of(&Label::new(metric, us)).to_owned()
+        units.of(&Label::new(metric, us)).to_owned()
     };
     let part = |(name, mass): &(String, Mass)| {
         words.fill("divide-part", &[("weight", &weight(mass)), ("name", name)])
@@ -183,7 +183,7 @@ pub(super) fn note(note: &Caveat, voice: &Voice) -> String {
             let who = names.one(*who);
             words.fill("plan-note-too-long", &[("who", &who), ("title", title)])
         }
-        Caveat::Shared(dough) => shared(dough, voice),
+        Caveat::Shared(dough) => shared_dough(dough, voice.units, words),
         Caveat::OtherDays => words.get("plan-note-other-days").to_owned(),
         Caveat::Crowded => words.get("plan-note-crowded").to_owned(),
         Caveat::Usual(short) => with_short("plan-note-usual", "", *short, words),

@@ -3,26 +3,26 @@
 
 use crate::formula::{Book, MadeOf, Scaling};
 use crate::measure::{Exact, Mass, exact, show};
-use crate::model::{Each, Making, Recipe};
+use crate::model::{Each, Recipe};
 use crate::words::Words;
 use crate::work::{Work, taken};
 
 use super::super::super::class::{ForWhom, Tub, TubLine};
-use super::order::eggs;
+use super::order::{Ordered, eggs};
 
 /// The tubs of every kind of batch in a class. A dough that goes into several recipes of the
 /// same makers is made once and has tubs of its own.
 pub(super) fn tubs(
-    works: &[(&Making, Work, u64)],
+    all: &[Ordered],
     spare: &Exact,
     book: Book,
     words: &Words,
 ) -> Vec<Tub> {
     let mut tubs = Vec::new();
-    for each in [Each::Group, Each::Baker, Each::Demonstration] {
-        let own = works.iter().filter(|(making, ..)| making.each == each);
-        let shared = shared(own.clone().map(|(_, work, _)| work));
-        let sets = own.clone().map(|(.., sets)| *sets).next().unwrap_or(0);
+    for each in ForWhom::ALL {
+        let own = all.iter().filter(|ordered| ordered.each == each);
+        let shared = shared(own.clone().map(|ordered| &ordered.work));
+        let sets = own.clone().map(|ordered| ordered.makers).next().unwrap_or(0);
         let apart: Vec<&str> = shared.iter().map(|(it, _)| it.name.as_str()).collect();
         let whole = Walk { spare, book, words, apart: &[] };
         for (recipe, mass) in &shared {
@@ -33,7 +33,7 @@ pub(super) fn tubs(
             }
         }
         let rest = Walk { apart: &apart, ..whole };
-        tubs.extend(own.map(|(_, work, sets)| rest.tub(work, each, *sets)));
+        tubs.extend(own.map(|it| rest.tub(&it.work, each, it.makers)));
     }
     tubs
 }
@@ -53,7 +53,7 @@ fn shared<'w, 'b: 'w>(
     twice.map(|(recipe, mass, _)| (recipe, mass)).collect()
 }
 
-/// Who makes it.
+/// Who makes it, in a class.
 pub(super) fn for_whom(each: Each) -> ForWhom {
     match each {
         Each::Group => ForWhom::Group,
@@ -74,13 +74,13 @@ struct Walk<'a> {
 }
 
 impl Walk<'_> {
-    fn tub(self, work: &Work, each: Each, sets: u64) -> Tub {
+    fn tub(self, work: &Work, each: ForWhom, sets: u64) -> Tub {
         let mut lines = Vec::new();
         self.add(work, &mut lines);
         Tub {
             recipe: work.recipe.name.clone(),
             title: work.recipe.title.value.clone(),
-            each: for_whom(each),
+            each,
             sets,
             lines,
         }

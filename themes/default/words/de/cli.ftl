@@ -132,7 +132,7 @@ changes-technique-left-out = { $title } (Technik entfällt)
 
 ## Blätter eines Kursabends
 
-handout-class-size = ein Kursabend sagt selbst, wie viel jede Gruppe macht; lassen Sie die Größe weg
+class-own-size = ein Kursabend sagt selbst, wie viel jede Gruppe macht; lassen Sie die Größe weg
 handout-cannot = die Blätter von `{ $name }` lassen sich nicht machen: { $reason }
 handout-no-booklet = ein Heft wird aus Kursblättern gemacht
 

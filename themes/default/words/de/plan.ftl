@@ -180,6 +180,11 @@ plan-summary = { $who }: { $what }
 plan-about = { $title } ({ $oven })
 as-needed = nach Bedarf
 order-head = { $title }: { $bakers } Personen, { $pieces } Stück, { $spare } % Reserve, auch beim Abwiegen
+order-head-home =
+    { $pieces ->
+        [0] { $title }
+       *[other] { $title }: { $pieces } Stück
+    }
 order-to-buy = einkaufen
 order-count = { $count } ({ $weight })
 order-left = { $weight } übrig
@@ -188,6 +193,7 @@ order-a-student = { $sum } pro Person
 order-a-piece = { $sum } pro Stück
 order-unpriced = ohne Preis: { $names }
 order-weigh = abwiegen, { $sets } × { $title } ({ $each })
+order-weigh-home = abwiegen: { $title }
 order-weigh-table =
     { $sets ->
         [one] Abwiegen: { $title } je { $each } ({ $sets } Satz)

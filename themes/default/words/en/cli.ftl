@@ -132,7 +132,7 @@ changes-technique-left-out = { $title } (technique left out)
 
 ## Handouts of a class
 
-handout-class-size = a class says itself how much each group makes; leave the size out
+class-own-size = a class says itself how much each group makes; leave the size out
 handout-cannot = the handouts of `{ $name }` cannot be made: { $reason }
 handout-no-booklet = a booklet is made of student sheets
 

@@ -181,6 +181,12 @@ plan-about = { $title } ({ $oven })
 
 as-needed = as needed
 order-head = { $title }: { $bakers } bakers, { $pieces } pieces, { $spare } % spare, in the tubs too
+order-head-home =
+    { $pieces ->
+        [0] { $title }
+        [one] { $title }: { $pieces } piece
+       *[other] { $title }: { $pieces } pieces
+    }
 order-to-buy = to buy
 order-count = { $count } ({ $weight })
 order-left = { $weight } left
@@ -189,6 +195,7 @@ order-a-student = { $sum } a student
 order-a-piece = { $sum } a piece
 order-unpriced = without a price: { $names }
 order-weigh = weigh out, { $sets } × { $title } ({ $each })
+order-weigh-home = weigh out: { $title }
 order-weigh-table = weigh-out: { $title } for each { $each } ({ $sets } sets)
 each-group = group
 each-baker = baker

@@ -132,7 +132,7 @@ changes-technique-left-out = { $title } (técnica que se quita)
 
 ## Hojas de una clase
 
-handout-class-size = una clase dice ella misma cuánto hace cada grupo; no escriba el tamaño
+class-own-size = una clase dice ella misma cuánto hace cada grupo; no escriba el tamaño
 handout-cannot = no se pueden hacer las hojas de `{ $name }`: { $reason }
 handout-no-booklet = un cuadernillo se hace con hojas del alumno
 

@@ -180,6 +180,12 @@ plan-summary = { $who }: { $what }
 plan-about = { $title } ({ $oven })
 as-needed = según haga falta
 order-head = { $title }: { $bakers } alumnos, { $pieces } piezas, { $spare } % de reserva, también al pesar
+order-head-home =
+    { $pieces ->
+        [0] { $title }
+        [one] { $title }: { $pieces } pieza
+       *[other] { $title }: { $pieces } piezas
+    }
 order-to-buy = comprar
 order-count = { $count } ({ $weight })
 order-left = sobra { $weight }
@@ -188,6 +194,7 @@ order-a-student = { $sum } por alumno
 order-a-piece = { $sum } por pieza
 order-unpriced = sin precio: { $names }
 order-weigh = pesar, { $sets } × { $title } ({ $each })
+order-weigh-home = pesar: { $title }
 order-weigh-table =
     { $sets ->
         [one] pesadas: { $title } para cada { $each } ({ $sets } juego)

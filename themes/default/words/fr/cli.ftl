@@ -132,7 +132,7 @@ changes-technique-left-out = { $title } (technique supprimée)
 
 ## Fiches d’une séance
 
-handout-class-size = une séance dit elle-même combien fait chaque groupe ; ne donnez pas la quantité
+class-own-size = une séance dit elle-même combien fait chaque groupe ; ne donnez pas la quantité
 handout-cannot = les fiches de `{ $name }` ne peuvent pas être faites : { $reason }
 handout-no-booklet = un livret se fait de fiches d’élève
 

@@ -180,6 +180,12 @@ plan-summary = { $who } : { $what }
 plan-about = { $title } ({ $oven })
 as-needed = selon besoin
 order-head = { $title } : { $bakers } participants, { $pieces } pièces, { $spare } % de réserve, dans les bacs aussi
+order-head-home =
+    { $pieces ->
+        [0] { $title }
+        [one] { $title } : { $pieces } pièce
+       *[other] { $title } : { $pieces } pièces
+    }
 order-to-buy = à acheter
 order-count = { $count } ({ $weight })
 order-left = reste { $weight }
@@ -188,6 +194,7 @@ order-a-student = { $sum } par élève
 order-a-piece = { $sum } la pièce
 order-unpriced = sans prix : { $names }
 order-weigh = à peser, { $sets } × { $title } ({ $each })
+order-weigh-home = à peser : { $title }
 order-weigh-table =
     { $sets ->
         [one] pesées : { $title } pour chaque { $each } ({ $sets } lot)

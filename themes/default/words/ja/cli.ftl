@@ -132,7 +132,7 @@ changes-technique-left-out = { $title }（なくなった技法）
 
 ## 教室の配布資料
 
-handout-class-size = 班ごとに作る量は教室に書かれています。量の指定を省いてください
+class-own-size = 班ごとに作る量は教室に書かれています。量の指定を省いてください
 handout-cannot = `{ $name }`の配布資料を作れません：{ $reason }
 handout-no-booklet = 冊子は受講者用資料で作ります
 

@@ -120,6 +120,11 @@ plan-summary = { $who }：{ $what }
 plan-about = { $title }（{ $oven }）
 as-needed = 適量
 order-head = { $title }：{ $bakers }人、{ $pieces }個、予備{ $spare }%（計量分にも含む）
+order-head-home =
+    { $pieces ->
+        [0] { $title }
+       *[other] { $title }：{ $pieces }個
+    }
 order-to-buy = 買うもの
 order-count = { $count }（{ $weight }）
 order-left = 残り{ $weight }
@@ -128,6 +133,7 @@ order-a-student = 1人{ $sum }
 order-a-piece = 1個{ $sum }
 order-unpriced = 価格なし：{ $names }
 order-weigh = 計量、{ $title }を{ $sets }組（{ $each }）
+order-weigh-home = 計量：{ $title }
 order-weigh-table = 計量：{ $title }、{ $each }ごと（{ $sets }組）
 each-group = 班
 each-baker = 1人
