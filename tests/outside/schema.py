@@ -30,6 +30,14 @@ def main(work):
         tally.check(not validator.is_valid(broken), f"{name}: a broken formula is valid")
         named = set(recipe) <= set(schema["properties"])
         tally.check(named, f"{name}: facts that the schema does not name")
+    together, schema = (json.loads(Path(work, it).read_text(encoding="utf-8"))
+                        for it in ("together.json", "schema-together.json"))
+    errors = [f"{e.json_path}: {e.message}" for e in Draft202012Validator(schema).iter_errors(together)]
+    tally.check(not errors, "; ".join(errors[:5]))
+    made = [it["recipe"] for it in together["recipes"]]
+    tally.check(made == ["layered-dough", "crescents", "chocolate-batons"], f"made together are {made}")
+    taken = sum(grams for _, grams in together["doughs"][0]["parts"])
+    tally.check(taken == together["doughs"][0]["taken_g"], "what each takes is not what all take")
     return tally.end()
 
 
