@@ -392,7 +392,7 @@ fn a_look_again_goes_on_from_the_last_one() {
         // Nothing is said once more here: only looked at from the beginning.
         let (anew, all) = say("", clock, &mut None);
         searched.push((steps, all));
-        assert!(words != "" || plan == anew, "{clock}");
+        assert!(!words.is_empty() || plan == anew, "{clock}");
     }
     // Asked once, whether it was planned in haste; from the beginning also by the search.
     assert!(searched[1..].iter().all(|(again, anew)| *again == 1 && *anew > 1));
