@@ -22,7 +22,7 @@ use crate::read::{self, Source};
 use crate::said;
 use crate::sheet::making::{self, Context};
 use crate::sheet::{
-    Batch, ClassSheet, CourseSheet, RecipeSheets, Sheet, TechniqueSheet, Units,
+    BatchSheet, ClassSheet, CourseSheet, RecipeSheets, Sheet, TechniqueSheet, Units,
 };
 use crate::theme::Theme;
 use crate::translation;
@@ -259,7 +259,7 @@ impl Edition {
             };
             let scale = &sheet.scale;
             let title = if size.by_pieces { &scale.makes.metric } else { &scale.batch };
-            batches.push(Batch { key: size.key, title: title.clone(), sheet });
+            batches.push(BatchSheet { key: size.key, title: title.clone(), sheet });
         }
         Ok(RecipeSheets { base, batches })
     }

@@ -7,7 +7,7 @@ use jiff::civil::DateTime;
 
 use crate::edition::Edition;
 use crate::model::{Class, Heard, Said, Session};
-use crate::plan::{self, Clock, Effort, Evening, Timetable, Unheard, Unready};
+use crate::plan::{self, Clock, Effort, Evening, Progress, Timetable, Unheard, Unready};
 use crate::read::{self, TAKEN_BACK, Unreadable};
 use crate::said;
 use crate::statement::Statement;
@@ -106,8 +106,19 @@ pub struct UnderWay<'a> {
     pub before: Vec<Timetable>,
 }
 
+/// What a class was carried to by the lines of its day file, for whoever asks again: while
+/// the file begins with the same lines, only those that follow are planned.
+#[derive(Clone, Debug)]
+pub struct Carried {
+    progress: Progress,
+    heard: Vec<Heard>,
+    /// The plans that followed from what was said lately, and when it was said.
+    plans: Vec<(DateTime, Timetable)>,
+}
+
 /// Carries a class through its day file and takes in what is new; where that shall be kept,
-/// it is, before anything else can go wrong.
+/// it is, before anything else can go wrong. It goes on from what it was `carried` to before,
+/// which must be of the same class in the same edition.
 ///
 /// # Errors
 /// What does not read or cannot be taken in; then nothing is kept.
@@ -116,6 +127,7 @@ pub fn take_in<'a>(
     (edition, class): (&'a Edition, &'a Class),
     spoken: Spoken,
     effort: Effort<'a>,
+    carried: &mut Option<Carried>,
 ) -> Result<UnderWay<'a>, Untaken> {
     let said = spoken.words.trim();
     let takes_back = said == TAKE_BACK;
@@ -134,10 +146,23 @@ pub fn take_in<'a>(
     let shown = path.display().to_string();
     let heard = read::day_file(&text)
         .map_err(|Unreadable { line, part }| Untaken::File(shown.clone(), line, part))?;
-    let mut evening = begin(edition, class, effort)?;
+    let known = carried.take().filter(|known| heard.starts_with(&known.heard));
+    let (mut evening, through, mut plans) = match known {
+        Some(Carried { progress, heard, plans }) => {
+            (Evening::resumed(progress, edition.book(), effort), heard.len(), plans)
+        }
+        None => (begin(edition, class, effort)?, 0, Vec::new()),
+    };
+    plans.extend(carry(&mut evening, &heard[through..], &shown)?);
     let lately = jiff::Span::new().minutes(LATELY);
     let since = spoken.at.checked_sub(lately).unwrap_or(spoken.at);
-    let before = carried(&mut evening, (&heard, since), &shown)?;
+    plans.retain(|(at, _)| *at >= since);
+    let before = plans.iter().map(|(_, plan)| plan.clone()).collect();
+    // What was planned in haste is planned again.
+    *carried = (!effort.is_stopped()).then(|| {
+        let progress = evening.progress();
+        Carried { progress, heard, plans }
+    });
     let minute = minute(evening.clock(), spoken.at)?;
     evening.hears(minute, &new).map_err(Untaken::Unheard)?;
     if let Some(file) = &mut file {
@@ -156,21 +181,20 @@ impl UnderWay<'_> {
     }
 }
 
-/// Takes in the lines of a day file: the plans after those that were said since a moment.
-fn carried(
+/// Takes in lines of a day file: the plan after each, and when it was said.
+fn carry(
     evening: &mut Evening,
-    (heard, since): (&[Heard], DateTime),
+    heard: &[Heard],
     file: &str,
-) -> Result<Vec<Timetable>, Untaken> {
-    let mut plans = Vec::new();
-    for one in heard {
+) -> Result<Vec<(DateTime, Timetable)>, Untaken> {
+    let plan = |one: &Heard| {
         let minute = minute(evening.clock(), one.at)?;
         let plan = evening
             .hear(minute, &one.said)
             .map_err(|why| Untaken::Line(file.to_owned(), one.at, why))?;
-        plans.extend((one.at >= since).then_some(plan));
-    }
-    Ok(plans)
+        Ok((one.at, plan))
+    };
+    heard.iter().map(plan).collect()
 }
 
 fn begin<'a>(

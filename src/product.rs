@@ -37,7 +37,7 @@ use crate::model::Recipe;
 use crate::paper::{Inner, Job, Press};
 use crate::sheet::making::{self, outline};
 use crate::sheet::{
-    Batch, CourseSheet, HandoutKind, HandoutLink, NotesSheet, OtherEdition, Outline,
+    BatchSheet, CourseSheet, HandoutKind, HandoutLink, NotesSheet, OtherEdition, Outline,
     Paper, RecipeSheets, TechniqueSheet, Units,
 };
 use crate::site::{self, FigureMap, Lacking, Page, Site, TemplateFault};
@@ -165,7 +165,7 @@ impl Worked {
     pub fn new(edition: &Edition, recipe: &Recipe, words: &Words) -> Option<Self> {
         let mut sheets = edition.sheets(recipe, words).ok()?;
         sheets.base.since = changes::since(edition, recipe, words);
-        let draw = |batch: &Batch| (batch.key.clone(), figures(&batch.sheet, words));
+        let draw = |batch: &BatchSheet| (batch.key.clone(), figures(&batch.sheet, words));
         let figures = sheets.batches.iter().map(draw).collect();
         let card = Card::new(&sheets);
         let included = Inner::all(edition.included(recipe, &as_written(), words), words);

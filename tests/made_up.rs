@@ -208,3 +208,80 @@ fn commands_answer_in_the_language_of_the_course() {
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
+
+/// What is typed in a help: options, names of values, the words of a list before what they are
+/// for, and examples.
+fn typed_in(help: &str) -> BTreeSet<String> {
+    let mut typed = BTreeSet::new();
+    for line in help.lines() {
+        let words = line.trim();
+        let listed = words.strip_prefix("- ").and_then(|row| row.split_once(": "));
+        typed.extend(bare(listed.map_or("", |(name, _)| name)));
+        if words.starts_with("tourier ") {
+            typed.extend(bare(words));
+        } else if line.starts_with("  ") && !line.starts_with("   ") {
+            typed.extend(bare(line.split_whitespace().next().unwrap_or_default()));
+        }
+    }
+    let signs = |sign: char| sign.is_whitespace() || "[]=,".contains(sign);
+    for word in help.split(signs) {
+        let is_option = word.starts_with('-');
+        let is_name = word.trim_matches(['<', '>']).chars().all(|it| it.is_uppercase());
+        if is_option || is_name {
+            typed.extend(bare(word));
+        }
+    }
+    // The values of `[default: …]` and `[possible values: …]`, wherever the line breaks.
+    let joined = help.split_whitespace().collect::<Vec<_>>().join(" ");
+    for listed in joined.split("⟧: ").skip(1) {
+        typed.extend(bare(listed.split(']').next().unwrap_or_default()));
+    }
+    typed.extend(["tourier"].map(str::to_owned));
+    typed
+}
+
+#[test]
+fn help_is_in_the_language_of_the_course() {
+    let theme = theme("made-up-help");
+    let content = common::course("made-up-help-course");
+    translate(&content);
+    let whole = spoken(&theme, &content, &["--help"]).out;
+    let commands: Vec<&str> = whole
+        .lines()
+        .filter_map(|line| line.strip_prefix("  "))
+        .filter(|line| line.starts_with(|sign: char| sign.is_ascii_lowercase()))
+        .filter_map(|line| line.split_whitespace().next())
+        .collect();
+    assert!(commands.len() > 15, "{whole}");
+    let mut asked: Vec<Vec<&str>> = vec![vec!["--help"], vec!["-h"], vec!["help"]];
+    for command in &commands {
+        asked.extend([
+            vec![command, "--help"],
+            vec![command, "-h"],
+            vec!["help", command],
+        ]);
+    }
+    let mut wrong = Vec::new();
+    for arguments in asked {
+        let answer = spoken(&theme, &content, &arguments);
+        assert_eq!(answer.code, 0, "{arguments:?}: {}", answer.err);
+        let mut own = typed_in(&answer.out);
+        own.extend(commands.iter().flat_map(|command| bare(command)));
+        let strange: Vec<_> =
+            bare(&answer.out).into_iter().filter(|word| !own.contains(word)).collect();
+        if !strange.is_empty() || answer.out.matches('⟦').count() < 8 {
+            wrong.push(format!("{arguments:?}: {strange:?}\n{}", answer.out));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    let manual = spoken(&theme, &content, &["manual"]).out;
+    let headings: Vec<&str> =
+        manual.lines().filter(|line| line.starts_with(".S")).collect();
+    let plain = |line: &&&str| !line.contains('⟦') && !line.contains("TOURIER ");
+    assert_eq!(headings.iter().filter(plain).count(), 0, "{headings:?}");
+    assert!(!manual.contains("Possible values") || manual.contains("⟦Possible values⟧"));
+    for shell in ["zsh", "fish", "elvish", "powershell"] {
+        let completions = spoken(&theme, &content, &["completions", shell]).out;
+        assert!(completions.contains("⟦Check everything and write nothing⟧"), "{shell}");
+    }
+}

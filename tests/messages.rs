@@ -284,6 +284,7 @@ fn convert_knows_all_that_its_help_lists() {
     let help = typed(&desk, &["convert", "--help"]).out;
     let help = help.split_whitespace().collect::<Vec<_>>().join(" ");
     let unit = help.split("[UNIT]").nth(2).expect("the unit is explained");
+    let unit = unit.split("Options:").next().unwrap_or(unit);
     let quoted: Vec<&str> = unit.split('`').skip(1).step_by(2).collect();
     assert!(quoted.len() >= 9, "{help}");
     for word in quoted {

@@ -7,7 +7,7 @@ use tourier::formula::Scaling;
 use tourier::measure::exact;
 use tourier::plan::Effort;
 use tourier::read::{Source, words_in};
-use tourier::sheet::{BakeAct, Part, Sheet, StepSheet, Ticked};
+use tourier::sheet::{BakeAct, ClassSheet, Part, Sheet, StepSheet, Ticked};
 use tourier::theme::Theme;
 
 fn recipe(bake: &str) -> String {
@@ -82,22 +82,53 @@ fn a_plain_bake_is_plain() {
     assert_eq!(row(&sheet, Ticked::Bake)[0], "22 min (20–25 min)");
 }
 
-/// An oven whose heat changes holds nothing else: two pies that need a tray each, in one oven of
-/// two trays, bake one after the other; at one heat they bake together.
+/// Three pies that need a tray each, in one oven, from 18:00 to 20:15: at one heat, and where it
+/// changes in the same way for all, they bake together on three trays; on two, one of them after
+/// the others, for which there is no time.
 #[test]
-fn a_class_gives_it_an_oven_to_itself() {
-    let words = words_in(&Theme::built_in(), "en").expect("they read");
-    let class = Source {
-        path: "classes/evening.yaml".into(),
-        text: "title: e\nsessions:\n  - 2027-03-02 18:00 to 20:15\nbakers: 4\nmakes:\n  - recipe: pie\n    each: pair\n    batches: 1\nkit: { oven: 1, tray per oven: 2 }\n".into(),
-    };
-    for (bake, fits) in
-        [("200 °C, 90 min", true), ("230 °C, 30 min; then 180 °C, 60 min", false)]
-    {
-        let edition = edition(bake, std::slice::from_ref(&class));
-        let sheet = edition.class(&edition.content.classes[0], Effort::USUAL, &words);
-        assert_eq!(sheet.expect("it is decided").fits, fits, "{bake}");
+fn what_begins_together_shares_an_oven_whose_heat_changes() {
+    for bake in ["200 °C, 90 min", "230 °C, 30 min; then 180 °C, 60 min"] {
+        for (trays, fits) in [(3, true), (2, false)] {
+            let plan = evening(&[("pie", bake)], 6, trays);
+            assert_eq!(plan.fits, fits, "{bake}, {trays}");
+        }
     }
+}
+
+/// Nothing goes into an oven while its heat changes: a flan that bakes as the pie begins, and as
+/// long, bakes before or after it; one with the pie's own phases with it.
+#[test]
+fn an_oven_whose_heat_changes_holds_nothing_else() {
+    let changing = "230 °C, 30 min; then 180 °C, 60 min";
+    for (flan, fits) in [("230 °C, 90 min", false), (changing, true)] {
+        let plan = evening(&[("pie", changing), ("flan", flan)], 2, 2);
+        assert_eq!(plan.fits, fits, "{flan}");
+    }
+}
+
+/// A class of pairs that each make these recipes, with one oven of so many trays.
+fn evening(recipes: &[(&str, &str)], bakers: u32, trays: u32) -> ClassSheet {
+    let words = words_in(&Theme::built_in(), "en").expect("they read");
+    let makes = |(name, _): &(&str, &str)| {
+        format!("  - recipe: {name}\n    each: pair\n    batches: 1\n")
+    };
+    let makes: String = recipes.iter().map(makes).collect();
+    let class = format!(
+        "title: e\nsessions:\n  - 2027-03-02 18:00 to 20:15\nbakers: {bakers}\nmakes:\n{makes}kit: {{ oven: 1, tray per oven: {trays} }}\n"
+    );
+    let file = |path: String, text: String| Source { path, text };
+    let mut files = vec![
+        file("course.yaml".into(), "title: c\nsummary: s\n".into()),
+        file("classes/evening.yaml".into(), class),
+    ];
+    files.extend(
+        recipes
+            .iter()
+            .map(|(name, bake)| file(format!("recipes/{name}.md"), recipe(bake))),
+    );
+    let edition = Edition::new(&files, Vec::new(), Vec::new());
+    let sheet = edition.class(&edition.content.classes[0], Effort::USUAL, &words);
+    sheet.expect("it is decided")
 }
 
 #[test]

@@ -7,11 +7,16 @@
 
 mod common;
 
+use std::cell::Cell;
 use std::fs;
 use std::path::{Path, PathBuf};
 
 use common::{course_of, tourier};
 use serde_json::Value;
+use tourier::edition::Edition;
+use tourier::evening::{Carried, Spoken, UnderWay, take_in};
+use tourier::plan::{Effort, Watch};
+use tourier::read::Source;
 
 /// The demonstration course in a folder of its own.
 fn course(name: &str) -> PathBuf {
@@ -314,4 +319,81 @@ fn an_oven_is_lost_for_the_sessions_alone() {
     let remedies = none["remedies"].as_array().expect("remedies");
     assert!(!remedies.is_empty(), "{none}");
     assert_eq!(said(&content, "oven 1 back", "18:07")["verdict"], "fits");
+}
+
+/// Nobody works in an oven that is out of order: the plan ends with the last bake, and so does
+/// what is said of when no plan ends earlier. From 18:05 mixing takes 15 min, the rest at least
+/// 20, and the two loads 20 each, one after the other in the oven that is left: until 19:20.
+#[test]
+fn no_plan_ends_with_an_oven_that_is_out() {
+    let content = small_ovens("today-bound");
+    let file = content.join("classes/evening-3.yaml");
+    let text = fs::read_to_string(&file).expect("a class");
+    let text = text.replace("washing up: 10 min\n", "");
+    let text = text.replace("  - 2027-03-03 18:00 to 19:00\n", "");
+    fs::write(&file, text).expect("written");
+    let plan = said(&content, "oven 2 out", "18:05");
+    assert_eq!(plan["verdict"], "fits");
+    let standing = plan["standing"].as_str().expect("words");
+    let (_, bound) = standing.rsplit_once("ends before ").expect("a bound");
+    assert!(bound < "19:30", "{standing}");
+    let last = plan["activities"].as_array().expect("activities").iter();
+    let last = last.filter_map(|act| act["end"].as_str()).max().expect("an end");
+    assert!(&last[11..] >= bound, "{last}: {standing}");
+}
+
+/// How often whoever waits was asked whether the best plan so far will do: at each step of a
+/// search.
+#[derive(Default)]
+struct Steps(Cell<usize>);
+
+impl Watch for Steps {
+    fn stop(&self) -> bool {
+        self.0.set(self.0.get() + 1);
+        false
+    }
+
+    fn explains(&self) {}
+}
+
+/// Who looks again goes on from what the day had come to: the same plan as from the beginning,
+/// and nothing is searched for it. A line taken back leaves nothing behind.
+#[test]
+fn a_look_again_goes_on_from_the_last_one() {
+    let content = small_ovens("today-carried");
+    let files = ["course.yaml", "recipes/buns.md", "classes/evening-3.yaml"];
+    let source = |path: &str| {
+        let text = fs::read_to_string(content.join(path)).expect("a file");
+        Source { path: path.into(), text }
+    };
+    let edition = Edition::new(&files.map(source), Vec::new(), Vec::new());
+    let class = &edition.content.classes[0];
+    let say = |words: &str, clock: &str, carried: &mut Option<Carried>| {
+        let at = format!("2027-03-02T{clock}").parse().expect("a time");
+        let spoken = Spoken { words, at, keeps: true };
+        let steps = Steps::default();
+        let effort = Effort::USUAL.watched(&steps);
+        let evening = take_in(&content, (&edition, class), spoken, effort, carried);
+        let plan = evening.and_then(UnderWay::plan).expect("a plan");
+        (format!("{plan:?}"), steps.0.get())
+    };
+    let mut carried = None;
+    let mut searched = Vec::new();
+    for (words, clock) in [
+        ("all: mix at 18:20; oven 2 out", "18:20"),
+        ("pair 1: bake from 18:50", "18:50"),
+        ("", "18:52"),
+        ("", "18:53"),
+        ("oven 2 back", "18:55"),
+        ("take back", "18:56"),
+        ("", "18:57"),
+    ] {
+        let (plan, steps) = say(words, clock, &mut carried);
+        // Nothing is said once more here: only looked at from the beginning.
+        let (anew, all) = say("", clock, &mut None);
+        searched.push((steps, all));
+        assert!(!words.is_empty() || plan == anew, "{clock}");
+    }
+    // Asked once, whether it was planned in haste; from the beginning also by the search.
+    assert!(searched[1..].iter().all(|(again, anew)| *again == 1 && *anew > 1));
 }

@@ -28,9 +28,9 @@ pub struct Changes {
     /// The new edition's name.
     pub new: Option<String>,
     /// The recipes that differ, in the order of the new edition, then those left out.
-    pub recipes: Vec<Entry>,
+    pub recipes: Vec<ChangedItem>,
     /// The techniques that differ, likewise.
-    pub techniques: Vec<Entry>,
+    pub techniques: Vec<ChangedItem>,
 }
 
 impl Changes {
@@ -42,7 +42,7 @@ impl Changes {
 
 /// A recipe or technique that differs.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Entry {
+pub struct ChangedItem {
     /// Its file's name.
     pub name: String,
     /// Its title, the new one where there is one.
@@ -129,7 +129,7 @@ pub fn between(old: &Edition, new: &Edition, words: &Words) -> Changes {
     }
 }
 
-fn recipes(old: &Edition, new: &Edition, words: &Words) -> Vec<Entry> {
+fn recipes(old: &Edition, new: &Edition, words: &Words) -> Vec<ChangedItem> {
     let now =
         new.content.recipes.iter().filter_map(|recipe| entry(old, new, recipe, words));
     let gone = old.content.recipes.iter();
@@ -138,14 +138,20 @@ fn recipes(old: &Edition, new: &Edition, words: &Words) -> Vec<Entry> {
 }
 
 /// One recipe of the new edition; `None` where nothing differs.
-fn entry(old: &Edition, new: &Edition, recipe: &Recipe, words: &Words) -> Option<Entry> {
+fn entry(
+    old: &Edition,
+    new: &Edition,
+    recipe: &Recipe,
+    words: &Words,
+) -> Option<ChangedItem> {
     let Some(before) = old.content.recipe(&recipe.name) else {
         return Some(whole(recipe, Became::Added));
     };
     let old = Side::new(old, before, words)?;
     let new = Side::new(new, recipe, words)?;
     let changes = recipe::changes(&Pair { old, new, words });
-    (!changes.is_empty()).then(|| Entry { changes, ..whole(recipe, Became::Changed) })
+    (!changes.is_empty())
+        .then(|| ChangedItem { changes, ..whole(recipe, Became::Changed) })
 }
 
 /// What a recipe's handout says of the edition before; `None` where there is none, or
@@ -173,9 +179,9 @@ fn mark(change: &Change) -> Option<SinceMark> {
     }
 }
 
-fn whole(recipe: &Recipe, became: Became) -> Entry {
+fn whole(recipe: &Recipe, became: Became) -> ChangedItem {
     let (name, title) = (recipe.name.clone(), recipe.title.value.clone());
-    Entry { name, title, became, changes: Vec::new() }
+    ChangedItem { name, title, became, changes: Vec::new() }
 }
 
 #[cfg(test)]

@@ -6,10 +6,10 @@ use crate::sheet::TechniqueSheet;
 use crate::words::Words;
 
 use super::words::{bare, was};
-use super::{Became, Change, Entry};
+use super::{Became, Change, ChangedItem};
 
 /// The techniques that differ, in the order of the new edition, then those left out.
-pub(super) fn entries(old: &Edition, new: &Edition, words: &Words) -> Vec<Entry> {
+pub(super) fn entries(old: &Edition, new: &Edition, words: &Words) -> Vec<ChangedItem> {
     let (old, new) = (old.techniques(words), new.techniques(words));
     let now = new.iter().filter_map(|technique| {
         let Some(before) = find(&old, technique) else {
@@ -17,7 +17,7 @@ pub(super) fn entries(old: &Edition, new: &Edition, words: &Words) -> Vec<Entry>
         };
         let changes = changes(before, technique, words);
         (!changes.is_empty())
-            .then(|| Entry { changes, ..whole(technique, Became::Changed) })
+            .then(|| ChangedItem { changes, ..whole(technique, Became::Changed) })
     });
     let gone = old.iter().filter(|technique| find(&new, technique).is_none());
     now.chain(gone.map(|technique| whole(technique, Became::Removed))).collect()
@@ -51,7 +51,7 @@ fn json(drawn: &impl serde::Serialize) -> serde_json::Value {
     serde_json::to_value(drawn).unwrap_or_default()
 }
 
-fn whole(technique: &TechniqueSheet, became: Became) -> Entry {
+fn whole(technique: &TechniqueSheet, became: Became) -> ChangedItem {
     let (name, title) = (technique.technique.clone(), technique.title.clone());
-    Entry { name, title, became, changes: Vec::new() }
+    ChangedItem { name, title, became, changes: Vec::new() }
 }

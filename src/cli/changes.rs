@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use crate::changes::{Became, Change, Changes, Entry, between};
+use crate::changes::{Became, Change, ChangedItem, Changes, between};
 use crate::edition::Edition;
 use crate::said;
 use crate::sheet::Units;
@@ -64,7 +64,7 @@ fn text(changes: &Changes, units: Units, words: &Words) -> String {
     text.trim_start_matches('\n').to_owned()
 }
 
-fn head_of_recipe(entry: &Entry) -> Statement {
+fn head_of_recipe(entry: &ChangedItem) -> Statement {
     let title = &entry.title;
     match entry.became {
         Became::Added => said!("changes-new-recipe", title),
@@ -73,7 +73,7 @@ fn head_of_recipe(entry: &Entry) -> Statement {
     }
 }
 
-fn head_of_technique(entry: &Entry) -> Statement {
+fn head_of_technique(entry: &ChangedItem) -> Statement {
     let title = &entry.title;
     match entry.became {
         Became::Added => said!("changes-new-technique", title),

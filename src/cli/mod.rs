@@ -15,6 +15,7 @@ mod draft;
 mod editor;
 mod facts;
 mod handout;
+mod help;
 mod note;
 mod order;
 mod preview;
@@ -37,7 +38,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::{Mutex, PoisonError};
 
-use clap::Parser;
+use clap::FromArgMatches;
 use serde::Serialize;
 
 use crate::edition::{Edition, Further};
@@ -136,15 +137,10 @@ fn english() -> Words {
 
 /// Runs the program with the arguments it was started with.
 pub fn run() -> ExitCode {
-    let args = match Args::try_parse() {
+    let parsed = help::grammar().try_get_matches();
+    let args = match parsed.and_then(|typed| Args::from_arg_matches(&typed)) {
         Ok(args) => args,
-        Err(error) => {
-            let typed: Vec<String> =
-                std::env::args_os().map(|it| it.to_string_lossy().into_owned()).collect();
-            let words = spoken(None, Path::new(args::CONTENT));
-            return wrong::say(&error, &typed)
-                .map_or_else(|| error.exit(), |message| stop(2, &message, &words));
-        }
+        Err(error) => return not_run(&error),
     };
     args.color.apply();
     let call = Call::new(args);
@@ -153,6 +149,19 @@ pub fn run() -> ExitCode {
         Err(Stop::Faults) => ExitCode::from(1),
         Err(Stop::Use(message)) => stop(2, &message, &call.words),
         Err(Stop::Machine(message)) => stop(3, &message, &call.words),
+    }
+}
+
+/// Says what is wrong with the words that were typed, or the help that they ask for.
+fn not_run(error: &clap::Error) -> ExitCode {
+    let typed: Vec<String> =
+        std::env::args_os().map(|it| it.to_string_lossy().into_owned()).collect();
+    let content = wrong::value_of("--content", &typed).unwrap_or(args::CONTENT);
+    let theme = wrong::value_of("--theme", &typed).map(Path::new);
+    let words = spoken(theme, Path::new(content));
+    match wrong::say(error, &typed) {
+        Some(message) => stop(2, &message, &words),
+        None => help::asked(&words),
     }
 }
 
@@ -216,8 +225,9 @@ fn command(call: &Call) -> Done {
         Command::Changes(options) => changes::run(call, options),
         Command::Convert(options) => convert::run(call, options),
         Command::Draft(options) => draft::run(call, options),
-        Command::Completions(options) => shell::completions(options),
-        Command::Manual => shell::manual(),
+        Command::Completions(options) => shell::completions(call, options),
+        Command::Manual => shell::manual(call),
+        Command::Help(options) => help::run(call, options),
     }
 }
 

@@ -40,7 +40,7 @@ pub(super) fn run(call: &Call, options: &TodayArgs) -> Done {
     let spoken = Spoken { words: &options.said, at, keeps: !options.only_try };
     let waiting = Waiting::new(call)?;
     let effort = Effort::USUAL.watched(&waiting);
-    let under_way = take_in(&call.content, (&edition, class), spoken, effort)?;
+    let under_way = take_in(&call.content, (&edition, class), spoken, effort, &mut None)?;
     let mut plan = under_way.plan()?;
     waiting.over(&mut plan);
     timetable::show(&edition, &plan, (options.form, None, &words))

@@ -5,14 +5,14 @@
     reason = "the errors of arguments are not ours"
 )]
 
+use clap::Error;
 use clap::error::{ContextKind, ContextValue, ErrorKind};
-use clap::{CommandFactory, Error};
 
 use crate::fault::nearest;
 use crate::said;
 use crate::statement::Statement;
 
-use super::args::Args;
+use super::help::grammar;
 
 /// Words that people type for an option or a command of another name.
 const MEANT: [(&str, &str); 28] = [
@@ -47,7 +47,7 @@ const MEANT: [(&str, &str); 28] = [
 ];
 
 /// An example of what each option takes.
-const EXAMPLES: [(&str, &str); 17] = [
+const EXAMPLES: [(&str, &str); 16] = [
     ("--content", "content"),
     ("--theme", "my-theme"),
     ("--to", "output"),
@@ -55,7 +55,6 @@ const EXAMPLES: [(&str, &str); 17] = [
     ("--labels", "\"70 x 37 mm\""),
     ("--ready", "\"2027-03-07 09:00\""),
     ("--now", "18:55"),
-    ("--done", "\"pairs 1-3: second-turn\""),
     ("--pieces", "24"),
     ("--piece-weight", "60g"),
     ("--batches", "1.5"),
@@ -75,7 +74,9 @@ pub(super) fn say(error: &Error, typed: &[String]) -> Option<Statement> {
         ErrorKind::DisplayHelp
         | ErrorKind::DisplayVersion
         | ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand => return None,
-        ErrorKind::InvalidSubcommand => unknown_command(error),
+        ErrorKind::InvalidSubcommand => {
+            unknown_command(&text(error, ContextKind::InvalidSubcommand))
+        }
         ErrorKind::UnknownArgument => unknown_argument(error, command.as_ref(), typed),
         ErrorKind::MissingRequiredArgument => missing(error, command.as_ref()),
         ErrorKind::InvalidValue => value(error),
@@ -92,10 +93,19 @@ pub(super) fn say(error: &Error, typed: &[String]) -> Option<Statement> {
 
 /// The command that was typed, with its options.
 fn command(typed: &[String]) -> Option<clap::Command> {
-    let mut all = Args::command();
+    let mut all = grammar();
     all.build();
     let known = |word: &String| all.find_subcommand(word).cloned();
     typed.iter().skip(1).find_map(known)
+}
+
+/// What stands after an option, where the words as a whole do not read.
+pub(super) fn value_of<'a>(option: &str, typed: &'a [String]) -> Option<&'a str> {
+    let words = typed.iter().enumerate();
+    words.into_iter().find_map(|(at, word)| match word.strip_prefix(option)? {
+        "" => typed.get(at + 1).map(String::as_str),
+        rest => rest.strip_prefix('='),
+    })
 }
 
 fn help(command: Option<&clap::Command>) -> Statement {
@@ -130,12 +140,12 @@ fn meant(word: &str) -> Option<&'static str> {
     MEANT.iter().find(|(typed, _)| *typed == word).map(|(_, meant)| *meant)
 }
 
-fn unknown_command(error: &Error) -> Statement {
-    let word = text(error, ContextKind::InvalidSubcommand);
-    let mut all = Args::command();
+/// That there is no such command, and which is near.
+pub(super) fn unknown_command(word: &str) -> Statement {
+    let mut all = grammar();
     all.build();
     let names: Vec<&str> = all.get_subcommands().map(clap::Command::get_name).collect();
-    let near = meant(&word).or_else(|| nearest(&word, names.iter().copied()));
+    let near = meant(word).or_else(|| nearest(word, names.iter().copied()));
     match near {
         Some(near) => {
             said!("typed-command-near", word, near)

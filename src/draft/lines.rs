@@ -31,12 +31,12 @@ pub(super) struct Section {
     /// Its name.
     pub(super) name: String,
     /// Its lines, in order.
-    pub(super) lines: Vec<Line>,
+    pub(super) lines: Vec<DraftLine>,
 }
 
 /// One line.
 #[derive(Debug)]
-pub(super) struct Line {
+pub(super) struct DraftLine {
     /// As it stands in the draft.
     pub(super) text: String,
     /// What it is made of; the reason where it is not taken.
@@ -162,7 +162,7 @@ pub(super) fn formula(written: &Written, trial: &Trial) -> Vec<Section> {
         .collect();
     let again: Vec<String> = turned.iter().flatten().cloned().collect();
     let mut second = trial.lines(&again).into_iter();
-    let lines: Vec<Line> = all
+    let lines: Vec<DraftLine> = all
         .into_iter()
         .zip(found)
         .zip(turned)
@@ -186,9 +186,9 @@ const UNREAD: &str = "ingredient to settle";
 /// The lines that are not taken, without their weight: an ingredient that is left out would
 /// take its allergens along. Where its name is not known either, the line stands for itself
 /// among what is not known.
-fn without_weight(lines: Vec<Line>, trial: &Trial) -> Vec<Line> {
-    let refused = |line: &&Line| line.found.is_err();
-    let forms = |line: &Line| {
+fn without_weight(lines: Vec<DraftLine>, trial: &Trial) -> Vec<DraftLine> {
+    let refused = |line: &&DraftLine| line.found.is_err();
+    let forms = |line: &DraftLine| {
         let text: String = line.text.chars().take(120).collect();
         [
             format!("{}, as needed", name_in(&line.text)),
@@ -198,7 +198,7 @@ fn without_weight(lines: Vec<Line>, trial: &Trial) -> Vec<Line> {
     let tried: Vec<String> = lines.iter().filter(refused).flat_map(forms).collect();
     let found = trial.lines(&tried);
     let mut pairs = tried.chunks(2).zip(found.chunks(2));
-    let open = |line: Line| {
+    let open = |line: DraftLine| {
         let Err(why) = &line.found else { return line };
         let taken = pairs.next().and_then(|(forms, found)| {
             let at = found.iter().position(Result::is_ok)?;
@@ -206,7 +206,7 @@ fn without_weight(lines: Vec<Line>, trial: &Trial) -> Vec<Line> {
         });
         let Some((text, found)) = taken else { return line };
         let doubt = said!("draft-no-weight", line = line.text, text, why);
-        Line { text, found: Ok(found), doubt: Some(doubt) }
+        DraftLine { text, found: Ok(found), doubt: Some(doubt) }
     };
     lines.into_iter().map(open).collect()
 }
@@ -267,14 +267,14 @@ fn line(
     text: String,
     found: Result<Ingredient, Fault>,
     other: Option<(String, Ingredient)>,
-) -> Line {
+) -> DraftLine {
     match (found, other) {
-        (Ok(found), _) => Line { text, found: Ok(found), doubt: None },
+        (Ok(found), _) => DraftLine { text, found: Ok(found), doubt: None },
         (Err(_), Some((turned, found))) => {
             let doubt = said!("draft-turned", text, turned);
-            Line { text: turned, found: Ok(found), doubt: Some(doubt) }
+            DraftLine { text: turned, found: Ok(found), doubt: Some(doubt) }
         }
-        (Err(fault), None) => Line { text, found: Err(why(fault)), doubt: None },
+        (Err(fault), None) => DraftLine { text, found: Err(why(fault)), doubt: None },
     }
 }
 

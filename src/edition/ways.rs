@@ -67,7 +67,7 @@ pub(super) fn judged(recipe: &Recipe, book: Book, written: &[Fault]) -> Vec<Faul
         recipe.swaps.iter().map(|swap| (swap.name.value.as_str(), &swap.name.place));
     let place = |kit: &str| {
         let mut others = recipe.steps().flat_map(|step| &step.others);
-        others.find(|other| other.is_called(kit)).map(|other| &other.name.place)
+        others.find(|other| other.name.says(kit)).map(|other| &other.name.place)
     };
     let others = kits(recipe).into_iter().filter_map(|kit| Some((kit, place(kit)?)));
     for (way, place) in swaps.chain(others) {

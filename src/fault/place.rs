@@ -52,3 +52,10 @@ impl<T> Placed<T> {
         Placed { value: change(self.value), place: self.place }
     }
 }
+
+impl Placed<String> {
+    /// Whether it says this, in capitals or not.
+    pub fn says(&self, words: &str) -> bool {
+        self.value.to_lowercase() == words.to_lowercase()
+    }
+}

@@ -116,7 +116,7 @@ pub fn ways<'a>(recipe: &'a Recipe, book: Book) -> Vec<Way<'a>> {
     let mut all: Vec<Way> = recipe.swaps.iter().map(swap).collect();
     for name in kits(recipe) {
         let steps = recipe.steps().filter_map(|step| {
-            let other = step.others.iter().find(|other| other.is_called(name))?;
+            let other = step.others.iter().find(|other| other.name.says(name))?;
             Some((step.name.as_str(), other))
         });
         all.push(way(name.to_owned(), Does::OtherKit(steps.collect())));
@@ -141,7 +141,7 @@ pub fn ways<'a>(recipe: &'a Recipe, book: Book) -> Vec<Way<'a>> {
 pub fn kits(recipe: &Recipe) -> Vec<&str> {
     let mut names: Vec<&str> = Vec::new();
     for other in recipe.steps().flat_map(|step| &step.others) {
-        if !names.iter().any(|name| other.is_called(name)) {
+        if !names.iter().any(|name| other.name.says(name)) {
             names.push(&other.name.value);
         }
     }

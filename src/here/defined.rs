@@ -86,7 +86,7 @@ fn of_line(here: Here, range: &Range<usize>) -> Option<Place> {
 fn ingredient(here: Here, name: &str) -> Option<Place> {
     let (item, _) = here.edition.pantry.find_pieces(name)?;
     let mut own = here.edition.content.pantry.iter();
-    let entry = own.find(|entry| entry.name.value.to_lowercase() == item.name)?;
+    let entry = own.find(|entry| entry.name.says(&item.name))?;
     Some(entry.name.place.clone())
 }
 
@@ -176,7 +176,7 @@ fn linked(here: Here, to: &str) -> Option<Place> {
 pub(super) fn entry(content: &Content, word: &str) -> Option<Place> {
     let entry = content.glossary.iter().find(|entry| {
         let mut forms = std::iter::once(&entry.word).chain(&entry.also);
-        forms.any(|form| form.value.to_lowercase() == word.to_lowercase())
+        forms.any(|form| form.says(word))
     })?;
     Some(entry.word.place.clone())
 }

@@ -225,10 +225,9 @@ fn picture(content: &Content, name: &str) -> Vec<Statement> {
 
 /// What a word of the trade means, as far as it is plain text.
 fn trade(content: &Content, word: &str) -> Vec<Statement> {
-    let lower = word.to_lowercase();
     let entry = content.glossary.iter().find(|entry| {
         let mut forms = std::iter::once(&entry.word).chain(&entry.also);
-        forms.any(|form| form.value.to_lowercase() == lower)
+        forms.any(|form| form.says(word))
     });
     let Some(entry) = entry else { return Vec::new() };
     let mut text = String::new();

@@ -45,13 +45,15 @@ pub(super) fn at(text: &str, range: Range<usize>, at: usize) -> At<'_> {
     let text = &text[..range.end];
     let start =
         text[range.start..at].rfind('\n').map_or(range.start, |n| range.start + n + 1);
-    let own = Line::of(text[start..].split('\n').next().unwrap_or(""), Some(at - start));
-    let above = lines(&text[..start], range.start).map(|(_, line)| Line::of(line, None));
-    let above: Vec<Line> = above.filter(Line::is_written).collect();
+    let own =
+        YamlLine::of(text[start..].split('\n').next().unwrap_or(""), Some(at - start));
+    let above =
+        lines(&text[..start], range.start).map(|(_, line)| YamlLine::of(line, None));
+    let above: Vec<YamlLine> = above.filter(YamlLine::is_written).collect();
     let mut way = parents(&own, &above);
     way.extend(own.dashes.iter().map(|_| Way::Item));
-    let below = text[start..].split('\n').skip(1).map(|line| Line::of(line, None));
-    let below: Vec<Line> = below.filter(Line::is_written).collect();
+    let below = text[start..].split('\n').skip(1).map(|line| YamlLine::of(line, None));
+    let below: Vec<YamlLine> = below.filter(YamlLine::is_written).collect();
     let beside = beside(&own, &above, &below);
     let stands = own.stands(at - start, &mut way).moved(start);
     At { way, stands, beside, indent: own.column }
@@ -59,8 +61,8 @@ pub(super) fn at(text: &str, range: Range<usize>, at: usize) -> At<'_> {
 
 /// The keys of a map beneath a key of the outermost one, and the words behind them.
 pub(super) fn beneath<'a>(text: &'a str, key: &str) -> Vec<(&'a str, &'a str)> {
-    let all = lines(text, 0).map(|(_, line)| Line::of(line, None));
-    let mut all = all.filter(Line::is_written).skip_while(|line| {
+    let all = lines(text, 0).map(|(_, line)| YamlLine::of(line, None));
+    let mut all = all.filter(YamlLine::is_written).skip_while(|line| {
         line.column > 0 || line.key.as_ref().is_none_or(|own| line.words(own) != key)
     });
     all.next();
@@ -75,8 +77,8 @@ pub(super) fn beneath<'a>(text: &'a str, key: &str) -> Vec<(&'a str, &'a str)> {
 
 /// The items of lists beneath a key of the outermost map.
 pub(super) fn items_beneath<'a>(text: &'a str, key: &str) -> Vec<&'a str> {
-    let all = lines(text, 0).map(|(_, line)| Line::of(line, None));
-    let mut all = all.filter(Line::is_written).skip_while(|line| {
+    let all = lines(text, 0).map(|(_, line)| YamlLine::of(line, None));
+    let mut all = all.filter(YamlLine::is_written).skip_while(|line| {
         line.column > 0 || line.key.as_ref().is_none_or(|own| line.words(own) != key)
     });
     all.next();
@@ -86,7 +88,7 @@ pub(super) fn items_beneath<'a>(text: &'a str, key: &str) -> Vec<&'a str> {
 }
 
 /// One line taken apart. Columns are bytes from its beginning.
-struct Line<'a> {
+struct YamlLine<'a> {
     text: &'a str,
     /// Where each dash of a list stands.
     dashes: Vec<usize>,
@@ -98,7 +100,7 @@ struct Line<'a> {
     key: Option<Range<usize>>,
 }
 
-impl<'a> Line<'a> {
+impl<'a> YamlLine<'a> {
     /// `cursor` is where someone writes: blanks up to there count, as a dash does whose blank
     /// is not there yet.
     fn of(text: &'a str, cursor: Option<usize>) -> Self {
@@ -180,7 +182,7 @@ fn key(words: &str) -> Option<Range<usize>> {
 }
 
 /// The way from the whole text to the map or list that a line is in.
-fn parents<'a>(own: &Line, above: &[Line<'a>]) -> Vec<Way<'a>> {
+fn parents<'a>(own: &YamlLine, above: &[YamlLine<'a>]) -> Vec<Way<'a>> {
     let mut limit = own.dashes.first().copied().unwrap_or(own.column);
     let mut dash = !own.dashes.is_empty();
     let mut way = Vec::new();
@@ -206,11 +208,15 @@ fn parents<'a>(own: &Line, above: &[Line<'a>]) -> Vec<Way<'a>> {
 }
 
 /// The keys that stand in the same map as a line.
-fn beside<'a>(own: &Line<'a>, above: &[Line<'a>], below: &[Line<'a>]) -> Vec<&'a str> {
-    let same = |line: &&Line| line.column == own.column;
+fn beside<'a>(
+    own: &YamlLine<'a>,
+    above: &[YamlLine<'a>],
+    below: &[YamlLine<'a>],
+) -> Vec<&'a str> {
+    let same = |line: &&YamlLine| line.column == own.column;
     let mut found = Vec::new();
     let mut take =
-        |line: &Line<'a>| found.extend(line.key.as_ref().map(|key| line.words(key)));
+        |line: &YamlLine<'a>| found.extend(line.key.as_ref().map(|key| line.words(key)));
     if own.dashes.is_empty() {
         for line in above.iter().rev().take_while(|line| line.column >= own.column) {
             Some(line).filter(same).into_iter().for_each(&mut take);
@@ -219,7 +225,7 @@ fn beside<'a>(own: &Line<'a>, above: &[Line<'a>], below: &[Line<'a>]) -> Vec<&'a
             }
         }
     }
-    let goes_on = |line: &&Line| {
+    let goes_on = |line: &&YamlLine| {
         line.column > own.column || (line.column == own.column && line.dashes.is_empty())
     };
     below.iter().take_while(goes_on).filter(same).for_each(take);

@@ -52,7 +52,7 @@ pub use step::{
     Alternative, Bake, BakeDoes, BakePhase, CutPlan, Folding, Hold, LockIn, Meet, Pace,
     ProofPhase, Rolling, Shape, Span, Stand, Step, Thaw, Turn, Use, Wait,
 };
-pub use technique::{Demonstration, Line, OwnFrame, OwnShape, Technique};
+pub use technique::{Demonstration, OwnFrame, OwnLine, OwnShape, Technique};
 pub use translation::{
     TranslatedEntry, TranslatedOther, TranslatedPart, TranslatedText, Translation, Untold,
 };

@@ -111,13 +111,6 @@ pub struct Alternative {
     pub step: Box<Step>,
 }
 
-impl Alternative {
-    /// Whether it is asked for by this name.
-    pub fn is_called(&self, name: &str) -> bool {
-        self.name.value.to_lowercase() == name.to_lowercase()
-    }
-}
-
 /// What a step uses.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Use {

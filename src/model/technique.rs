@@ -56,14 +56,14 @@ pub struct OwnFrame {
     /// What is done, in the author's words.
     pub does: String,
     /// What is seen, in painting order; nothing where a picture shows it.
-    pub lines: Vec<(Line, Vec<[Length; 2]>)>,
+    pub lines: Vec<(OwnLine, Vec<[Length; 2]>)>,
     /// A picture of it.
     pub picture: Option<Shown>,
 }
 
 /// What a line of points in an author's stage is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Line {
+pub enum OwnLine {
     /// The outline of dough.
     Dough,
     /// The outline of a part that lies over.
@@ -80,7 +80,7 @@ pub enum Line {
     Arrow,
 }
 
-impl Line {
+impl OwnLine {
     /// Every kind, in painting order.
     pub const ALL: [Self; 7] = [
         Self::Dough,

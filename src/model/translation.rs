@@ -73,13 +73,6 @@ pub struct TranslatedOther {
     pub prose: Vec<Block<Brace>>,
 }
 
-impl TranslatedOther {
-    /// Whether it translates the way of this name.
-    pub fn is_called(&self, name: &str) -> bool {
-        self.of.value.to_lowercase() == name.to_lowercase()
-    }
-}
-
 /// One word of the trade in a second language.
 #[derive(Clone, Debug)]
 pub struct TranslatedEntry {

@@ -42,11 +42,11 @@ pub const WORDS: [&str; 27] = [
 pub struct Law {
     /// Its key: `eu`.
     pub key: String,
-    entries: Vec<Entry>,
+    entries: Vec<ListedAllergen>,
 }
 
 #[derive(Debug)]
-struct Entry {
+struct ListedAllergen {
     allergen: Allergen,
     word: &'static str,
 }
@@ -127,7 +127,7 @@ pub fn laws() -> &'static [Law] {
             };
             let kind = Some(field(2).to_owned()).filter(|kind| !kind.is_empty());
             let allergen = Allergen { name: field(1).to_owned(), kind };
-            let entry = Entry { allergen, word };
+            let entry = ListedAllergen { allergen, word };
             match laws.iter_mut().find(|law| law.key == field(0)) {
                 Some(law) => law.entries.push(entry),
                 None => laws.push(Law { key: field(0).to_owned(), entries: vec![entry] }),

@@ -30,6 +30,6 @@ pub use question::stations::{
     SharedDough, SizedRecipe, Station, scaled, scaling, shared, stations, together,
 };
 pub use search::solve::{Answer, Effort, Plan, Watch, fits, fits_soon, solve};
-pub use under_way::evening::{Evening, Unready};
+pub use under_way::evening::{Evening, Progress, Unready};
 pub use under_way::shift::{Shift, Why};
 pub use under_way::spot::Unheard;

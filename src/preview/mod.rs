@@ -7,9 +7,9 @@
 //! the last good edition stays, with the fault over it.
 
 mod answer;
+mod connections;
 mod desk;
 mod finding;
-mod lines;
 mod page;
 mod request;
 mod room;

@@ -20,7 +20,7 @@ use tokio::time::timeout;
 use crate::said;
 
 use super::answer::{Answer, Body, begun};
-use super::lines::{Line, Lines, Stage};
+use super::connections::{Connection, Connections, Stage};
 use super::page::{self, OWN, Said};
 use super::request::{Gate, LARGEST, MOST_LINES, Refusal, Request};
 use super::room::{self, Asked, Room, is_local};
@@ -29,9 +29,9 @@ use super::{Preview, desk};
 
 /// How long a browser may take to ask, in all.
 const PATIENCE: Duration = Duration::from_secs(10);
-/// How often an open line says that it is still open.
+/// How often an open connection says that it is still open.
 const PULSE: Duration = Duration::from_secs(15);
-/// So much of what a refused request brings is taken in: a line that is cut while the
+/// So much of what a refused request brings is taken in: a connection that is cut while the
 /// other side still talks would lose the answer too.
 const HEARD_OUT: usize = 64 << 10;
 /// The page for an address that does not exist.
@@ -62,36 +62,41 @@ pub(super) async fn accept(
     door: Door,
 ) {
     let Ok(listener) = TcpListener::from_std(listener) else { return };
-    let (lines, door) = (Lines::default(), Arc::new(door));
+    let (connections, door) = (Connections::default(), Arc::new(door));
     while !preview.is_stopped() {
         let Ok((stream, peer)) = listener.accept().await else {
-            // Where the machine has no line left, one comes free in a moment.
+            // Where the machine has no connection left, one comes free in a moment.
             tokio::time::sleep(Duration::from_millis(50)).await;
             continue;
         };
         if door.hears(peer.ip())
-            && let Some(line) = lines.take()
+            && let Some(connection) = connections.take()
         {
-            tokio::spawn(call(preview.clone(), stream, door.clone(), line));
+            tokio::spawn(call(preview.clone(), stream, door.clone(), connection));
         }
     }
 }
 
 /// Answers one call, unless it has to make room. A browser that hangs up in the middle is
 /// nobody's fault.
-async fn call(preview: Arc<Preview>, stream: TcpStream, door: Arc<Door>, line: Line) {
+async fn call(
+    preview: Arc<Preview>,
+    stream: TcpStream,
+    door: Arc<Door>,
+    connection: Connection,
+) {
     // Without it answers are only later.
     let _ = stream.set_nodelay(true);
     let heard = service_fn(|request: hyper::Request<Incoming>| {
-        let (preview, door, line) = (&preview, &door, &line);
+        let (preview, door, connection) = (&preview, &door, &connection);
         async move {
             Ok::<_, Infallible>(match &**door {
-                Door::Here(gate) => answer(preview, gate, line, request).await,
-                Door::Room(room) => in_room(preview, room, line, request).await,
+                Door::Here(gate) => answer(preview, gate, connection, request).await,
+                Door::Room(room) => in_room(preview, room, connection, request).await,
             })
         }
     });
-    let connection = http1::Builder::new()
+    let serving = http1::Builder::new()
         .timer(TokioTimer::new())
         .header_read_timeout(PATIENCE)
         .max_buf_size(LARGEST)
@@ -99,10 +104,10 @@ async fn call(preview: Arc<Preview>, stream: TcpStream, door: Arc<Door>, line: L
         .keep_alive(false)
         .title_case_headers(true)
         .serve_connection(TokioIo::new(stream), heard);
-    let (mut connection, mut hung_up) = (pin!(connection), pin!(line.is_hung_up()));
+    let (mut serving, mut hung_up) = (pin!(serving), pin!(connection.is_hung_up()));
     poll_fn(|context| match hung_up.as_mut().poll(context) {
         Poll::Ready(()) => Poll::Ready(()),
-        Poll::Pending => connection.as_mut().poll(context).map(drop),
+        Poll::Pending => serving.as_mut().poll(context).map(drop),
     })
     .await;
 }
@@ -111,21 +116,21 @@ async fn call(preview: Arc<Preview>, stream: TcpStream, door: Arc<Door>, line: L
 async fn answer(
     preview: &Arc<Preview>,
     gate: &Gate,
-    line: &Line,
+    connection: &Connection,
     request: hyper::Request<Incoming>,
 ) -> Response<Body> {
     let (parts, body) = request.into_parts();
     let answer = match gate.read(&parts) {
         Ok(Request::Read(path)) if path == format!("{OWN}events") => {
-            line.becomes(Stage::Listening);
+            connection.becomes(Stage::Listening);
             return events(preview.clone());
         }
         Ok(Request::Read(path)) => {
-            line.becomes(Stage::Answered);
+            connection.becomes(Stage::Answered);
             let preview = preview.clone();
             beside(move || read(&preview, &path)).await
         }
-        Ok(Request::Call(name)) => called(preview, line, name, body).await,
+        Ok(Request::Call(name)) => called(preview, connection, name, body).await,
         Err(refusal) => {
             hear_out(body).await;
             Err(refusal)
@@ -146,12 +151,12 @@ async fn beside(
 /// Has the desk do something.
 async fn called(
     preview: &Arc<Preview>,
-    line: &Line,
+    connection: &Connection,
     name: String,
     body: Incoming,
 ) -> Result<Answer, Refusal> {
     let bytes = whole(body, desk::most(&name)).await?;
-    line.becomes(Stage::Answered);
+    connection.becomes(Stage::Answered);
     let preview = preview.clone();
     beside(move || desk::call(&preview, &name, &bytes)).await
 }
@@ -172,14 +177,14 @@ async fn whole(body: Incoming, most: usize) -> Result<Bytes, Refusal> {
 async fn in_room(
     preview: &Arc<Preview>,
     room: &Arc<Room>,
-    line: &Line,
+    connection: &Connection,
     request: hyper::Request<Incoming>,
 ) -> Response<Body> {
     let (parts, body) = request.into_parts();
     let answer = match room.read(&parts) {
-        Ok(Asked::Mark(class)) => marked(preview, (room, line), class, body).await,
+        Ok(Asked::Mark(class)) => marked(preview, (room, connection), class, body).await,
         Ok(asked) => {
-            line.becomes(Stage::Answered);
+            connection.becomes(Stage::Answered);
             let (preview, room) = (preview.clone(), room.clone());
             beside(move || room.answer(&preview, &asked)).await
         }
@@ -195,12 +200,12 @@ async fn in_room(
 /// Has a mark of an evening taken in.
 async fn marked(
     preview: &Arc<Preview>,
-    (room, line): (&Arc<Room>, &Line),
+    (room, connection): (&Arc<Room>, &Connection),
     class: String,
     body: Incoming,
 ) -> Result<Answer, Refusal> {
     let bytes = whole(body, room::MOST).await?;
-    line.becomes(Stage::Answered);
+    connection.becomes(Stage::Answered);
     let (preview, room) = (preview.clone(), room.clone());
     let marked = move || {
         let refused = |why| Answer::refused(why, &preview.show().words.clone());
@@ -294,16 +299,16 @@ fn missing(served: &Served, path: &str, over: Over) -> Answer {
     }
 }
 
-/// Keeps the line open and says what is on show, now and after each change: server-sent
+/// Keeps the connection open and says what is on show, now and after each change: server-sent
 /// events, as the HTML standard has them.
 fn events(preview: Arc<Preview>) -> Response<Body> {
-    let (mut line, body) = Channel::<Bytes, Infallible>::new(4);
+    let (mut sender, body) = Channel::<Bytes, Infallible>::new(4);
     tokio::spawn(async move {
         let mut marks = preview.told.subscribe();
         let mut told = String::new();
         let mut next = "retry: 500\n\n".to_owned();
-        // Nobody listens any more where the line is gone.
-        while line.send_data(Bytes::from(next)).await.is_ok() {
+        // Nobody listens any more where the connection is gone.
+        while sender.send_data(Bytes::from(next)).await.is_ok() {
             let mark = marks.borrow_and_update().clone();
             if mark != told {
                 next = format!("data: {mark}\n\n");

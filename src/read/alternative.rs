@@ -17,7 +17,7 @@ pub(super) fn read(
     words: &Lexicon,
     faults: &mut Vec<Fault>,
 ) -> bool {
-    let same = |other: &Alternative| other.is_called(&name.value);
+    let same = |other: &Alternative| other.name.says(&name.value);
     if step.others.iter().any(same) {
         let message = said!("way-of-step-twice", way = name.value);
         faults.push(

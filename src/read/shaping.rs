@@ -2,7 +2,7 @@
 
 use crate::fault::{Fault, Placed};
 use crate::measure::{Exact, Length, exact};
-use crate::model::{Bend, Crescent, Line, OwnFrame, OwnShape, Shaping};
+use crate::model::{Bend, Crescent, OwnFrame, OwnLine, OwnShape, Shaping};
 use crate::said;
 
 use super::fields::Fields;
@@ -97,11 +97,11 @@ fn own_shape(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnShape> {
 fn own_frame(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnFrame> {
     let place = item.place.clone();
     let keys: Vec<&str> =
-        ["does", "picture"].into_iter().chain(Line::ALL.map(Line::word)).collect();
+        ["does", "picture"].into_iter().chain(OwnLine::ALL.map(OwnLine::word)).collect();
     let mut fields = Fields::new(item, &keys, faults);
     let does = fields.needed("does", said!("example-stage")).value;
     let mut lines = Vec::new();
-    for line in Line::ALL {
+    for line in OwnLine::ALL {
         let points = fields.parsed(line.word(), "0 0, 12 0, 12 8", points);
         let points = points.into_iter().flat_map(|points| points.value);
         lines.extend(points.map(|points| (line, points)));
@@ -109,9 +109,9 @@ fn own_frame(item: Placed<Node>, faults: &mut Vec<Fault>) -> Option<OwnFrame> {
     let picture = fields.text("picture").map(|text| picture::in_line(&text));
     let picture =
         picture.and_then(|read| read.map_err(|fault| fields.faults().push(fault)).ok());
-    let arrows = lines.iter().filter(|(line, _)| *line == Line::Arrow);
+    let arrows = lines.iter().filter(|(line, _)| *line == OwnLine::Arrow);
     let whole = arrows.into_iter().all(|(_, points)| points.len().is_multiple_of(2));
-    let is_drawn = lines.iter().any(|(line, _)| *line == Line::Dough);
+    let is_drawn = lines.iter().any(|(line, _)| *line == OwnLine::Dough);
     if is_drawn == picture.is_some() || !whole {
         let message = said!("bad-stage");
         fields.faults().push(

@@ -134,8 +134,8 @@ fn proved(step: &mut Step, phases: Placed<Vec<ProofPhase>>) {
     }
 }
 
-/// One line of a ticket.
-pub(super) struct Line {
+/// One row of a ticket.
+pub(super) struct Row {
     pub(super) key: Placed<String>,
     pub(super) value: Placed<String>,
 }
@@ -146,8 +146,8 @@ pub(super) fn lines(
     ticket: &Placed<String>,
     keys: &[&str],
     faults: &mut Vec<Fault>,
-) -> Vec<Line> {
-    let mut found: Vec<Line> = Vec::new();
+) -> Vec<Row> {
+    let mut found: Vec<Row> = Vec::new();
     let mut at = 0;
     for written in ticket.value.split_inclusive('\n') {
         let line = strip_comment(written).trim_end();
@@ -163,7 +163,7 @@ pub(super) fn lines(
                 if !line.starts_with(' ') || found.is_empty() || keys.contains(&key) =>
             {
                 let lead = key.len() + 1 + (value.len() - value.trim_start().len());
-                found.push(Line {
+                found.push(Row {
                     key: Placed::new(key.trim().to_owned(), place.part(0, key.len())),
                     value: Placed::new(
                         value.trim().to_owned(),
@@ -172,7 +172,7 @@ pub(super) fn lines(
                 });
             }
             _ => match found.last_mut() {
-                Some(Line { value, .. }) if line.starts_with(' ') => {
+                Some(Row { value, .. }) if line.starts_with(' ') => {
                     value.value.push(' ');
                     value.value.push_str(text);
                     value.place.end = place.end;
@@ -194,7 +194,7 @@ fn strip_comment(line: &str) -> &str {
 /// Puts one line's value into the step.
 fn set(
     step: &mut Step,
-    line: Line,
+    line: Row,
     words: &Lexicon,
     faults: &mut Vec<Fault>,
 ) -> Result<(), Fault> {
@@ -250,7 +250,7 @@ fn set(
 }
 
 /// Puts the value of a line about the oven, its trays or the mixer into the step.
-fn set_machine(step: &mut Step, line: Line) -> Result<(), Fault> {
+fn set_machine(step: &mut Step, line: Row) -> Result<(), Fault> {
     match line.key.value.as_str() {
         "bake" => {
             let read = line.read("190 °C, 22 min", bake::bake)?;
@@ -288,7 +288,7 @@ const GOALS: [(GoalKind, &str); 4] = [
 ];
 
 /// The lines that have to do with the dough as it is measured or rolled.
-fn set_dough(step: &mut Step, line: Line) -> Result<(), Fault> {
+fn set_dough(step: &mut Step, line: Row) -> Result<(), Fault> {
     let turns = said!("example-turn");
     if let Some((kind, example)) = GOALS.iter().find(|it| it.0.key() == line.key.value) {
         let goal: Option<Placed<Goal>> =
@@ -327,7 +327,7 @@ fn set_dough(step: &mut Step, line: Line) -> Result<(), Fault> {
     Ok(())
 }
 
-impl Line {
+impl Row {
     /// The value read as what the key wants.
     fn read<T>(
         self,

@@ -142,12 +142,12 @@ pub struct RecipeSheets {
     pub base: Sheet,
     /// The same at other sizes, smallest first, the one as written among them. Each has
     /// the same lines and steps in the same order.
-    pub batches: Vec<Batch>,
+    pub batches: Vec<BatchSheet>,
 }
 
 /// One batch size.
 #[derive(Clone, Debug, Serialize)]
-pub struct Batch {
+pub struct BatchSheet {
     /// A short name for addresses and classes: `half`, `x1`, `x2`, `x3`.
     pub key: String,
     /// In words: `½ batch`.

@@ -25,9 +25,9 @@ pub use class::{
     WaitFact,
 };
 pub use course::{
-    Batch, ClassLink, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet, Look,
-    NewsSheet, NotesSheet, OtherEdition, Outline, Paper, RecipeSheets, TechniqueSheet,
-    TradeWord, Units, UsedIn,
+    BatchSheet, ClassLink, CourseSheet, Demo, HandoutKind, HandoutLink, LessonSheet,
+    Look, NewsSheet, NotesSheet, OtherEdition, Outline, Paper, RecipeSheets,
+    TechniqueSheet, TradeWord, Units, UsedIn,
 };
 pub use dough::{
     Cut, EdgesFact, Fold, GrowthOf, Lamination, LockInFact, Mark, SheetFact,

@@ -19,13 +19,13 @@ struct Lesson<'a> {
     number: usize,
     title: &'a str,
     summary: &'a str,
-    recipes: Vec<Entry<'a>>,
-    techniques: Vec<Entry<'a>>,
+    recipes: Vec<LessonItem<'a>>,
+    techniques: Vec<LessonItem<'a>>,
 }
 
 /// A recipe or a technique in a lesson.
 #[derive(Serialize)]
-struct Entry<'a> {
+struct LessonItem<'a> {
     /// Its page, from the site's root.
     page: String,
     title: &'a str,
@@ -136,8 +136,8 @@ fn lesson<'a>(
     }
 }
 
-fn recipe(card: &Card) -> Entry<'_> {
-    Entry {
+fn recipe(card: &Card) -> LessonItem<'_> {
+    LessonItem {
         page: card.page(),
         title: &card.title,
         title_in: card.title_in.as_deref(),
@@ -150,9 +150,9 @@ fn recipe(card: &Card) -> Entry<'_> {
     }
 }
 
-fn technique<'a>(input: &Input<'a>, name: &str) -> Option<Entry<'a>> {
+fn technique<'a>(input: &Input<'a>, name: &str) -> Option<LessonItem<'a>> {
     let technique = input.techniques.iter().find(|one| one.technique == name)?;
-    Some(Entry {
+    Some(LessonItem {
         page: format!("techniques/{name}/index.html"),
         title: &technique.title,
         title_in: technique.title_in.as_deref(),

@@ -36,8 +36,8 @@ pub(super) struct Sample {
 impl Sample {
     /// One recipe at two sizes, one technique, all handouts.
     pub(super) fn new() -> Self {
-        let batches: Vec<Batch> = [("x1", "1 batch", 1), ("x2", "2 batches", 2)]
-            .map(|(key, title, times)| Batch {
+        let batches: Vec<BatchSheet> = [("x1", "1 batch", 1), ("x2", "2 batches", 2)]
+            .map(|(key, title, times)| BatchSheet {
                 key: key.into(),
                 title: title.into(),
                 sheet: sheet(title, times),

@@ -193,7 +193,7 @@ impl Gaps<'_> {
             recipe.marks.get(&key).map_or("", String::as_str)
         };
         for other in &found.others {
-            let Some(own) = written.iter().find(|it| other.is_called(&it.name.value))
+            let Some(own) = written.iter().find(|it| it.name.says(&other.of.value))
             else {
                 let known = written.iter().map(|it| it.name.value.as_str());
                 let near = nearest(&other.of.value, known).unwrap_or("").to_owned();
@@ -209,7 +209,7 @@ impl Gaps<'_> {
                 place: &other.of.place,
             });
         }
-        let told = |name: &str| found.others.iter().any(|it| it.is_called(name));
+        let told = |name: &str| found.others.iter().any(|it| it.of.says(name));
         for own in written.iter().filter(|it| !told(&it.name.value)) {
             let name = &own.name.value;
             let titles = vec![format!("{} ({name})", step.title.value)];

@@ -168,7 +168,7 @@ fn done_so(step: &Step, found: &TranslatedPart) -> Option<(String, TranslatedPar
     let Some(name) = &step.done_with else {
         return Some((step.name.clone(), found.clone()));
     };
-    let other = found.others.iter().find(|it| it.is_called(name))?;
+    let other = found.others.iter().find(|it| it.of.says(name))?;
     let mut own = TranslatedPart { mark: other.mark.clone(), ..found.clone() };
     if !other.prose.is_empty() {
         let cautions = compare::cautions(&found.prose).into_iter().cloned();
@@ -190,8 +190,8 @@ fn translate_others(
     for other in &mut step.others {
         let name = &other.name.value;
         let mut all = steps.iter().flat_map(|step| &step.others);
-        let written = all.find(|it| it.is_called(name));
-        let it = found.others.iter().find(|it| it.is_called(name));
+        let written = all.find(|it| it.name.says(name));
+        let it = found.others.iter().find(|it| it.of.says(name));
         let (Some(written), Some(it)) = (written, it) else { continue };
         let key = Recipe::mark_key(&step.name, name);
         let mark = original.marks.get(&key).map_or("", String::as_str);
@@ -199,13 +199,7 @@ fn translate_others(
         let first = compare::of_other(name, own.until.as_deref(), &own.prose);
         let told = compare::of_other(name, it.until.as_deref(), &it.prose);
         let stands = standing(&first, mark, &told, it.mark.as_ref(), names);
-        if stands == Standing::Apart {
-            continue;
-        }
-        if stands == Standing::Current && it.until.is_some() {
-            other.step.until.clone_from(&it.until);
-        }
-        other.step.prose = blocks(&own.prose, &it.prose, stands, names);
+        translate_doing(&mut other.step, own, (&it.until, &it.prose), stands, names);
     }
 }
 
@@ -291,15 +285,30 @@ fn translate_step(
     let own = compare::of_step(written);
     let it = compare::of_part(found);
     let stands = standing(&own, mark, &it, found.mark.as_ref(), names);
+    let is_told =
+        translate_doing(step, written, (&found.until, &found.prose), stands, names);
+    if is_told {
+        step.title.value.clone_from(&found.title.value);
+    }
+    is_told
+}
+
+/// Whether what is done, and how to tell that it is done, are told in the second language now.
+fn translate_doing(
+    step: &mut Step,
+    written: &Step,
+    (until, prose): (&Option<Vec<Inline<Brace>>>, &[Block<Brace>]),
+    stands: Standing,
+    names: Names,
+) -> bool {
     if stands == Standing::Apart {
         return false;
     }
     // What tells that something is done may keep people safe: it is said as it stands now.
-    if stands == Standing::Current && found.until.is_some() {
-        step.until.clone_from(&found.until);
+    if stands == Standing::Current && until.is_some() {
+        step.until.clone_from(until);
     }
-    step.prose = blocks(&written.prose, &found.prose, stands, names);
-    step.title.value.clone_from(&found.title.value);
+    step.prose = blocks(&written.prose, prose, stands, names);
     true
 }
 

@@ -59,7 +59,8 @@ def recipe(rng, title):
         else:
             steps.append(step(f"Turn {number}", f"hands: {rng.randint(4, 9)} min"))
     heat = rng.choice([180, 200, 220])
-    steps.append(step("Bake", f"bake: {heat} °C, {rng.randint(12, 25)} min", f"per tray: {rng.choice([6, 12])}"))
+    falls = f"; then {heat - 30} °C, {rng.randint(5, 15)} min" if rng.random() < 0.3 else ""
+    steps.append(step("Bake", f"bake: {heat} °C, {rng.randint(12, 25)} min{falls}", f"per tray: {rng.choice([6, 12])}"))
     if rng.random() < 0.6:
         steps.append(step("Cool", "wait: 15 min (10 min to 1 h)", "where: rack"))
     return RECIPE.format(title=title, steps="".join(steps))
@@ -197,7 +198,7 @@ def violations(plan):
         if peak(stays) > store["capacity"]:
             found.append(f"{store['place']}: too full")
     ovens = plan["ovens"]
-    baked = [(acts[t]["oven"], start[t], end[t] + ovens["after_min"], n, heat) for t, n, heat in ovens["bakes"]]
+    baked = [(acts[t]["oven"], start[t], end[t] + ovens["after_min"], n, heat, phases) for t, n, heat, phases in ovens["bakes"]]
     for number in range(1, ovens["count"] + 1):
         inside = [one[1:] for one in baked if one[0] == number]
         if peak([one[:3] for one in inside]) > ovens["trays"]:
@@ -205,6 +206,9 @@ def violations(plan):
         apart = max(ovens["turn_min"] - ovens["after_min"], 0)
         if any(a[3] != b[3] and a[0] < b[1] + apart and b[0] < a[1] + apart for a in inside for b in inside):
             found.append(f"oven {number}: two heats")
+        meet = [(a, b) for at, a in enumerate(inside) for b in inside[:at] if a[0] < b[1] and b[0] < a[1]]
+        if any(a[4] != b[4] or (a[4] is not None and a[0] != b[0]) for a, b in meet):
+            found.append(f"oven {number}: its heat changes while something else is in it")
     if any(not 1 <= one[0] <= ovens["count"] for one in baked):
         found.append("a bake without an oven")
     return found + people(plan, acts, start, end) + values(plan, start, end)
@@ -442,7 +446,7 @@ def oven_rival(model, plan, start, acts):
     """Each bake in one oven, each oven at one heat."""
     ovens = plan["ovens"]
     inside = [[] for _ in range(ovens["count"])]
-    for task, trays, heat in ovens["bakes"]:
+    for task, trays, heat, phases in ovens["bakes"]:
         there = [model.new_bool_var("") for _ in inside]
         model.add_exactly_one(there)
         for number, flag in enumerate(there):
@@ -450,13 +454,23 @@ def oven_rival(model, plan, start, acts):
             span = model.new_optional_fixed_size_interval_var(start[task], size, flag, "")
             turned = acts[task]["minutes"] + max(ovens["after_min"], ovens["turn_min"])
             apart = model.new_optional_fixed_size_interval_var(start[task], turned, flag, "")
-            inside[number].append((span, trays, heat, apart))
+            inside[number].append((span, trays, heat, apart, phases, task, flag))
     for loads in inside:
         model.add_cumulative([one[0] for one in loads], [one[1] for one in loads], ovens["trays"])
         for at, one in enumerate(loads):
             for other in loads[:at]:
                 if one[2] != other[2]:
                     model.add_no_overlap([one[3], other[3]])
+                elif one[4] != other[4]:
+                    model.add_no_overlap([one[0], other[0]])
+                elif one[4] is not None:
+                    # Both in this oven: one after the other, or begun together.
+                    first, second, both = (model.new_bool_var("") for _ in range(3))
+                    model.add_bool_or([first, second, both, ~one[6], ~other[6]])
+                    size = acts[one[5]]["minutes"] + ovens["after_min"]
+                    model.add(start[one[5]] + size <= start[other[5]]).only_enforce_if(first)
+                    model.add(start[other[5]] + size <= start[one[5]]).only_enforce_if(second)
+                    model.add(start[one[5]] == start[other[5]]).only_enforce_if(both)
 
 
 def ask(tourier, folder, name):

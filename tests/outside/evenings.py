@@ -79,14 +79,15 @@ class Evening:
     def room(self, at, now):
         """The oven for a bake: the announced one if it has room; 0 for what needs none."""
         ovens = self.plan["ovens"]
-        own = [(n, heat) for t, n, heat in ovens["bakes"] if t == at]
+        own = [(n, (heat, phases)) for t, n, heat, phases in ovens["bakes"] if t == at]
         if not own:
             return 0
         trays, heat = own[0]
         for oven in range(1, ovens["count"] + 1):
             if oven == self.lost:
                 continue
-            inside = [(n, h) for t, n, h in ovens["bakes"] if self.oven.get(t) == oven
+            inside = [(n, (h, p) if p is None or self.begun[t] == now else None)
+                      for t, n, h, p in ovens["bakes"] if self.oven.get(t) == oven
                       and self.begun[t] <= now < self.ended[t] + ovens["after_min"]]
             if sum(n for n, _ in inside) + trays <= ovens["trays"] and all(h == heat for _, h in inside):
                 return oven
@@ -187,7 +188,7 @@ def baked(real, plan, now, opened, busy):
     found, base, acts = [], real.plan, plan["activities"]
     ovens = base["ovens"]
     inside = []
-    for t, n, heat in ovens["bakes"]:
+    for t, n, heat, phases in ovens["bakes"]:
         if t not in busy:
             continue
         oven = acts[t]["oven"]
@@ -198,7 +199,7 @@ def baked(real, plan, now, opened, busy):
             found.append(f"{acts[t]['group']} bakes in the broken oven")
         if t in opened and oven is None:
             found.append(f"{acts[t]['group']} bakes in no oven")
-        inside.append((oven, acts[t]["start_min"], acts[t]["end_min"] + ovens["after_min"], n, heat))
+        inside.append((oven, acts[t]["start_min"], acts[t]["end_min"] + ovens["after_min"], n, heat, phases))
     for number in range(1, ovens["count"] + 1):
         own = [one[1:] for one in inside if one[0] == number]
         if peak([one[:3] for one in own]) > ovens["trays"]:
@@ -206,6 +207,9 @@ def baked(real, plan, now, opened, busy):
         apart = max(ovens["turn_min"] - ovens["after_min"], 0)
         if any(a[3] != b[3] and a[0] < b[1] + apart and b[0] < a[1] + apart for a in own for b in own):
             found.append(f"oven {number}: two heats")
+        meet = [(a, b) for at, a in enumerate(own) for b in own[:at] if a[0] < b[1] and b[0] < a[1]]
+        if any(a[4] != b[4] or (a[4] is not None and a[0] != b[0]) for a, b in meet):
+            found.append(f"oven {number}: its heat changes while something else is in it")
     return found
 
 

@@ -65,6 +65,13 @@ pub(in crate::draw) struct Stage {
     pub(in crate::draw) hops: Vec<(f64, f64, usize)>,
 }
 
+impl Stage {
+    /// Flaps that come onto one bed.
+    pub(in crate::draw) fn onto(bed: Bed, flaps: Vec<Flap>) -> Self {
+        Self { beds: vec![bed], flaps, hops: Vec::new() }
+    }
+}
+
 /// Where a slab lies: its upper corner, the way it runs, the way down through it.
 #[derive(Clone, Copy, Debug)]
 struct Pose {

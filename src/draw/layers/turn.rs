@@ -336,32 +336,21 @@ impl Cells {
 
     /// Both ends to the middle, then the left half over the right.
     fn book(&self) -> Vec<Stage> {
-        let ends = Stage {
-            beds: vec![self.bed([1, 3], 1, [false; 2])],
-            flaps: vec![self.flap([1, 0], [1, 1], 1), self.flap([3, 4], [1, 1], 2)],
-            hops: Vec::new(),
-        };
-        let close = Stage {
-            beds: vec![self.bed([2, 3], 2, [false, true])],
-            flaps: vec![self.flap([2, 1], [2, 2], 3)],
-            hops: Vec::new(),
-        };
-        vec![ends, close]
+        let ends = vec![self.flap([1, 0], [1, 1], 1), self.flap([3, 4], [1, 1], 2)];
+        let close = vec![self.flap([2, 1], [2, 2], 3)];
+        vec![
+            Stage::onto(self.bed([1, 3], 1, [false; 2]), ends),
+            Stage::onto(self.bed([2, 3], 2, [false, true]), close),
+        ]
     }
 
     /// The right third over the middle, then the left third over both.
     fn letter(&self) -> Vec<Stage> {
-        let first = Stage {
-            beds: vec![self.bed([0, 2], 1, [false; 2])],
-            flaps: vec![self.flap([2, 3], [1, 1], 1)],
-            hops: Vec::new(),
-        };
-        let second = Stage {
-            beds: vec![self.bed([1, 2], 2, [false, true])],
-            flaps: vec![self.flap([1, 0], [1, 2], 2)],
-            hops: Vec::new(),
-        };
-        vec![first, second]
+        let (right, left) = (self.flap([2, 3], [1, 1], 1), self.flap([1, 0], [1, 2], 2));
+        vec![
+            Stage::onto(self.bed([0, 2], 1, [false; 2]), vec![right]),
+            Stage::onto(self.bed([1, 2], 2, [false, true]), vec![left]),
+        ]
     }
 
     /// The left part over the next, and on to the right end.
@@ -375,10 +364,7 @@ impl Cells {
             let from = self.x(number) - 0.3 * width;
             (from, self.x(number) + 0.5 * width, number as usize)
         };
-        Stage {
-            beds: vec![self.bed([1, parts], 1, [false; 2])],
-            flaps: vec![first],
-            hops: (2..parts).map(hop).collect(),
-        }
+        let hops = (2..parts).map(hop).collect();
+        Stage { hops, ..Stage::onto(self.bed([1, parts], 1, [false; 2]), vec![first]) }
     }
 }

@@ -5,7 +5,6 @@ use jiff::ToSpan;
 use jiff::civil::{Date, DateTime};
 
 use crate::formula::Book;
-use crate::measure::Temperature;
 use crate::plan::answer::name::name_strand;
 use crate::plan::answer::reason::{Amendment, Reason, Remedy};
 use crate::plan::answer::timetable::{
@@ -17,7 +16,8 @@ use crate::plan::question::batch_tasks::{
 use crate::plan::question::class::{PoolName, Unclear, Who};
 use crate::plan::question::clock::Clock;
 use crate::plan::question::days;
-use crate::plan::question::problem::{Baking, Claim, Goal, Ovens, Pool, Problem};
+use crate::plan::question::heats::Heats;
+use crate::plan::question::problem::{Claim, Goal, Ovens, Pool, Problem};
 use crate::plan::question::stations::shared;
 use crate::plan::search::solve::{Answer, Effort, Watch, stopped};
 use crate::work::Work;
@@ -291,22 +291,8 @@ fn share(problem: &mut Problem, batch: &BatchTasks, trays: i32) {
     let one = |task: usize| Claim { task, amount: 1, after: 0 };
     let busy = batch.steps.iter().flat_map(StepPlan::busy);
     problem.pools = vec![Pool { capacity: 1, uses: busy.map(one).collect() }];
-    let mut heats: Vec<Temperature> = Vec::new();
-    let mut bakes = Vec::new();
-    for step in &batch.steps {
-        let Some(heat) = step.oven.as_ref().map(Temperature::dial) else { continue };
-        let at = heats.iter().position(|known| *known == heat).unwrap_or_else(|| {
-            heats.push(heat);
-            heats.len() - 1
-        });
-        let heat = i32::try_from(at).unwrap_or(0);
-        bakes.extend(step.bakes.iter().map(|(task, trays)| Baking {
-            task: *task,
-            trays: *trays,
-            heat,
-            oven: None,
-        }));
-    }
+    let mut heats = Heats::default();
+    let bakes = batch.steps.iter().flat_map(|step| heats.bakes(step)).collect();
     problem.ovens = Ovens { count: 1, trays, after: 0, turn: 0, bakes };
     problem.units = vec![batch.tasks.clone()];
 }

@@ -9,7 +9,7 @@
 
 use crate::formula::Book;
 use crate::measure::{Duration, Temperature};
-use crate::model::{HandsPace, Hold, KitUse, Location, Makes, Step};
+use crate::model::{BakePhase, HandsPace, Hold, KitUse, Location, Makes, Step};
 use crate::work::{Work, WorkJob};
 
 use super::problem::{Link, Problem};
@@ -78,6 +78,8 @@ pub struct StepPlan {
     pub rolls: bool,
     /// The oven.
     pub oven: Option<Temperature>,
+    /// The phases of its bake where its heat changes; none where it does not.
+    pub phases: Vec<BakePhase>,
 }
 
 /// Minutes from a step's work to the next.
@@ -320,9 +322,7 @@ impl Laying<'_> {
             while left > 0 {
                 let whole = self.room.trays_per_oven.max(1);
                 let load = left.min(whole);
-                // While its heat changes, nothing else can be in the oven.
-                let takes = if bake.value.changes_heat() { whole } else { load };
-                bakes.push((self.task(time), takes));
+                bakes.push((self.task(time), load));
                 left -= load;
             }
         }
@@ -331,6 +331,8 @@ impl Laying<'_> {
             (true, hands) => hands.into_iter().collect(),
         };
         let oven = step.bake.as_ref().map(|bake| bake.value.oven.clone());
+        let changing = step.bake.as_ref().filter(|bake| bake.value.changes_heat());
+        let phases = changing.map(|bake| bake.value.phases.clone()).unwrap_or_default();
         let lag = self.lag(step);
         let thaws = step.hold.as_ref().and_then(|hold| thawing(&hold.value));
         self.steps.push(StepPlan {
@@ -357,6 +359,7 @@ impl Laying<'_> {
             kit: step.kit.clone(),
             rolls: step.sheet.is_some(),
             oven,
+            phases,
         });
     }
 

@@ -4,7 +4,6 @@
 use std::collections::BTreeMap;
 
 use crate::formula::{Book, Unscalable};
-use crate::measure::Temperature;
 use crate::model::{Class, KitKind, Location};
 use crate::said;
 use crate::statement::Statement;
@@ -13,6 +12,7 @@ use super::batch_tasks::BatchTasks;
 use super::clock::Clock;
 use super::drafting::Drafting;
 use super::gather::Gathering;
+use super::heats::Heats;
 use super::problem::Problem;
 
 /// A class laid out as a question.
@@ -30,8 +30,8 @@ pub struct ClassDraft {
     pub pools: Vec<PoolName>,
     /// The stores' places, in the order of the problem's.
     pub stores: Vec<Location>,
-    /// The heats at which ovens are set, in the order of their numbers.
-    pub heats: Vec<Temperature>,
+    /// The heats of its ovens.
+    pub heats: Heats,
     /// Groups of the same number of bakers who do the same from the same time on.
     pub alike: Vec<u32>,
     /// Tasks of those who went home.
@@ -177,7 +177,7 @@ pub fn draft(class: &Class, book: Book) -> Result<ClassDraft, Unclear> {
         gatherings: Vec::new(),
         pools: Vec::new(),
         stores: Vec::new(),
-        heats: Vec::new(),
+        heats: Heats::default(),
         alike: Vec::new(),
         left: Vec::new(),
         titles: BTreeMap::new(),

@@ -6,7 +6,7 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 
 use crate::formula::Book;
-use crate::measure::{Duration, Temperature};
+use crate::measure::Duration;
 use crate::model::{Class, Each, KitKind, KitUse, Location};
 use crate::work::Work;
 
@@ -171,10 +171,9 @@ impl<'a> Drafting<'a> {
                 self.use_kit(&KitKind::BenchPlace, 1, hands, after);
             }
         }
-        for (bake, trays) in &step.bakes {
-            if let Some(oven) = &step.oven {
-                self.bake(*bake, *trays, oven.dial());
-            }
+        let bakes = self.draft.heats.bakes(step);
+        if !bakes.is_empty() {
+            self.bake(bakes);
         }
         let places = [step.place.as_ref(), step.hold_place.as_ref()];
         let mut places: Vec<&Location> = places.into_iter().flatten().collect();
@@ -268,24 +267,18 @@ impl<'a> Drafting<'a> {
         }
     }
 
-    fn bake(&mut self, task: usize, trays: i32, dial: Temperature) {
+    fn bake(&mut self, more: Vec<Baking>) {
         let Some(count) = self.class.count(&KitKind::Oven) else {
             return self.uncounted(&KitKind::Oven);
         };
-        let heats = &mut self.draft.heats;
-        let heat = heats.iter().position(|known| *known == dial).unwrap_or_else(|| {
-            heats.push(dial);
-            heats.len() - 1
-        });
         let trays_per_oven = self.room().trays_per_oven;
         let after = whole(self.class.changeover.of(&KitKind::Oven));
         let turn = self.class.besides.reheat.as_ref().map_or(0, whole);
         let ovens = &mut self.draft.problem.ovens;
-        let bakes = std::mem::take(&mut ovens.bakes);
+        let mut bakes = std::mem::take(&mut ovens.bakes);
+        bakes.extend(more);
         let count = count as usize;
         *ovens = Ovens { count, trays: trays_per_oven, after, turn, bakes };
-        let heat = i32::try_from(heat).unwrap_or(0);
-        ovens.bakes.push(Baking { task, trays, heat, oven: None });
     }
 
     fn stays(&mut self, place: &Location, step: &StepPlan) {

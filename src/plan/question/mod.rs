@@ -6,6 +6,7 @@ pub(in crate::plan) mod clock;
 pub(in crate::plan) mod days;
 pub(in crate::plan) mod drafting;
 pub(in crate::plan) mod gather;
+pub(in crate::plan) mod heats;
 pub(in crate::plan) mod kind;
 pub(in crate::plan) mod problem;
 pub(in crate::plan) mod rules;

@@ -37,6 +37,9 @@ pub struct Problem {
     pub gathered: Vec<usize>,
     /// Starts that were announced and are kept where they can be; none where nothing was.
     pub announced: Vec<i32>,
+    /// Tasks that stand for kit that is out of order: nobody works in them, and no plan ends
+    /// with one.
+    pub outages: Vec<usize>,
     /// For each link, how long it was to last when that was announced; none where nothing was.
     pub promised: Vec<i32>,
 }
@@ -89,7 +92,8 @@ pub struct Claim {
     pub after: i32,
 }
 
-/// The ovens: each holds one heat at a time, and a bake goes whole into one of them.
+/// The ovens: each holds one heat at a time, and a bake goes whole into one of them. What
+/// bakes while the heat changes must have begun together.
 #[derive(Clone, Debug, Default)]
 pub struct Ovens {
     /// How many.
@@ -111,8 +115,11 @@ pub struct Baking {
     pub task: usize,
     /// Its trays, at most what one oven takes.
     pub trays: i32,
-    /// Bakes of the same number share an oven.
+    /// The number of the heat that its oven is set to: bakes of one may share an oven.
     pub heat: i32,
+    /// The number of its phases, where its heat changes: such bakes share an oven only with
+    /// those of the same phases that begin with them.
+    pub phases: Option<i32>,
     /// The oven, from 0, that it is in already.
     pub oven: Option<usize>,
 }
@@ -178,6 +185,14 @@ impl Task {
     pub fn may_start(&self, at: i32) -> bool {
         at.rem_euclid(self.grid) == 0
             && self.starts.iter().any(|(first, last)| (*first..=*last).contains(&at))
+    }
+}
+
+impl Baking {
+    /// Whether it may be in an oven together with another, where they begin at these minutes.
+    pub fn shares(&self, other: &Self, [own, its]: [i32; 2]) -> bool {
+        let alike = self.heat == other.heat && self.phases == other.phases;
+        alike && (self.phases.is_none() || own == its)
     }
 }
 
@@ -277,11 +292,16 @@ impl Problem {
         starts[link.to] - self.end_of(link.from, starts)
     }
 
+    /// The tasks in which something is done.
+    pub fn worked(&self) -> impl Iterator<Item = usize> + '_ {
+        (0..self.tasks.len()).filter(|task| !self.outages.contains(task))
+    }
+
     /// What the goal counts: the end of the last task, or the time from the first start.
     pub fn second(&self, starts: &[i32]) -> i32 {
         match self.goal {
             Goal::EarliestEnd => {
-                (0..starts.len()).map(|task| self.end_of(task, starts)).max().unwrap_or(0)
+                self.worked().map(|task| self.end_of(task, starts)).max().unwrap_or(0)
             }
             Goal::LatestStart(ready) => ready - starts.iter().min().unwrap_or(&ready),
         }

@@ -70,13 +70,15 @@ impl Problem {
             if peak(&loads) > self.ovens.trays {
                 broken.push(format!("oven {oven} is over its trays"));
             }
-            let heats = inside.iter().zip(&loads);
-            if heats.clone().any(|(bake, load)| {
-                heats.clone().any(|(other, with)| {
+            let bakes: Vec<(&&Baking, &Load)> = inside.iter().zip(&loads).collect();
+            let clash = |(at, (bake, load)): (usize, &(&&Baking, &Load))| {
+                bakes[..at].iter().any(|(other, with)| {
                     let apart = self.ovens.apart(bake.heat, other.heat);
-                    other.heat != bake.heat && load.wider(apart).meets(with)
+                    let shares = bake.shares(other, [load.from, with.from]);
+                    !shares && load.wider(apart).meets(with)
                 })
-            }) {
+            };
+            if bakes.iter().enumerate().any(clash) {
                 broken.push(format!("oven {oven} has two heats at once"));
             }
         }

@@ -29,7 +29,7 @@ pub(in crate::plan) struct Board<'a> {
     ends: Vec<Vec<Part>>,
     loads: Vec<Vec<(usize, Load)>>,
     shelves: Vec<Vec<(usize, Load)>>,
-    baked: Vec<Vec<(usize, i32, Load)>>,
+    baked: Vec<Vec<(usize, Baking, Load)>>,
     ovens: Vec<usize>,
 }
 
@@ -189,13 +189,13 @@ impl<'a> Board<'a> {
             if bake.oven.is_some_and(|own| own != oven) {
                 continue;
             }
-            // Another heat fills the oven.
+            // What it cannot share the oven with fills it.
             let mut there: Vec<Load> = inside
                 .iter()
-                .map(|(_, heat, load)| {
-                    let apart = ovens.apart(*heat, bake.heat);
-                    let amount =
-                        if *heat == bake.heat { load.amount } else { ovens.trays };
+                .map(|(_, other, load)| {
+                    let apart = ovens.apart(other.heat, bake.heat);
+                    let shares = other.shares(bake, [load.from, at]);
+                    let amount = if shares { load.amount } else { ovens.trays };
                     Load { amount, ..load.wider(apart) }
                 })
                 .collect();
@@ -260,7 +260,7 @@ impl<'a> Board<'a> {
             let to = end + self.problem.ovens.after;
             self.ovens[at] = oven;
             let load = Load { from: start, to, amount: bake.trays };
-            self.baked[oven].push((task, bake.heat, load));
+            self.baked[oven].push((task, *bake, load));
         }
     }
 

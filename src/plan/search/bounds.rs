@@ -127,19 +127,20 @@ pub(in crate::plan) fn earliest_end(problem: &Problem) -> i32 {
     let tails = tails(problem);
     let heads: Vec<i32> =
         problem.tasks.iter().map(|task| task.span().map_or(0, |span| span.0)).collect();
-    let chain =
-        heads.iter().zip(&tails).map(|(head, tail)| head + tail).max().unwrap_or(0);
+    let chain = problem.worked().map(|task| heads[task] + tails[task]).max().unwrap_or(0);
     let job = |task: usize, amount: i32| {
         let minutes = problem.tasks[task].minutes;
         Job { head: heads[task], tail: tails[task] - minutes, work: minutes * amount }
     };
+    let works = |task: usize| !problem.outages.contains(&task);
     let pools = problem.pools.iter().map(|pool| {
-        let jobs: Vec<Job> = pool.uses.iter().map(|of| job(of.task, of.amount)).collect();
+        let uses = pool.uses.iter().filter(|of| works(of.task));
+        let jobs: Vec<Job> = uses.map(|of| job(of.task, of.amount)).collect();
         energy(&jobs, pool.capacity)
     });
     let trays = problem.ovens.trays * i32::try_from(problem.ovens.count).unwrap_or(1);
-    let bakes: Vec<Job> =
-        problem.ovens.bakes.iter().map(|bake| job(bake.task, bake.trays)).collect();
+    let bakes = problem.ovens.bakes.iter().filter(|bake| works(bake.task));
+    let bakes: Vec<Job> = bakes.map(|bake| job(bake.task, bake.trays)).collect();
     pools.chain([energy(&bakes, trays)]).fold(chain, i32::max)
 }
 

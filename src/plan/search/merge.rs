@@ -171,6 +171,7 @@ pub(in crate::plan) fn merge(problem: &Problem, goes: &Goes) -> Option<Merged> {
         }
     }
     merged.gathered = problem.gathered.iter().map(|task| of[*task]).collect();
+    merged.outages = problem.outages.iter().map(|task| of[*task]).collect();
     let link_of = links(problem, &of, &mut merged)?;
     pools(problem, &of, &mut merged);
     merged.ovens = problem.ovens.clone();

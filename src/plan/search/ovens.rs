@@ -1,9 +1,9 @@
 //! Which oven each bake goes into, where their starts are known.
 
-use crate::plan::question::problem::{Layout, Problem};
+use crate::plan::question::problem::{Baking, Layout, Problem};
 use crate::plan::question::rules::Load;
 
-/// An oven for each bake, in order of start: the first one of its heat with room. `None`
+/// An oven for each bake, in order of start: the first one with room that it may share. `None`
 /// where one finds none.
 pub(in crate::plan) fn again(problem: &Problem, starts: &[i32]) -> Option<Vec<usize>> {
     let ovens = &problem.ovens;
@@ -13,29 +13,29 @@ pub(in crate::plan) fn again(problem: &Problem, starts: &[i32]) -> Option<Vec<us
         (
             bake.oven.is_none(),
             starts[bake.task],
-            bake.heat,
+            (bake.heat, bake.phases),
             std::cmp::Reverse(bake.trays),
             *at,
         )
     });
     let mut chosen = vec![0; ovens.bakes.len()];
-    let mut inside: Vec<Vec<(i32, Load)>> = vec![Vec::new(); ovens.count];
+    let mut inside: Vec<Vec<(Baking, Load)>> = vec![Vec::new(); ovens.count];
     for at in order {
         let bake = &ovens.bakes[at];
         let load = problem.baked(bake, starts);
-        let room = |there: &Vec<(i32, Load)>| {
-            let meets = |(heat, other): &&(i32, Load)| {
-                other.wider(ovens.apart(*heat, bake.heat)).meets(&load)
+        let room = |there: &Vec<(Baking, Load)>| {
+            let meets = |(other, with): &&(Baking, Load)| {
+                with.wider(ovens.apart(other.heat, bake.heat)).meets(&load)
             };
-            let now: Vec<&(i32, Load)> = there.iter().filter(meets).collect();
+            let now: Vec<&(Baking, Load)> = there.iter().filter(meets).collect();
             let trays: i32 = now.iter().map(|(_, other)| other.amount).sum();
-            now.iter().all(|(heat, _)| *heat == bake.heat)
+            now.iter().all(|(other, with)| other.shares(bake, [with.from, load.from]))
                 && trays + load.amount <= ovens.trays
         };
         let mut ovens = inside.iter().enumerate();
         let own = |oven: usize| bake.oven.is_none_or(|own| own == oven);
         let (oven, _) = ovens.find(|(oven, there)| own(*oven) && room(there))?;
-        inside[oven].push((bake.heat, load));
+        inside[oven].push((*bake, load));
         chosen[at] = oven;
     }
     Some(chosen)

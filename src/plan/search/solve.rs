@@ -50,6 +50,11 @@ impl<'a> Effort<'a> {
     pub fn watched(self, watch: &'a dyn Watch) -> Self {
         Self { watch: Some(watch), ..self }
     }
+
+    /// Whether whoever waits wants no more.
+    pub fn is_stopped(&self) -> bool {
+        stopped(self.watch)
+    }
 }
 
 /// The answer.

@@ -29,6 +29,14 @@ pub struct Evening<'a> {
     held: Held,
 }
 
+/// What an evening has come to, to be gone on with later.
+#[derive(Clone, Debug)]
+pub struct Progress {
+    class: Class,
+    base: ClassDraft,
+    held: Held,
+}
+
 /// Why an evening cannot be planned on.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Unready {
@@ -55,6 +63,18 @@ impl<'a> Evening<'a> {
         let class = without_beside(class, Beside::Slack).unwrap_or_else(|| class.clone());
         let base = draft(&class, book).map_err(Unready::Unclear)?;
         Ok(Self { class, book, effort, base, held })
+    }
+
+    /// Goes on with what an evening had come to, of the same class in the same edition.
+    pub fn resumed(progress: Progress, book: Book<'a>, effort: Effort<'a>) -> Self {
+        let Progress { class, base, held } = progress;
+        Self { class, book, effort, base, held }
+    }
+
+    /// What it has come to.
+    pub fn progress(&self) -> Progress {
+        let (class, base) = (self.class.clone(), self.base.clone());
+        Progress { class, base, held: self.held.clone() }
     }
 
     /// Minutes and local times.

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use crate::plan::answer::timetable::Caveat;
 use crate::plan::question::class::ClassDraft;
-use crate::plan::question::problem::Problem;
+use crate::plan::question::problem::{Baking, Problem};
 use crate::plan::question::rules::{Load, peak};
 
 use super::today::{Held, State};
@@ -160,24 +160,26 @@ fn ovens(problem: &mut Problem, starts: &[i32], known: &impl Fn(usize) -> bool) 
     let bakes = std::mem::take(&mut problem.ovens.bakes);
     let (runs, open): (Vec<_>, Vec<_>) =
         bakes.into_iter().partition(|bake| known(bake.task));
-    let mut inside: Vec<Vec<(i32, Load)>> = vec![Vec::new(); problem.ovens.count];
+    let mut inside: Vec<Vec<(Baking, Load)>> = vec![Vec::new(); problem.ovens.count];
     let trays = problem.ovens.trays;
     for mut bake in runs {
         let load = problem.baked(&bake, starts);
         let room = |oven: &usize| {
-            let apart = |heat: i32| problem.ovens.apart(heat, bake.heat);
+            let apart = |other: &Baking| problem.ovens.apart(other.heat, bake.heat);
             let meets =
-                |(heat, other): &&(i32, Load)| other.wider(apart(*heat)).meets(&load);
+                |(other, with): &&(Baking, Load)| with.wider(apart(other)).meets(&load);
             let there = inside[*oven].iter().filter(meets);
             let sum: i32 = there.clone().map(|(_, other)| other.amount).sum();
             sum + load.amount <= trays
-                && there.clone().all(|(heat, _)| *heat == bake.heat)
+                && there
+                    .clone()
+                    .all(|(it, with)| it.shares(&bake, [with.from, load.from]))
         };
         let own = bake.oven.filter(|oven| *oven < inside.len());
         let Some(oven) = own.into_iter().chain(0..inside.len()).find(room) else {
             continue;
         };
-        inside[oven].push((bake.heat, load));
+        inside[oven].push((bake, load));
         bake.oven = Some(oven);
         problem.ovens.bakes.push(bake);
     }

@@ -152,9 +152,16 @@ fn take(draft: &mut ClassDraft, of: &Out, (from, to): (i32, i32)) {
     let problem = &mut draft.problem;
     problem.tasks.push(Task { minutes: to - from, starts: vec![(from, from)], grid: 1 });
     let task = problem.tasks.len() - 1;
+    problem.outages.push(task);
     if of.oven.is_some() {
         let trays = problem.ovens.trays;
-        problem.ovens.bakes.push(Baking { task, trays, heat: NO_HEAT, oven: of.oven });
+        problem.ovens.bakes.push(Baking {
+            task,
+            trays,
+            heat: NO_HEAT,
+            phases: None,
+            oven: of.oven,
+        });
         return;
     }
     let name = PoolName::Kit(of.kit.clone());

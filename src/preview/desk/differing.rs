@@ -4,7 +4,7 @@ use hyper::StatusCode;
 use serde::Deserialize;
 use serde_json::{Value, json};
 
-use crate::changes::{Became, Entry, between};
+use crate::changes::{Became, ChangedItem, between};
 use crate::said;
 use crate::sheet::Units;
 use crate::words::Words;
@@ -57,7 +57,7 @@ fn all(old: &Opened, new: &Opened) -> (StatusCode, Value) {
     (StatusCode::OK, json!({ "known": true, "sound": true, "changes": all }))
 }
 
-fn told_of(entry: &Entry, units: Units, words: &Words) -> Value {
+fn told_of(entry: &ChangedItem, units: Units, words: &Words) -> Value {
     let became = match entry.became {
         Became::Added => words.tell(&said!("desk-new")),
         Became::Removed => words.tell(&said!("desk-gone")),

@@ -1,12 +1,15 @@
 //! A class's evening, worked out for phones from the edition that is on show.
 
+use std::path::Path;
 use std::sync::PoisonError;
 
 use hyper::StatusCode;
 use jiff::civil::DateTime;
 
 use crate::edition::Edition;
-use crate::evening::{self, Spoken, Untaken, here, near, take_in, zone};
+use crate::evening::{
+    self, Carried, Spoken, UnderWay, Untaken, here, near, take_in, zone,
+};
 use crate::model::Class;
 use crate::plan::{Activity, Caveat, Effort, Timetable, Watch, Who};
 use crate::said;
@@ -23,10 +26,12 @@ use super::{Room, evening_path, page};
 /// Minutes before and after now in which a step is offered to be marked.
 const AROUND: (i32, i32) = (15, 30);
 
-/// A page as it was made, and what it was made from.
+/// The last page as it was made, with what it was made from; and what the day of which class,
+/// in which edition, had come to.
+#[derive(Default)]
 pub(super) struct Kept {
-    from: From,
-    page: String,
+    page: Option<(From, String)>,
+    carried: Option<([String; 2], Carried)>,
 }
 
 /// What an evening's page is made from.
@@ -142,60 +147,96 @@ pub(super) fn list(served: &Served) -> Answer {
 pub(super) fn look(room: &Room, (served, mark): (&Served, &str), class: &str) -> Answer {
     // One plan at a time: whoever asks meanwhile has the same.
     let mut kept = room.kept.lock().unwrap_or_else(PoisonError::into_inner);
-    let (content, edition) = (room.content.clone(), mark.to_owned());
-    let (name, words) = (class.to_owned(), served.words.clone());
-    let last = kept.as_ref().map(|kept| kept.from.clone());
-    let found = served.look(move |it| {
-        let (class, at) = open(it, &name)?;
-        let day = line_text(&day_path(&content, &class.name))?;
-        let from = From { edition, class: name, day, at };
-        if last.as_ref() == Some(&from) {
-            return Ok((from, None));
-        }
-        let spoken = Spoken { words: "", at, keeps: false };
-        let waiting = Waiting::new();
-        let effort = Effort::USUAL.watched(&waiting);
-        let under_way = take_in(&content, (it, class), spoken, effort)?;
-        let before = under_way.before.clone();
-        let mut plan = under_way.plan()?;
-        if waiting.stop() {
-            plan.notes.push(Caveat::Stopped);
-        }
-        let told = told((it, class), (&plan, &before), &from.day, &words);
-        Ok((from, Some(told)))
-    });
-    match found.unwrap_or(Err(Closed::Broke)) {
-        Err(why) => why.page(served, super::EVENINGS),
-        Ok((from, told)) => {
-            let page = told.map(|it| page::evening(&it, class, &served.words));
-            let page = match (page, kept.take()) {
-                (Some(page), _) => page,
-                (None, Some(kept)) => kept.page,
-                (None, None) => return Closed::Broke.page(served, super::EVENINGS),
-            };
-            *kept = Some(Kept { from, page: page.clone() });
-            Answer::page(StatusCode::OK, page)
-        }
-    }
+    let (content, words) = (room.content.clone(), served.words.clone());
+    let last = kept.page.as_ref().map(|(from, _)| from.clone());
+    let edition = mark.to_owned();
+    let found =
+        under_way(&mut kept, (served, mark), class, move |it, class, at, carried| {
+            let day = line_text(&day_path(&content, &class.name))?;
+            let from = From { edition, class: class.name.clone(), day, at };
+            if last.as_ref() == Some(&from) {
+                return Ok((from, None));
+            }
+            let spoken = Spoken { words: "", at, keeps: false };
+            let told =
+                heard(&content, (it, class), spoken, carried, |evening, waiting| {
+                    let before = evening.before.clone();
+                    let mut plan = evening.plan()?;
+                    if waiting.stop() {
+                        plan.notes.push(Caveat::Stopped);
+                    }
+                    Ok(told((it, class), (&plan, &before), &from.day, &words))
+                })?;
+            Ok((from, Some(told)))
+        });
+    let (from, told) = match found {
+        Err(why) => return why.page(served, super::EVENINGS),
+        Ok(found) => found,
+    };
+    let page = match (told, kept.page.take()) {
+        (Some(told), _) => page::evening(&told, class, &served.words),
+        (None, Some((_, page))) => page,
+        (None, None) => return Closed::Broke.page(served, super::EVENINGS),
+    };
+    kept.page = Some((from, page.clone()));
+    Answer::page(StatusCode::OK, page)
 }
 
 /// Takes in what happened, and shows the evening again.
-pub(super) fn mark(room: &Room, served: &Served, class: &str, words: &str) -> Answer {
-    let (content, name, words) =
-        (room.content.clone(), class.to_owned(), words.to_owned());
-    let taken = served.look(move |edition| {
-        let (class, at) = open(edition, &name)?;
-        let spoken = Spoken { words: &words, at, keeps: true };
-        let waiting = Waiting::new();
-        let effort = Effort::USUAL.watched(&waiting);
-        take_in(&content, (edition, class), spoken, effort)?;
-        Ok(())
-    });
+pub(super) fn mark(
+    room: &Room,
+    (served, mark): (&Served, &str),
+    class: &str,
+    words: &str,
+) -> Answer {
+    let mut kept = room.kept.lock().unwrap_or_else(PoisonError::into_inner);
+    let (content, words) = (room.content.clone(), words.to_owned());
+    let taken =
+        under_way(&mut kept, (served, mark), class, move |it, class, at, carried| {
+            let spoken = Spoken { words: &words, at, keeps: true };
+            heard(&content, (it, class), spoken, carried, |_, _| Ok(()))
+        });
     let back = evening_path(class);
-    match taken.unwrap_or(Err(Closed::Broke)) {
+    match taken {
         Ok(()) => Answer::other(&back, None),
         Err(why) => why.page(served, &back),
     }
+}
+
+/// Does something with a class that is held about now, from what its day had come to before.
+fn under_way<T: Send + 'static>(
+    kept: &mut Kept,
+    (served, mark): (&Served, &str),
+    class: &str,
+    work: impl FnOnce(&Edition, &Class, DateTime, &mut Option<Carried>) -> Result<T, Closed>
+    + Send
+    + 'static,
+) -> Result<T, Closed> {
+    let of = [mark.to_owned(), class.to_owned()];
+    let known = kept.carried.take().filter(|(known, _)| *known == of);
+    let mut carried = known.map(|(_, carried)| carried);
+    let name = class.to_owned();
+    let found = served.look(move |edition| {
+        let done = open(edition, &name)
+            .and_then(|(class, at)| work(edition, class, at, &mut carried));
+        (done, carried)
+    });
+    let (done, carried) = found.unwrap_or((Err(Closed::Broke), None));
+    kept.carried = carried.map(|carried| (of, carried));
+    done
+}
+
+/// Takes in what is said of a class, for someone who waits.
+fn heard<T>(
+    content: &Path,
+    of: (&Edition, &Class),
+    spoken: Spoken,
+    carried: &mut Option<Carried>,
+    then: impl FnOnce(UnderWay, &Waiting) -> Result<T, Closed>,
+) -> Result<T, Closed> {
+    let waiting = Waiting::new();
+    let effort = Effort::USUAL.watched(&waiting);
+    then(take_in(content, of, spoken, effort, carried)?, &waiting)
 }
 
 /// A class that is held about now, and what time it is there.

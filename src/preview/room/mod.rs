@@ -40,8 +40,8 @@ pub struct Room {
     at: SocketAddr,
     /// What the address has that the program names.
     key: String,
-    /// The evening that was looked at last.
-    kept: Mutex<Option<Kept>>,
+    /// The evening that was looked at or spoken of last.
+    kept: Mutex<Kept>,
     pace: Pace,
 }
 
@@ -90,7 +90,9 @@ impl Room {
         if !self.pace.takes() {
             return Err(Refusal::Often);
         }
-        Ok(on_show(preview, |served, _| evening::mark(self, served, class, &words)))
+        Ok(on_show(preview, |served, mark| {
+            evening::mark(self, (served, mark), class, &words)
+        }))
     }
 
     /// What the browser keeps and says with each request: no script reads it, and no page

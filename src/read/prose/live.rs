@@ -14,7 +14,7 @@ pub(super) fn split(
     run: &[Piece],
     faults: &mut Vec<Fault>,
 ) -> Vec<Inline<Brace>> {
-    let line = Line::new(source, place, run);
+    let line = MappedText::new(source, place, run);
     let mut found = Vec::new();
     let mut from = 0;
     while let Some(open) = line.find('{', from) {
@@ -72,7 +72,7 @@ fn ends_with_word(text: &str, word: &str) -> bool {
 }
 
 fn plain(
-    line: &Line,
+    line: &MappedText,
     from: usize,
     to: usize,
     found: &mut Vec<Inline<Brace>>,
@@ -96,7 +96,7 @@ fn plain(
 }
 
 /// Text put together from pieces, with the way back to the source.
-struct Line<'a> {
+struct MappedText<'a> {
     text: String,
     /// Where each piece begins in the text and in the source.
     starts: Vec<(usize, usize)>,
@@ -105,7 +105,7 @@ struct Line<'a> {
     place: &'a Place,
 }
 
-impl<'a> Line<'a> {
+impl<'a> MappedText<'a> {
     fn new(source: &str, place: &'a Place, run: &[Piece]) -> Self {
         let mut line =
             Self { text: String::new(), starts: Vec::new(), escaped: Vec::new(), place };

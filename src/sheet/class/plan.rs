@@ -255,8 +255,8 @@ pub struct OvensFact {
     pub after_min: i32,
     /// Minutes from a bake's end until the oven has another heat, where that is longer.
     pub turn_min: i32,
-    /// The bakes: activity, trays, number of the heat.
-    pub bakes: Vec<(usize, i32, i32)>,
+    /// The bakes: activity, trays, number of the heat, and of the phases where it changes.
+    pub bakes: Vec<(usize, i32, i32, Option<i32>)>,
 }
 
 /// A shelf.

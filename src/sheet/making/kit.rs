@@ -43,9 +43,11 @@ pub(super) fn kit_words(kit: &KitKind, words: &Words) -> String {
 /// How many of what a step occupies: `2 mixers`.
 pub(super) fn used_words(used: &KitUse, words: &Words) -> String {
     let count = used.count.to_string();
+    let so_many = |written: &str| {
+        words.fill("so-many", &[("count", &count), ("name", &words.author(written))])
+    };
     if let Some(written) = &used.written {
-        let name = words.author(written);
-        return words.fill("so-many", &[("count", &count), ("name", &name)]);
+        return so_many(written);
     }
     let key = match &used.kind {
         KitKind::Instructor => "used-instructor",
@@ -57,10 +59,7 @@ pub(super) fn used_words(used: &KitUse, words: &Words) -> String {
             let place = place_words(place, words);
             return words.fill("used-trays", &[("count", &count), ("place", &place)]);
         }
-        KitKind::Own(name, _) => {
-            let name = words.author(name);
-            return words.fill("so-many", &[("count", &count), ("name", &name)]);
-        }
+        KitKind::Own(name, _) => return so_many(name),
     };
     words.fill(key, &[("count", &count)])
 }

@@ -147,7 +147,7 @@ fn sizes(recipe: &RecipeSheets) -> Vec<Size<'_>> {
         .iter()
         .position(|batch| batch.sheet.scale.batch == recipe.base.scale.batch);
     let size = |(index, batch)| {
-        let batch: &crate::sheet::Batch = batch;
+        let batch: &crate::sheet::BatchSheet = batch;
         Size {
             key: &batch.key,
             title: &batch.title,

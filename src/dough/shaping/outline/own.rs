@@ -2,7 +2,7 @@
 
 use crate::dough::shaping::{Form, Piece};
 use crate::measure::{Length, exact};
-use crate::model::{Line, OwnShape};
+use crate::model::{OwnLine, OwnShape};
 
 use super::{At, Does, Frame, Mark};
 
@@ -24,15 +24,15 @@ pub fn own(shape: &OwnShape, piece: &Piece) -> Vec<Frame> {
     frames.collect()
 }
 
-fn marks(line: Line, points: Vec<At>) -> Vec<Mark> {
+fn marks(line: OwnLine, points: Vec<At>) -> Vec<Mark> {
     match line {
-        Line::Dough => vec![Mark::Dough(points)],
-        Line::Flap => vec![Mark::Flap(points)],
-        Line::Fold => vec![Mark::Fold(points)],
-        Line::Cut => vec![Mark::Cut(points)],
-        Line::Seam => vec![Mark::Seam(points)],
-        Line::Filling => vec![Mark::Filling(points)],
-        Line::Arrow => {
+        OwnLine::Dough => vec![Mark::Dough(points)],
+        OwnLine::Flap => vec![Mark::Flap(points)],
+        OwnLine::Fold => vec![Mark::Fold(points)],
+        OwnLine::Cut => vec![Mark::Cut(points)],
+        OwnLine::Seam => vec![Mark::Seam(points)],
+        OwnLine::Filling => vec![Mark::Filling(points)],
+        OwnLine::Arrow => {
             points.chunks_exact(2).map(|pair| Mark::Arrow(pair[0], pair[1])).collect()
         }
     }

@@ -83,7 +83,7 @@ impl Model<'_> {
         let most =
             search.from.map_or(MOST_WAITING, |from| self.problem.second(&from.starts));
         let aim = self.integer(search.bound.min(most), most);
-        for task in 0..self.starts.len() {
+        for task in self.problem.worked() {
             let start = self.starts[task];
             match self.problem.goal {
                 Goal::EarliestEnd => {

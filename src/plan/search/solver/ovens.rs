@@ -18,8 +18,9 @@ impl Model<'_> {
             .map(|bake| (self.starts[bake.task], minutes(bake.task), bake.trays))
             .collect();
         let count = i32::try_from(ovens.count).unwrap_or(1);
-        let like =
-            ovens.bakes.iter().all(|bake| bake.trays == each && bake.heat == first.heat);
+        let like = ovens.bakes.iter().all(|bake| {
+            bake.trays == each && bake.heat == first.heat && bake.phases.is_none()
+        });
         if like {
             // Like bakes fill like places: which oven a place is in does not matter.
             let places = count * (ovens.trays / each.max(1));
@@ -89,19 +90,29 @@ impl Model<'_> {
         (copy, there)
     }
 
-    /// Bakes of two heats are never in one oven at once.
+    /// Bakes that may not share an oven are never in one at once; those that may where they
+    /// begin together do that, or are not either.
     fn heats(&mut self, uses: &[(View, i32, i32)]) {
-        let heat = |at: usize| self.problem.ovens.bakes[at].heat;
-        let pairs: Vec<(usize, usize)> = (0..uses.len())
+        let problem = self.problem;
+        let bake = |at: usize| &problem.ovens.bakes[at];
+        let pairs = (0..uses.len())
             .flat_map(|one| (one + 1..uses.len()).map(move |other| (one, other)))
-            .filter(|(one, other)| heat(*one) != heat(*other))
-            .collect();
+            .filter(|(one, other)| !bake(*one).shares(bake(*other), [0, 1]));
         for (one, other) in pairs {
-            let apart = self.problem.ovens.apart(heat(one), heat(other));
+            let apart = problem.ovens.apart(bake(one).heat, bake(other).heat);
             let longer = |of: (View, i32, i32)| (of.0, of.1 + apart, of.2);
             let first = self.literal();
             self.before(longer(uses[one]), uses[other].0, first);
-            self.before(longer(uses[other]), uses[one].0, !first);
+            let mut second = !first;
+            if bake(one).shares(bake(other), [0, 0]) {
+                let together = self.literal();
+                second = self.literal();
+                self.any_of(vec![first, second, together]);
+                let same = |of: (View, i32, i32)| (of.0, 0, of.2);
+                self.before(same(uses[one]), uses[other].0, together);
+                self.before(same(uses[other]), uses[one].0, together);
+            }
+            self.before(longer(uses[other]), uses[one].0, second);
         }
     }
 

@@ -352,7 +352,11 @@ fn ovens(plan: &Timetable) -> OvensFact {
         trays: ovens.trays,
         after_min: ovens.after,
         turn_min: ovens.turn,
-        bakes: ovens.bakes.iter().map(|of| (of.task, of.trays, of.heat)).collect(),
+        bakes: ovens
+            .bakes
+            .iter()
+            .map(|of| (of.task, of.trays, of.heat, of.phases))
+            .collect(),
     }
 }
 

@@ -1,4 +1,4 @@
-//! The lines that are open to browsers: no more than so many, and whoever only holds one
+//! The connections that are open to browsers: no more than so many, and whoever only holds one
 //! makes room for whoever asks.
 #![allow(clippy::disallowed_methods, reason = "patience needs a clock")]
 
@@ -8,7 +8,7 @@ use std::time::{Duration, Instant};
 
 use tokio::sync::Notify;
 
-/// More lines than this at once are not held open.
+/// More connections than this at once are not held open.
 const MOST: usize = 100;
 /// An answer that nobody takes in for so long makes room too.
 const LONGEST: Duration = Duration::from_secs(120);
@@ -24,28 +24,28 @@ pub(super) enum Stage {
     Answered,
 }
 
-/// A line as the others see it.
+/// A connection as the others see it.
 struct Seen {
     stage: Stage,
     since: Instant,
     hang_up: Arc<Notify>,
 }
 
-/// All lines, the oldest first.
+/// All connections, the oldest first.
 #[derive(Default)]
 struct Table {
     next: u64,
     open: BTreeMap<u64, Seen>,
 }
 
-/// The lines that are open.
+/// The connections that are open.
 #[derive(Default)]
-pub(super) struct Lines(Arc<Mutex<Table>>);
+pub(super) struct Connections(Arc<Mutex<Table>>);
 
-impl Lines {
-    /// Takes a call. Where there are too many lines, the oldest of those that still ask is
+impl Connections {
+    /// Takes a call. Where there are too many, the oldest of those that still ask is
     /// hung up on, else the oldest that waits; `None` where all are being answered.
-    pub(super) fn take(&self) -> Option<Line> {
+    pub(super) fn take(&self) -> Option<Connection> {
         let mut table = lock(&self.0);
         if table.open.len() >= MOST {
             let (number, seen) = table.open.iter().min_by_key(|(_, it)| it.stage)?;
@@ -60,18 +60,18 @@ impl Lines {
         let hang_up = Arc::new(Notify::new());
         let (stage, since) = (Stage::Asking, Instant::now());
         table.open.insert(number, Seen { stage, since, hang_up: hang_up.clone() });
-        Some(Line { number, table: self.0.clone(), hang_up })
+        Some(Connection { number, table: self.0.clone(), hang_up })
     }
 }
 
-/// One line, until it is dropped.
-pub(super) struct Line {
+/// One connection, until it is dropped.
+pub(super) struct Connection {
     number: u64,
     table: Arc<Mutex<Table>>,
     hang_up: Arc<Notify>,
 }
 
-impl Line {
+impl Connection {
     /// Notes how far the call has come.
     pub(super) fn becomes(&self, stage: Stage) {
         if let Some(seen) = lock(&self.table).open.get_mut(&self.number) {
@@ -85,7 +85,7 @@ impl Line {
     }
 }
 
-impl Drop for Line {
+impl Drop for Connection {
     fn drop(&mut self) {
         lock(&self.table).open.remove(&self.number);
     }
