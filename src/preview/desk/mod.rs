@@ -7,6 +7,7 @@
 
 mod call;
 mod differing;
+mod form;
 mod here;
 mod picture;
 mod press;
@@ -34,11 +35,12 @@ const MOST: usize = 8 << 20;
 
 const PAGE: &str = include_str!("page/desk.html");
 /// What the page is made of besides.
-const PARTS: [(&str, &str); 20] = [
+const PARTS: [(&str, &str); 21] = [
     ("calls.js", include_str!("page/calls.js")),
     ("commits.js", include_str!("page/commits.js")),
     ("desk.css", include_str!("page/desk.css")),
     ("desk.js", include_str!("page/desk.js")),
+    ("class.js", include_str!("page/class.js")),
     ("differs.js", include_str!("page/differs.js")),
     ("dialog.js", include_str!("page/dialog.js")),
     ("drafts.js", include_str!("page/drafts.js")),
