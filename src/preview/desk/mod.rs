@@ -30,6 +30,8 @@ use typed::Desktop;
 pub(super) const CALLS: &str = ".preview/desk/do/";
 /// Its own files stand below this name of the preview's.
 const FILES: &str = "desk/";
+/// What pages of an edition share stands below this name, and what stands for its state.
+const LOOK: &str = "look/";
 /// A call may bring so many bytes: every text of a large recipe folder, and no more.
 const MOST: usize = 8 << 20;
 
@@ -106,6 +108,9 @@ pub(super) fn read(preview: &Preview, name: &str) -> Option<Answer> {
     if let Some(path) = name.strip_prefix("typed/") {
         return desk.desktop.read(path);
     }
+    if let Some(path) = name.strip_prefix(LOOK) {
+        return desk.desktop.shared(path);
+    }
     let name = name.strip_prefix(FILES)?;
     if name.is_empty() {
         return Some(Answer::page(StatusCode::OK, desk_page(preview)));
@@ -114,10 +119,18 @@ pub(super) fn read(preview: &Preview, name: &str) -> Option<Answer> {
     Some(Answer::file(name, text.as_bytes().to_vec()))
 }
 
-/// A page of what is typed, with what lets it and the desk follow each other.
-fn page_typed(page: &str) -> String {
+/// A page of what is typed, with what lets it and the desk follow each other. What it shares
+/// with other pages it has from where that is kept by its state.
+fn page_typed(page: &str, look: &str) -> String {
+    let roots = ["", "../", "../../", "../../../"];
+    let page = roots.iter().fold(page.to_owned(), |page, root| {
+        let kept = |attribute: &str| format!("{attribute}=\"/{OWN}{LOOK}{look}/assets/");
+        let of = |attribute: &str| format!("{attribute}=\"{root}assets/");
+        let page = page.replace(&of("href"), &kept("href"));
+        page.replace(&of("src"), &kept("src"))
+    });
     let script = format!("<script src=\"/.preview/{FILES}seen.js\" defer></script>\n");
-    page::insert(page, "</head>", &script)
+    page::insert(&page, "</head>", &script)
 }
 
 /// The desk's page, in the words of the course. Its script gets them as data.

@@ -15,7 +15,8 @@ import { publish } from "./publish.js";
 import { cut, step } from "./step.js";
 import { swap } from "./swap.js";
 
-const PAUSE = 60;
+// Letters that come closer together are sent as one.
+const PAUSE = 20;
 const state = at("state");
 const text = { path: "", mark: null, saved: "", outline: [] };
 let version = 0;
@@ -138,7 +139,7 @@ async function open(path, spot) {
     const same = unsaved && left.mark === stands.mark;
     editor.open(path, same ? left.text : text.saved, left?.state);
     version += 1;
-    document.body.dataset.typed = String(version);
+    Object.assign(document.body.dataset, { typed: String(version), path });
     look();
     send();
     if (unsaved && !same) await both(stands, left.text);
