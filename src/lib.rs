@@ -206,6 +206,10 @@ pub mod edition;
 #[doc(hidden)]
 pub mod here;
 
+// The text of a class as fields of a form, and back.
+#[doc(hidden)]
+pub mod form;
+
 // A recipe that exists, made into a draft in our format.
 #[doc(hidden)]
 pub mod draft;

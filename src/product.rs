@@ -40,7 +40,7 @@ use crate::sheet::{
     BatchSheet, CourseSheet, HandoutKind, HandoutLink, NotesSheet, OtherEdition, Outline,
     Paper, RecipeSheets, TechniqueSheet, Units,
 };
-use crate::site::{self, FigureMap, Lacking, Page, Site, TemplateFault};
+use crate::site::{self, Drawn, FigureMap, Lacking, Page, Site, TemplateFault};
 use crate::theme::Theme;
 use crate::words::Words;
 
@@ -191,7 +191,7 @@ pub struct Inputs<'a> {
     pub course: CourseSheet,
     outlines: BTreeMap<String, Outline>,
     techniques: Vec<TechniqueSheet>,
-    figures: FigureMap,
+    figures: OnceLock<FigureMap>,
     handouts: BTreeMap<String, Vec<HandoutLink>>,
     notes: Vec<NotesSheet>,
     /// Where its site stands below the whole one: empty, or `fr/`.
@@ -238,7 +238,6 @@ impl<'a> Inputs<'a> {
     pub fn new(edition: &'a Edition, words: &'a Words, theme: &'a Theme) -> Option<Self> {
         let course = edition.course(words)?;
         let techniques = edition.techniques(words);
-        let figures = of_techniques(&techniques, words);
         let recipes = edition.content.recipes.iter();
         let handouts = recipes
             .clone()
@@ -253,7 +252,7 @@ impl<'a> Inputs<'a> {
             course,
             outlines,
             techniques,
-            figures,
+            figures: OnceLock::new(),
             handouts,
             notes: making::bench_notes(&edition.content, words),
             folder: String::new(),
@@ -294,13 +293,18 @@ impl<'a> Inputs<'a> {
         }
     }
 
+    /// The drawings of the techniques, made where a page shows them.
+    fn figures(&self) -> &FigureMap {
+        self.figures.get_or_init(|| of_techniques(&self.techniques, self.words))
+    }
+
     fn site(&self) -> site::Input<'_> {
         site::Input {
             notes: &self.notes,
             course: &self.course,
             outlines: &self.outlines,
             techniques: &self.techniques,
-            figures: &self.figures,
+            figures: self,
             media: &self.edition.content.media,
             handouts: &self.handouts,
             words: self.words,
@@ -309,8 +313,16 @@ impl<'a> Inputs<'a> {
     }
 }
 
+impl Drawn for Inputs<'_> {
+    fn of(&self, technique: &str) -> &[Figure] {
+        self.figures().of(technique)
+    }
+}
+
+/// One after the other: who asks may be at a part of shared work, and must not wait for others
+/// who are at it too.
 fn of_techniques(techniques: &[TechniqueSheet], words: &Words) -> FigureMap {
-    let all = techniques.par_iter().map(|technique| {
+    let all = techniques.iter().map(|technique| {
         let drawn = technique.demonstrations.iter().enumerate();
         let figures = drawn.map(|(at, one)| demo(one, at + 1, words)).collect();
         (technique.technique.clone(), figures)
@@ -356,6 +368,11 @@ impl<'s> Products<'s> {
         self.inputs
     }
 
+    /// Where its site stands below the whole one: empty, or `fr/`.
+    pub fn folder(&self) -> &str {
+        &self.inputs.folder
+    }
+
     /// A recipe's name among those of all languages.
     pub fn name(&self, recipe: &Recipe) -> String {
         format!("{}{}", self.inputs.folder, recipe.name)
@@ -385,6 +402,12 @@ impl<'s> Products<'s> {
         let own = keys.iter().filter(|(path, _)| !is_other(path));
         own.filter_map(|(path, key)| Some((path.strip_prefix(folder.as_str())?, *key)))
             .collect()
+    }
+
+    /// Stands for all that is no recipe: while it is the same, so are the files that all
+    /// pages share.
+    pub fn look(&self) -> &str {
+        &self.keys.common
     }
 
     /// Stands for all that a recipe's files can depend on.
@@ -430,7 +453,7 @@ impl<'s> Products<'s> {
         let mut all: Vec<Product> =
             self.site.course_pages()?.into_iter().map(Product::page).collect();
         all.extend(self.site.instructor_room()?.into_iter().map(Product::page));
-        let drawn = self.inputs.figures.iter();
+        let drawn = self.inputs.figures().iter();
         all.extend(drawn.flat_map(|(name, figures)| self.drawings(name, figures)));
         let media = self.inputs.edition.content.media.iter();
         all.extend(media.flat_map(|medium| self.photographs(medium)));

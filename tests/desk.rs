@@ -144,6 +144,60 @@ fn what_changed_on_the_disk_is_never_written_over() {
     assert_eq!(fs::read_to_string(desk.content.join(PATH)).ok(), Some(theirs));
 }
 
+/// A class is shown in fields, and only the line that is said changes.
+#[test]
+fn a_class_is_filled_in() {
+    let desk = desk("desk-form");
+    let text = "title: A # one\nbakers: 4\nlate: { pair 1: 5 min }\n";
+    let (_, form) = call(&desk, "form", &json!({ "text": text }));
+    assert_eq!(
+        (&form["fields"]["bakers"], &form["beyond"]),
+        (&json!("4"), &json!(["late"]))
+    );
+    let said = json!({ "text": text, "fields": { "bakers": "6", "kit": ["oven: 2"] } });
+    let (_, filled) = call(&desk, "fill", &said);
+    let wanted = "title: A # one\nbakers: 6\nkit:\n  oven: 2\nlate: { pair 1: 5 min }\n";
+    assert_eq!(filled["text"], json!(wanted));
+    let said = json!({ "text": text, "fields": { "kit": ["oven"] } });
+    let (status, why) = call(&desk, "fill", &said);
+    assert_eq!(status, "422");
+    assert!(why["said"].as_str().is_some_and(|why| why.contains("oven")), "{why}");
+}
+
+/// What pages share is kept by the browser as long as it is the same, and no longer.
+#[test]
+fn what_pages_share_is_kept_by_its_state() {
+    let desk = desk("desk-look");
+    let (_, stands) = call(&desk, "open", &json!({ "path": PATH }));
+    let text = stands["text"].as_str().expect("a text").to_owned();
+    let style = |path: &str, text: &str| {
+        let sent = json!({ "path": PATH, "texts": { path: text } });
+        let (_, seen) = call(&desk, "type", &sent);
+        let edition = seen["edition"].as_str().expect("an edition");
+        let page =
+            desk.get(&format!("/.preview/typed/{edition}/recipes/small-crescents/"));
+        let page = page.text();
+        let (_, rest) = page.split_once("rel=\"stylesheet\" href=\"").expect("a style");
+        rest.split('"').next().unwrap_or_default().to_owned()
+    };
+    let one = style(PATH, &text);
+    assert!(one.starts_with("/.preview/look/"), "{one}");
+    let answer = desk.get(&one);
+    assert!(
+        answer.status() == "200" && answer.head.contains("immutable"),
+        "{}",
+        answer.head
+    );
+    let other = text.replace("bake: 205 °C", "bake: 190 °C");
+    assert_eq!(style(PATH, &other), one);
+    let (_, course) = call(&desk, "open", &json!({ "path": "course.yaml" }));
+    let course =
+        course["text"].as_str().expect("a text").replacen("title: ", "title: On ", 1);
+    assert_ne!(style("course.yaml", &course), one);
+    let outside = one.replace("assets/tourier.css", "recipes/small-crescents/");
+    assert_eq!(desk.get(&outside).status(), "404");
+}
+
 /// Before publishing the desk says what would change since it published last.
 #[test]
 fn what_would_change_is_told_before_publishing() {

@@ -26,6 +26,8 @@ pub(super) struct Answer {
     place: Option<String>,
     /// What the browser shall say with its next requests.
     cookie: Option<String>,
+    /// Whether its address stands for these bytes alone, so that the browser may keep them.
+    lasting: bool,
     /// The bytes.
     body: Vec<u8>,
 }
@@ -33,8 +35,13 @@ pub(super) struct Answer {
 impl Answer {
     /// A file by its path.
     pub(super) fn file(path: &str, body: Vec<u8>) -> Self {
-        let (place, cookie) = (None, None);
-        Self { status: StatusCode::OK, kind: kind(path), place, cookie, body }
+        let (place, cookie, lasting) = (None, None, false);
+        Self { status: StatusCode::OK, kind: kind(path), place, cookie, lasting, body }
+    }
+
+    /// The same, to be kept by the browser where it was found: its address names its state.
+    pub(super) fn lasting(self) -> Self {
+        Self { lasting: self.status == StatusCode::OK, ..self }
     }
 
     /// A page with a status of its own.
@@ -70,6 +77,10 @@ impl Answer {
     pub(super) fn response(self) -> Response<Body> {
         let body = Either::Left(Full::new(self.body.into()));
         let mut response = begun(self.status, self.kind, body);
+        if self.lasting {
+            let kept = HeaderValue::from_static("private, max-age=3600, immutable");
+            response.headers_mut().insert(header::CACHE_CONTROL, kept);
+        }
         let place = self.place.and_then(|place| place.parse().ok());
         if let Some(place) = place {
             response.headers_mut().insert(header::LOCATION, place);
@@ -82,7 +93,8 @@ impl Answer {
     }
 }
 
-/// What every answer says besides. Nothing is kept by the browser, nothing may be shown or
+/// What every answer says besides. Nothing is kept by the browser (but what its address names
+/// exactly), nothing may be shown or
 /// used by a page from elsewhere, nothing is taken for another kind of file, and nobody
 /// elsewhere is told from which address he was come to.
 const ALWAYS: [(HeaderName, &str); 5] = [

@@ -35,7 +35,7 @@ pub use desk::{Desk, NoKey};
 pub use room::{Room, is_local};
 
 use request::Gate;
-use served::{Kept, Served};
+use served::{First, Kept, Served};
 use server::Door;
 
 /// An edition as it was opened, with everything that it is shown with.
@@ -176,14 +176,14 @@ impl Preview {
     }
 
     /// An edition with what is typed in place of what is saved.
-    fn made(&self, typed: &Typed) -> Result<Served, served::Stopped> {
+    fn made(&self, typed: &Typed, first: First) -> Result<Served, served::Stopped> {
         let words = self.show().words.clone();
-        Served::start(&self.open, typed, (&self.kept, &self.memory), &words)
+        Served::start(&self.open, (typed, first), (&self.kept, &self.memory), &words)
     }
 
     /// Makes the edition anew and puts it on show, or its faults over the last good one.
     fn make(&self, mark: String) {
-        let made = self.made(&Typed::new());
+        let made = self.made(&Typed::new(), First::Pages);
         let mut show = self.show();
         show.mark.clone_from(&mark);
         match made {

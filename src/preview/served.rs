@@ -4,6 +4,7 @@
 //! planned follows while they are looked at.
 
 use std::collections::BTreeMap;
+use std::sync::atomic::{AtomicUsize, Ordering};
 use std::sync::mpsc::{Receiver, Sender, channel};
 use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
@@ -11,9 +12,8 @@ use rayon::prelude::*;
 
 use crate::edition::Edition;
 use crate::fault::Fault;
-use crate::product::{
-    Card, EditionFiles, Inputs, Memory, Product, Products, Unmade, Worked,
-};
+use crate::model::Recipe;
+use crate::product::{Card, EditionFiles, Inputs, Memory, Product, Products, Unmade};
 use crate::said;
 use crate::site::{Lacking, TemplateFault};
 use crate::statement::Statement;
@@ -35,6 +35,8 @@ pub(super) enum Unserved {
     Broke,
     /// It cannot be made.
     Unmade(Unmade),
+    /// A template of a page cannot be filled in.
+    Unfilled(Statement),
 }
 
 impl Unserved {
@@ -43,12 +45,23 @@ impl Unserved {
         match self {
             Self::Broke => said!("preview-broke-file"),
             Self::Unmade(why) => why.said(),
+            Self::Unfilled(why) => why.clone(),
         }
     }
 }
 
 /// Files made, by path, with the key of what each was made from.
 pub(super) type Kept = Mutex<BTreeMap<String, (String, Arc<Vec<u8>>)>>;
+
+/// What of an edition is there before it is said to be ready; the rest follows where it is
+/// asked for.
+#[derive(Clone, Debug)]
+pub(super) enum First {
+    /// Every page.
+    Pages,
+    /// The page of the recipe that this text makes.
+    Of(String),
+}
 
 /// What is ordered of an edition.
 enum Order {
@@ -71,6 +84,8 @@ pub(super) struct Served {
     pub(super) findings: Vec<Finding>,
     /// The words of its language.
     pub(super) words: Words,
+    /// Stands for what all its pages share.
+    pub(super) look: String,
 }
 
 /// Why there is no edition.
@@ -96,7 +111,7 @@ impl Served {
     /// The faults that stop it, as text. `words` are those of the edition before.
     pub(super) fn start(
         open: &Arc<Open>,
-        typed: &Typed,
+        (typed, first): (&Typed, First),
         (kept, memory): (&Arc<Kept>, &Arc<Memory>),
         words: &Words,
     ) -> Result<Self, Stopped> {
@@ -108,15 +123,16 @@ impl Served {
         std::thread::spawn(move || {
             let sent = ready.clone();
             let opened = open(&typed).map_err(|why| Stopped::whole(before.tell(&why.0)));
-            let lived = opened.and_then(|it| live(it, (&kept, &memory), &ready, taken));
+            let lived =
+                opened.and_then(|it| live(it, first, (&kept, &memory), &ready, taken));
             if let Err(faults) = lived {
                 // Nobody waits any more where the preview was stopped.
                 let _ = sent.send(Err(faults));
             }
         });
         let lost = |_| Stopped::whole(words.tell(&said!("preview-broke-edition")));
-        let (cautions, findings, words) = wait.recv().map_err(lost)??;
-        Ok(Self { orders: Mutex::new(orders), cautions, findings, words })
+        let (cautions, findings, words, look) = wait.recv().map_err(lost)??;
+        Ok(Self { orders: Mutex::new(orders), cautions, findings, words, look })
     }
 
     /// What is worth saying of the edition, as text; nothing of it stops it.
@@ -154,13 +170,14 @@ impl Served {
     }
 }
 
-/// What is worth saying of an edition that is ready, as text and for the desk, and its
-/// words; or the faults that stop it.
-type Ready = Result<(Vec<String>, Vec<Finding>, Words), Stopped>;
+/// What is worth saying of an edition that is ready, as text and for the desk, its words, and
+/// what stands for all that its pages share; or the faults that stop it.
+type Ready = Result<(Vec<String>, Vec<Finding>, Words, String), Stopped>;
 
 /// The life of an edition: it says that it is ready, or why it is none, then makes files.
 fn live(
     opened: Opened,
+    first: First,
     (kept, memory): (&Kept, &Memory),
     ready: &Sender<Ready>,
     orders: Receiver<Order>,
@@ -180,55 +197,14 @@ fn live(
     }
     let broken = |fault: TemplateFault| Stopped::whole(words.tell(&fault.said()));
     let all: Result<Vec<Products>, _> = all.iter().map(Products::new).collect();
-    let all: Vec<Language> = all
-        .map_err(broken)?
-        .into_iter()
-        .map(|products| Language::new(products, memory))
-        .collect();
-    let mut first = ByPath::new();
-    for language in &all {
-        first.extend(shown(language).map_err(broken)?);
-    }
-    let printed = |_: &ByPath| by_path(all.iter().flat_map(Language::printed).collect());
-    let planned = |first: &ByPath| {
-        let keys = first.iter().map(|(path, file)| (&**path, &*file.key));
-        let keys = keys.collect();
-        by_path(all.iter().flat_map(|language| language.planned(&keys)).collect())
-    };
-    if ready.send(Ok((faults, findings, words.clone()))).is_ok() {
-        let asked = Asked { first, later: Default::default(), kept };
-        work(&asked, &edition, [&printed, &planned], &Mutex::new(orders));
+    let all = all.map_err(broken)?;
+    let asked = Asked::new(&all, (kept, memory));
+    asked.begin(&first).map_err(broken)?;
+    let look = all.first().map_or("", |of| of.look()).to_owned();
+    if ready.send(Ok((faults, findings, words.clone(), look))).is_ok() {
+        work(&asked, &edition, &Mutex::new(orders));
     }
     Ok(())
-}
-
-/// What is made of the edition in one language.
-struct Language<'a> {
-    products: Products<'a>,
-    worked: Vec<Arc<Worked>>,
-    cards: Vec<Card>,
-}
-
-impl<'a> Language<'a> {
-    fn new(products: Products<'a>, memory: &Memory) -> Self {
-        let recipes = products.inputs().recipes().par_iter();
-        let worked: Vec<Arc<Worked>> =
-            recipes.filter_map(|recipe| memory.worked(&products, recipe)).collect();
-        let cards = worked.iter().map(|worked| worked.card.clone()).collect();
-        Self { products, worked, cards }
-    }
-
-    /// What is printed of recipes.
-    fn printed(&self) -> Vec<Product<'_>> {
-        self.worked.iter().flat_map(|it| self.products.handouts(it)).collect()
-    }
-
-    /// What is planned, and what is made from other files.
-    fn planned(&self, keys: &BTreeMap<&str, &str>) -> Vec<Product<'_>> {
-        let mut planned: Vec<Product> = self.products.classes();
-        planned.extend(self.products.derived_files(&self.cards, keys));
-        planned
-    }
 }
 
 type ByPath<'a> = BTreeMap<String, Product<'a>>;
@@ -237,32 +213,166 @@ fn by_path(products: Vec<Product>) -> ByPath {
     products.into_iter().map(|product| (product.path.clone(), product)).collect()
 }
 
-/// Every page, and what pages show.
-fn shown<'w>(language: &'w Language) -> Result<ByPath<'w>, TemplateFault> {
-    let Language { products, worked, cards } = language;
-    let shown = worked.par_iter().map(|worked| products.recipe_page(worked));
-    let mut all = products.course_pages()?;
-    all.extend(shown.collect::<Result<Vec<_>, _>>()?.into_iter().flatten());
-    all.extend(products.listing_pages(cards)?);
-    Ok(by_path(all))
+/// What is made of the edition in one language.
+type Language<'a> = &'a Products<'a>;
+
+/// Files that are worked out together.
+#[derive(Clone, Copy)]
+enum What<'a> {
+    /// A recipe's page, and what it shows.
+    Page(Language<'a>, &'a Recipe),
+    /// What is printed of a recipe.
+    Printed(Language<'a>, &'a Recipe),
+    /// What says nothing of the recipes.
+    Course(Language<'a>),
+    /// What tells of all recipes.
+    Listing(Language<'a>),
+    /// What is planned, and what is made from other files; it takes longest.
+    Planned,
 }
 
-/// What can be made: pages, and what is worked out after them: what is printed, then what is
-/// planned, which takes longest.
+impl What<'_> {
+    /// Whether it is among the pages and what they show.
+    fn is_shown(&self) -> bool {
+        match self {
+            Self::Page(..) | Self::Course(_) | Self::Listing(_) => true,
+            Self::Printed(..) | Self::Planned => false,
+        }
+    }
+
+    /// How far from here a file with this path is looked for.
+    fn distance(&self, path: &str) -> usize {
+        match self {
+            Self::Page(of, recipe) | Self::Printed(of, recipe) => {
+                // The folder of a recipe or of its drawings has its name.
+                let is_its = path.split('/').rev().nth(1) == Some(&recipe.name)
+                    && path.starts_with(of.folder());
+                if is_its { 0 } else { 3 }
+            }
+            Self::Course(_) => 1,
+            Self::Listing(_) => 2,
+            Self::Planned => 4,
+        }
+    }
+}
+
+/// A part, and its files once they are worked out.
+struct Part<'a> {
+    what: What<'a>,
+    files: OnceLock<Result<ByPath<'a>, TemplateFault>>,
+}
+
+/// What can be made. Its parts are worked out on threads of their own and never on those
+/// that share the work of one part: these would wait for one another.
 struct Asked<'a> {
-    first: ByPath<'a>,
-    later: [OnceLock<ByPath<'a>>; 2],
+    all: &'a [Products<'a>],
+    /// Pages first.
+    parts: Vec<Part<'a>>,
+    memory: &'a Memory,
     kept: &'a Kept,
 }
 
-impl Asked<'_> {
-    /// A file as it was kept, or made now and kept; none where there is no such file.
+impl<'a> Asked<'a> {
+    fn new(all: &'a [Products<'a>], (kept, memory): (&'a Kept, &'a Memory)) -> Self {
+        let recipes = |of: Language<'a>| of.inputs().recipes().iter();
+        let both = |of: Language<'a>, make: fn(Language<'a>, &'a Recipe) -> What<'a>| {
+            recipes(of).map(move |recipe| make(of, recipe))
+        };
+        let pages = all.iter().flat_map(|of| both(of, What::Page));
+        let course = all.iter().flat_map(|of| [What::Course(of), What::Listing(of)]);
+        let printed = all.iter().flat_map(|of| both(of, What::Printed));
+        let whats = pages.chain(course).chain(printed).chain([What::Planned]);
+        let parts = whats.map(|what| Part { what, files: OnceLock::new() }).collect();
+        Self { all, parts, memory, kept }
+    }
+
+    /// Works out what must be there before anything is asked for.
+    fn begin(&self, first: &First) -> Result<(), TemplateFault> {
+        let is_first = |part: &&Part| match (first, part.what) {
+            (First::Pages, what) => what.is_shown(),
+            (First::Of(file), What::Page(_, recipe)) => {
+                *recipe.place.file == **file && recipe.way.is_none()
+            }
+            (First::Of(_), _) => false,
+        };
+        let parts: Vec<&Part> = match first {
+            First::Pages => self.parts.iter().filter(is_first).collect(),
+            // Of the page in its first language the others follow.
+            First::Of(_) => self.parts.iter().find(is_first).into_iter().collect(),
+        };
+        self.work_out(&parts);
+        let broken = |part: &&Part<'a>| self.files(part).err().cloned();
+        parts.iter().find_map(broken).map_or(Ok(()), Err)
+    }
+
+    /// Works out parts, several at once.
+    fn work_out(&self, parts: &[&Part<'a>]) {
+        let next = AtomicUsize::new(0);
+        let hand = || {
+            while let Some(part) = parts.get(next.fetch_add(1, Ordering::Relaxed)) {
+                let _ = self.files(part);
+            }
+        };
+        std::thread::scope(|scope| {
+            (0..HANDS.min(parts.len())).for_each(|_| drop(scope.spawn(hand)));
+        });
+    }
+
+    /// The files of a part.
+    fn files<'p>(&self, part: &'p Part<'a>) -> Result<&'p ByPath<'a>, &'p TemplateFault> {
+        part.files.get_or_init(|| self.made(part.what)).as_ref()
+    }
+
+    fn made(&self, what: What<'a>) -> Result<ByPath<'a>, TemplateFault> {
+        let worked = |of: Language<'a>, recipe| self.memory.worked(of, recipe);
+        Ok(by_path(match what {
+            What::Page(of, recipe) => {
+                let worked = worked(of, recipe);
+                worked.map_or_else(|| Ok(Vec::new()), |it| of.recipe_page(&it))?
+            }
+            What::Printed(of, recipe) => {
+                worked(of, recipe).map_or_else(Vec::new, |it| of.handouts(&it))
+            }
+            What::Course(of) => of.course_pages()?,
+            What::Listing(of) => of.listing_pages(&self.cards(of))?,
+            What::Planned => {
+                let shown = self.parts.iter().filter(|part| part.what.is_shown());
+                let shown: Vec<&Part> = shown.collect();
+                self.work_out(&shown);
+                let mut keys = BTreeMap::new();
+                for part in shown {
+                    let files = self.files(part).map_err(Clone::clone)?;
+                    keys.extend(files.iter().map(|(path, it)| (&**path, &*it.key)));
+                }
+                let each = |of: Language<'a>| {
+                    let mut planned = of.classes();
+                    planned.extend(of.derived_files(&self.cards(of), &keys));
+                    planned
+                };
+                self.all.iter().flat_map(each).collect()
+            }
+        }))
+    }
+
+    /// What other pages say of the recipes.
+    fn cards(&self, of: Language<'a>) -> Vec<Card> {
+        let recipes = of.inputs().recipes().par_iter();
+        let worked = recipes.filter_map(|recipe| self.memory.worked(of, recipe));
+        worked.map(|worked| worked.card.clone()).collect()
+    }
+
+    /// A file as it was kept, or made now and kept; none where there is no such file. It is
+    /// looked for where it most likely is, so that no more is worked out than must be.
     fn get(&self, path: &str) -> Made {
-        let later = || self.later.iter().find_map(|part| part.get()?.get(path));
-        self.first
-            .get(path)
-            .or_else(later)
-            .map_or(Ok(None), |one| self.make(one).map(Some))
+        let mut parts: Vec<&Part> = self.parts.iter().collect();
+        parts.sort_by_key(|part| part.what.distance(path));
+        for part in parts {
+            let files = self.files(part).map_err(|why| Unserved::Unfilled(why.said()))?;
+            if let Some(product) = files.get(path) {
+                return self.make(product).map(Some);
+            }
+        }
+        Ok(None)
     }
 
     fn make(&self, product: &Product) -> Result<Arc<Vec<u8>>, Unserved> {
@@ -288,31 +398,17 @@ impl EditionFiles for Asked<'_> {
     }
 }
 
-/// Works out a part of what follows the pages.
-type Later<'l, 'a> = &'l (dyn Fn(&ByPath<'a>) -> ByPath<'a> + Sync);
-
 /// Makes what is ordered, several at once, until no order can come any more.
-fn work<'a>(
-    asked: &Asked<'a>,
-    edition: &Edition,
-    later: [Later<'_, 'a>; 2],
-    orders: &Mutex<Receiver<Order>>,
-) {
+fn work(asked: &Asked, edition: &Edition, orders: &Mutex<Receiver<Order>>) {
     let next = || orders.lock().unwrap_or_else(PoisonError::into_inner).recv();
-    let part = |at: usize| asked.later[at].get_or_init(|| later[at](&asked.first));
-    let find = |path: &str| {
-        let worked_out = asked.first.contains_key(path)
-            || (0..later.len()).any(|at| part(at).contains_key(path));
-        if worked_out { asked.get(path) } else { Ok(None) }
-    };
     let hand = || {
         while let Ok(order) = next() {
             match order {
                 // A browser that went away needs no answer.
-                Order::File(path, give) => drop(give.send(find(&path))),
+                Order::File(path, give) => drop(give.send(asked.get(&path))),
                 Order::Look(look) => look(edition),
-                Order::Later => (0..later.len()).for_each(|at| {
-                    part(at);
+                Order::Later => asked.parts.iter().for_each(|part| {
+                    let _ = asked.files(part);
                 }),
             }
         }

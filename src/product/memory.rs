@@ -45,6 +45,8 @@ pub(super) struct Keys<'a> {
     recipes: BTreeMap<&'a str, &'a Recipe>,
     /// Their keys.
     keys: BTreeMap<&'a str, String>,
+    /// Stands for what every recipe depends on.
+    pub(super) common: String,
 }
 
 /// Where the texts of an edition in a further language lie.
@@ -87,9 +89,9 @@ impl<'a> Keys<'a> {
             common.add(text.as_bytes());
         }
         let (common, keys) = (common.end(), BTreeMap::new());
-        let all = Self { edition, recipes, keys };
+        let all = Self { edition, recipes, keys, common };
         let own =
-            |(name, recipe): (&&'a str, &&Recipe)| (*name, all.made(recipe, &common));
+            |(name, recipe): (&&'a str, &&Recipe)| (*name, all.made(recipe, &all.common));
         let keys = all.recipes.iter().map(own).collect();
         Self { keys, ..all }
     }

@@ -60,6 +60,7 @@ pub(crate) use recipe::density;
 pub(crate) use schema::tree as schema_tree;
 pub use schema::{Shape, schema};
 pub use words::words_in;
+pub(crate) use yaml::{Node, parse as yaml};
 
 /// One file of the content folder.
 #[derive(Clone, Debug)]

@@ -15,6 +15,18 @@ use super::vary::{Batches, varied};
 /// Drawings by technique.
 pub type FigureMap = BTreeMap<String, Vec<Figure>>;
 
+/// Whoever has the techniques' drawings; they may be made only when a page shows them.
+pub trait Drawn: Sync {
+    /// The drawings of a technique, by its file name.
+    fn of(&self, technique: &str) -> &[Figure];
+}
+
+impl Drawn for FigureMap {
+    fn of(&self, technique: &str) -> &[Figure] {
+        self.get(technique).map_or(&[], Vec::as_slice)
+    }
+}
+
 /// A drawing, ready to stand in a page.
 #[derive(Clone, Debug, Serialize)]
 pub(super) struct Drawing {
@@ -48,9 +60,8 @@ pub(super) fn of_recipe(
 }
 
 /// The drawings of a technique.
-pub(super) fn of_technique(figures: &FigureMap, technique: &str) -> Vec<Drawing> {
-    let set = figures.get(technique);
-    drawings(&[""], &[set.map_or(&[][..], Vec::as_slice)])
+pub(super) fn of_technique(figures: &dyn Drawn, technique: &str) -> Vec<Drawing> {
+    drawings(&[""], &[figures.of(technique)])
 }
 
 fn drawings(keys: &[&str], sets: &[&[Figure]]) -> Vec<Drawing> {

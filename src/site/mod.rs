@@ -35,7 +35,7 @@ pub use card::Card;
 pub use cartridge::{Cartridge, PACKAGE};
 pub use class::calendar_file;
 pub use engine::TemplateFault;
-pub use figure::FigureMap;
+pub use figure::{Drawn, FigureMap};
 pub use instructor::INSTRUCTOR;
 pub use lacking::{Lacking, Unpacked};
 pub use offline::{ICONS, WORKER};
@@ -66,7 +66,7 @@ pub struct Input<'a> {
     /// Every technique.
     pub techniques: &'a [TechniqueSheet],
     /// The techniques' drawings.
-    pub figures: &'a FigureMap,
+    pub figures: &'a dyn Drawn,
     /// The pictures.
     pub media: &'a [Medium],
     /// Every handout that is made, by recipe.

@@ -15,7 +15,7 @@ use crate::said;
 use super::earlier::{Shelf, keep};
 use super::halt::Busy;
 use super::load::{LARGEST, belongs, misnamed};
-use super::write::put_safely;
+use super::write::{Put, put_over, put_safely};
 use super::{Doing, StoreError, doing};
 
 /// A text as it stands on the disk.
@@ -82,13 +82,26 @@ pub fn write(
         return Ok(Saved::Other(stands));
     }
     if let Some(stands) = &stands {
-        keep(&shelf, path, stands)?;
+        keep(&shelf, path, (stands.text.as_bytes(), &stands.mark))?;
     }
-    let new = Written { text: text.to_owned(), mark: mark(text.as_bytes()) };
-    folder_of(&place)?;
-    put_safely(&place, text.as_bytes())?;
-    keep(&shelf, path, &new)?;
-    Ok(Saved::Stands(new.mark))
+    // It is kept before it stands: what was said to be saved is never only in one place.
+    let (bytes, new) = (text.as_bytes(), mark(text.as_bytes()));
+    let kept = keep(&shelf, path, (bytes, &new))?;
+    let over = stands.as_ref().map(|it| it.text.as_bytes());
+    match folder_of(&place).and_then(|()| put_over(&place, bytes, over)) {
+        Ok(Put::Stands) => Ok(Saved::Stands(new)),
+        Ok(Put::Other(between)) => {
+            kept.let_go();
+            if let Some(between) = between {
+                keep(&shelf, path, (&between, &mark(&between)))?;
+            }
+            Ok(Saved::Other(read(&place)?))
+        }
+        Err(why) => {
+            kept.let_go();
+            Err(why)
+        }
+    }
 }
 
 /// Whether a text of a course may have such a path.
@@ -213,6 +226,48 @@ mod tests {
         let texts: Vec<String> = texts.map(|text| text.expect("it reads")).collect();
         assert_eq!(texts, ["two", "one", "theirs"], "the newest first, each once");
         assert!(earlier_text(&content, PATH, "../../course.yaml").is_err());
+    }
+
+    #[test]
+    fn what_a_kill_left_behind_goes_with_the_next_save() {
+        let content = course("cut-off");
+        saved(&content, "one", None);
+        let shelf = content.with_file_name(".content.tourier-saves");
+        let cut_off = [
+            content.join(".course.yaml.tourier-save-7"),
+            content.join("recipes/.other.md.tourier-save-12345"),
+            shelf.join(PATH).join(".00000002-0.tourier-save-3"),
+        ];
+        let others = [
+            content.join("recipes/.other.md.tourier-save-x"),
+            content.join("recipes/other.md"),
+            content.join(".git/.a.tourier-save-3"),
+        ];
+        fs::create_dir_all(content.join(".git")).expect("a folder");
+        cut_off.iter().chain(&others).for_each(|it| fs::write(it, "x").expect("written"));
+        assert!(matches!(
+            write(&content, "course.yaml", "x", None),
+            Ok(Saved::Stands(_))
+        ));
+        assert!(cut_off.iter().all(|it| !it.exists()), "nothing half written is left");
+        assert!(others.iter().all(|it| it.exists()), "what is not ours stays");
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn a_save_that_fails_leaves_nothing_of_itself() {
+        let content = course("fails");
+        let one = saved(&content, "one", None);
+        let names = || earlier(&content, PATH).expect("there").len();
+        let file = content.join(PATH);
+        let mut rights = fs::metadata(&file).expect("it is there").permissions();
+        rights.set_readonly(true);
+        fs::set_permissions(&file, rights).expect("set");
+        for _ in 0..3 {
+            assert!(write(&content, PATH, "two", Some(&one)).is_err());
+        }
+        assert_eq!(names(), 1, "only what stands is kept");
+        assert_eq!(fs::read_to_string(&file).ok().as_deref(), Some("one"));
     }
 
     #[test]

@@ -6,13 +6,14 @@ use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 
-use walkdir::WalkDir;
+use walkdir::{DirEntry, WalkDir};
 
 use crate::said;
 
-use super::desk::{Written, place};
+use super::desk::place;
+use super::load::is_hidden;
 use super::stage::beside;
-use super::write::put_safely;
+use super::write::{is_begun, put_safely};
 use super::{Doing, StoreError, doing};
 
 /// So many saves of one text are kept.
@@ -26,6 +27,17 @@ pub(super) struct Shelf {
     _held: File,
 }
 
+/// A save that was just kept, to be let go again where it did not come to stand.
+pub(super) struct Kept(Option<PathBuf>);
+
+impl Kept {
+    /// Lets it go.
+    pub(super) fn let_go(self) {
+        // What cannot be let go does no harm.
+        let _ = self.0.map(fs::remove_file);
+    }
+}
+
 impl Shelf {
     /// Opens it, made where there is none; another who saves is waited for.
     pub(super) fn open(content: &Path) -> Result<Self, StoreError> {
@@ -35,12 +47,32 @@ impl Shelf {
         let held = File::options().create(true).append(true).open(&lock);
         let held = doing(held, Doing::Lock, &lock)?;
         match held.lock() {
-            // Some network folders know no locks: there only care helps.
-            Err(error) if error.kind() != ErrorKind::Unsupported => {
-                doing(Err(error), Doing::Lock, &lock)
+            Ok(()) => {
+                clear(content);
+                clear(&folder);
             }
-            Ok(()) | Err(_) => Ok(Self { folder, _held: held }),
+            // Some network folders know no locks: there only care helps.
+            Err(error) if error.kind() == ErrorKind::Unsupported => {}
+            Err(error) => return doing(Err(error), Doing::Lock, &lock),
         }
+        Ok(Self { folder, _held: held })
+    }
+}
+
+/// Takes away saves that were begun and cut off. Whoever saves has the shelf, so nobody is
+/// at them any more.
+fn clear(folder: &Path) {
+    let files = WalkDir::new(folder).into_iter();
+    let looked = |entry: &DirEntry| {
+        let is_folder = entry.file_type().is_dir();
+        entry.depth() == 0 || !is_folder || !is_hidden(entry)
+    };
+    let is_cut_off = |entry: &DirEntry| {
+        entry.file_type().is_file() && entry.file_name().to_str().is_some_and(is_begun)
+    };
+    for entry in files.filter_entry(looked).flatten().filter(is_cut_off) {
+        // What cannot be taken away does no harm.
+        let _ = fs::remove_file(entry.path());
     }
 }
 
@@ -114,24 +146,28 @@ pub fn earlier_text(
     doing(fs::read_to_string(&file), Doing::Read, &file)
 }
 
-/// Keeps a text, unless it is the one that was kept last, and lets the oldest go.
-pub(super) fn keep(shelf: &Shelf, path: &str, text: &Written) -> Result<(), StoreError> {
+/// Keeps bytes and their mark, unless they were kept last, and lets the oldest go.
+pub(super) fn keep(
+    shelf: &Shelf,
+    path: &str,
+    (bytes, mark): (&[u8], &str),
+) -> Result<Kept, StoreError> {
     let folder = shelf.folder.join(path);
     doing(fs::create_dir_all(&folder), Doing::Make, &folder)?;
     let kept = all(&folder)?;
     let newest = kept.first().and_then(|one| one.name.split_once('-'));
-    if newest.is_some_and(|(_, mark)| mark == text.mark) {
-        return Ok(());
+    if newest.is_some_and(|(_, known)| known == mark) {
+        return Ok(Kept(None));
     }
     let number = newest.and_then(|(number, _)| number.parse().ok()).unwrap_or(0_u32) + 1;
-    let name = format!("{number:08}-{}", text.mark);
-    put_safely(&folder.join(name), text.text.as_bytes())?;
+    let file = folder.join(format!("{number:08}-{mark}"));
+    put_safely(&file, bytes)?;
     for old in kept.iter().skip(MOST - 1) {
         // What cannot be let go does no harm.
         let _ = fs::remove_file(folder.join(&old.name));
     }
     let_go(&shelf.folder);
-    Ok(())
+    Ok(Kept(Some(file)))
 }
 
 /// Lets the oldest saves of all texts go until they are few enough.

@@ -10,8 +10,9 @@ use std::path::{Path, PathBuf};
 use crate::read::Source;
 use crate::said;
 
+use super::earlier::Shelf;
 use super::stage::beside;
-use super::write::put_safely;
+use super::write::{clear_beside, put_safely};
 use super::{Doing, StoreError, doing};
 
 /// Texts of more bytes than this are not taken in.
@@ -24,9 +25,13 @@ const LARGEST: u64 = 64 << 20;
 pub fn keep_published(content: &Path, sources: &[Source]) -> Result<(), StoreError> {
     let texts = sources.iter().map(|source| (&*source.path, &*source.text));
     let texts: BTreeMap<&str, &str> = texts.collect();
+    // Nobody else keeps them meanwhile, so what a stop left behind is in nobody's way.
+    let _shelf = Shelf::open(content)?;
     // Names and texts can always be written.
     let bytes = serde_json::to_vec(&texts).unwrap_or_default();
-    put_safely(&file(content)?, &bytes)
+    let file = file(content)?;
+    clear_beside(&file);
+    put_safely(&file, &bytes)
 }
 
 /// The texts that were published last; `None` where none were, or where what was kept does not

@@ -1,6 +1,6 @@
 // The desk in chromium: a recipe with eight steps, a fold, a cut and a class, written by keyboard alone,
 // with no file touched by the test; sixty letters a second for a minute; the page and the sheet that
-// follow; saves against what is changed elsewhere; axe on wide and narrow windows.
+// follow; a class changed in fields; saves that fail, and saves against what is changed elsewhere; axe on wide and narrow windows.
 //
 //     node desk.js TOURIER CONTENT FOLDER [PICTURES]
 //
@@ -117,7 +117,7 @@ async function write(page) {
 
 const open = async (page, name) => {
   await page.selectOption('#texts', name);
-  await page.waitForFunction((it) => document.getElementById('texts').value === it, name);
+  await page.waitForFunction((it) => document.body.dataset.path === it, name);
   await settled(page);
   await page.waitForTimeout(500);
 };
@@ -141,6 +141,67 @@ async function swaps(page) {
   tally.check(text.includes('\nswaps:\n  sugar:\n    - 18 g granulated sugar for honey\n  no spice:\n    - without bread spice\n---\n'), `the swaps are not in the head:\n${text.slice(0, 1200)}`);
   await open(page, 'classes/evening-3.yaml');
   tally.check(!await page.locator('#swap').isVisible(), 'a class is offered a swap');
+}
+
+/** A class that exists, changed in fields by keyboard alone: only the lines concerned are other ones. */
+async function lesson(page) {
+  const name = 'classes/evening-3.yaml';
+  const file = path.join(content, name);
+  fs.writeFileSync(file, disk(name).replace('changeover: 5 min', '# as the hall is small\nchangeover: 5 min'));
+  const before = disk(name);
+  await open(page, name);
+  await page.waitForFunction((it) => window.tourierEditor.text() === it, before);
+  await to(page, 'class');
+  await press(page, 'Enter');
+  await page.locator('#field-bakers').waitFor();
+  tally.check(await page.locator('#field-bakers').inputValue() === '14', 'the form does not show how many bake');
+  tally.check(await page.locator('#field-pieces-1').inputValue() === '10', 'the form does not show what is made');
+  tally.check(/demonstrate.*changeover/.test(await page.locator('#dialog-body').innerText()), 'what the form does not show is not named');
+  await look(page, 'class');
+  await judge(page, 'the form of a class');
+  const fill = async (id, words) => { await to(page, id); await press(page, 'Control+A'); await type(page, words); };
+  await fill('field-bakers', '16');
+  await fill('field-pieces-0', '12');
+  // What cannot be written is said, and what was filled in is still there.
+  await fill('field-kit', 'mixer');
+  await to(page, 'dialog-do');
+  await press(page, 'Enter');
+  await page.locator('#dialog-body .why').filter({ hasText: /\S/ }).waitFor();
+  tally.check(await page.locator('#field-bakers').inputValue() === '16', 'what was filled in is lost');
+  await fill('field-kit', 'mixer: 5\noven: 2\ntray per oven: 4\nfridge tray: 16\nfreezer tray: 4\nproofer tray: 16\ninstructor: 1');
+  await to(page, 'dialog-do');
+  await press(page, 'Enter');
+  await page.waitForFunction(() => window.tourierEditor.text().includes('bakers: 16'));
+  await press(page, 'Control+S');
+  await page.waitForFunction(() => document.getElementById('save').disabled);
+  const wanted = before.replace('bakers: 14', 'bakers: 16').replace('pieces: 10', 'pieces: 12').replace('mixer: 4', 'mixer: 5');
+  tally.check(disk(name) === wanted, `other lines changed:\n${disk(name)}`);
+  await open(page, 'recipes/rye-loaf.md');
+  tally.check(!await page.locator('#class').isVisible(), 'a recipe is offered the form of a class');
+}
+
+/** A save that fails says so; what is typed stays, and is saved when it can be. */
+async function fails(page) {
+  const name = 'recipes/tin-loaf.md';
+  const file = path.join(content, name);
+  await open(page, name);
+  const before = disk(name);
+  fs.chmodSync(file, 0o444);
+  await page.locator('.cm-content').focus();
+  await page.keyboard.press('Control+End');
+  await page.keyboard.type('Unsaved.');
+  await page.keyboard.press('Control+S');
+  await page.locator('#state').filter({ hasText: 'tin-loaf.md' }).waitFor();
+  tally.check(disk(name) === before, 'a save that failed changed the file');
+  tally.check((await text(page)).endsWith('Unsaved.'), 'a save that failed lost what was typed');
+  // Another text is opened at once: what was typed here is there again.
+  await open(page, 'recipes/rye-loaf.md');
+  await open(page, name);
+  tally.check((await text(page)).endsWith('Unsaved.'), 'another text lost what was typed');
+  fs.chmodSync(file, 0o644);
+  await page.keyboard.press('Control+S');
+  await page.waitForFunction(() => document.getElementById('save').disabled);
+  tally.check(disk(name).endsWith('Unsaved.'), 'the next save was not done');
 }
 
 /** What would change is told before publishing, at first that nothing can be said. */
@@ -268,6 +329,8 @@ async function judge(page, name) {
     await write(page);
     await taps(page);
     await swaps(page);
+    await lesson(page);
+    await fails(page);
     await asked(page);
     await judge(page, '1024 x 700');
     await follow(page);

@@ -13,7 +13,7 @@ use crate::store::{self, Saved, StoreError, Written};
 
 use super::super::answer::Answer;
 use super::super::{Preview, Typed};
-use super::{Desk, differing, here, picture, typed};
+use super::{Desk, differing, form, here, picture, typed};
 
 /// Why a call is not done.
 pub(super) enum Undone {
@@ -53,6 +53,8 @@ pub(in super::super) fn call(preview: &Preview, name: &str, bytes: &[u8]) -> Ans
         "differs" => asked(bytes).and_then(|two| differing::told(preview, &two)),
         "uncommitted" => uncommitted(preview, desk),
         "would-change" => differing::since(&desk.since),
+        "form" => asked(bytes).and_then(|text| form::read(&text)),
+        "fill" => asked(bytes).and_then(|said| form::write(&said)),
         "publish" => desk.press.begin(),
         "progress" => desk.press.look(),
         _ => match name.strip_prefix(picture::CALL) {

@@ -7,6 +7,7 @@
 
 mod call;
 mod differing;
+mod form;
 mod here;
 mod picture;
 mod press;
@@ -29,16 +30,19 @@ use typed::Desktop;
 pub(super) const CALLS: &str = ".preview/desk/do/";
 /// Its own files stand below this name of the preview's.
 const FILES: &str = "desk/";
+/// What pages of an edition share stands below this name, and what stands for its state.
+const LOOK: &str = "look/";
 /// A call may bring so many bytes: every text of a large recipe folder, and no more.
 const MOST: usize = 8 << 20;
 
 const PAGE: &str = include_str!("page/desk.html");
 /// What the page is made of besides.
-const PARTS: [(&str, &str); 20] = [
+const PARTS: [(&str, &str); 21] = [
     ("calls.js", include_str!("page/calls.js")),
     ("commits.js", include_str!("page/commits.js")),
     ("desk.css", include_str!("page/desk.css")),
     ("desk.js", include_str!("page/desk.js")),
+    ("class.js", include_str!("page/class.js")),
     ("differs.js", include_str!("page/differs.js")),
     ("dialog.js", include_str!("page/dialog.js")),
     ("drafts.js", include_str!("page/drafts.js")),
@@ -104,6 +108,9 @@ pub(super) fn read(preview: &Preview, name: &str) -> Option<Answer> {
     if let Some(path) = name.strip_prefix("typed/") {
         return desk.desktop.read(path);
     }
+    if let Some(path) = name.strip_prefix(LOOK) {
+        return desk.desktop.shared(path);
+    }
     let name = name.strip_prefix(FILES)?;
     if name.is_empty() {
         return Some(Answer::page(StatusCode::OK, desk_page(preview)));
@@ -112,10 +119,18 @@ pub(super) fn read(preview: &Preview, name: &str) -> Option<Answer> {
     Some(Answer::file(name, text.as_bytes().to_vec()))
 }
 
-/// A page of what is typed, with what lets it and the desk follow each other.
-fn page_typed(page: &str) -> String {
+/// A page of what is typed, with what lets it and the desk follow each other. What it shares
+/// with other pages it has from where that is kept by its state.
+fn page_typed(page: &str, look: &str) -> String {
+    let roots = ["", "../", "../../", "../../../"];
+    let page = roots.iter().fold(page.to_owned(), |page, root| {
+        let kept = |attribute: &str| format!("{attribute}=\"/{OWN}{LOOK}{look}/assets/");
+        let of = |attribute: &str| format!("{attribute}=\"{root}assets/");
+        let page = page.replace(&of("href"), &kept("href"));
+        page.replace(&of("src"), &kept("src"))
+    });
     let script = format!("<script src=\"/.preview/{FILES}seen.js\" defer></script>\n");
-    page::insert(page, "</head>", &script)
+    page::insert(&page, "</head>", &script)
 }
 
 /// The desk's page, in the words of the course. Its script gets them as data.

@@ -2,6 +2,7 @@
 
 use hayro_svg::hayro_interpret::InterpreterSettings;
 use hayro_svg::hayro_syntax::Pdf;
+use hayro_svg::hayro_syntax::page::Page;
 use hayro_svg::{RenderCache, SvgRenderSettings, convert};
 use hyper::StatusCode;
 
@@ -22,19 +23,25 @@ pub(super) fn read(served: &Served, path: &str) -> Option<Answer> {
     let bytes = served.order(&format!("{stem}.pdf")).ok()??;
     let pdf = Pdf::new(bytes).ok()?;
     if side.is_empty() {
-        return Some(Answer::page(StatusCode::OK, page(pdf.pages().len(), served)));
+        return Some(Answer::page(StatusCode::OK, page(&pdf, served)));
     }
     let number: usize = side.strip_suffix(".svg")?.parse().ok()?;
     let picture = picture(&pdf, number.checked_sub(1)?)?;
     Some(Answer::file(".svg", picture.into_bytes()))
 }
 
-fn page(count: usize, served: &Served) -> String {
+/// The sides with their sizes. Each picture takes time: the desk has those made first that are
+/// seen (`view.js`).
+fn page(pdf: &Pdf, served: &Served) -> String {
     let language = escape(&served.words.language);
     let title = escape(served.words.get("desk-printed"));
-    let side =
-        |number: usize| format!("<img src=\"{number}.svg\" alt=\"{title} {number}\">\n");
-    let sides: String = (1..=count).map(side).collect();
+    let side = |(at, side): (usize, &Page)| {
+        let (number, (width, height)) = (at + 1, side.render_dimensions());
+        format!(
+            "<img data-side=\"{number}.svg\" width=\"{width:.0}\" height=\"{height:.0}\" alt=\"{title} {number}\">\n"
+        )
+    };
+    let sides: String = pdf.pages().iter().enumerate().map(side).collect();
     format!(
         "<!DOCTYPE html>\n<html lang=\"{language}\">\n<head>\n<meta charset=\"utf-8\">\n\
          <title>{title}</title>\n<link rel=\"icon\" href=\"data:,\">\n\

@@ -10,7 +10,7 @@ use serde_json::json;
 use crate::product::INSTRUCTOR;
 
 use super::super::answer::Answer;
-use super::super::served::Served;
+use super::super::served::{First, Served};
 use super::super::{Preview, finding, server};
 use super::call::{Done, Sent};
 use super::{Desk, page_typed, sides};
@@ -58,7 +58,20 @@ impl Desktop {
         let served = self.find(name)?;
         let path = open_to(&served, path);
         let side = sides::read(&served, path);
-        Some(side.unwrap_or_else(|| server::file(&served, path, &page_typed)))
+        let page = |page: &str| page_typed(page, &served.look);
+        Some(side.unwrap_or_else(|| server::file(&served, path, &page)))
+    }
+
+    /// A file that all pages share, by what stands for its state: so the browser need not
+    /// fetch it anew with every letter that is typed.
+    pub(super) fn shared(&self, path: &str) -> Option<Answer> {
+        let (look, path) = path.split_once('/')?;
+        let made = self.made();
+        let found = made.iter().rev().find(|(_, served)| served.look == look);
+        let served = found.map(|(_, served)| served.clone())?;
+        drop(made);
+        let shared = path.starts_with("assets/");
+        shared.then(|| server::file(&served, path, &str::to_owned).lasting())
     }
 }
 
@@ -74,7 +87,7 @@ fn open_to<'a>(served: &Served, path: &'a str) -> &'a str {
 /// Makes an edition of what is typed; with an error in it there is none, and the last one
 /// stays on show.
 pub(super) fn take(preview: &Preview, desk: &Desk, sent: &Sent) -> Done {
-    let answer = match preview.made(&sent.texts) {
+    let answer = match preview.made(&sent.texts, First::Of(sent.path.clone())) {
         Ok(served) => {
             let (findings, path) = (served.findings.clone(), sent.path.clone());
             let outline = served.look(move |edition| finding::outline(edition, &path));

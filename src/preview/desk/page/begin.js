@@ -1,6 +1,6 @@
 // A text that is new: a recipe, a technique or a class, from a few answers, as ordinary text.
 import { call, make, word } from "./calls.js";
-import { ask } from "./dialog.js";
+import { insist } from "./dialog.js";
 import { form, lines, plain, yaml } from "./fields.js";
 
 const FOLDERS = { recipe: ["recipes", "md"], technique: ["techniques", "md"], class: ["classes", "yaml"] };
@@ -49,13 +49,24 @@ export async function begin(texts) {
   let open = null;
   const fill = () => { open = form(kinds[kind.read().kind]); rest.replaceChildren(open.body); };
   fill();
-  if (!await ask(word("desk-begin"), [kind.body, rest], word("desk-begin-do"))) return null;
-  const chosen = kind.read().kind;
-  const said = open.read();
+  return insist(word("desk-begin"), [kind.body, rest], word("desk-begin-do"), () => {
+    const chosen = kind.read().kind;
+    return place(texts, chosen, open.read());
+  });
+}
+
+/** Puts a new text where there is none: its path. */
+async function place(texts, chosen, said) {
   const [folder, ending] = FOLDERS[chosen];
-  const path = free(texts, folder, plain(said.title) || chosen, ending);
-  await call("save", { path, text: WRITE[chosen](said), mark: null });
-  return path;
+  const text = WRITE[chosen](said);
+  const taken = [...texts];
+  for (;;) {
+    const path = free(taken, folder, plain(said.title) || chosen, ending);
+    const { status } = await call("save", { path, text, mark: null });
+    if (status !== 409) return path;
+    // Somebody took that name meanwhile.
+    taken.push(path);
+  }
 }
 
 /** The first name that no text has yet. */

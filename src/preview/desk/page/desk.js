@@ -6,6 +6,7 @@ import { phrases } from "./phrases.js";
 import * as drafts from "./drafts.js";
 import * as view from "./view.js";
 import { begin } from "./begin.js";
+import { lesson } from "./class.js";
 import { commits } from "./commits.js";
 import { earlier } from "./earlier.js";
 import { explains, offers } from "./offers.js";
@@ -14,12 +15,14 @@ import { publish } from "./publish.js";
 import { cut, step } from "./step.js";
 import { swap } from "./swap.js";
 
-const PAUSE = 60;
+// Letters that come closer together are sent as one.
+const PAUSE = 20;
 const state = at("state");
 const text = { path: "", mark: null, saved: "", outline: [] };
 let version = 0;
 let busy = false;
 let due = null;
+let opening = 0;
 
 for (const node of document.querySelectorAll("[data-word]")) node.textContent = word(node.dataset.word);
 for (const node of document.querySelectorAll("[data-label]")) node.setAttribute("aria-label", word(node.dataset.label));
@@ -120,17 +123,23 @@ async function both(stands, mine) {
 
 /** Opens a text, as it was left where it was left unsaved. */
 async function open(path, spot) {
+  opening += 1;
   if (path !== text.path) {
+    const asked = opening;
     const stands = await call("open", { path });
+    // Another one was chosen meanwhile.
+    if (asked !== opening) return;
+    drafts.keep(text, editor);
     const left = drafts.left(path);
     Object.assign(text, { path, mark: stands.mark, saved: stands.text ?? "", outline: [] });
     at("texts").value = path;
+    at("class").hidden = !/^classes\/[^/]+\.yaml$/.test(path);
     at("swap").hidden = !/^recipes\/[^/]+\.md$/.test(path);
     const unsaved = left && left.text !== text.saved;
     const same = unsaved && left.mark === stands.mark;
     editor.open(path, same ? left.text : text.saved, left?.state);
     version += 1;
-    document.body.dataset.typed = String(version);
+    Object.assign(document.body.dataset, { typed: String(version), path });
     look();
     send();
     if (unsaved && !same) await both(stands, left.text);
@@ -170,7 +179,9 @@ view.onStep((name) => {
   const step = text.outline.find((one) => one.name === name);
   if (step) { side(false); editor.go({ line: step.line }); }
 });
-at("texts").addEventListener("change", (event) => open(event.target.value).catch((why) => say(why.message)));
+at("texts").addEventListener("change", (event) => {
+  open(event.target.value).catch((why) => { event.target.value = text.path; say(why.message); });
+});
 at("save").addEventListener("click", save);
 at("earlier").addEventListener("click", () => earlier(text.path, editor));
 at("new").addEventListener("click", async () => {
@@ -184,6 +195,7 @@ at("new").addEventListener("click", async () => {
 at("step").addEventListener("click", () => step(editor));
 at("cut").addEventListener("click", () => cut(editor, at("panel")));
 at("swap").addEventListener("click", () => swap(editor));
+at("class").addEventListener("click", () => lesson(editor, [...at("texts").options].map((option) => option.value)));
 at("publish").addEventListener("click", () => publish(look()));
 pictured(editor, at("editor"), [[at("picture"), at("chooser")], [at("camera"), at("lens")]]);
 commits();
@@ -198,9 +210,10 @@ window.addEventListener("beforeunload", (event) => {
 });
 // What others save is seen: a text that nothing was typed into follows the disk.
 new EventSource("/.preview/events").addEventListener("message", async () => {
-  if (!text.path || busy) return;
-  const stands = await call("open", { path: text.path }).catch(() => null);
-  if (!stands || stands.mark === text.mark) return;
+  const { path } = text;
+  if (!path) return;
+  const stands = await call("open", { path }).catch(() => null);
+  if (!stands || path !== text.path || stands.mark === text.mark) return;
   if (editor.text() !== text.saved) { say(word("desk-other-head")); return; }
   Object.assign(text, { mark: stands.mark, saved: stands.text ?? "" });
   editor.replace(text.saved);

@@ -1,5 +1,5 @@
 // Questions and remarks over the desk.
-import { at } from "./calls.js";
+import { at, make } from "./calls.js";
 
 const dialog = at("dialog");
 const button = at("dialog-do");
@@ -19,6 +19,16 @@ export function ask(head, body, doing) {
   return new Promise((ready) => { answer = ready; });
 }
 
+/** Asks until `act` is done, with what was filled in, or until it is not wanted: what `act` gives, or null. */
+export async function insist(head, body, doing, act) {
+  const why = make("p", { className: "why" });
+  why.setAttribute("role", "alert");
+  while (await ask(head, [...body, why], doing)) {
+    try { return await act(); } catch (undone) { why.textContent = undone.message; }
+  }
+  return null;
+}
+
 /** Shows something. */
 export function tell(head, body) {
   open(head, body, null);
@@ -36,4 +46,5 @@ button.addEventListener("click", () => {
   const fields = [...dialog.querySelectorAll("input, select, textarea")];
   if (fields.every((field) => field.reportValidity())) close(true);
 });
-dialog.addEventListener("close", () => close(false));
+// It may have been opened again since.
+dialog.addEventListener("close", () => { if (!dialog.open) close(false); });

@@ -36,20 +36,32 @@ function offer(frame) {
   views.value = found.has(now) ? now : page;
 }
 
-function settled(frame, path) {
+/** Has the sides made of what is printed: first those that are seen, and all the others after them. */
+async function sides(frame) {
+  const all = [...frame.contentDocument.querySelectorAll("img[data-side]")];
+  const take = (side) => { side.src = side.dataset.side; side.removeAttribute("data-side"); return side.decode().catch(() => {}); };
+  const seen = ({ top, bottom }) => bottom > 0 && top < frame.contentWindow.innerHeight;
+  await Promise.all(all.filter((side) => seen(side.getBoundingClientRect())).map(take));
+  return () => all.filter((side) => side.dataset.side).forEach(take);
+}
+
+async function settled(frame, path) {
   const old = shown.frame;
   const same = shown.path === path && old?.contentWindow;
-  const top = same ? old.contentWindow.scrollY : 0;
+  let others = null;
   if (frame.contentDocument) {
-    frame.contentWindow.scrollTo({ top, behavior: "instant" });
+    const back = () => frame.contentWindow.scrollTo({ top: same ? old.contentWindow.scrollY : 0, behavior: "instant" });
+    back();
     if (path === page) offer(frame);
+    if (path.endsWith(".pdf")) { others = await sides(frame); back(); }
   }
   frame.className = "";
   old?.remove();
   shown = { path, frame };
   at("paper").hidden = !path.endsWith(".pdf");
-  at("paper").href = address(path).replace(/\/$/, "");
+  at("paper").href = frame.dataset.paper;
   coming = null;
+  others?.();
   view.dispatchEvent(new CustomEvent("shown"));
   if (wanted) { const next = wanted; wanted = ""; load(next); }
 }
@@ -57,6 +69,8 @@ function settled(frame, path) {
 function load(path) {
   if (coming) { wanted = path; return; }
   const frame = make("iframe", { className: "next", title: word("desk-seen"), src: address(path) });
+  // The edition may be another one when it is there.
+  frame.dataset.paper = address(path).replace(/\/$/, "");
   coming = frame;
   frame.addEventListener("load", () => settled(frame, path), { once: true });
   view.querySelectorAll("p").forEach((it) => it.remove());
