@@ -242,7 +242,7 @@ impl<'a> Inputs<'a> {
         let recipes = edition.content.recipes.iter();
         let handouts = recipes
             .clone()
-            .map(|recipe| (recipe.name.clone(), handouts(&recipe.name, &course)))
+            .map(|recipe| (recipe.name.clone(), handouts(&course)))
             .collect();
         let outlines =
             recipes.map(|recipe| (recipe.name.clone(), outline(recipe))).collect();
@@ -419,7 +419,7 @@ impl<'s> Products<'s> {
     pub fn handouts(&self, worked: &Arc<Worked>) -> Vec<Product<'_>> {
         let own = self.inputs.handouts.get(&worked.card.recipe);
         let own = own.map_or(&[][..], Vec::as_slice).par_iter();
-        self.placed(own.map(|link| self.handout(link, worked)).collect())
+        self.placed(own.map(|link| self.handout(*link, worked)).collect())
     }
 
     /// The files that say nothing of the recipes, but the classes'.
@@ -548,9 +548,8 @@ impl<'s> Products<'s> {
         self.painted(format!("assets/icon-{size}.png"), svg, size)
     }
 
-    fn handout(&self, link: &HandoutLink, worked: &Arc<Worked>) -> Product<'_> {
-        let (link, worked) = (link.clone(), worked.clone());
-        let path = link.path.clone();
+    fn handout(&self, link: HandoutLink, worked: &Arc<Worked>) -> Product<'_> {
+        let (path, worked) = (link.path(&worked.card.recipe), worked.clone());
         let data = move || {
             let how = (link.kind, link.units, link.paper);
             self.press().data(&self.inputs.job(&worked, how))
@@ -610,13 +609,13 @@ fn files_key<'p>(theme: &Theme, files: impl Iterator<Item = &'p str>) -> String 
 
 /// Every handout of a recipe: each kind in both unit systems on both papers, what the
 /// course names first coming first.
-fn handouts(recipe: &str, course: &CourseSheet) -> Vec<HandoutLink> {
+fn handouts(course: &CourseSheet) -> Vec<HandoutLink> {
     let units = ordered([Units::Metric, Units::Us], course.metric_first);
     let papers = ordered([Paper::A4, Paper::Letter], course.a4_first);
     let mut links = Vec::new();
     for kind in HandoutKind::ALL {
         for (units, paper) in units.iter().flat_map(|u| papers.map(|paper| (*u, paper))) {
-            links.push(link(recipe, kind, units, paper));
+            links.push(HandoutLink { kind, units, paper });
         }
     }
     links
@@ -624,11 +623,4 @@ fn handouts(recipe: &str, course: &CourseSheet) -> Vec<HandoutLink> {
 
 fn ordered<T: Copy>(pair: [T; 2], first: bool) -> [T; 2] {
     if first { pair } else { [pair[1], pair[0]] }
-}
-
-/// The handout's place in the site.
-fn link(recipe: &str, kind: HandoutKind, units: Units, paper: Paper) -> HandoutLink {
-    let words = [kind.word(), units.word(), paper.word()].join("-");
-    let path = format!("recipes/{recipe}/{recipe}-{words}.pdf");
-    HandoutLink { recipe: recipe.to_owned(), kind, units, paper, path }
 }

@@ -495,16 +495,7 @@ fn handouts() -> Vec<HandoutLink> {
     for kind in HandoutKind::ALL {
         for units in [Units::Metric, Units::Us] {
             for paper in [Paper::A4, Paper::Letter] {
-                let (word, system, size) = (kind.word(), units.word(), paper.word());
-                let path =
-                    format!("recipes/crescents/crescents-{word}-{system}-{size}.pdf");
-                all.push(HandoutLink {
-                    recipe: "crescents".into(),
-                    kind,
-                    units,
-                    paper,
-                    path,
-                });
+                all.push(HandoutLink { kind, units, paper });
             }
         }
     }
