@@ -90,14 +90,14 @@ fn bytes(recipe: &Recipe, inputs: &Inputs) -> usize {
         }
         at += 1;
     }
-    all.iter().map(|recipe| recipe.place.end).sum()
+    all.iter().map(|recipe| recipe.place.end()).sum()
 }
 
 fn may_be_long(recipe: &Recipe) -> bool {
     let amounts: usize =
         recipe.formula.iter().map(|section| 2 + section.lines.len()).sum();
     // All rows of a ticket together, as long as they are written.
-    let ticket = |place: &Place| place.end.saturating_sub(place.start) / LINE;
+    let ticket = |place: &Place| place.end().saturating_sub(place.start()) / LINE;
     let steps: usize = recipe
         .steps()
         .map(|step| 3 + step.title.value.len() / LINE + ticket(&step.place))
