@@ -248,10 +248,16 @@ impl Edition {
         recipe: &Recipe,
         words: &Words,
     ) -> Result<RecipeSheets, Unscalable> {
-        let base = self.sheet(recipe, &Scaling::Batches(exact(1, 1)), words)?;
+        let written = Scaling::Batches(exact(1, 1));
+        let base = self.sheet(recipe, &written, words)?;
         let mut batches = Vec::new();
         for size in sizes::sizes(recipe) {
-            let sheet = match self.sheet(recipe, &size.scaling, words) {
+            let sheet = if size.scaling == written {
+                Ok(base.clone())
+            } else {
+                self.sheet(recipe, &size.scaling, words)
+            };
+            let sheet = match sheet {
                 Ok(sheet) => sheet,
                 Err(_) if size.by_pieces => continue,
                 Err(why) => return Err(why),

@@ -27,7 +27,7 @@ use rayon::prelude::*;
 use sha2::{Digest, Sha256};
 
 use crate::changes;
-use crate::draw::{Figure, demo, figures, png, social};
+use crate::draw::{Figure, demo, figures, page_figures, png, social};
 use crate::edition::{Edition, Further};
 use crate::encode::hex;
 use crate::formula::Scaling;
@@ -152,12 +152,20 @@ impl Key {
 pub struct Worked {
     /// The sheets.
     pub sheets: RecipeSheets,
-    /// The drawings by batch key.
+    /// The drawings of its page by batch key.
     pub figures: Vec<(String, Vec<Figure>)>,
-    /// The recipes that go into it, as its handouts show them.
-    pub included: Vec<Inner>,
+    /// What its handouts show besides, once one is made.
+    printed: OnceLock<Printed>,
     /// What other pages say of it.
     pub card: Card,
+}
+
+/// What only handouts show of a recipe as written.
+struct Printed {
+    /// The drawings.
+    figures: Vec<Figure>,
+    /// The recipes that go into it.
+    included: Vec<Inner>,
 }
 
 impl Worked {
@@ -165,11 +173,10 @@ impl Worked {
     pub fn new(edition: &Edition, recipe: &Recipe, words: &Words) -> Option<Self> {
         let mut sheets = edition.sheets(recipe, words).ok()?;
         sheets.base.since = changes::since(edition, recipe, words);
-        let draw = |batch: &Batch| (batch.key.clone(), figures(&batch.sheet, words));
+        let draw = |batch: &Batch| (batch.key.clone(), page_figures(&batch.sheet, words));
         let figures = sheets.batches.iter().map(draw).collect();
         let card = Card::new(&sheets);
-        let included = Inner::all(edition.included(recipe, &as_written(), words), words);
-        Some(Self { sheets, figures, included, card })
+        Some(Self { sheets, figures, printed: OnceLock::new(), card })
     }
 
     /// The drawings of the recipe as written.
@@ -271,17 +278,33 @@ impl<'a> Inputs<'a> {
         Worked::new(self.edition, recipe, self.words)
     }
 
+    /// What only handouts show of a recipe as written, drawn when the first one asks.
+    fn printed<'j>(&self, worked: &'j Worked) -> &'j Printed {
+        let (edition, words) = (self.edition, self.words);
+        worked.printed.get_or_init(|| {
+            let recipe = edition.content.recipe(&worked.card.recipe);
+            let included = recipe
+                .map(|recipe| edition.included(recipe, &as_written(), words))
+                .unwrap_or_default();
+            Printed {
+                figures: figures(&worked.sheets.base, words),
+                included: Inner::all(included, words),
+            }
+        })
+    }
+
     /// The handout of a recipe as written.
     fn job<'j>(
         &'j self,
         worked: &'j Worked,
         (kind, units, paper): (HandoutKind, Units, Paper),
     ) -> Job<'j> {
+        let Printed { figures, included } = self.printed(worked);
         Job {
             sheet: &worked.sheets.base,
             course: &self.course,
-            figures: worked.as_written(),
-            included: &worked.included,
+            figures,
+            included,
             media: &self.edition.content.media,
             words: self.words,
             kind,

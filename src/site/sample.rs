@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::draw::{Figure, FigureKind, Forms, OnPaper, labelled};
+use crate::draw::{Figure, FigureKind, Forms, labelled};
 use crate::measure::Label;
 use crate::media::Medium;
 use crate::model::{Block, Inline};
@@ -464,7 +464,7 @@ fn figure() -> Figure {
         alt: Label::new("60 by 25 cm", "23½ by 9¾ in"),
         upright: forms(),
         wide: None,
-        paper: OnPaper { column: forms(), large: forms(), card: forms() },
+        paper: None,
     }
 }
 
