@@ -6,12 +6,11 @@ mod ways;
 pub(crate) use sizes::batch_key;
 
 use std::collections::BTreeSet;
-use std::sync::Arc;
 
 use rayon::prelude::*;
 
 use crate::check::{self, Case};
-use crate::fault::{self, Fault, Severity, Texts};
+use crate::fault::{self, Fault, FileName, Severity, Texts};
 use crate::formula::{Book, Scaling, Unoffered, Unscalable, cycles, in_ways};
 use crate::measure::exact;
 use crate::media::Medium;
@@ -62,7 +61,7 @@ impl Edition {
         mark_unread(&found, &mut content, &mut faults);
         // What a line that cannot be read would have said is not known: a caution that it is
         // missing would only follow from that.
-        let unread: BTreeSet<Arc<str>> = faults
+        let unread: BTreeSet<FileName> = faults
             .iter()
             .filter(|fault| fault.severity == Severity::Error)
             .map(|fault| fault.place.file.clone())
@@ -249,10 +248,16 @@ impl Edition {
         recipe: &Recipe,
         words: &Words,
     ) -> Result<RecipeSheets, Unscalable> {
-        let base = self.sheet(recipe, &Scaling::Batches(exact(1, 1)), words)?;
+        let written = Scaling::Batches(exact(1, 1));
+        let base = self.sheet(recipe, &written, words)?;
         let mut batches = Vec::new();
         for size in sizes::sizes(recipe) {
-            let sheet = match self.sheet(recipe, &size.scaling, words) {
+            let sheet = if size.scaling == written {
+                Ok(base.clone())
+            } else {
+                self.sheet(recipe, &size.scaling, words)
+            };
+            let sheet = match sheet {
                 Ok(sheet) => sheet,
                 Err(_) if size.by_pieces => continue,
                 Err(why) => return Err(why),

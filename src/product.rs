@@ -27,7 +27,7 @@ use rayon::prelude::*;
 use sha2::{Digest, Sha256};
 
 use crate::changes;
-use crate::draw::{Figure, demo, figures, png, social};
+use crate::draw::{Figure, demo, figures, page_figures, png, social};
 use crate::edition::{Edition, Further};
 use crate::encode::hex;
 use crate::formula::Scaling;
@@ -152,12 +152,20 @@ impl Key {
 pub struct Worked {
     /// The sheets.
     pub sheets: RecipeSheets,
-    /// The drawings by batch key.
+    /// The drawings of its page by batch key.
     pub figures: Vec<(String, Vec<Figure>)>,
-    /// The recipes that go into it, as its handouts show them.
-    pub included: Vec<Inner>,
+    /// What its handouts show besides, once one is made.
+    printed: OnceLock<Printed>,
     /// What other pages say of it.
     pub card: Card,
+}
+
+/// What only handouts show of a recipe as written.
+struct Printed {
+    /// The drawings.
+    figures: Vec<Figure>,
+    /// The recipes that go into it.
+    included: Vec<Inner>,
 }
 
 impl Worked {
@@ -165,11 +173,11 @@ impl Worked {
     pub fn new(edition: &Edition, recipe: &Recipe, words: &Words) -> Option<Self> {
         let mut sheets = edition.sheets(recipe, words).ok()?;
         sheets.base.since = changes::since(edition, recipe, words);
-        let draw = |batch: &BatchSheet| (batch.key.clone(), figures(&batch.sheet, words));
+        let draw =
+            |batch: &BatchSheet| (batch.key.clone(), page_figures(&batch.sheet, words));
         let figures = sheets.batches.iter().map(draw).collect();
         let card = Card::new(&sheets);
-        let included = Inner::all(edition.included(recipe, &as_written(), words), words);
-        Some(Self { sheets, figures, included, card })
+        Some(Self { sheets, figures, printed: OnceLock::new(), card })
     }
 
     /// The drawings of the recipe as written.
@@ -241,7 +249,7 @@ impl<'a> Inputs<'a> {
         let recipes = edition.content.recipes.iter();
         let handouts = recipes
             .clone()
-            .map(|recipe| (recipe.name.clone(), handouts(&recipe.name, &course)))
+            .map(|recipe| (recipe.name.clone(), handouts(&course)))
             .collect();
         let outlines =
             recipes.map(|recipe| (recipe.name.clone(), outline(recipe))).collect();
@@ -270,17 +278,33 @@ impl<'a> Inputs<'a> {
         Worked::new(self.edition, recipe, self.words)
     }
 
+    /// What only handouts show of a recipe as written, drawn when the first one asks.
+    fn printed<'j>(&self, worked: &'j Worked) -> &'j Printed {
+        let (edition, words) = (self.edition, self.words);
+        worked.printed.get_or_init(|| {
+            let recipe = edition.content.recipe(&worked.card.recipe);
+            let included = recipe
+                .map(|recipe| edition.included(recipe, &as_written(), words))
+                .unwrap_or_default();
+            Printed {
+                figures: figures(&worked.sheets.base, words),
+                included: Inner::all(included, words),
+            }
+        })
+    }
+
     /// The handout of a recipe as written.
     fn job<'j>(
         &'j self,
         worked: &'j Worked,
         (kind, units, paper): (HandoutKind, Units, Paper),
     ) -> Job<'j> {
+        let Printed { figures, included } = self.printed(worked);
         Job {
             sheet: &worked.sheets.base,
             course: &self.course,
-            figures: worked.as_written(),
-            included: &worked.included,
+            figures,
+            included,
             media: &self.edition.content.media,
             words: self.words,
             kind,
@@ -442,7 +466,7 @@ impl<'s> Products<'s> {
     pub fn handouts(&self, worked: &Arc<Worked>) -> Vec<Product<'_>> {
         let own = self.inputs.handouts.get(&worked.card.recipe);
         let own = own.map_or(&[][..], Vec::as_slice).par_iter();
-        self.placed(own.map(|link| self.handout(link, worked)).collect())
+        self.placed(own.map(|link| self.handout(*link, worked)).collect())
     }
 
     /// The files that say nothing of the recipes, but the classes'.
@@ -571,9 +595,8 @@ impl<'s> Products<'s> {
         self.painted(format!("assets/icon-{size}.png"), svg, size)
     }
 
-    fn handout(&self, link: &HandoutLink, worked: &Arc<Worked>) -> Product<'_> {
-        let (link, worked) = (link.clone(), worked.clone());
-        let path = link.path.clone();
+    fn handout(&self, link: HandoutLink, worked: &Arc<Worked>) -> Product<'_> {
+        let (path, worked) = (link.path(&worked.card.recipe), worked.clone());
         let data = move || {
             let how = (link.kind, link.units, link.paper);
             self.press().data(&self.inputs.job(&worked, how))
@@ -633,13 +656,13 @@ fn files_key<'p>(theme: &Theme, files: impl Iterator<Item = &'p str>) -> String 
 
 /// Every handout of a recipe: each kind in both unit systems on both papers, what the
 /// course names first coming first.
-fn handouts(recipe: &str, course: &CourseSheet) -> Vec<HandoutLink> {
+fn handouts(course: &CourseSheet) -> Vec<HandoutLink> {
     let units = ordered([Units::Metric, Units::Us], course.metric_first);
     let papers = ordered([Paper::A4, Paper::Letter], course.a4_first);
     let mut links = Vec::new();
     for kind in HandoutKind::ALL {
         for (units, paper) in units.iter().flat_map(|u| papers.map(|paper| (*u, paper))) {
-            links.push(link(recipe, kind, units, paper));
+            links.push(HandoutLink { kind, units, paper });
         }
     }
     links
@@ -647,11 +670,4 @@ fn handouts(recipe: &str, course: &CourseSheet) -> Vec<HandoutLink> {
 
 fn ordered<T: Copy>(pair: [T; 2], first: bool) -> [T; 2] {
     if first { pair } else { [pair[1], pair[0]] }
-}
-
-/// The handout's place in the site.
-fn link(recipe: &str, kind: HandoutKind, units: Units, paper: Paper) -> HandoutLink {
-    let words = [kind.word(), units.word(), paper.word()].join("-");
-    let path = format!("recipes/{recipe}/{recipe}-{words}.pdf");
-    HandoutLink { recipe: recipe.to_owned(), kind, units, paper, path }
 }

@@ -140,12 +140,6 @@ impl Say for String {
     }
 }
 
-impl Say for std::sync::Arc<str> {
-    fn value(&self) -> Value {
-        (**self).value()
-    }
-}
-
 impl Say for char {
     fn value(&self) -> Value {
         Value::Text(self.to_string())

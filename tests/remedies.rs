@@ -48,7 +48,7 @@ fn followed(course: &Course, fault: &Fault) -> Vec<Course> {
 fn replaced(course: &Course, fault: &Fault, words: &str) -> Course {
     let mut course = course.clone();
     let text = course.text(&fault.place.file);
-    text.replace_range(fault.place.start..fault.place.end, words);
+    text.replace_range(fault.place.start()..fault.place.end(), words);
     course
 }
 
@@ -265,7 +265,7 @@ fn written(course: &Course, fault: &Fault, offer: &str) -> Option<Course> {
     let wrong: Vec<&str> = message.split('`').skip(1).step_by(2).collect();
     let file = course.files.iter().position(|file| file.path == *fault.place.file)?;
     let text = &mut course.files[file].text;
-    let (start, end) = (fault.place.start, fault.place.end);
+    let (start, end) = (fault.place.start(), fault.place.end());
     let from = text[..start].rfind('\n').map_or(0, |at| at + 1);
     let to = text[start..].find('\n').map_or(text.len(), |at| start + at);
     let is_key =
@@ -402,7 +402,7 @@ fn remedies_in_figures_lead_on() {
             continue;
         };
         let text = course.files.iter().find(|file| file.path == *fault.place.file);
-        let words = text.map(|file| &file.text[fault.place.start..fault.place.end]);
+        let words = text.map(|file| &file.text[fault.place.start()..fault.place.end()]);
         let bad = row.bad.lines().next().unwrap_or_default();
         let Some((wrong, right)) = reckoned(fault, words.unwrap_or_default(), bad) else {
             continue;
@@ -414,7 +414,7 @@ fn remedies_in_figures_lead_on() {
         let again = next.edition();
         let names: Vec<_> = again.faults.iter().map(|fault| fault.name).collect();
         let same = again.faults.iter().any(|other| {
-            other.name == row.name && other.place.start == fault.place.start
+            other.name == row.name && other.place.start() == fault.place.start()
         });
         assert!(!same, "{}: {wrong} to {right}: {names:?}", row.name);
         let before = printed(&edition).or_else(|| ground.clone());

@@ -28,7 +28,7 @@ pub(super) fn unused(case: Case) -> Vec<Fault> {
         let own: Vec<&Weighed> =
             idle.iter().filter(|it| it.section == name).copied().collect();
         let none = own.len() > 1 && own.len() == section.lines.len();
-        if none && section.name.place.start < section.name.place.end {
+        if none && section.name.place.start() < section.name.place.end() {
             let message = said!("unused-section", name);
             let place = &section.name.place;
             let help = use_it(name, &own);

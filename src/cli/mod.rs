@@ -422,7 +422,7 @@ fn further(theme: &Theme, edition: &Edition) -> Result<Vec<Further>, Stop> {
 fn unspeakable(theme: &Theme, fault: Fault) -> Stop {
     let path = &*fault.place.file;
     let text = theme.text(path);
-    let before = text.get(..fault.place.start).unwrap_or(text);
+    let before = text.get(..fault.place.start()).unwrap_or(text);
     let line = 1 + before.matches('\n').count();
     Stop::Use(said!("theme-words", path, line, message = fault.message))
 }

@@ -88,6 +88,6 @@ fn change<'a>(mending: &'a Mending, edition: &Edition) -> Change<'a> {
         let position = edition.texts.position(&Place::new(&place.file, byte, byte));
         [position.line, position.column]
     };
-    let (from, to) = (at(place.start), at(place.end));
+    let (from, to) = (at(place.start()), at(place.end()));
     Change { file: &place.file, from, to, text: &mending.text }
 }

@@ -142,7 +142,8 @@ fn sheet(text: &str) -> Option<Sheet> {
 
 /// Every document of a figure.
 fn documents(figure: &Figure) -> Vec<String> {
-    let paper = [&figure.paper.column, &figure.paper.large];
+    let paper = figure.paper.iter();
+    let paper = paper.flat_map(|paper| [&paper.column, &paper.large]);
     // A bench card has its fold bars in the place of lock-ins and turns, and no timeline.
     let on_card = match figure.kind {
         FigureKind::LockIn | FigureKind::Turn | FigureKind::Timeline => false,
@@ -152,7 +153,7 @@ fn documents(figure: &Figure) -> Vec<String> {
         | FigureKind::Tray
         | FigureKind::Layers => true,
     };
-    let card = Some(&figure.paper.card).filter(|_| on_card);
+    let card = figure.paper.iter().map(|paper| &paper.card).filter(|_| on_card);
     let forms = std::iter::once(&figure.upright).chain(&figure.wide);
     forms
         .chain(paper)

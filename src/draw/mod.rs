@@ -40,7 +40,7 @@ use crate::sheet::{
 };
 use crate::words::Words;
 
-use system::plate::{Format, Plate};
+use system::plate::{Format, Plate, WIDE};
 use system::voice::Voice;
 
 /// One drawing in both unit systems.
@@ -58,11 +58,11 @@ pub struct Figure {
     pub alt: Label,
     /// 640 units wide: upright, for a phone.
     pub upright: Forms,
-    /// The same 1180 units wide, its panels side by side, for a whole line of paper and wide
-    /// pages; `None` where there is one form only.
+    /// A timeline 1180 units wide, for a whole line of paper and wide pages; `None` for all
+    /// else.
     pub wide: Option<Forms>,
-    /// Upright, for paper.
-    pub paper: OnPaper,
+    /// Upright, for paper; `None` where it was drawn for pages alone.
+    pub paper: Option<OnPaper>,
 }
 
 /// An upright drawing as paper shows it: each form is drawn for its width, so that no label is
@@ -139,72 +139,100 @@ impl FigureKind {
     }
 }
 
+/// What figures are drawn with, and whether for paper too.
+#[derive(Clone, Copy)]
+struct Brief<'w> {
+    words: &'w Words,
+    paper: bool,
+}
+
+impl<'w> Brief<'w> {
+    fn for_paper(words: &'w Words) -> Self {
+        Self { words, paper: true }
+    }
+
+    fn for_pages(words: &'w Words) -> Self {
+        Self { words, paper: false }
+    }
+}
+
 /// The figures of a recipe: its lock-in, its turns, its cutting plans, its timeline.
 pub fn figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
+    drawn(sheet, Brief::for_paper(words))
+}
+
+/// The same for pages alone: most of the batches that a page offers are never printed.
+pub fn page_figures(sheet: &Sheet, words: &Words) -> Vec<Figure> {
+    drawn(sheet, Brief::for_pages(words))
+}
+
+fn drawn(sheet: &Sheet, brief: Brief<'_>) -> Vec<Figure> {
     let mut figures = Vec::new();
     if let Some(lamination) = &sheet.lamination {
         // The drawings show fat on dough; with the fat outside the ticket's words stand alone.
         let lock_in = lamination.lock_in.iter();
         figures.extend(
-            lock_in.map(|fact| lock_in_figure(fact, title(sheet, &fact.step), words)),
+            lock_in.map(|fact| lock_in_figure(fact, title(sheet, &fact.step), brief)),
         );
         let folds = lamination.folds.iter();
-        figures.extend(folds.map(|fold| turn_figure(fold, fold.title.clone(), words)));
+        figures.extend(folds.map(|fold| turn_figure(fold, fold.title.clone(), brief)));
     }
     let cuts = sheet.cuts.iter();
-    figures.extend(cuts.map(|cut| cut_figure(cut, title(sheet, &cut.step), words)));
-    figures.extend(handwork(sheet, words));
+    figures.extend(cuts.map(|cut| cut_figure(cut, title(sheet, &cut.step), brief)));
+    figures.extend(handwork(sheet, brief));
     if !sheet.time.steps.is_empty() {
-        figures.push(timeline(sheet, None, words));
+        figures.push(timeline_figure(&sheet.time, &sheet.recipe, None, brief));
     }
     distinguish(&mut figures);
     figures
 }
 
 /// Rolling, shaping, trays and the growth of the layers.
-fn handwork(sheet: &Sheet, words: &Words) -> Vec<Figure> {
+fn handwork(sheet: &Sheet, brief: Brief<'_>) -> Vec<Figure> {
     let work = &sheet.handwork;
     let rolls = work.rolls.iter();
-    let rolls = rolls.map(|fact| roll_figure(fact, title(sheet, &fact.step), words));
+    let rolls = rolls.map(|fact| roll_figure(fact, title(sheet, &fact.step), brief));
     let shapes = work.shapes.iter();
-    let shapes = shapes.map(|fact| shape_figure(fact, title(sheet, &fact.step), words));
+    let shapes = shapes.map(|fact| shape_figure(fact, title(sheet, &fact.step), brief));
     let trays = work.trays.iter();
-    let trays = trays.map(|fact| tray_figure(fact, title(sheet, &fact.step), words));
-    let growth = work.growth.iter().map(|fact| growth_figure(fact, words));
+    let trays = trays.map(|fact| tray_figure(fact, title(sheet, &fact.step), brief));
+    let growth = work.growth.iter().map(|fact| growth_figure(fact, brief));
     rolls.chain(shapes).chain(trays).chain(growth).collect()
 }
 
 /// The timeline of a recipe. `ready` is the minute of the day at which it is to be done,
 /// where that is known: the axis then shows the clock, else the time since the start.
 pub fn timeline(sheet: &Sheet, ready: Option<u64>, words: &Words) -> Figure {
-    timeline_figure(&sheet.time, &sheet.recipe, ready, words)
+    let brief = Brief::for_pages(words);
+    timeline_figure(&sheet.time, &sheet.recipe, ready, brief)
 }
 
 /// One drawing of a technique, its `number`th from 1.
 pub fn demo(demo: &Demo, number: usize, words: &Words) -> Figure {
+    let brief = Brief::for_pages(words);
     let mut figure = match demo {
         Demo::LockIn(fact) => {
-            lock_in_figure(fact, words.get("drawing-lock-in").to_owned(), words)
+            lock_in_figure(fact, words.get("drawing-lock-in").to_owned(), brief)
         }
         Demo::Fold(fold) => {
             let own = Some(fold.title.clone()).filter(|title| !title.is_empty());
             let title = own.unwrap_or_else(|| words.get("drawing-turn").to_owned());
-            turn_figure(fold, title, words)
+            turn_figure(fold, title, brief)
         }
-        Demo::Cut(cut) => cut_figure(cut, words.get("drawing-cut").to_owned(), words),
+        Demo::Cut(cut) => cut_figure(cut, words.get("drawing-cut").to_owned(), brief),
         Demo::Roll(fact) => {
-            roll_figure(fact, words.get("drawing-roll").to_owned(), words)
+            roll_figure(fact, words.get("drawing-roll").to_owned(), brief)
         }
         Demo::Shape(fact) => {
             let key = format!("drawing-shape-{}", fact.shape.replace(' ', "-"));
             let known = fact.own_words.is_empty();
             let title = if known { words.get(&key) } else { &fact.shape };
-            shape_figure(fact, title.to_owned(), words)
+            shape_figure(fact, title.to_owned(), brief)
         }
         Demo::Tray(fact) => {
-            tray_figure(fact, words.get("drawing-tray").to_owned(), words)
+            tray_figure(fact, words.get("drawing-tray").to_owned(), brief)
         }
-        Demo::Growth(fact) => growth_figure(fact, words),
+        Demo::Growth(fact) => growth_figure(fact, brief),
     };
     figure.name = format!("{}-{number}", figure.kind.word());
     figure.step = None;
@@ -221,51 +249,48 @@ pub fn social(sheet: &Sheet, course: &CourseSheet, words: &Words) -> String {
     Drawing::new(&plate, &sheet.title, &alternative).svg()
 }
 
-fn lock_in_figure(fact: &LockInFact, title: String, words: &Words) -> Figure {
-    let alt = both(words, |voice| speech::lock_in(fact, voice));
-    let wide = both(words, |voice| layers::lock_in::wide(fact, voice));
+fn lock_in_figure(fact: &LockInFact, title: String, brief: Brief<'_>) -> Figure {
+    let alt = both(brief.words, |voice| speech::lock_in(fact, voice));
     let draw = |form, voice: Voice<'_>| layers::lock_in::lock_in(fact, form, voice);
-    figure(FigureKind::LockIn, &fact.step, title, alt, words, draw).widened(&wide)
+    figure(FigureKind::LockIn, &fact.step, title, alt, brief, draw)
 }
 
-fn turn_figure(fold: &Fold, title: String, words: &Words) -> Figure {
-    let alt = both(words, |voice| speech::turn(fold, voice));
-    let wide = both(words, |voice| layers::turn::wide(fold, voice));
+fn turn_figure(fold: &Fold, title: String, brief: Brief<'_>) -> Figure {
+    let alt = both(brief.words, |voice| speech::turn(fold, voice));
     let draw = |form, voice: Voice<'_>| layers::turn::turn(fold, form, voice);
-    figure(FigureKind::Turn, &fold.step, title, alt, words, draw).widened(&wide)
+    figure(FigureKind::Turn, &fold.step, title, alt, brief, draw)
 }
 
-fn cut_figure(cut: &Cut, title: String, words: &Words) -> Figure {
-    let alt = both(words, |voice| speech::cut(cut, voice));
+fn cut_figure(cut: &Cut, title: String, brief: Brief<'_>) -> Figure {
+    let alt = both(brief.words, |voice| speech::cut(cut, voice));
     let draw = |form, voice: Voice<'_>| pieces::cut::cut(cut, form, voice);
-    figure(FigureKind::Cut, &cut.step, title, alt, words, draw)
+    figure(FigureKind::Cut, &cut.step, title, alt, brief, draw)
 }
 
-fn roll_figure(fact: &RollFact, title: String, words: &Words) -> Figure {
-    let alt = both(words, |voice| speech::roll(fact, voice));
+fn roll_figure(fact: &RollFact, title: String, brief: Brief<'_>) -> Figure {
+    let alt = both(brief.words, |voice| speech::roll(fact, voice));
     let draw = |form, voice: Voice<'_>| layers::roll::roll(fact, form, voice);
-    figure(FigureKind::Roll, &fact.step, title, alt, words, draw)
+    figure(FigureKind::Roll, &fact.step, title, alt, brief, draw)
 }
 
-fn shape_figure(fact: &ShapeFact, title: String, words: &Words) -> Figure {
-    let alt = both(words, |voice| speech::shape(fact, voice));
-    let drawn = |width, voice: Voice<'_>| pieces::shape::shape(fact, width, voice);
-    let wide = both(words, |voice| drawn(layers::panels::WIDE, voice));
-    let draw = |form: Format, voice: Voice<'_>| drawn(form.width(), voice);
-    figure(FigureKind::Shape, &fact.step, title, alt, words, draw).widened(&wide)
+fn shape_figure(fact: &ShapeFact, title: String, brief: Brief<'_>) -> Figure {
+    let alt = both(brief.words, |voice| speech::shape(fact, voice));
+    let draw =
+        |form: Format, voice: Voice<'_>| pieces::shape::shape(fact, form.width(), voice);
+    figure(FigureKind::Shape, &fact.step, title, alt, brief, draw)
 }
 
-fn tray_figure(fact: &TrayFact, title: String, words: &Words) -> Figure {
-    let alt = both(words, |voice| speech::tray(fact, voice));
+fn tray_figure(fact: &TrayFact, title: String, brief: Brief<'_>) -> Figure {
+    let alt = both(brief.words, |voice| speech::tray(fact, voice));
     let draw = |form, voice: Voice<'_>| pieces::tray::tray(fact, form, voice);
-    figure(FigureKind::Tray, &fact.step, title, alt, words, draw)
+    figure(FigureKind::Tray, &fact.step, title, alt, brief, draw)
 }
 
-fn growth_figure(fact: &GrowthFact, words: &Words) -> Figure {
-    let alt = both(words, |voice| speech::growth(fact, voice));
-    let title = words.get("drawing-growth-title").to_owned();
+fn growth_figure(fact: &GrowthFact, brief: Brief<'_>) -> Figure {
+    let alt = both(brief.words, |voice| speech::growth(fact, voice));
+    let title = brief.words.get("drawing-growth-title").to_owned();
     let draw = |form, voice: Voice<'_>| layers::growth::growth(fact, form, voice);
-    let own = figure(FigureKind::Layers, &fact.step, title, alt, words, draw);
+    let own = figure(FigureKind::Layers, &fact.step, title, alt, brief, draw);
     Figure { name: "layers".to_owned(), ..own }
 }
 
@@ -273,16 +298,16 @@ fn timeline_figure(
     time: &Time,
     recipe: &str,
     ready: Option<u64>,
-    words: &Words,
+    brief: Brief<'_>,
 ) -> Figure {
-    let alt = both(words, |voice| speech::timeline(time, voice));
+    let alt = both(brief.words, |voice| speech::timeline(time, voice));
     let drawn = |width, voice: Voice<'_>| {
         times::timeline::timeline(time, (recipe, width, ready), voice)
     };
-    let wide = both(words, |voice| drawn(layers::panels::WIDE, voice));
-    let title = words.get("drawing-timeline").to_owned();
+    let wide = both(brief.words, |voice| drawn(WIDE, voice));
+    let title = brief.words.get("drawing-timeline").to_owned();
     let draw = |form: Format, voice: Voice<'_>| drawn(form.width(), voice);
-    let own = figure(FigureKind::Timeline, "timeline", title, alt, words, draw);
+    let own = figure(FigureKind::Timeline, "timeline", title, alt, brief, draw);
     Figure { step: None, ..own }.widened(&wide)
 }
 
@@ -292,22 +317,22 @@ fn figure(
     step: &str,
     title: String,
     [metric, us]: [String; 2],
-    words: &Words,
+    brief: Brief<'_>,
     draw: impl Fn(Format, Voice<'_>) -> Plate,
 ) -> Figure {
     let alt = Label::new(metric, us);
-    let form = |form| forms(&both(words, |voice| draw(form, voice)), &title, &alt);
+    let form = |form| forms(&both(brief.words, |voice| draw(form, voice)), &title, &alt);
     Figure {
         name: step.to_owned(),
         step: Some(step.to_owned()),
         kind,
         upright: form(Format::Page),
         wide: None,
-        paper: OnPaper {
+        paper: brief.paper.then(|| OnPaper {
             column: form(Format::Column),
             large: form(Format::Large),
             card: form(Format::Card),
-        },
+        }),
         title,
         alt,
     }

@@ -58,18 +58,13 @@ fn documents(sheets: &[Sheet]) -> Vec<(String, String)> {
 
 /// A figure in every form, in both unit systems.
 fn at_all_sizes(stem: &str, figure: super::Figure) -> Vec<(String, String)> {
-    let paper = figure.paper;
-    let page = ("page", Some(figure.upright));
-    let forms = [
-        page,
-        ("column", Some(paper.column)),
-        ("large", Some(paper.large)),
-        ("card", Some(paper.card)),
-        ("wide", figure.wide),
-    ];
+    let paper = figure.paper.into_iter().flat_map(|paper| {
+        [("column", paper.column), ("large", paper.large), ("card", paper.card)]
+    });
+    let wide = figure.wide.map(|wide| ("wide", wide));
     let stem = format!("{stem}-{}", figure.name);
-    let known = forms.into_iter().filter_map(|(form, drawn)| Some((form, drawn?)));
-    known
+    let forms = std::iter::once(("page", figure.upright)).chain(paper).chain(wide);
+    forms
         .flat_map(|(form, drawn)| {
             let [metric, us] = ["metric", "us"].map(|of| format!("{stem}-{form}-{of}"));
             [(metric, drawn.metric.svg()), (us, drawn.us.svg())]
@@ -243,7 +238,8 @@ fn pieces_are_drawn_to_the_scale_of_their_sheet() {
     for cut in
         [sample::triangles(54.0, 48.0, 9.0, 2), sample::grid(50.8, 30.48, (3, 2), true)]
     {
-        let figure = super::cut_figure(&cut, "Cut".into(), &words);
+        let figure =
+            super::cut_figure(&cut, "Cut".into(), super::Brief::for_paper(&words));
         for svg in [&figure.upright.metric.svg(), &figure.upright.us.svg()] {
             let sheet = &polygons(svg, "d-scrap")[0];
             let scale = (sheet[1][0] - sheet[0][0]) / cut.sheet_length_cm;
@@ -265,7 +261,11 @@ fn pieces_are_drawn_to_the_scale_of_their_sheet() {
 fn printed_sizes_are_those_of_the_sheet() {
     let words = sample::words();
     for fold in [sample::fold(4, 600, 200, 1), sample::fold(3, 508, 305, 4)] {
-        let figure = super::turn_figure(&fold, fold.title.clone(), &words);
+        let figure = super::turn_figure(
+            &fold,
+            fold.title.clone(),
+            super::Brief::for_paper(&words),
+        );
         for (svg, size, folded, part) in [
             (
                 &figure.upright.metric.svg(),
@@ -306,7 +306,11 @@ fn fat_outside_is_drawn_outside() {
         inverted: true,
         ..sample::lock_in(LockIn::Book, [400, 200], [190, 190], [200, 200])
     };
-    let figure = super::lock_in_figure(&fact, "Lock in".into(), &sample::words());
+    let figure = super::lock_in_figure(
+        &fact,
+        "Lock in".into(),
+        super::Brief::for_paper(&sample::words()),
+    );
     let (sheet, block) =
         (polygons(&figure.upright.metric.svg(), "d-fat"), fact.block_length_cm);
     let wide = |polygon: &Vec<[f64; 2]>| polygon[1][0] - polygon[0][0];
@@ -335,19 +339,22 @@ fn handwork_is_printed_as_in_the_sheet() {
     let (mut rolls, mut shapes, mut trays) = (0, 0, 0);
     for work in sheets.iter().map(|sheet| &sheet.handwork) {
         for fact in &work.rolls {
-            let figure = super::roll_figure(fact, String::new(), &words);
+            let figure =
+                super::roll_figure(fact, String::new(), super::Brief::for_paper(&words));
             let from = fact.from.iter().flat_map(|slab| [&slab.size, &slab.thickness]);
             from.chain([&fact.to.size, &fact.to.thickness])
                 .for_each(|it| said(&figure, it));
             rolls += 1;
         }
         for fact in &work.shapes {
-            let figure = super::shape_figure(fact, String::new(), &words);
+            let figure =
+                super::shape_figure(fact, String::new(), super::Brief::for_paper(&words));
             [&fact.base, &fact.height].into_iter().for_each(|it| said(&figure, it));
             shapes += 1;
         }
         for fact in &work.trays {
-            let figure = super::tray_figure(fact, String::new(), &words);
+            let figure =
+                super::tray_figure(fact, String::new(), super::Brief::for_paper(&words));
             said(&figure, &fact.tray);
             // Pieces in pairs have no one distance from the next.
             Some(&fact.along).filter(|_| !fact.in_pairs).into_iter().for_each(|it| {
@@ -369,7 +376,7 @@ fn no_letter_is_smaller_than_its_paper_wants() {
     let words = sample::words();
     let mut seen = 0;
     for figure in course_sheets().iter().flat_map(|sheet| super::figures(sheet, &words)) {
-        let paper = &figure.paper;
+        let paper = figure.paper.as_ref().expect("drawn for paper");
         let forms = [(&paper.column, 590), (&paper.large, 545), (&paper.card, 404)];
         let wide = figure.wide.iter().map(|wide| (wide, 1180));
         for (form, width) in forms.into_iter().chain(wide) {
@@ -383,14 +390,18 @@ fn no_letter_is_smaller_than_its_paper_wants() {
             }
         }
     }
-    assert!(seen > 1000, "{seen}");
+    assert!(seen > 500, "{seen}");
 }
 
 #[test]
 fn trays_are_drawn_to_scale() {
     for sheet in course_sheets() {
         for fact in sheet.handwork.trays.iter().filter(|fact| fact.piece_cm.is_some()) {
-            let figure = super::tray_figure(fact, String::new(), &sample::words());
+            let figure = super::tray_figure(
+                fact,
+                String::new(),
+                super::Brief::for_paper(&sample::words()),
+            );
             let tray = &polygons(&figure.upright.metric.svg(), "d-paper d-tray")[0];
             let scale = (tray[1][0] - tray[0][0]) / fact.length_cm;
             let dough = polygons(&figure.upright.metric.svg(), "d-dough");
@@ -414,7 +425,8 @@ fn trays_are_drawn_to_scale() {
 #[test]
 fn marks_are_printed_as_in_the_sheet() {
     let cut = sample::triangles(54.0, 48.0, 9.0, 2);
-    let figure = super::cut_figure(&cut, "Cut".into(), &sample::words());
+    let figure =
+        super::cut_figure(&cut, "Cut".into(), super::Brief::for_paper(&sample::words()));
     for (svg, us) in
         [(&figure.upright.metric.svg(), false), (&figure.upright.us.svg(), true)]
     {
@@ -429,7 +441,11 @@ fn marks_are_printed_as_in_the_sheet() {
 #[test]
 fn the_written_turn_is_enough_to_fold_by() {
     let fold = sample::fold(4, 600, 250, 1);
-    let figure = super::turn_figure(&fold, fold.title.clone(), &sample::words());
+    let figure = super::turn_figure(
+        &fold,
+        fold.title.clone(),
+        super::Brief::for_paper(&sample::words()),
+    );
     assert_eq!(
         figure.alt.metric,
         "The sheet, 60 by 25 cm: its side of 60 cm lies from left to right. Fold the left and \
@@ -584,7 +600,6 @@ mod room {
             for form in UPRIGHT {
                 all_clear(both(&words(), |voice| turn::turn(&fold, form, voice)))?;
             }
-            all_clear(both(&words(), |voice| turn::wide(&fold, voice)))?;
         }
 
         #[test]
@@ -598,7 +613,6 @@ mod room {
             for form in UPRIGHT {
                 all_clear(both(&words(), |voice| lock_in::lock_in(&fact, form, voice)))?;
             }
-            all_clear(both(&words(), |voice| lock_in::wide(&fact, voice)))?;
         }
 
         #[test]

@@ -70,7 +70,7 @@ pub(super) fn definition(worked: &Worked, spot: Spot, folder: &Folder) -> Value 
     let found = place.and_then(|place| {
         let text = worked.edition.texts.text(&place.file);
         let uri = folder.address(&place.file)?;
-        Some(json!({ "uri": uri, "range": range(text, &(place.start..place.end)) }))
+        Some(json!({ "uri": uri, "range": range(text, &(place.start()..place.end())) }))
     });
     found.unwrap_or(Value::Null)
 }
@@ -86,7 +86,9 @@ pub(super) fn actions(
     let end = |key: &str| byte(text, asked.get(key).unwrap_or(&Value::Null));
     let (start, end) = (end("start"), end("end"));
     let here = |fault: &&Fault| {
-        *fault.place.file == *file && fault.place.start <= end && start <= fault.place.end
+        *fault.place.file == *file
+            && fault.place.start() <= end
+            && start <= fault.place.end()
     };
     let faults = worked.edition.faults.iter().filter(here);
     let actions = faults.flat_map(|fault| {
@@ -106,7 +108,7 @@ fn action(
 ) -> Option<Value> {
     let text = worked.edition.texts.text(&mending.place.file);
     let uri = folder.address(&mending.place.file)?;
-    let stretch = mending.place.start..mending.place.end;
+    let stretch = mending.place.start()..mending.place.end();
     let edit = json!({ "range": range(text, &stretch), "newText": mending.text });
     let shown = mending.text.trim();
     let title = if shown.is_empty() && mending.text.is_empty() {
@@ -135,7 +137,7 @@ pub(super) fn diagnostic(worked: &Worked, fault: &Fault) -> Value {
     let message = [Some(told.message), told.help];
     let message: Vec<String> = message.into_iter().flatten().collect();
     json!({
-        "range": range(text, &(fault.place.start..fault.place.end)),
+        "range": range(text, &(fault.place.start()..fault.place.end())),
         "severity": match fault.severity { Severity::Error => 1, Severity::Caution => 2 },
         "code": fault.name,
         "source": "tourier",

@@ -36,7 +36,7 @@ impl Fault {
     ) -> Self {
         let Some(near) = near else { return self.help(other()) };
         let fault = self.help(said!("did-you-mean", near));
-        let (start, end) = (fault.place.start, fault.place.end);
+        let (start, end) = (fault.place.start(), fault.place.end());
         // Elsewhere the words at fault are more than the name, or stand in quotes.
         if end - start != word.len() {
             return fault;

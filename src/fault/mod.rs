@@ -7,14 +7,13 @@ mod place;
 mod text;
 
 use std::collections::BTreeMap;
-use std::sync::Arc;
 
 use crate::said;
 use crate::statement::Statement;
 use crate::words::Words;
 
 pub use mending::Mending;
-pub use place::{Place, Placed};
+pub use place::{FileName, Place, Placed};
 pub use text::{Position, Texts};
 
 /// How serious a fault is.
@@ -107,7 +106,7 @@ impl Fault {
 /// Puts faults in the order they are shown: errors first, then by file and place.
 pub fn sort(faults: &mut Vec<Fault>) {
     faults.sort_by(|a, b| {
-        let key = |f: &Fault| (f.severity, f.place.file.clone(), f.place.start, f.name);
+        let key = |f: &Fault| (f.severity, f.place.file.clone(), f.place.start(), f.name);
         key(a).cmp(&key(b))
     });
     faults.dedup();
@@ -119,8 +118,8 @@ const MOST: usize = 200;
 /// Leaves out what more faults a file has than anyone reads, and says how many those are.
 /// The faults are sorted, most serious first, and stay so.
 pub fn limit(faults: &mut Vec<Fault>) {
-    let mut seen: BTreeMap<Arc<str>, usize> = BTreeMap::new();
-    let mut most_serious: BTreeMap<Arc<str>, Severity> = BTreeMap::new();
+    let mut seen: BTreeMap<FileName, usize> = BTreeMap::new();
+    let mut most_serious: BTreeMap<FileName, Severity> = BTreeMap::new();
     faults.retain(|fault| {
         let number = seen.entry(fault.place.file.clone()).or_default();
         *number += 1;

@@ -3,12 +3,12 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::Place;
+use super::{FileName, Place};
 
 /// Every text that was read, by its path below the content folder.
 #[derive(Clone, Debug, Default)]
 pub struct Texts {
-    files: BTreeMap<Arc<str>, Arc<str>>,
+    files: BTreeMap<FileName, Arc<str>>,
 }
 
 /// A place as people count: from line 1 and column 1.
@@ -24,8 +24,8 @@ pub struct Position {
 
 impl Texts {
     /// Remembers a file's text and gives the name that places in it carry.
-    pub fn insert(&mut self, file: &str, text: &str) -> Arc<str> {
-        let name: Arc<str> = file.into();
+    pub fn insert(&mut self, file: &str, text: &str) -> FileName {
+        let name: FileName = file.into();
         self.files.insert(name.clone(), text.into());
         name
     }
@@ -42,13 +42,13 @@ impl Texts {
 
     /// The words at a place.
     pub fn words(&self, place: &Place) -> &str {
-        self.text(&place.file).get(place.start..place.end).unwrap_or("")
+        self.text(&place.file).get(place.start()..place.end()).unwrap_or("")
     }
 
     /// Line, column and length of a place.
     pub fn position(&self, place: &Place) -> Position {
         let text = self.text(&place.file);
-        let before = text.get(..place.start).unwrap_or(text);
+        let before = text.get(..place.start()).unwrap_or(text);
         let line_start = before.rfind('\n').map_or(0, |at| at + 1);
         let words = self.words(place).split('\n').next().unwrap_or("");
         Position {

@@ -1,9 +1,8 @@
 //! Where what a word names is defined.
 
 use std::ops::Range;
-use std::sync::Arc;
 
-use crate::fault::Place;
+use crate::fault::{FileName, Place};
 use crate::model::{Content, Ingredient, Recipe};
 use crate::read::{Shape, amount_line, part_name};
 
@@ -121,7 +120,7 @@ fn step(here: Here, name: &str) -> Option<Place> {
 }
 
 fn of(here: Here, range: Range<usize>) -> Place {
-    let file: Arc<str> = here.spot.file.into();
+    let file: FileName = here.spot.file.into();
     Place::new(&file, range.start, range.end)
 }
 

@@ -116,7 +116,7 @@ fn line_at(here: Here, words: &Words) -> Option<Vec<Statement>> {
     let (recipe, sheet) = sheet(here, words)?;
     let mut lines = recipe.formula.iter().flat_map(|section| &section.lines);
     let holds = |place: &crate::fault::Place| {
-        place.start <= here.spot.at && here.spot.at <= place.end
+        place.start() <= here.spot.at && here.spot.at <= place.end()
     };
     let at = lines.position(|line| holds(&line.place))?;
     Some(of_line(sheet.formula.get(at)?, &sheet))

@@ -11,8 +11,9 @@ use crate::measure::{Length, Size, Temperature};
 
 use super::Share;
 
-/// A reference in braces: `{190 °C}`, `{half of the butter}`.
-pub type Brace = Placed<Live>;
+/// A reference in braces: `{190 °C}`, `{half of the butter}`. Boxed, so that plain text, which
+/// is most of prose, takes no room for one.
+pub type Brace = Box<Placed<Live>>;
 
 /// What a reference in braces means.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -278,7 +279,8 @@ impl Block<Brace> {
         self.map(&mut |inline| match inline {
             Inline::Live { value } => {
                 let new = change(&value.value).unwrap_or_else(|| value.value.clone());
-                Some(Inline::Live { value: Brace::new(new, value.place.clone()) })
+                let value = Box::new(Placed::new(new, value.place.clone()));
+                Some(Inline::Live { value })
             }
             Inline::Text { .. }
             | Inline::Emphasis { .. }

@@ -33,22 +33,22 @@ pub struct Step {
     /// Attended time.
     pub hands: Option<Placed<Span>>,
     /// The speeds of the mixer one after the other.
-    pub mixing: Option<Placed<Vec<MixPhase>>>,
+    pub mixing: Option<Box<Placed<Vec<MixPhase>>>>,
     /// What it is to reach, in the order written.
     pub goals: Vec<Placed<Goal>>,
     /// Unattended time.
     pub wait: Option<Placed<Wait>>,
     /// Where it waits.
-    pub at_place: Option<Placed<Location>>,
+    pub at_place: Option<Box<Placed<Location>>>,
     /// The temperature it waits at.
     pub at: Option<Placed<Temperature>>,
     /// The temperatures of a proof one after the other; none where it has one at most. `wait` is
     /// then all of it, and `at` is not said.
     pub proof: Vec<ProofPhase>,
     /// How long it may stay longer, and where.
-    pub hold: Option<Placed<Hold>>,
+    pub hold: Option<Box<Placed<Hold>>>,
     /// The rolled size: first the side that is stretched, and folded.
-    pub sheet: Option<Placed<Size>>,
+    pub sheet: Option<Box<Placed<Size>>>,
     /// Which way it is rolled.
     pub roll: Option<Placed<Rolling>>,
     /// How the fat is enclosed.
@@ -58,15 +58,15 @@ pub struct Step {
     /// How the sheet is folded.
     pub turn: Option<Placed<Turn>>,
     /// How the sheet is cut.
-    pub cut: Option<Placed<CutPlan>>,
+    pub cut: Option<Box<Placed<CutPlan>>>,
     /// How the dough is divided.
-    pub divide: Option<Placed<Divide>>,
+    pub divide: Option<Box<Placed<Divide>>>,
     /// The part of a divided dough that it works on, where it is said.
-    pub part: Option<Placed<String>>,
+    pub part: Option<Box<Placed<String>>>,
     /// How each piece is shaped.
-    pub shape: Option<Placed<Shaping>>,
+    pub shape: Option<Box<Placed<Shaping>>>,
     /// Oven temperature and time.
-    pub bake: Option<Placed<Bake>>,
+    pub bake: Option<Box<Placed<Bake>>>,
     /// Oven temperature with a fan.
     pub fan: Option<Placed<Temperature>>,
     /// Pieces on one tray.
@@ -76,11 +76,11 @@ pub struct Step {
     /// Core temperature to reach.
     pub core: Option<Placed<Temperature>>,
     /// How it must be cooled, as written.
-    pub cool: Option<Placed<String>>,
+    pub cool: Option<Box<Placed<String>>>,
     /// How to tell that it is done: text, temperatures, lengths and sizes.
     pub until: Option<Vec<Inline<Brace>>>,
     /// The video to watch, by its name in the head.
-    pub watch: Option<Placed<String>>,
+    pub watch: Option<Box<Placed<String>>>,
     /// Pictures to look at.
     pub pictures: Vec<StepPicture>,
     /// Whether those pictures are printed too.
@@ -470,7 +470,7 @@ impl Step {
                 .wait
                 .as_ref()
                 .filter(|_| stand.is_retarded())
-                .map(|wait| Placed::new(over_night, wait.place.clone()));
+                .map(|wait| Box::new(Placed::new(over_night, wait.place.clone())));
         }
         if at > 0 {
             step.hands = None;
@@ -479,7 +479,7 @@ impl Step {
         step.proof.clear();
         if let Some(wait) = &mut step.wait {
             step.at_place =
-                stand.place.map(|place| Placed::new(place, wait.place.clone()));
+                stand.place.map(|place| Box::new(Placed::new(place, wait.place.clone())));
             wait.value = stand.time;
         }
         Cow::Owned(step)

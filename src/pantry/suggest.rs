@@ -86,7 +86,7 @@ impl Pantry {
         };
         let fault = Fault::error("unknown-ingredient", &name.place, message)
             .help(meant(&near, Lines(&entry)));
-        let whole = name.place.end - name.place.start == name.value.len();
+        let whole = name.place.end() - name.place.start() == name.value.len();
         let write = |fault: Fault, known: &&str| fault.mended(name.place.clone(), *known);
         if whole { near.iter().fold(fault, write) } else { fault }
     }

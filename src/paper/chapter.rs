@@ -5,7 +5,7 @@ use std::ops::Range;
 
 use serde::Serialize;
 
-use crate::draw::{Figure, FigureKind};
+use crate::draw::{Figure, FigureKind, Forms, OnPaper};
 use crate::measure::Label;
 use crate::sheet::{
     Block, Fold, HandoutKind, Ingredients, Inline, OtherSheet, Part, Picture, Sheet,
@@ -357,11 +357,14 @@ fn same_fold(sheet: &Sheet, step: &str) -> Option<usize> {
 const TALLEST_TIMELINE: f64 = 2.2;
 
 pub(super) fn drawing(job: &Job, figure: &Figure) -> Drawing {
-    let (upright, smallest) = match job.kind {
-        HandoutKind::Student => (&figure.paper.column, 8.0),
-        HandoutKind::LargePrint => (&figure.paper.large, 18.0),
-        HandoutKind::Bench => (&figure.paper.card, 12.0),
+    let form: (fn(&OnPaper) -> &Forms, f64) = match job.kind {
+        HandoutKind::Student => (|paper| &paper.column, 8.0),
+        HandoutKind::LargePrint => (|paper| &paper.large, 18.0),
+        HandoutKind::Bench => (|paper| &paper.card, 12.0),
     };
+    let (form, smallest) = form;
+    // What was drawn for pages alone stands on paper as it does there.
+    let upright = figure.paper.as_ref().map_or(&figure.upright, form);
     // A column has no room for three panels in a row. Only a timeline of so many steps that
     // it would be taller than a column lies across the page.
     let across = figure.kind == FigureKind::Timeline
@@ -450,7 +453,7 @@ fn address(job: &Job, to: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::draw::{Forms, OnPaper, sized};
+    use crate::draw::sized;
     use crate::paper::fixture::Fixture;
 
     #[test]
@@ -468,11 +471,11 @@ mod tests {
             alt: Label::same("words"),
             upright: form(640.0, height),
             wide: Some(form(1180.0, height / 2.0)),
-            paper: OnPaper {
+            paper: Some(OnPaper {
                 column: form(590.0, height),
                 large: form(545.0, height),
                 card: form(404.0, height),
-            },
+            }),
         };
         let across = |kind, height| {
             let job = fixture.job(kind, crate::sheet::Units::Us, crate::sheet::Paper::A4);

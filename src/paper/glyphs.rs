@@ -162,7 +162,7 @@ mod tests {
         let texts = [("recipes/a.md", text)];
         let faults = missing_glyphs(texts.into_iter(), &theme);
         assert_eq!(faults.len(), 3);
-        assert_eq!(&text[faults[2].place.start..faults[2].place.end], "ม");
+        assert_eq!(&text[faults[2].place.start()..faults[2].place.end()], "ม");
         let clean = Glyphs::new(&theme).clean(text);
         assert_eq!(clean, "½ cup × 3 – crème, 粉, خبز and □□□!");
     }
@@ -176,7 +176,7 @@ mod tests {
         let asked = [named("Vollkorn", 20), named("Nowhere Sans", 40)];
         let faults = missing_faces(asked.iter(), &Theme::built_in());
         assert_eq!(faults.len(), 1);
-        assert_eq!((faults[0].place.start, faults[0].place.end), (40, 52));
+        assert_eq!((faults[0].place.start(), faults[0].place.end()), (40, 52));
     }
 
     #[test]

@@ -52,7 +52,7 @@ impl Change {
             text => words.tell(&said!("desk-mend", text)),
         };
         let (from, to) =
-            (letters(text, mending.place.start), letters(text, mending.place.end));
+            (letters(text, mending.place.start()), letters(text, mending.place.end()));
         Self { said, from, to, text: put }
     }
 }
@@ -90,8 +90,8 @@ impl Finding {
         let text = texts.text(&fault.place.file);
         Self {
             file: fault.place.file.to_string(),
-            from: letters(text, fault.place.start),
-            to: letters(text, fault.place.end),
+            from: letters(text, fault.place.start()),
+            to: letters(text, fault.place.end()),
             line: texts.position(&fault.place).line,
             severity: fault.severity.word(),
             name: fault.name,

@@ -40,7 +40,7 @@ pub fn long_handouts(inputs: &Inputs) -> Vec<Fault> {
         if card && sides(HandoutKind::Bench, &worked, inputs, press()) > 1 {
             faults.push(long_card(recipe));
         }
-        let most = most_sides(&worked);
+        let most = most_sides(&worked, inputs);
         if sheet && sides(HandoutKind::Student, &worked, inputs, press()) > most {
             faults.push(long_sheet(recipe, most));
         }
@@ -62,7 +62,7 @@ fn long_sheet(recipe: &Recipe, most: usize) -> Fault {
 
 /// The sides that a student sheet may take: one leaf; a side more for its own turns, which
 /// have large drawings, and one for those of a dough that comes along.
-fn most_sides(worked: &Worked) -> usize {
+fn most_sides(worked: &Worked, inputs: &Inputs) -> usize {
     let folded = |sheet: &Sheet| {
         let folds = sheet.lamination.iter().flat_map(|layers| &layers.folds);
         let own = |step: &str| {
@@ -73,7 +73,7 @@ fn most_sides(worked: &Worked) -> usize {
         };
         folds.into_iter().any(|fold| own(&fold.step))
     };
-    let along = worked.included.iter().any(|inner| folded(&inner.sheet));
+    let along = inputs.printed(worked).included.iter().any(|inner| folded(&inner.sheet));
     2 + usize::from(folded(&worked.sheets.base)) + usize::from(along)
 }
 
@@ -90,14 +90,14 @@ fn bytes(recipe: &Recipe, inputs: &Inputs) -> usize {
         }
         at += 1;
     }
-    all.iter().map(|recipe| recipe.place.end).sum()
+    all.iter().map(|recipe| recipe.place.end()).sum()
 }
 
 fn may_be_long(recipe: &Recipe) -> bool {
     let amounts: usize =
         recipe.formula.iter().map(|section| 2 + section.lines.len()).sum();
     // All rows of a ticket together, as long as they are written.
-    let ticket = |place: &Place| place.end.saturating_sub(place.start) / LINE;
+    let ticket = |place: &Place| place.end().saturating_sub(place.start()) / LINE;
     let steps: usize = recipe
         .steps()
         .map(|step| 3 + step.title.value.len() / LINE + ticket(&step.place))

@@ -3,11 +3,10 @@
 #![allow(clippy::wildcard_enum_match_arm, reason = "Markdown's events are not ours")]
 
 use std::ops::Range;
-use std::sync::Arc;
 
 use pulldown_cmark::{CodeBlockKind, Event, HeadingLevel, Parser, Tag, TagEnd};
 
-use crate::fault::{Fault, Place, Placed, nearest};
+use crate::fault::{Fault, FileName, Place, Placed, nearest};
 use crate::said;
 
 use super::yaml::{self, Node};
@@ -43,7 +42,7 @@ pub(super) fn head(text: &str) -> Option<Head<'_>> {
 
 /// The head of the text of `file`, and what stands in it; says what it is that cannot be read.
 pub(super) fn parsed_head<'t>(
-    file: &Arc<str>,
+    file: &FileName,
     text: &'t str,
     faults: &mut Vec<Fault>,
 ) -> Option<(Head<'t>, Placed<Node>)> {
@@ -56,7 +55,7 @@ pub(super) fn parsed_head<'t>(
 }
 
 /// The fault of a file without a head, or with one that lacks its first or last line.
-pub(super) fn missing_head(file: &Arc<str>, text: &str) -> Fault {
+pub(super) fn missing_head(file: &FileName, text: &str) -> Fault {
     let begin = said!("head-begin-help");
     let Some((first, at)) = lines(text).find(|(line, _)| !line.trim().is_empty()) else {
         let place = Place::new(file, 0, 0);

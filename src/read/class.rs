@@ -1,11 +1,9 @@
 //! `classes/*.yaml` to a class.
 
-use std::sync::Arc;
-
 use jiff::ToSpan;
 use jiff::civil::DateTime;
 
-use crate::fault::{Fault, Place, Placed};
+use crate::fault::{Fault, FileName, Place, Placed};
 use crate::measure::{Duration, Exact, Mass, exact};
 use crate::model::{Class, Each, KitKind, Level, Making, Much, Session};
 use crate::said;
@@ -56,7 +54,7 @@ const KEYS: [&str; 24] = [
 
 /// Reads a class from the text of `file`.
 pub(super) fn read(
-    file: &Arc<str>,
+    file: &FileName,
     text: &str,
     name: &str,
     words: &Lexicon,

@@ -1,8 +1,6 @@
 //! `course.yaml` to a course.
 
-use std::sync::Arc;
-
-use crate::fault::{Fault, Place, Placed, clip};
+use crate::fault::{Fault, FileName, Place, Placed, clip};
 use crate::measure::{CupSet, Length, Mass, Unit, exact};
 use crate::model::{AlsoIn, Course, EggClasses, Kit, Lesson, Look, News, Room};
 use crate::said;
@@ -54,7 +52,7 @@ const KEYS: [&str; 32] = [
 
 /// Reads the course from the text of `file`.
 pub(super) fn read(
-    file: &Arc<str>,
+    file: &FileName,
     text: &str,
     faults: &mut Vec<Fault>,
 ) -> Option<Course> {

@@ -1,8 +1,6 @@
 //! Taking known keys out of a map, and naming the ones that nobody knows.
 
-use std::sync::Arc;
-
-use crate::fault::{Fault, Place, Placed, clip, nearest};
+use crate::fault::{Fault, FileName, Place, Placed, clip, nearest};
 use crate::said;
 use crate::statement::Say;
 
@@ -28,7 +26,7 @@ pub(super) fn entries(node: Placed<Node>, faults: &mut Vec<Fault>) -> Entries {
 
 /// Every entry of a file whose keys are names; none where it is no YAML.
 pub(super) fn entries_of(
-    file: &Arc<str>,
+    file: &FileName,
     text: &str,
     faults: &mut Vec<Fault>,
 ) -> Entries {

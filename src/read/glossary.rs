@@ -1,8 +1,6 @@
 //! `glossary.yaml`: the words of the trade that the course explains.
 
-use std::sync::Arc;
-
-use crate::fault::{Fault, Placed};
+use crate::fault::{Fault, FileName, Placed};
 use crate::model::Entry;
 use crate::said;
 
@@ -14,7 +12,7 @@ use super::yaml::Node;
 
 /// Reads the words from the text of `file`: `word: meaning`, or a word with `means` and
 /// `also`.
-pub(super) fn read(file: &Arc<str>, text: &str, faults: &mut Vec<Fault>) -> Vec<Entry> {
+pub(super) fn read(file: &FileName, text: &str, faults: &mut Vec<Fault>) -> Vec<Entry> {
     let entries = entries_of(file, text, faults);
     entries.into_iter().filter_map(|(word, node)| entry(word, node, faults)).collect()
 }

@@ -117,7 +117,9 @@ impl Reader {
         let all = names.par_iter().zip(files).map(|(name, file)| {
             let (_, stem, _) = parts_of(&file.path);
             let mut faults = Vec::new();
-            (recipe::read(name, &file.text, stem, locale, &mut faults), stem, faults)
+            let read = recipe::read(name, &file.text, stem, locale, &mut faults);
+            // A copy takes no more room than it needs; what is read grew bit by bit.
+            (read.map(|read| read.clone()), stem, faults)
         });
         let all: Vec<_> = all.collect();
         for (recipe, stem, faults) in all {

@@ -1,11 +1,9 @@
 //! Notes from the bench: a plain text beside its recipe, a line a note, each with its day.
 //! Lines that begin with `#`, and empty ones, are the author's own.
 
-use std::sync::Arc;
-
 use jiff::civil::Date;
 
-use crate::fault::{Fault, Place, Placed};
+use crate::fault::{Fault, FileName, Place, Placed};
 use crate::model::{BenchNotes, Note};
 use crate::said;
 
@@ -23,7 +21,7 @@ pub(crate) fn is_bench(path: &str) -> bool {
 
 /// Reads the notes on a recipe from the text of `file`.
 pub(crate) fn bench(
-    file: &Arc<str>,
+    file: &FileName,
     text: &str,
     recipe: &str,
     faults: &mut Vec<Fault>,

@@ -1,8 +1,6 @@
 //! `pantry.yaml` to the course's own ingredients.
 
-use std::sync::Arc;
-
-use crate::fault::{Fault, Placed};
+use crate::fault::{Fault, FileName, Placed};
 use crate::measure::{Mass, Unit};
 use crate::model::{PantryEntry, Quantity};
 use crate::said;
@@ -13,7 +11,7 @@ use super::{course, quantity};
 
 /// Reads the ingredients from the text of `file`.
 pub(super) fn read(
-    file: &Arc<str>,
+    file: &FileName,
     text: &str,
     faults: &mut Vec<Fault>,
 ) -> Vec<PantryEntry> {

@@ -1,9 +1,8 @@
 //! One recipe file to a recipe.
 
 use std::collections::BTreeMap;
-use std::sync::Arc;
 
-use crate::fault::{Fault, Place, Placed, clip};
+use crate::fault::{Fault, FileName, Place, Placed, clip};
 use crate::measure::{Exact, Mass, exact};
 use crate::model::{
     Accept, Included, Makes, Part, Preferment, Quantity, Recipe, Section, Shown, Step,
@@ -51,7 +50,7 @@ const MOST_ASKED: usize = 24;
 /// Reads the recipe `name` from the text of `file`. `locale` is how
 /// numbers and amounts are written.
 pub(super) fn read(
-    file: &Arc<str>,
+    file: &FileName,
     text: &str,
     name: &str,
     locale: Locale,
@@ -70,7 +69,7 @@ fn read_head(
     fields: &mut Fields,
     name: &str,
     locale: Locale,
-    (file, text): (&Arc<str>, &str),
+    (file, text): (&FileName, &str),
 ) -> Recipe {
     let mut unread = Unread::default();
     let title = fields.needed("title", "Crescents");
@@ -293,7 +292,9 @@ fn formula(
         lines.retain(|line| match run_on(&line.place, text, locale) {
             Some(fault) => {
                 fields.faults().push(fault);
-                unread.lines.push(text[line.place.start..line.place.end].to_lowercase());
+                unread
+                    .lines
+                    .push(text[line.place.start()..line.place.end()].to_lowercase());
                 false
             }
             None => true,
@@ -368,7 +369,7 @@ fn section(
 /// A line of the formula that lacks its `- `, and would be read as a part of the one above
 /// it: an ingredient, and what it brings to those who must not eat it, would be lost.
 fn run_on(place: &Place, text: &str, locale: Locale) -> Option<Fault> {
-    let written = text.get(place.start..place.end)?;
+    let written = text.get(place.start()..place.end())?;
     if written.starts_with(['"', '\'', '|', '>']) {
         return None;
     }
@@ -393,13 +394,13 @@ fn run_on(place: &Place, text: &str, locale: Locale) -> Option<Fault> {
 /// The fault with the change that begins its line as the item above it begins.
 fn item_of_its_own(fault: Fault, text: &str) -> Fault {
     let start_of = |at: usize| text[..at].rfind('\n').map_or(0, |found| found + 1);
-    let start = start_of(fault.place.start);
+    let start = start_of(fault.place.start());
     let mut above = text[..start].lines().rev();
     let item = above.find_map(|line| {
         let blanks = line.len() - line.trim_start().len();
         line.trim_start().starts_with("- ").then(|| &line[..blanks])
     });
-    let place = Place::new(&fault.place.file, start, fault.place.start);
+    let place = Place::new(&fault.place.file, start, fault.place.start());
     match item {
         Some(blanks) => fault.mended(place, [blanks, "- "].concat()),
         None => fault,

@@ -130,7 +130,7 @@ mod tests {
             (line.ingredient.value.title(), &*of.name),
             ("oat drink", "whole milk")
         );
-        assert_eq!((of.place.start, of.place.end), (20, 30));
+        assert_eq!((of.place.start(), of.place.end()), (20, 30));
         let Ok(Change::Beside { line, section }) = changed("30 g water in dough") else {
             panic!("a line more")
         };

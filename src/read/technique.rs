@@ -1,8 +1,6 @@
 //! One technique file to a technique.
 
-use std::sync::Arc;
-
-use crate::fault::{Fault, Place, Placed};
+use crate::fault::{Fault, FileName, Place, Placed};
 use crate::model::{Demonstration, Technique};
 use crate::said;
 
@@ -13,7 +11,7 @@ use super::{body, cut, prose, quantity, shaping};
 
 /// Reads the technique `name` from the text of `file`.
 pub(super) fn read(
-    file: &Arc<str>,
+    file: &FileName,
     text: &str,
     name: &str,
     faults: &mut Vec<Fault>,

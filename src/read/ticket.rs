@@ -130,7 +130,7 @@ fn proved(step: &mut Step, phases: Placed<Vec<ProofPhase>>) {
     step.proof = phases.value;
     if step.at_place.is_none() {
         let first = step.proof.iter().find_map(|phase| phase.place.clone());
-        step.at_place = first.map(|first| Placed::new(first, place));
+        step.at_place = first.map(|first| Box::new(Placed::new(first, place)));
     }
 }
 
@@ -175,7 +175,7 @@ pub(super) fn lines(
                 Some(Row { value, .. }) if line.starts_with(' ') => {
                     value.value.push(' ');
                     value.value.push_str(text);
-                    value.place.end = place.end;
+                    value.place = value.place.up_to(&place);
                 }
                 _ => faults.push(
                     Fault::error("bad-ticket", &place, said!("ticket-no-key"))
@@ -213,12 +213,12 @@ fn set(
         }
         "day" => step.day = line.read("2", day)?,
         "where" => {
-            step.at_place = Some(line.value.map(|text| location(&text, words)));
+            step.at_place = Some(Box::new(line.value.map(|text| location(&text, words))));
         }
         "at" => step.at = line.read("26 °C", quantity::temperature)?,
         "hold" => {
             let hold = |text: &str| quantity::hold(text, words);
-            step.hold = line.read("up to 16 h in the fridge", hold)?;
+            step.hold = line.read("up to 16 h in the fridge", hold)?.map(Box::new);
         }
         "after" => step.after = Some(names(&line.value)),
         "uses" => {
@@ -230,7 +230,7 @@ fn set(
                 .map_or_else(Vec::new, |kit| kit.value);
         }
         "until" => step.until = Some(prose::cue(&line.value, faults)),
-        "watch" => step.watch = Some(line.value),
+        "watch" => step.watch = Some(Box::new(line.value)),
         "picture" | "wrong" => {
             let shown = picture::in_line(&line.value)?;
             let is_wrong = line.key.value == "wrong";
@@ -259,7 +259,7 @@ fn set_machine(step: &mut Step, line: Row) -> Result<(), Fault> {
             {
                 step.fan = Some(Placed::new(fan, place.clone()));
             }
-            step.bake = read.map(|read| read.map(|(bake, _)| bake));
+            step.bake = read.map(|read| Box::new(read.map(|(bake, _)| bake)));
         }
         "fan" => step.fan = line.read("170 °C", quantity::temperature)?,
         "per tray" => {
@@ -270,10 +270,10 @@ fn set_machine(step: &mut Step, line: Row) -> Result<(), Fault> {
         }
         "mix" => {
             let example = "first speed, 4 min; second speed, 6 min";
-            step.mixing = line.read(example, mix::mix)?;
+            step.mixing = line.read(example, mix::mix)?.map(Box::new);
         }
         "core" => step.core = line.read("94 °C", quantity::temperature)?,
-        "cool" => step.cool = Some(line.value),
+        "cool" => step.cool = Some(Box::new(line.value)),
         _ => return set_dough(step, line),
     }
     Ok(())
@@ -303,7 +303,7 @@ fn set_dough(step: &mut Step, line: Row) -> Result<(), Fault> {
             let said = line.read("yes", super::recipe::yes)?;
             step.sheeter = said.filter(|said| said.value).map(|said| said.place);
         }
-        "sheet" => step.sheet = line.read("60 x 25 cm", quantity::size)?,
+        "sheet" => step.sheet = line.read("60 x 25 cm", quantity::size)?.map(Box::new),
         "roll" => {
             step.roll = line.read(said!("example-roll"), cut::rolling)?;
         }
@@ -314,14 +314,20 @@ fn set_dough(step: &mut Step, line: Row) -> Result<(), Fault> {
             step.lock_in = read.map(|read| read.map(|(kind, _)| kind));
         }
         "turn" => step.turn = line.read(turns, cut::turn)?,
-        "cut" => step.cut = line.read("triangles, base 9 cm, height 24 cm", cut::cut)?,
+        "cut" => {
+            step.cut =
+                line.read("triangles, base 9 cm, height 24 cm", cut::cut)?.map(Box::new)
+        }
         "divide" => {
             let parts = said!("example-divide");
             let read = divide::divide(&line.value);
-            step.divide = line.read(parts, |_| read)?;
+            step.divide = line.read(parts, |_| read)?.map(Box::new);
         }
-        "part" => step.part = Some(line.value),
-        "shape" => step.shape = line.read(said!("example-shape"), shaping::shaping)?,
+        "part" => step.part = Some(Box::new(line.value)),
+        "shape" => {
+            step.shape =
+                line.read(said!("example-shape"), shaping::shaping)?.map(Box::new)
+        }
         _ => return Err(unknown(&line.key)),
     }
     Ok(())

@@ -1,8 +1,6 @@
 //! The files below `in/LANGUAGE/`: prose that says what it translates.
 
-use std::sync::Arc;
-
-use crate::fault::{Fault, Place, Placed};
+use crate::fault::{Fault, FileName, Place, Placed};
 use crate::model::{
     Inline, TranslatedEntry, TranslatedOther, TranslatedPart, TranslatedText,
 };
@@ -26,7 +24,7 @@ const ENTRY: [&str; 4] = ["word", "mark", "also", "means"];
 type Pair = [Placed<String>; 2];
 
 /// `words.yaml`: short texts and what they are in the language.
-pub(super) fn words(file: &Arc<str>, text: &str, faults: &mut Vec<Fault>) -> Vec<Pair> {
+pub(super) fn words(file: &FileName, text: &str, faults: &mut Vec<Fault>) -> Vec<Pair> {
     let entries = entries_of(file, text, faults);
     entries.into_iter().filter_map(|(of, node)| pair(of, node, faults)).collect()
 }
@@ -50,7 +48,7 @@ fn pair(of: Placed<String>, node: Placed<Node>, faults: &mut Vec<Fault>) -> Opti
 
 /// A recipe (`with_steps`) or a technique from the text of `file`.
 pub(super) fn text(
-    file: &Arc<str>,
+    file: &FileName,
     text: &str,
     name: &str,
     with_steps: bool,
@@ -156,7 +154,7 @@ impl Ticket {
 /// `glossary.yaml`: words of the first language, each with the `word`, its other forms and
 /// what it means.
 pub(super) fn glossary(
-    file: &Arc<str>,
+    file: &FileName,
     text: &str,
     faults: &mut Vec<Fault>,
 ) -> Vec<TranslatedEntry> {

@@ -133,8 +133,8 @@ mod tests {
     #[test]
     fn a_fault_has_its_place() {
         let fault = read("a = b\nc\nd = e\n").expect_err("it does not read");
-        assert_eq!((fault.name, fault.place.start), ("bad-value", 7));
+        assert_eq!((fault.name, fault.place.start()), ("bad-value", 7));
         let fault = read("a = b\nc = { -brand }\n").expect_err("no terms here");
-        assert_eq!(fault.place.start, 6);
+        assert_eq!(fault.place.start(), 6);
     }
 }

@@ -5,12 +5,10 @@
 
 mod slip;
 
-use std::sync::Arc;
-
 use serde::de::{Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 use serde_yaml::{Location, Spanned};
 
-use crate::fault::{Fault, Place, Placed};
+use crate::fault::{Fault, FileName, Place, Placed};
 use crate::said;
 use crate::statement::Statement;
 
@@ -56,7 +54,7 @@ impl Placed<Node> {
 
 /// Reads `text` as the YAML of `file`, in which it begins at byte `offset`.
 pub(crate) fn parse(
-    file: &Arc<str>,
+    file: &FileName,
     text: &str,
     offset: usize,
 ) -> Result<Placed<Node>, Fault> {
@@ -77,7 +75,7 @@ pub(crate) fn parse(
 
 /// Whether YAML reads, each line as what it looks like.
 fn sound(text: &str) -> bool {
-    let file = Arc::from("");
+    let file = FileName::from("");
     let placer = Placer { file: &file, text, offset: 0 };
     let read: Result<Spanned<Raw>, _> =
         serde_yaml::from_str_with_options(text, options());
@@ -161,7 +159,7 @@ impl<'de> Visitor<'de> for RawVisitor {
 
 /// Turns the engine's locations into places in the file.
 struct Placer<'a> {
-    file: &'a Arc<str>,
+    file: &'a FileName,
     text: &'a str,
     offset: usize,
 }
@@ -193,14 +191,15 @@ impl Placer<'_> {
     ) -> (Placed<String>, Placed<Node>) {
         let place = self.place(key.defined);
         let mut value = self.node(value);
-        if value.place.start == value.place.end {
+        if value.place.start() == value.place.end() {
             value.place = place.clone();
         }
         (Placed::new(readable(&key.value), place), value)
     }
 
     fn scalar(&self, place: &Place) -> Node {
-        let written = self.text.get(place.start - self.offset..place.end - self.offset);
+        let written =
+            self.text.get(place.start() - self.offset..place.end() - self.offset);
         match written.map(str::trim) {
             None | Some("" | "~" | "null") => Node::Empty,
             Some(text) => Node::Text(text.to_owned()),
@@ -209,14 +208,19 @@ impl Placer<'_> {
 
     /// The place of a text without the quotes around it, so that a part of the text is found.
     fn within_quotes(&self, place: Place) -> Place {
-        let written = self.text.get(place.start - self.offset..place.end - self.offset);
+        let written =
+            self.text.get(place.start() - self.offset..place.end() - self.offset);
         let quoted = written.is_some_and(|it| {
             it.len() > 1
                 && ['"', '\'']
                     .iter()
                     .any(|sign| it.starts_with(*sign) && it.ends_with(*sign))
         });
-        if quoted { Place::new(self.file, place.start + 1, place.end - 1) } else { place }
+        if quoted {
+            Place::new(self.file, place.start() + 1, place.end() - 1)
+        } else {
+            place
+        }
     }
 
     fn place(&self, at: Location) -> Place {
@@ -244,11 +248,14 @@ impl Placer<'_> {
             Node::List(items) => items.iter().find_map(|item| self.run_on(item)),
             Node::Map(entries) => entries.iter().find_map(|(key, value)| {
                 let fault = || {
-                    let place = self.line_of(key.place.start - self.offset);
+                    let place = self.line_of(key.place.start() - self.offset);
                     let message = said!("yaml-no-space");
                     let right = key.value.trim_start_matches('-');
-                    let dash =
-                        Place::new(self.file, key.place.start + 1, key.place.start + 1);
+                    let dash = Place::new(
+                        self.file,
+                        key.place.start() + 1,
+                        key.place.start() + 1,
+                    );
                     Fault::error("bad-yaml", &place, message)
                         .help(said!("yaml-no-space-help", line = right))
                         .mended(dash, " ")
@@ -257,8 +264,8 @@ impl Placer<'_> {
                 slip.or_else(|| self.run_on(value))
             }),
             Node::Text(_) => {
-                let from = node.place.start - self.offset;
-                let written = self.text.get(from..node.place.end - self.offset)?;
+                let from = node.place.start() - self.offset;
+                let written = self.text.get(from..node.place.end() - self.offset)?;
                 if written.starts_with(['"', '\'', '|', '>']) {
                     return None;
                 }
@@ -276,7 +283,7 @@ impl Placer<'_> {
     }
 
     fn fault(&self, error: &serde_yaml::Error) -> Fault {
-        let at = error.location().map_or(0, |at| self.place(at).start - self.offset);
+        let at = error.location().map_or(0, |at| self.place(at).start() - self.offset);
         let slip =
             if is_limit(error) { None } else { slip::find((self.text, at), sound) };
         if let Some(slip) = slip {
@@ -290,7 +297,7 @@ impl Placer<'_> {
         }
         let place = error.location().map_or_else(
             || Place::new(self.file, self.offset, self.offset),
-            |at| self.line_of(self.place(at).start - self.offset),
+            |at| self.line_of(self.place(at).start() - self.offset),
         );
         let reason = error.to_string();
         Fault::error("bad-yaml", &place, plain_words(&reason)).help(said!("yaml-help"))
@@ -349,14 +356,14 @@ mod tests {
         let Node::Map(entries) = tree(text).value else { panic!("a map") };
         let place = &entries[1].1.place;
         assert_eq!(entries[1].1.value, Node::Text("22".into()));
-        assert_eq!(&text[place.start..place.end], "22");
+        assert_eq!(&text[place.start()..place.end()], "22");
         let Node::List(items) = &entries[2].1.value else { panic!("a list") };
         assert_eq!(items[0].value, Node::Text("1.50 kg é flour".into()));
         let place = &items[0].place;
-        assert_eq!(&text[place.start..place.end], "1.50 kg é flour");
+        assert_eq!(&text[place.start()..place.end()], "1.50 kg é flour");
         assert_eq!(items[1].value, Node::Text("a: b".into()));
         let place = &items[1].place;
-        assert_eq!(&text[place.start..place.end], "a: b");
+        assert_eq!(&text[place.start()..place.end()], "a: b");
     }
 
     #[test]
@@ -377,7 +384,7 @@ mod tests {
         let fault = parse(&"a.yaml".into(), text, 0).expect_err("a fault");
         assert_eq!(fault.name, "bad-yaml");
         assert!(
-            text[fault.place.start..fault.place.end].contains("summary"),
+            text[fault.place.start()..fault.place.end()].contains("summary"),
             "{fault:?}"
         );
     }

@@ -220,19 +220,23 @@ pub struct Outline {
     pub steps: Vec<[String; 2]>,
 }
 
-/// One handout that is made, for linking to it.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+/// One handout of a recipe that is made, for linking to it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct HandoutLink {
-    /// The recipe's file name.
-    pub recipe: String,
     /// The kind of handout.
     pub kind: HandoutKind,
     /// Which unit system comes first on it.
     pub units: Units,
     /// The paper it is set for.
     pub paper: Paper,
-    /// Where it stands in the site, from its root.
-    pub path: String,
+}
+
+impl HandoutLink {
+    /// Where it stands in the site, from its root, by the recipe's file name.
+    pub fn path(self, recipe: &str) -> String {
+        let words = [self.kind.word(), self.units.word(), self.paper.word()].join("-");
+        format!("recipes/{recipe}/{recipe}-{words}.pdf")
+    }
 }
 
 /// The kinds of handout.

@@ -129,7 +129,7 @@ mod tests {
             alt: Label::same("words"),
             upright: both(),
             wide: None,
-            paper: crate::draw::OnPaper { column: both(), large: both(), card: both() },
+            paper: None,
         };
         let sets = [vec![figure("cut")], vec![figure("cut"), figure("trim")]];
         let drawn = drawings(&["x1", "x2"], &[&sets[0], &sets[1]]);

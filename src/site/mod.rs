@@ -384,7 +384,9 @@ mod tests {
         let sample = Sample::new();
         let pages = sample.pages().unwrap_or_default();
         let made = pages.iter().map(|page| page.path.clone());
-        let handouts = sample.handouts.values().flatten().map(|one| one.path.clone());
+        let handouts = sample.handouts.iter();
+        let handouts = handouts
+            .flat_map(|(recipe, all)| all.iter().map(move |one| one.path(recipe)));
         let pictures = sample
             .media
             .iter()

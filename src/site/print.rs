@@ -147,12 +147,20 @@ fn rows(
         page: format!("recipes/{}/index.html", printed.recipe),
         kind: kind.word(),
         first: index == 0,
-        links: columns.iter().map(|column| link(own, *kind, *column)).collect(),
+        links: columns
+            .iter()
+            .map(|column| link(printed.recipe, own, *kind, *column))
+            .collect(),
     };
     kinds.enumerate().map(row).collect()
 }
 
-fn link(own: &[HandoutLink], kind: HandoutKind, column: (Units, Paper)) -> Link {
+fn link(
+    recipe: &str,
+    own: &[HandoutLink],
+    kind: HandoutKind,
+    column: (Units, Paper),
+) -> Link {
     let (units, paper) = column;
     let found =
         own.iter().find(|one| one.kind == kind && (one.units, one.paper) == column);
@@ -163,6 +171,6 @@ fn link(own: &[HandoutLink], kind: HandoutKind, column: (Units, Paper)) -> Link 
         },
         units: units.word(),
         paper: paper.word(),
-        file: found.map_or(String::new(), |one| one.path.clone()),
+        file: found.map_or(String::new(), |one| one.path(recipe)),
     }
 }

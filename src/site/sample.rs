@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::draw::{Figure, FigureKind, Forms, OnPaper, labelled};
+use crate::draw::{Figure, FigureKind, Forms, labelled};
 use crate::measure::Label;
 use crate::media::Medium;
 use crate::model::{Block, Inline};
@@ -464,7 +464,7 @@ fn figure() -> Figure {
         alt: Label::new("60 by 25 cm", "23½ by 9¾ in"),
         upright: forms(),
         wide: None,
-        paper: OnPaper { column: forms(), large: forms(), card: forms() },
+        paper: None,
     }
 }
 
@@ -495,16 +495,7 @@ fn handouts() -> Vec<HandoutLink> {
     for kind in HandoutKind::ALL {
         for units in [Units::Metric, Units::Us] {
             for paper in [Paper::A4, Paper::Letter] {
-                let (word, system, size) = (kind.word(), units.word(), paper.word());
-                let path =
-                    format!("recipes/crescents/crescents-{word}-{system}-{size}.pdf");
-                all.push(HandoutLink {
-                    recipe: "crescents".into(),
-                    kind,
-                    units,
-                    paper,
-                    path,
-                });
+                all.push(HandoutLink { kind, units, paper });
             }
         }
     }

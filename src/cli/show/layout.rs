@@ -48,7 +48,7 @@ impl Layout {
         let mut out = String::new();
         let at = texts.position(&fault.place);
         let text = texts.text(&fault.place.file);
-        let somewhere = fault.place.end > 0 && !text.is_empty();
+        let somewhere = fault.place.end() > 0 && !text.is_empty();
         let file = visible(&fault.place.file);
         let place = if somewhere {
             words.tell(&said!("fault-place", file, line = at.line))
@@ -81,8 +81,8 @@ impl Layout {
 
     /// The author's line, its words between the marks, cut to the width around them.
     fn author(&self, out: &mut String, fault: &Fault, text: &str) {
-        let end = text.floor_char_boundary(fault.place.end);
-        let mut start = text.floor_char_boundary(fault.place.start.min(end));
+        let end = text.floor_char_boundary(fault.place.end());
+        let mut start = text.floor_char_boundary(fault.place.start().min(end));
         if start == text.len() {
             // Behind the last line there is nothing to show: its end is meant.
             start = text.trim_end_matches('\n').len();

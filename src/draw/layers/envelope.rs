@@ -9,7 +9,6 @@ use crate::sheet::LockInFact;
 
 use super::block::next_note;
 use super::lock_in::{lay_in_word, layers, surface, tag};
-use super::panels::WIDE;
 use super::section::Layer;
 
 /// How an envelope is set on its plate.
@@ -22,10 +21,8 @@ struct Layout {
     closed: f64,
     /// Where the layers stand; beneath the closed parcel where that is nought.
     layers: f64,
-    /// Where the order of closing is written, and in how much room.
+    /// Where the order of closing is written beneath the dough, and in how much room.
     order: [f64; 2],
-    /// Whether that is beneath the dough.
-    order_beneath: bool,
 }
 
 /// Upright: the closed parcel beside the dough, the words beneath both; in a column the layers
@@ -43,7 +40,7 @@ fn beneath(form: Format) -> Layout {
     let dough = ((width - 2.0 * MARGIN - SIDE) / 2.0).min(250.0);
     let closed = MARGIN + dough + SIDE;
     let order = [MARGIN, closed - MARGIN - 40.0];
-    Layout { width, dough, closed, layers: 0.0, order, order_beneath: true }
+    Layout { width, dough, closed, layers: 0.0, order }
 }
 
 /// What the length of a side takes beside the dough.
@@ -56,27 +53,11 @@ const IN_A_COLUMN: Layout = Layout {
     closed: MARGIN + 158.0 + SIDE,
     layers: MARGIN + 2.0 * 158.0 + SIDE + 12.0,
     order: [MARGIN, 158.0 + SIDE + 120.0],
-    order_beneath: true,
-};
-
-/// For paper: everything side by side.
-const FLAT: Layout = Layout {
-    width: WIDE,
-    dough: 205.0,
-    closed: 350.0,
-    layers: 590.0,
-    order: [830.0, 326.0],
-    order_beneath: false,
 };
 
 /// The drawing of an envelope lock-in, upright.
 pub(in crate::draw) fn tall(fact: &LockInFact, form: Format, voice: Voice<'_>) -> Plate {
     envelope(fact, &upright(form), voice)
-}
-
-/// The same for paper.
-pub(in crate::draw) fn wide(fact: &LockInFact, voice: Voice<'_>) -> Plate {
-    envelope(fact, &FLAT, voice)
 }
 
 fn envelope(fact: &LockInFact, layout: &Layout, voice: Voice<'_>) -> Plate {
@@ -98,14 +79,12 @@ fn envelope(fact: &LockInFact, layout: &Layout, voice: Voice<'_>) -> Plate {
     let words = if beneath { foot } else { top };
     let column = if beneath { layout.closed } else { layout.layers };
     let stack = [Layer::Dough, Layer::Fat, Layer::Dough];
-    let beside = if layout.order_beneath { layout.width } else { layout.order[0] };
-    let room = beside - column - 6.0;
+    let room = layout.width - column - 6.0;
     let at = ([column, words], room);
     let noted = layers(&mut plate, fact, sized, &stack, (at, voice));
     let next = (fact.next, "");
     let noted = next_note(&mut plate, next, ([column, noted], room), voice);
-    let order_top = if layout.order_beneath { foot } else { top };
-    let ordered = order(&mut plate, layout.order, order_top, voice);
+    let ordered = order(&mut plate, layout.order, foot, voice);
     plate.height = noted.max(ordered).max(if beneath { 0.0 } else { foot }) + 4.0;
     plate
 }

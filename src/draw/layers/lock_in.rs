@@ -9,9 +9,9 @@ use crate::sheet::{EdgesFact, LockIn, LockInFact};
 
 use super::block::{Outline, next_note};
 use super::envelope;
-use super::panels::{fitted, in_a_row, panels, side_by_side};
+use super::panels::{fitted, in_a_row};
 use super::section::{Bed, Flap, Layer, Stage, THICK, draw_bed, hatch_fat, stage};
-use super::turn::{LAYERS, LAYERS_AT, Marked, Setting, WIDE_ROOM, beside, room, sheet};
+use super::turn::{LAYERS, LAYERS_AT, Marked, Setting, beside, room, sheet};
 
 /// The least room for the layers beside a parcel: with less they stand beneath it.
 const NOTES: f64 = 170.0;
@@ -26,15 +26,6 @@ pub(in crate::draw) fn lock_in(
         LockIn::Envelope => envelope::tall(fact, form, voice),
         LockIn::Letter => folded(fact, LETTER, form, voice),
         LockIn::Book => folded(fact, BOOK, form, voice),
-    }
-}
-
-/// The same with its panels side by side, for paper.
-pub(in crate::draw) fn wide(fact: &LockInFact, voice: Voice<'_>) -> Plate {
-    match fact.kind {
-        LockIn::Envelope => envelope::wide(fact, voice),
-        LockIn::Letter => folded_wide(fact, LETTER, voice),
-        LockIn::Book => folded_wide(fact, BOOK, voice),
     }
 }
 
@@ -130,18 +121,6 @@ fn in_a_column(fact: &LockInFact, way: Closing, voice: Voice<'_>) -> Plate {
     let at = ([MARGIN, top], plate.width - 2.0 * MARGIN);
     plate.height = next_note(&mut plate, (fact.next, &side), at, voice) + 4.0;
     plate
-}
-
-fn folded_wide(fact: &LockInFact, way: Closing, voice: Voice<'_>) -> Plate {
-    let [mut first, mut second, mut third] = panels();
-    let laid = lay_in(&mut first, fact, way, WIDE_ROOM, voice);
-    first.height = laid.bottom;
-    let made = |times| stages(&way, &laid.setting.times(times), fact.inverted);
-    let moments = fitted(second.width, made);
-    second.heading(&voice.word("close"), 6.0);
-    second.height = in_a_row(&mut second, &moments, 26.0);
-    third.height = closed(&mut third, fact, &laid, way, 6.0, voice);
-    side_by_side([first, second, third])
 }
 
 /// The heading's key over what is laid in.

@@ -1,22 +1,11 @@
-//! The wide form of a drawing: its panels side by side, for paper.
+//! The moments of a folding, in as few rows as they need.
 
 use crate::draw::system::plate::{MARGIN, Plate};
 
 use super::section::{Stage, stage};
 
-/// The width of a wide drawing. On a text area 170 mm wide its labels are 8.2 pt.
-pub(in crate::draw) const WIDE: f64 = 1180.0;
-
-/// The widths of its panels: the sheet with its sizes, the folding, what it comes to.
-const WIDTHS: [f64; 3] = [350.0, 430.0, 400.0];
-
 /// The space between two moments of a folding.
 const GAP: f64 = 30.0;
-
-/// Three empty panels.
-pub(in crate::draw) fn panels() -> [Plate; 3] {
-    WIDTHS.map(Plate::new)
-}
 
 /// The moments of a folding, as large as lets them stand in one row on a panel of `width`, at
 /// least half as large as the sheet. `made` makes them so many times as large as the sheet.
@@ -66,17 +55,4 @@ fn lay_row(plate: &mut Plate, row: Vec<(Plate, [f64; 2])>, top: f64) -> f64 {
         left += to - from + GAP;
     }
     top + floor + 14.0
-}
-
-/// The panels on one plate, their upper edges level.
-pub(in crate::draw) fn side_by_side(panels: [Plate; 3]) -> Plate {
-    let mut plate = Plate::new(WIDE);
-    let mut left = 0.0;
-    for panel in panels {
-        let width = panel.width;
-        plate.height = plate.height.max(panel.height);
-        plate.lay(panel, [left, 0.0]);
-        left += width;
-    }
-    plate
 }

@@ -9,11 +9,8 @@ use crate::draw::system::voice::Voice;
 use crate::sheet::{Fold, Folding};
 
 use super::block::{Block, Outline, block};
-use super::panels::{fitted, in_a_row, panels, side_by_side};
+use super::panels::{fitted, in_a_row};
 use super::section::{Bed, Flap, Layer, Stage, stage};
-
-/// The largest that a sheet is drawn where three panels stand side by side.
-pub(in crate::draw) const WIDE_ROOM: [f64; 2] = [238.0, 200.0];
 
 /// The largest that a sheet to be folded is drawn: on paper no higher than its words need, in
 /// large print so that all of it stands on one page.
@@ -77,19 +74,6 @@ pub(in crate::draw) fn turn(fold: &Fold, form: Format, voice: Voice<'_>) -> Plat
     };
     plate.height = after(&mut plate, fold, &setting, bottom, voice);
     plate
-}
-
-/// The same with its three panels side by side, for paper.
-pub(in crate::draw) fn wide(fold: &Fold, voice: Voice<'_>) -> Plate {
-    let [mut first, mut second, mut third] = panels();
-    let (setting, bottom) = before(&mut first, fold, WIDE_ROOM, voice);
-    first.height = bottom;
-    let made = |times| cells(fold, &setting.times(times)).stages(fold.turn);
-    let moments = fitted(second.width, made);
-    second.heading(&voice.word("folding"), 6.0);
-    second.height = in_a_row(&mut second, &moments, 26.0);
-    third.height = after(&mut third, fold, &setting, 6.0, voice);
-    side_by_side([first, second, third])
 }
 
 /// The same for a column of a sheet: the block beside the sheet, the layers beside the folding.

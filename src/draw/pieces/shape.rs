@@ -5,7 +5,6 @@ use crate::dough::shaping::{Does, Frame, Mark};
 use crate::measure::Label;
 use crate::sheet::ShapeFact;
 
-use crate::draw::layers::panels::WIDE;
 use crate::draw::system::ink;
 use crate::draw::system::plate::{MARGIN, Plate, Point, RING, WIDTH};
 use crate::draw::system::trace::Trace;
@@ -18,6 +17,8 @@ const BESIDE: f64 = 92.0;
 const LARGER: f64 = 2.5;
 /// What a stage takes beneath it for its length.
 const BENEATH: f64 = 54.0;
+/// Stages beside each other.
+const COLUMNS: usize = 2;
 
 /// What the number of a stage takes: on a page above it, on paper to the left of it.
 struct Number {
@@ -35,18 +36,17 @@ impl Number {
     }
 }
 
-/// The drawing of one shaping, two stages side by side; on a plate twice as wide, four.
+/// The drawing of one shaping, two stages side by side.
 pub(in crate::draw) fn shape(fact: &ShapeFact, width: f64, voice: Voice<'_>) -> Plate {
     let mut plate = Plate::new(width);
-    let columns = if width >= WIDE { 4 } else { 2 };
-    let cell = (width - 2.0 * MARGIN) / f64::from(columns);
+    let cell = (width - 2.0 * MARGIN) / COLUMNS as f64;
     let tallest = if width < WIDTH { 0.55 * TALLEST } else { TALLEST };
     let numbers = Number::on(width);
     let room = [(cell - BESIDE - numbers.left).min(190.0), tallest];
     let fit = |frame: &Frame| scale_to_fit(frame, room);
     let common = fact.frames.iter().map(fit).fold(f64::INFINITY, f64::min);
     let mut top = 4.0;
-    let rows = fact.frames.chunks(columns as usize);
+    let rows = fact.frames.chunks(COLUMNS);
     for (row, frames) in rows.enumerate() {
         let scales: Vec<f64> =
             frames.iter().map(|frame| fit(frame).min(LARGER * common)).collect();
@@ -57,7 +57,7 @@ pub(in crate::draw) fn shape(fact: &ShapeFact, width: f64, voice: Voice<'_>) -> 
             .fold(0.0, f64::max);
         for (column, (frame, scale)) in frames.iter().zip(&scales).enumerate() {
             let left = MARGIN + cell * column as f64;
-            let number = row * columns as usize + column + 1;
+            let number = row * COLUMNS + column + 1;
             let middle = high - frame.size()[1] * scale;
             let corner = [left + numbers.left, top + numbers.above + middle / 2.0];
             let place = OnPlate::new(frame, corner, *scale);

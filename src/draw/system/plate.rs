@@ -11,6 +11,9 @@ pub(in crate::draw) type Point = [f64; 2];
 /// The width of a figure on a page of the site, in its own units.
 pub(in crate::draw) const WIDTH: f64 = 640.0;
 
+/// The width of a wide drawing. On a text area 170 mm wide its labels are 8.2 pt.
+pub(in crate::draw) const WIDE: f64 = 1180.0;
+
 /// Where an upright drawing is shown. Each form is drawn for its width, so that its labels are
 /// as large as they must be there: 20 units are so many points on so many millimetres.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

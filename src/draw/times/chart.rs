@@ -6,11 +6,10 @@ use serde::Serialize;
 
 use crate::sheet::{BarKind, ChartSession, ChartSheet};
 
-use crate::draw::layers::panels::WIDE;
 use crate::draw::system::hatch::Slant;
 use crate::draw::system::ink::{self, Ink};
 use crate::draw::system::lettering::{self, LABEL, RISE};
-use crate::draw::system::plate::{MARGIN, Plate, Text, WIDTH};
+use crate::draw::system::plate::{MARGIN, Plate, Text, WIDE, WIDTH};
 use crate::draw::system::svg::Drawing;
 
 /// The height of a bar.

@@ -110,10 +110,8 @@ pub(in crate::plan) fn with_hold(content: &Content, recipe: &str, step: &str) ->
             && own.name == step
         {
             let up_to = Duration::minutes(exact(24 * 60, 1));
-            own.hold = Some(Placed::new(
-                Hold { up_to, at_place: None, thaw: None },
-                own.place.clone(),
-            ));
+            let hold = Hold { up_to, at_place: None, thaw: None };
+            own.hold = Some(Box::new(Placed::new(hold, own.place.clone())));
         }
     }
     content

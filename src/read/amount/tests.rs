@@ -46,7 +46,7 @@ fn notes_seconds_and_temperatures() {
         line.also.map(|also| also.value),
         Some(Quantity::Unit(exact(1, 1), Unit::Cup))
     );
-    assert_eq!(line.ingredient.place.start, 14);
+    assert_eq!(line.ingredient.place.start(), 14);
     let line = read("300 g water at 27 °C").expect("a line");
     assert_eq!(line.at, Some(Temperature::celsius(exact(27, 1))));
     assert_eq!(line.ingredient.value.title(), "water");

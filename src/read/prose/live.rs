@@ -36,7 +36,7 @@ pub(super) fn split(
         };
         plain(&line, from, open, &mut found, faults);
         let value = meaning(line.text[open + 1..close].trim(), &line.text[..open]);
-        let value = Placed::new(value, line.place(open, close + 1));
+        let value = Box::new(Placed::new(value, line.place(open, close + 1)));
         found.push(Inline::Live { value });
         from = close + 1;
     }
@@ -173,7 +173,9 @@ mod tests {
         let live: Vec<_> = found
             .iter()
             .filter_map(|inline| match inline {
-                Inline::Live { value } => Some(&text[value.place.start..value.place.end]),
+                Inline::Live { value } => {
+                    Some(&text[value.place.start()..value.place.end()])
+                }
                 _ => None,
             })
             .collect();
@@ -185,7 +187,7 @@ mod tests {
     fn what_looks_live_is_pointed_out() {
         let (_, faults) = inlines("Bake at 190 °C.");
         assert_eq!(faults[0].name, "plain-amount");
-        assert_eq!((faults[0].place.start, faults[0].place.end), (8, 15));
+        assert_eq!((faults[0].place.start(), faults[0].place.end()), (8, 15));
         let (_, faults) = inlines("Bake at {190 °C.");
         assert_eq!(faults[0].name, "open-brace");
     }
