@@ -181,7 +181,14 @@ impl Task {
         Some((self.starts.first()?.0, self.starts.last()?.1))
     }
 
-    /// Whether it may start then.
+    /// Every minute at which it may start.
+    pub fn minutes_to_start(&self) -> impl Iterator<Item = i32> + '_ {
+        let step = usize::try_from(self.grid).unwrap_or(1);
+        let all = self.starts.iter();
+        all.flat_map(move |(first, last)| (self.round_up(*first)..=*last).step_by(step))
+    }
+
+    /// Whether it may start at a minute.
     pub fn may_start(&self, at: i32) -> bool {
         at.rem_euclid(self.grid) == 0
             && self.starts.iter().any(|(first, last)| (*first..=*last).contains(&at))

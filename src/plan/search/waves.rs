@@ -112,30 +112,63 @@ impl Tried {
         self.take(problem, layout);
     }
 
-    /// Searches for less waiting with what begins together beginning together.
+    /// Searches for fewer moments.
+    fn gather(&mut self, problem: &Problem, effort: Effort) {
+        let bound = bounds::moments(&self.merged.problem);
+        if self.merged.problem.moments(&self.layout.starts) <= bound {
+            return;
+        }
+        let from = Some(&self.layout);
+        let ask = Search { aim: Aim::Moments, bound, from, effort };
+        if let Found::Best(layout) | Found::Some(layout, _) =
+            search(&self.merged.problem, &ask)
+            && self.take(problem, layout)
+        {
+            self.polish(problem);
+        }
+    }
+
+    /// Searches for fewer moments; then for less waiting at no more of them: with what begins
+    /// together beginning together, and with the moments where they are.
     fn search(&mut self, problem: &Problem, effort: Effort) {
         let effort = Effort { work: effort.work / SHARE, ..effort };
-        for aim in [Aim::Short, Aim::Waiting] {
-            if stopped(effort.watch) {
-                return;
-            }
-            let mut fixed = self.merged.problem.clone();
-            together(&mut fixed, &self.layout);
-            let value = match aim {
-                Aim::Short => fixed.short(&self.layout.starts),
-                Aim::Waiting | Aim::Nearest | Aim::Second(_) | Aim::Any => {
-                    fixed.waiting(&self.layout.starts)
+        self.gather(problem, effort);
+        for hold in [together, at_moments, together] {
+            for aim in [Aim::Short, Aim::Waiting] {
+                if stopped(effort.watch) {
+                    return;
                 }
-            };
-            if value == 0 || !bounds::narrow(&mut fixed) {
-                continue;
+                self.less(aim, hold, problem, effort);
             }
-            let ask = Search { aim, bound: 0, from: Some(&self.layout), effort };
-            if let Found::Best(layout) | Found::Some(layout, _) = search(&fixed, &ask)
-                && self.take(problem, layout)
-            {
-                self.polish(problem);
-            }
+        }
+    }
+
+    /// Searches for less of what is aimed at, with something of the plan held.
+    fn less(
+        &mut self,
+        aim: Aim,
+        hold: fn(&mut Problem, &Layout),
+        problem: &Problem,
+        effort: Effort,
+    ) {
+        let mut held = self.merged.problem.clone();
+        hold(&mut held, &self.layout);
+        let value = match aim {
+            Aim::Short => held.short(&self.layout.starts),
+            Aim::Waiting
+            | Aim::Moments
+            | Aim::Nearest
+            | Aim::Second(_)
+            | Aim::Any => held.waiting(&self.layout.starts),
+        };
+        if value == 0 || !bounds::narrow(&mut held) {
+            return;
+        }
+        let ask = Search { aim, bound: 0, from: Some(&self.layout), effort };
+        if let Found::Best(layout) | Found::Some(layout, _) = search(&held, &ask)
+            && self.take(problem, layout)
+        {
+            self.polish(problem);
         }
     }
 }
@@ -166,6 +199,21 @@ fn together(problem: &mut Problem, layout: &Layout) {
         } else {
             first.insert(*start, task);
         }
+    }
+}
+
+/// What takes time begins at one of the plan's moments.
+fn at_moments(problem: &mut Problem, layout: &Layout) {
+    let begun: BTreeSet<i32> = problem
+        .tasks
+        .iter()
+        .zip(&layout.starts)
+        .filter(|(task, _)| task.minutes > 0)
+        .map(|(_, start)| *start)
+        .collect();
+    for task in problem.tasks.iter_mut().filter(|task| task.minutes > 0) {
+        let kept = begun.iter().filter(|minute| task.may_start(**minute));
+        task.starts = kept.map(|minute| (*minute, *minute)).collect();
     }
 }
 

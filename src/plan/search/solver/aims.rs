@@ -1,7 +1,10 @@
 //! What the solver makes small.
 
+use std::collections::BTreeMap;
+
 use pumpkin_constraints::{equals, maximum};
-use pumpkin_core::variables::{DomainId, TransformableVariable};
+use pumpkin_core::predicate;
+use pumpkin_core::variables::{DomainId, Literal, TransformableVariable};
 
 use crate::plan::at_home::latest::SHORT;
 use crate::plan::question::problem::{Goal, Layout};
@@ -25,6 +28,7 @@ impl Model<'_> {
                 self.at_most(terms, 0);
                 all.scaled(1)
             }
+            Aim::Moments => self.moments(search),
             Aim::Nearest => self.nearest(search),
             Aim::Short => {
                 let most = search
@@ -45,6 +49,33 @@ impl Model<'_> {
                 self.second(search)
             }
         }
+    }
+
+    /// At how many minutes something begins: each minute at which a task may begin is taken or not.
+    fn moments(&mut self, search: &Search) -> View {
+        let most = search
+            .from
+            .map_or(MOST_WAITING, |from| self.problem.moments(&from.starts));
+        let mut taken: BTreeMap<i32, Literal> = BTreeMap::new();
+        for (at, task) in self.problem.tasks.iter().enumerate() {
+            if task.minutes == 0 {
+                continue;
+            }
+            let start = self.starts[at];
+            for minute in task.minutes_to_start() {
+                let there = self.literal_for(predicate![start == minute]);
+                let taken = match taken.get(&minute) {
+                    Some(taken) => *taken,
+                    None => *taken.entry(minute).or_insert(self.literal()),
+                };
+                self.any_of(vec![!there, taken]);
+            }
+        }
+        let all = self.integer(search.bound.min(most), most);
+        let terms = taken.values().map(|it| it.get_integer_variable().scaled(1));
+        let terms = terms.chain([all.scaled(-1)]).collect();
+        self.at_most(terms, 0);
+        all.scaled(1)
     }
 
     /// The time from the first start, and the minutes by which waits are shorter.

@@ -54,6 +54,8 @@ const HEAVY: u64 = 60;
 /// What is made as small as can be.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(in crate::plan) enum Aim {
+    /// At how many different minutes something begins.
+    Moments,
     /// The waiting.
     Waiting,
     /// The minutes by which waits are shorter than usual.
