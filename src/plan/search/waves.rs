@@ -155,11 +155,9 @@ impl Tried {
         hold(&mut held, &self.layout);
         let value = match aim {
             Aim::Short => held.short(&self.layout.starts),
-            Aim::Waiting
-            | Aim::Moments
-            | Aim::Nearest
-            | Aim::Second(_)
-            | Aim::Any => held.waiting(&self.layout.starts),
+            Aim::Waiting | Aim::Moments | Aim::Nearest | Aim::Second(_) | Aim::Any => {
+                held.waiting(&self.layout.starts)
+            }
         };
         if value == 0 || !bounds::narrow(&mut held) {
             return;

@@ -53,9 +53,8 @@ impl Model<'_> {
 
     /// At how many minutes something begins: each minute at which a task may begin is taken or not.
     fn moments(&mut self, search: &Search) -> View {
-        let most = search
-            .from
-            .map_or(MOST_WAITING, |from| self.problem.moments(&from.starts));
+        let most =
+            search.from.map_or(MOST_WAITING, |from| self.problem.moments(&from.starts));
         let mut taken: BTreeMap<i32, Literal> = BTreeMap::new();
         for (at, task) in self.problem.tasks.iter().enumerate() {
             if task.minutes == 0 {
