@@ -3,7 +3,6 @@
 
 use std::collections::BTreeMap;
 use std::ops::Range;
-use std::sync::Arc;
 
 use serde::{Deserialize, Serialize};
 
@@ -190,10 +189,10 @@ struct Laid<'a> {
 
 impl<'a> Laid<'a> {
     fn new(text: &'a str) -> Option<Self> {
-        let node = yaml(&Arc::from(""), text, 0).ok()?;
+        let node = yaml(&"".into(), text, 0).ok()?;
         let Node::Map(entries) = node.value else { return None };
         let laid = Self { text, entries };
-        let first = laid.entries.first()?.0.place.start;
+        let first = laid.entries.first()?.0.place.start();
         (first == laid.line(first).start).then_some(laid)
     }
 
@@ -248,12 +247,12 @@ impl<'a> Laid<'a> {
             return vec![(self.free(at), format!("{key}:{}", self.fresh(new, kind)))];
         };
         if is_empty {
-            let whole = name.place.start..self.end(node);
+            let whole = name.place.start()..self.end(node);
             return vec![(self.lines(&whole), String::new())];
         }
         if node.value == Node::Empty {
-            let colon = self.text[name.place.end..].find(':').unwrap_or(0);
-            let behind = name.place.end + colon + 1;
+            let colon = self.text[name.place.end()..].find(':').unwrap_or(0);
+            let behind = name.place.end() + colon + 1;
             return vec![(behind..behind, self.fresh(new, kind).trim_end().to_owned())];
         }
         match (new, stands, &node.value) {
@@ -275,7 +274,7 @@ impl<'a> Laid<'a> {
             (Field::Lines(new), Field::Lines(old), Node::Map(entries)) => {
                 let style = self.style(node);
                 let span = |(key, value): &(Placed<String>, Placed<Node>)| {
-                    key.place.start..self.span(value).end
+                    key.place.start()..self.span(value).end
                 };
                 let spans: Vec<_> = entries.iter().map(span).collect();
                 let write = |at: Option<usize>, line: &String| {
@@ -310,7 +309,7 @@ impl<'a> Laid<'a> {
         let value = quoted(value, style);
         match stands {
             Some((name, node)) if name.value == key => {
-                let before = &self.text[name.place.start..self.span(node).start];
+                let before = &self.text[name.place.start()..self.span(node).start];
                 format!("{before}{value}")
             }
             Some(_) | None => format!("{}: {value}", quoted(key, style)),
@@ -403,7 +402,7 @@ impl<'a> Laid<'a> {
         new: &[Row],
     ) -> Vec<Change> {
         let spans: Vec<Range<usize>> =
-            items.iter().map(|it| it.place.start..self.end(it)).collect();
+            items.iter().map(|it| it.place.start()..self.end(it)).collect();
         let mut changes = Vec::new();
         for (at, (stands, said)) in old.iter().zip(new).enumerate() {
             if !is_row(said) {
@@ -438,7 +437,7 @@ impl<'a> Laid<'a> {
     /// The changes of one row, key by key.
     fn row(&self, entries: &Entries, style: Style, old: &Row, new: &Row) -> Vec<Change> {
         let span = |(key, value): &(Placed<String>, Placed<Node>)| {
-            key.place.start..self.end(value)
+            key.place.start()..self.end(value)
         };
         let spans: Vec<Range<usize>> = entries.iter().map(span).collect();
         let mut changes = Vec::new();
@@ -544,7 +543,7 @@ impl<'a> Laid<'a> {
 
     /// A value's own stretch, with its quotes.
     fn span(&self, node: &Placed<Node>) -> Range<usize> {
-        let (start, end) = (node.place.start, node.place.end);
+        let (start, end) = (node.place.start(), node.place.end());
         let (before, behind) = (&self.text[..start], &self.text[end..]);
         let is_in = |sign: char| before.ends_with(sign) && behind.starts_with(sign);
         if is_in('"') || is_in('\'') { start - 1..end + 1 } else { start..end }
@@ -564,7 +563,7 @@ impl<'a> Laid<'a> {
     }
 
     fn style(&self, node: &Placed<Node>) -> Style {
-        let is_flow = self.text[node.place.start..].starts_with(['[', '{']);
+        let is_flow = self.text[node.place.start()..].starts_with(['[', '{']);
         if is_flow { Style::Flow } else { Style::Block }
     }
 }
