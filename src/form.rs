@@ -643,12 +643,14 @@ fn bare(node: &Node) -> String {
 fn quoted(text: &str, style: Style) -> String {
     let begins = text.chars().next().is_some_and(char::is_alphanumeric);
     let signs = [": ", " #", "\n", "\""];
-    let is_plain = begins
-        && !text.ends_with(':')
-        && !signs.iter().any(|sign| text.contains(sign))
-        && !(style == Style::Flow && text.contains([',', '[', ']', '{', '}']))
-        && text != "null";
-    if is_plain { text.to_owned() } else { serde_json::Value::from(text).to_string() }
+    let is_flow = style == Style::Flow && text.contains([',', '[', ']', '{', '}']);
+    let is_other = text.ends_with(':') || text == "null" || is_flow;
+    let is_plain = begins && !signs.iter().any(|sign| text.contains(sign));
+    if is_plain && !is_other {
+        text.to_owned()
+    } else {
+        serde_json::Value::from(text).to_string()
+    }
 }
 
 #[cfg(test)]
@@ -705,7 +707,7 @@ bring: [an apron]
         [only(old, new), only(new, old)]
     }
 
-    fn changed<'t>(new: &'t str) -> [Vec<&'t str>; 2] {
+    fn changed(new: &str) -> [Vec<&str>; 2] {
         differing(CLASS, new)
     }
 
@@ -733,6 +735,14 @@ bring: [an apron]
         let form = read(CLASS).expect("it reads");
         assert_eq!(write(CLASS, &form.fields).as_deref(), Ok(CLASS));
         assert_eq!(write(CLASS, &Fields::new()).as_deref(), Ok(CLASS));
+    }
+
+    /// Holds that writing these fields changes only these lines.
+    #[track_caller]
+    fn changes(key: &str, field: &Field, gone: &[&str], come: &[&str]) {
+        let new = write(CLASS, &said(key, field.clone()));
+        let new = new.unwrap_or_else(|why| panic!("{key} {field:?}: {why:?}"));
+        assert_eq!(changed(&new), [gone, come], "{key} {field:?}\n{new}");
     }
 
     #[test]
@@ -774,6 +784,14 @@ bring: [an apron]
                 vec![],
                 vec!["  - 2027-03-04 18:00 to 21:00"],
             ),
+        ] {
+            changes(key, &field, &gone, &come);
+        }
+    }
+
+    #[test]
+    fn lists_in_one_line_and_on_several_change_where_they_differ() {
+        for (key, field, gone, come) in [
             (
                 "kit",
                 many(&["mixer: 4", "oven: 3", "tray per oven: 4", "proofer tray: 8"]),
@@ -807,9 +825,7 @@ bring: [an apron]
                 vec![],
             ),
         ] {
-            let new = write(CLASS, &said(key, field.clone()));
-            let new = new.unwrap_or_else(|why| panic!("{key} {field:?}: {why:?}"));
-            assert_eq!(changed(&new), [gone, come], "{key} {field:?}\n{new}");
+            changes(key, &field, &gone, &come);
         }
     }
 

@@ -119,7 +119,7 @@ impl Reader {
             let mut faults = Vec::new();
             let read = recipe::read(name, &file.text, stem, locale, &mut faults);
             // A copy takes no more room than it needs; what is read grew bit by bit.
-            (read.map(|read| read.clone()), stem, faults)
+            (read.clone(), stem, faults)
         });
         let all: Vec<_> = all.collect();
         for (recipe, stem, faults) in all {

@@ -316,7 +316,7 @@ fn set_dough(step: &mut Step, line: Row) -> Result<(), Fault> {
         "turn" => step.turn = line.read(turns, cut::turn)?,
         "cut" => {
             step.cut =
-                line.read("triangles, base 9 cm, height 24 cm", cut::cut)?.map(Box::new)
+                line.read("triangles, base 9 cm, height 24 cm", cut::cut)?.map(Box::new);
         }
         "divide" => {
             let parts = said!("example-divide");
@@ -326,7 +326,7 @@ fn set_dough(step: &mut Step, line: Row) -> Result<(), Fault> {
         "part" => step.part = Some(Box::new(line.value)),
         "shape" => {
             step.shape =
-                line.read(said!("example-shape"), shaping::shaping)?.map(Box::new)
+                line.read(said!("example-shape"), shaping::shaping)?.map(Box::new);
         }
         _ => return Err(unknown(&line.key)),
     }
