@@ -259,7 +259,7 @@ const CLOCKED: &[(&str, &str)] = &[
     ("cli/note.rs", "what day it is at the bench"),
     ("evening.rs", "what time it is on the evening"),
     ("cli/waiting.rs", "when to say that a plan takes longer"),
-    ("preview/lines.rs", "a line that nobody takes in from makes room"),
+    ("preview/connections.rs", "a line that nobody takes in from makes room"),
     ("preview/room/pace.rs", "how much is taken in from a room, and how long it waits"),
     ("preview/watch.rs", "looking at files takes a share of the time, whatever it takes"),
     ("store/manifest.rs", "the seal's own time tells later changes"),

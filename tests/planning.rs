@@ -346,8 +346,8 @@ fn nonsense_in_a_class_file_is_answered_in_words() {
         assert!(answered[1], "the plan says nothing of it: {said}");
         // 200 bakers are a matter of the plan alone.
         assert!(answered[0] || *to == "bakers: 200", "proof says nothing of it: {said}");
-        // A second on a quiet machine.
-        assert!(took.as_secs() < 30, "{to}: {took:?}");
+        // A second on a quiet machine; 200 bakers take 17 until it is proven that nothing helps.
+        assert!(took.as_secs() < 120, "{to}: {took:?}");
     }
 }
 
