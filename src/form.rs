@@ -81,39 +81,29 @@ pub fn read(text: &str) -> Option<Form> {
 /// Where it does not read, or the form cannot be written into it.
 pub fn write(text: &str, said: &Fields) -> Result<String, Unwritten> {
     let laid = Laid::new(text).ok_or(Unwritten::Unread)?;
-    let before = laid.form();
+    let mut wanted = laid.form().fields;
     let mut changes = Vec::new();
-    for (at, (key, kind)) in FIELDS.iter().enumerate() {
-        let (Some(stands), Some(new)) = (before.fields.get(*key), said.get(*key)) else {
+    for (at, (key, kind)) in FIELDS.into_iter().enumerate() {
+        let (Some(stands), Some(new)) = (wanted.get_mut(key), said.get(key)) else {
             continue;
         };
-        let new = tidy(new, *kind)?;
+        let new = tidy(new, kind)?;
         if stands != &new {
-            changes.extend(laid.change((at, *key, *kind), stands, &new));
+            changes.extend(laid.change((at, key, kind), stands, &new));
+            *stands = new;
         }
     }
     let written = applied(text, changes);
-    let wanted = |key: &str, field: &Field| match said.get(key) {
-        Some(new) => kind(key).and_then(|kind| tidy(new, kind).ok()),
-        None => Some(field.clone()),
-    };
     let after = Laid::new(&written).ok_or(Unwritten::Layout)?;
-    let form = after.form();
-    let as_said = before.fields.iter().all(|(key, field)| {
-        wanted(key, field).is_some_and(|new| {
-            let new = without_empty(new);
-            form.fields.get(key) == Some(&new)
-        })
-    });
+    let stands = after.form().fields;
+    let as_said = wanted
+        .into_iter()
+        .all(|(key, field)| stands.get(&key) == Some(&without_empty(field)));
     if as_said && laid.others() == after.others() {
         Ok(written)
     } else {
         Err(Unwritten::Layout)
     }
-}
-
-fn kind(key: &str) -> Option<Kind> {
-    FIELDS.iter().find(|(known, _)| *known == key).map(|(_, kind)| *kind)
 }
 
 /// What is said without blanks around it. Rows keep their places.
@@ -208,13 +198,13 @@ impl<'a> Laid<'a> {
             field.map(|field| form.fields.insert(key.to_owned(), field));
         }
         for (key, value) in &self.entries {
-            if !form.fields.contains_key(&key.value) {
-                form.beyond.push(key.value.clone());
-            } else if let (Node::List(rows), Some(Kind::Rows)) =
-                (&value.value, kind(&key.value))
-            {
-                let keys = rows.iter().flat_map(|row| beyond_row(&row.value));
-                form.beyond.extend(keys.map(|of| format!("{}: {of}", key.value)));
+            match (form.fields.get(&key.value), &value.value) {
+                (None, _) => form.beyond.push(key.value.clone()),
+                (Some(Field::Rows(_)), Node::List(rows)) => {
+                    let keys = rows.iter().flat_map(|row| beyond_row(&row.value));
+                    form.beyond.extend(keys.map(|of| format!("{}: {of}", key.value)));
+                }
+                (Some(Field::One(_) | Field::Lines(_) | Field::Rows(_)), _) => {}
             }
         }
         form
@@ -261,15 +251,9 @@ impl<'a> Laid<'a> {
             }
             (Field::Lines(new), Field::Lines(old), Node::List(items)) => {
                 let spans: Vec<_> = items.iter().map(|it| self.span(it)).collect();
-                let (style, write) =
-                    (self.style(node), |line: &String, style| quoted(line, style));
-                self.aligned(
-                    &spans,
-                    style,
-                    (old, new),
-                    &|_, line| write(line, style),
-                    "- ",
-                )
+                let style = self.style(node);
+                let write = |_: Option<usize>, line: &String| quoted(line, style);
+                self.aligned(&spans, style, (old, new), &write, "- ")
             }
             (Field::Lines(new), Field::Lines(old), Node::Map(entries)) => {
                 let style = self.style(node);
@@ -342,7 +326,8 @@ impl<'a> Laid<'a> {
         if both < to {
             let all: Vec<String> =
                 new[both..to].iter().map(|it| write(None, it)).collect();
-            changes.extend(self.more(spans, both, style, &all, dash));
+            let lead = self.lead(spans, dash);
+            changes.extend(self.more(spans, both, style, &all, &lead));
         }
         changes
     }
@@ -363,14 +348,26 @@ impl<'a> Laid<'a> {
         }
     }
 
-    /// More entries behind so many others.
+    /// What a line of one more entry begins with, as those of the others do.
+    fn lead(&self, spans: &[Range<usize>], dash: &str) -> String {
+        let first = spans.first().map_or(0, |it| it.start);
+        let indent = &self.text[self.line(first).start..first];
+        format!("{}{dash}", indent.split('-').next().unwrap_or(indent))
+    }
+
+    /// How far from the beginning of its line a place stands.
+    fn column(&self, at: usize) -> usize {
+        at - self.line(at).start
+    }
+
+    /// More entries behind so many others; a line of its own begins with `lead`.
     fn more(
         &self,
         spans: &[Range<usize>],
         behind: usize,
         style: Style,
         all: &[String],
-        dash: &str,
+        lead: &str,
     ) -> Option<Change> {
         let first = spans.first()?;
         let last = behind.checked_sub(1).map(|at| &spans[at]);
@@ -383,10 +380,8 @@ impl<'a> Laid<'a> {
             }
             (Style::Block, last) => {
                 let start = self.line(first.start).start;
-                let indent = &self.text[start..first.start];
-                let indent = indent.split('-').next().unwrap_or(indent);
                 let lines: Vec<String> =
-                    all.iter().map(|it| format!("{indent}{dash}{it}")).collect();
+                    all.iter().map(|it| format!("{lead}{it}")).collect();
                 let place = last.map_or(start, |last| self.line(last.end).end);
                 (place..place, self.whole_lines(place, &lines))
             }
@@ -419,8 +414,8 @@ impl<'a> Laid<'a> {
             .map(|row| match (style, of) {
                 (Style::Block, Style::Block) => {
                     let start = spans.last().map_or(0, |it| it.start);
-                    let column = start - self.line(start).start;
-                    let parting = format!("{}{}", self.end_of_line(), " ".repeat(column));
+                    let column = " ".repeat(self.column(start));
+                    let parting = format!("{}{column}", self.end_of_line());
                     pairs(row, Style::Block).join(&parting)
                 }
                 (Style::Flow, _) | (_, Style::Flow) => {
@@ -429,7 +424,8 @@ impl<'a> Laid<'a> {
             })
             .collect();
         if !all.is_empty() {
-            changes.extend(self.more(&spans, spans.len(), style, &all, "- "));
+            let lead = self.lead(&spans, "- ");
+            changes.extend(self.more(&spans, spans.len(), style, &all, &lead));
         }
         changes
     }
@@ -452,32 +448,15 @@ impl<'a> Laid<'a> {
                 }
                 (None, Some(text)) => {
                     let one = [format!("{key}: {}", quoted(text, style))];
-                    changes.extend(self.more_of(&spans, style, &one));
+                    // It may stand behind a dash.
+                    let column = self.column(spans.first().map_or(0, |it| it.start));
+                    let lead = " ".repeat(column);
+                    changes.extend(self.more(&spans, spans.len(), style, &one, &lead));
                 }
                 (None, None) => {}
             }
         }
         changes
-    }
-
-    /// More keys behind the others of a row, which may begin behind a dash.
-    fn more_of(
-        &self,
-        spans: &[Range<usize>],
-        style: Style,
-        all: &[String],
-    ) -> Option<Change> {
-        match style {
-            Style::Flow => self.more(spans, spans.len(), style, all, ""),
-            Style::Block => {
-                let (first, last) = (spans.first()?, spans.last()?);
-                let column = first.start - self.line(first.start).start;
-                let lines: Vec<String> =
-                    all.iter().map(|it| format!("{}{it}", " ".repeat(column))).collect();
-                let place = self.line(last.end).end;
-                Some((place..place, self.whole_lines(place, &lines)))
-            }
-        }
     }
 
     /// Where a key that is not there yet goes: behind the one that usually stands before it.

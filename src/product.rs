@@ -200,7 +200,8 @@ pub struct Inputs<'a> {
     outlines: BTreeMap<String, Outline>,
     techniques: Vec<TechniqueSheet>,
     figures: OnceLock<FigureMap>,
-    handouts: BTreeMap<String, Vec<HandoutLink>>,
+    /// Those of every recipe: each has the same.
+    handouts: Vec<HandoutLink>,
     notes: Vec<NotesSheet>,
     /// Where its site stands below the whole one: empty, or `fr/`.
     folder: String,
@@ -246,11 +247,8 @@ impl<'a> Inputs<'a> {
     pub fn new(edition: &'a Edition, words: &'a Words, theme: &'a Theme) -> Option<Self> {
         let course = edition.course(words)?;
         let techniques = edition.techniques(words);
+        let handouts = handouts(&course);
         let recipes = edition.content.recipes.iter();
-        let handouts = recipes
-            .clone()
-            .map(|recipe| (recipe.name.clone(), handouts(&course)))
-            .collect();
         let outlines =
             recipes.map(|recipe| (recipe.name.clone(), outline(recipe))).collect();
         Some(Self {
@@ -458,14 +456,13 @@ impl<'s> Products<'s> {
     }
 
     /// How many files a recipe has at least: its page, its picture and its handouts.
-    pub fn least(&self, recipe: &Recipe) -> usize {
-        2 + self.inputs.handouts.get(&recipe.name).map_or(0, Vec::len)
+    pub fn least(&self) -> usize {
+        2 + self.inputs.handouts.len()
     }
 
     /// A recipe's handouts.
     pub fn handouts(&self, worked: &Arc<Worked>) -> Vec<Product<'_>> {
-        let own = self.inputs.handouts.get(&worked.card.recipe);
-        let own = own.map_or(&[][..], Vec::as_slice).par_iter();
+        let own = self.inputs.handouts.par_iter();
         self.placed(own.map(|link| self.handout(*link, worked)).collect())
     }
 

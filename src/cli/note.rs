@@ -55,12 +55,8 @@ fn recipe<'a>(edition: &'a Edition, name: &'a str) -> Result<&'a str, Stop> {
 
 fn notes(text: &str, recipe: &str) -> BenchNotes {
     // What does not read as a note is said by `proof`.
-    read::bench(
-        &(&*format!("recipes/{recipe}{BENCH}")).into(),
-        text,
-        recipe,
-        &mut Vec::new(),
-    )
+    let file = format!("recipes/{recipe}{BENCH}");
+    read::bench(&file.as_str().into(), text, recipe, &mut Vec::new())
 }
 
 fn open_in(notes: &BenchNotes) -> usize {

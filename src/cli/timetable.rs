@@ -13,7 +13,7 @@ use crate::work::Work;
 use super::args::{PlanForm, TimetableArgs};
 use super::together::{Recipes, class_of, names, own_size};
 use super::waiting::Waiting;
-use super::{Call, Done, Stop, json, say, sound, stem};
+use super::{Call, Done, Stop, json, say, sound};
 
 /// Prints a plan. A class that does not fit is printed with its reasons and is a fault.
 pub(super) fn run(call: &Call, options: &TimetableArgs) -> Done {
@@ -48,11 +48,6 @@ pub(super) fn show(
         Verdict::Fits => Ok(()),
         Verdict::Never | Verdict::Unknown => Err(Stop::Faults),
     }
-}
-
-/// A class by its file name.
-pub(super) fn class<'a>(edition: &'a Edition, name: &str) -> Option<&'a Class> {
-    edition.content.class(stem(name))
 }
 
 /// A group of the plan by its number from 1, counted from 0.

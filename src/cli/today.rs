@@ -32,9 +32,10 @@ impl From<Untaken> for Stop {
 /// Takes in what is said, keeps it, and prints the plan from now on.
 pub(super) fn run(call: &Call, options: &TodayArgs) -> Done {
     let (edition, words) = sound(call)?;
-    let class = timetable::class(&edition, &options.class).ok_or_else(|| {
+    let name = stem(&options.class);
+    let class = edition.content.class(name).ok_or_else(|| {
         let known = edition.content.classes.iter().map(|class| class.name.as_str());
-        nowhere(said!("kind-class"), stem(&options.class), &known.collect::<Vec<_>>())
+        nowhere(said!("kind-class"), name, &known.collect::<Vec<_>>())
     })?;
     let at = now(class, options.now.as_deref(), zone(&edition))?;
     let spoken = Spoken { words: &options.said, at, keeps: !options.only_try };

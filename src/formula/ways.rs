@@ -154,16 +154,23 @@ fn lines(recipe: &Recipe) -> impl Iterator<Item = (LineAt, &AmountLine)> {
     })
 }
 
+/// The first ingredient that a name leaves the choice of, and the others; a name that is known
+/// leaves none.
+fn choices(name: &str, book: Book) -> (String, Vec<String>) {
+    if book.pantry.find(name).is_some() {
+        return (name.to_owned(), Vec::new());
+    }
+    beside::either(name, book)
+}
+
 /// What a line leaves the choice of, but the first, as far as it is known.
 fn others(line: &AmountLine, book: Book) -> Vec<String> {
     let Ingredient::Pantry(name) = &line.ingredient.value else { return Vec::new() };
-    let known = |name: &String| book.pantry.find(name).is_some();
-    let (name, mut others) =
-        if known(name) { (name.clone(), Vec::new()) } else { beside::either(name, book) };
+    let (name, mut others) = choices(name, book);
     if let Some(note) = &line.note {
         others.extend(beside::noted(&name, note, book).others);
     }
-    others.retain(known);
+    others.retain(|name| book.pantry.find(name).is_some());
     others
 }
 
@@ -517,11 +524,7 @@ fn done_so(step: &Step, other: &Alternative) -> Step {
 /// brackets was of the first.
 fn taken(line: &AmountLine, other: &str, book: Book) -> AmountLine {
     let mut line = line.clone();
-    let title = line.ingredient.value.title();
-    let first = match book.pantry.find(title) {
-        Some(_) => title.to_owned(),
-        None => beside::either(title, book).0,
-    };
+    let (first, _) = choices(line.ingredient.value.title(), book);
     line.ingredient.value = Ingredient::Pantry(other.to_owned());
     line.also = None;
     line.note = line.note.and_then(|note| beside::noted(&first, &note, book).rest);

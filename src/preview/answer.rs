@@ -94,9 +94,8 @@ impl Answer {
 }
 
 /// What every answer says besides. Nothing is kept by the browser (but what its address names
-/// exactly), nothing may be shown or
-/// used by a page from elsewhere, nothing is taken for another kind of file, and nobody
-/// elsewhere is told from which address he was come to.
+/// exactly), nothing may be shown or used by a page from elsewhere, nothing is taken for
+/// another kind of file, and nobody elsewhere is told from which address he was come to.
 const ALWAYS: [(HeaderName, &str); 5] = [
     (header::REFERRER_POLICY, "same-origin"),
     (header::CACHE_CONTROL, "no-store"),

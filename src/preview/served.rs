@@ -365,7 +365,7 @@ impl<'a> Asked<'a> {
     /// looked for where it most likely is, so that no more is worked out than must be.
     fn get(&self, path: &str) -> Made {
         let mut parts: Vec<&Part> = self.parts.iter().collect();
-        parts.sort_by_key(|part| part.what.distance(path));
+        parts.sort_by_cached_key(|part| part.what.distance(path));
         for part in parts {
             let files = self.files(part).map_err(|why| Unserved::Unfilled(why.said()))?;
             if let Some(product) = files.get(path) {

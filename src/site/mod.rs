@@ -70,7 +70,7 @@ pub struct Input<'a> {
     /// The pictures.
     pub media: &'a [Medium],
     /// Every handout that is made, by recipe.
-    pub handouts: &'a BTreeMap<String, Vec<HandoutLink>>,
+    pub handouts: &'a [HandoutLink],
     /// What was noted at the bench: shown in the instructor's room alone.
     pub notes: &'a [NotesSheet],
     /// The fixed words.
@@ -384,9 +384,7 @@ mod tests {
         let sample = Sample::new();
         let pages = sample.pages().unwrap_or_default();
         let made = pages.iter().map(|page| page.path.clone());
-        let handouts = sample.handouts.iter();
-        let handouts = handouts
-            .flat_map(|(recipe, all)| all.iter().map(move |one| one.path(recipe)));
+        let handouts = sample.handouts.iter().map(|one| one.path("crescents"));
         let pictures = sample
             .media
             .iter()

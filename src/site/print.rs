@@ -71,20 +71,18 @@ pub(super) fn page(
         trail: Vec::new(),
     };
     let mut context = context(input, head);
-    let own = |card: &Card| input.handouts.get(&card.recipe);
-    let kinds = columns(cards.iter().filter_map(own).flatten());
+    let kinds = columns(input.handouts);
     let columns: Vec<Column> = kinds
         .iter()
         .map(|(units, paper)| Column { units: units.word(), paper: paper.word() })
         .collect();
-    let all = cards.iter().filter_map(|card| Some((card, own(card)?)));
-    let rows = all.map(|(card, own)| {
+    let rows = cards.iter().map(|card| {
         let printed = Printed {
             recipe: &card.recipe,
             title: &card.title,
             title_in: card.title_in.as_deref(),
         };
-        let rows = rows(&printed, own, &kinds);
+        let rows = rows(&printed, input.handouts, &kinds);
         (card.recipe.as_str(), rows)
     });
     context.insert("columns", &columns);
@@ -111,19 +109,16 @@ fn by_lesson<'a>(
 
 /// The rows of one recipe: one a kind of handout that it has.
 pub(super) fn of_recipe(input: &Input, sheet: &Sheet) -> Vec<HandoutRow> {
-    let own = input.handouts.get(&sheet.recipe).map_or(&[][..], Vec::as_slice);
     let printed = Printed {
         recipe: &sheet.recipe,
         title: &sheet.title,
         title_in: sheet.title_in(),
     };
-    rows(&printed, own, &columns(own.iter()))
+    rows(&printed, input.handouts, &columns(input.handouts))
 }
 
-fn columns<'a>(
-    handouts: impl Iterator<Item = &'a HandoutLink>,
-) -> BTreeSet<(Units, Paper)> {
-    handouts.map(|one| (one.units, one.paper)).collect()
+fn columns(handouts: &[HandoutLink]) -> BTreeSet<(Units, Paper)> {
+    handouts.iter().map(|one| (one.units, one.paper)).collect()
 }
 
 /// A recipe that has handouts.

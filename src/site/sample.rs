@@ -28,7 +28,7 @@ pub(super) struct Sample {
     pub(super) drawn: Vec<(String, Vec<Figure>)>,
     pub(super) outlines: BTreeMap<String, Outline>,
     pub(super) figures: FigureMap,
-    pub(super) handouts: BTreeMap<String, Vec<HandoutLink>>,
+    pub(super) handouts: Vec<HandoutLink>,
     pub(super) media: Vec<Medium>,
     pub(super) theme: Theme,
 }
@@ -50,7 +50,7 @@ impl Sample {
             drawn: ["x1", "x2"].map(|key| (key.to_owned(), vec![figure()])).into(),
             outlines: [("crescents".to_owned(), outline())].into(),
             figures: [("letter-turn".to_owned(), vec![shown()])].into(),
-            handouts: [("crescents".to_owned(), handouts())].into(),
+            handouts: handouts(),
             media: vec![loaf()],
             theme: Theme::built_in(),
         }

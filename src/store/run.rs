@@ -88,8 +88,7 @@ impl<'w> Run<'w> {
             }
         }
         unknown.reverse();
-        self.done().ahead =
-            unknown.iter().map(|(products, recipe)| products.least(recipe)).sum();
+        self.done().ahead = unknown.iter().map(|(products, _)| products.least()).sum();
         self.queue().recipes = unknown;
         if self.is_stuck() {
             return Ok(false);
@@ -249,7 +248,7 @@ impl<'w> Run<'w> {
         };
         let mut done = self.done();
         done.recipes.insert(products.name(recipe), known);
-        done.ahead -= products.least(recipe);
+        done.ahead -= products.least();
         drop(done);
         self.take(files)
     }

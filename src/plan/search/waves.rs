@@ -24,6 +24,12 @@ const POLISHED: usize = 5;
 /// The search on the question of one way may take so much of the whole effort.
 const SHARE: u64 = 16;
 
+/// Counts something of a plan by its starts.
+type Count = fn(&Problem, &[i32]) -> i32;
+/// What is made less once the moments are few, and what counts it.
+const AFTER_MOMENTS: [(Aim, Count); 2] =
+    [(Aim::Short, Problem::short), (Aim::Waiting, Problem::waiting)];
+
 /// How far a plan goes to fit, what is wanted first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(in crate::plan) struct Strictness {
@@ -112,58 +118,39 @@ impl Tried {
         self.take(problem, layout);
     }
 
-    /// Searches for fewer moments.
-    fn gather(&mut self, problem: &Problem, effort: Effort) {
-        let bound = bounds::moments(&self.merged.problem);
-        if self.merged.problem.moments(&self.layout.starts) <= bound {
-            return;
-        }
-        let from = Some(&self.layout);
-        let ask = Search { aim: Aim::Moments, bound, from, effort };
-        if let Found::Best(layout) | Found::Some(layout, _) =
-            search(&self.merged.problem, &ask)
-            && self.take(problem, layout)
-        {
-            self.polish(problem);
-        }
-    }
-
     /// Searches for fewer moments; then for less waiting at no more of them: with what begins
     /// together beginning together, and with the moments where they are.
     fn search(&mut self, problem: &Problem, effort: Effort) {
         let effort = Effort { work: effort.work / SHARE, ..effort };
-        self.gather(problem, effort);
+        let own = self.merged.problem.clone();
+        let bound = bounds::moments(&own);
+        if own.moments(&self.layout.starts) > bound {
+            self.seek(problem, &own, (Aim::Moments, bound), effort);
+        }
         for hold in [together, at_moments, together] {
-            for aim in [Aim::Short, Aim::Waiting] {
+            for (aim, value) in AFTER_MOMENTS {
                 if stopped(effort.watch) {
                     return;
                 }
-                self.less(aim, hold, problem, effort);
+                let mut held = own.clone();
+                hold(&mut held, &self.layout);
+                if value(&held, &self.layout.starts) > 0 && bounds::narrow(&mut held) {
+                    self.seek(problem, &held, (aim, 0), effort);
+                }
             }
         }
     }
 
-    /// Searches for less of what is aimed at, with something of the plan held.
-    fn less(
+    /// Takes what a search finds of the question as it is held, and polishes it.
+    fn seek(
         &mut self,
-        aim: Aim,
-        hold: fn(&mut Problem, &Layout),
         problem: &Problem,
+        held: &Problem,
+        (aim, bound): (Aim, i32),
         effort: Effort,
     ) {
-        let mut held = self.merged.problem.clone();
-        hold(&mut held, &self.layout);
-        let value = match aim {
-            Aim::Short => held.short(&self.layout.starts),
-            Aim::Waiting | Aim::Moments | Aim::Nearest | Aim::Second(_) | Aim::Any => {
-                held.waiting(&self.layout.starts)
-            }
-        };
-        if value == 0 || !bounds::narrow(&mut held) {
-            return;
-        }
-        let ask = Search { aim, bound: 0, from: Some(&self.layout), effort };
-        if let Found::Best(layout) | Found::Some(layout, _) = search(&held, &ask)
+        let ask = Search { aim, bound, from: Some(&self.layout), effort };
+        if let Found::Best(layout) | Found::Some(layout, _) = search(held, &ask)
             && self.take(problem, layout)
         {
             self.polish(problem);

@@ -193,13 +193,11 @@ fn link_file(recipe: &str) -> String {
     format!("links/{recipe}.xml")
 }
 
-/// A link to the handouts of each recipe that has some, where the site has an address.
+/// A link to the handouts of each recipe, where the site has an address.
 fn links(input: &Input, cards: &[Card]) -> Vec<Link> {
     let Some(site) = &input.course.address else { return Vec::new() };
-    let has = |card: &&Card| input.handouts.contains_key(&card.recipe);
     cards
         .iter()
-        .filter(has)
         .map(|card| Link {
             recipe: card.recipe.clone(),
             title: format!("{}: {}", card.title, input.words.get("page-handouts")),

@@ -20,25 +20,13 @@ impl Model<'_> {
         match search.aim {
             Aim::Waiting => {
                 let late = self.lateness();
-                let most = search
-                    .from
-                    .map_or(MOST_WAITING, |from| self.problem.waiting(&from.starts));
-                let all = self.integer(search.bound.min(most), most);
-                let terms = late.into_iter().chain([all.scaled(-1)]).collect();
-                self.at_most(terms, 0);
-                all.scaled(1)
+                self.sum(late, search, |from| self.problem.waiting(&from.starts))
             }
             Aim::Moments => self.moments(search),
             Aim::Nearest => self.nearest(search),
             Aim::Short => {
-                let most = search
-                    .from
-                    .map_or(MOST_WAITING, |from| self.problem.short(&from.starts));
-                let mut terms = self.shortness();
-                let all = self.integer(search.bound.min(most), most);
-                terms.push(all.scaled(-1));
-                self.at_most(terms, 0);
-                all.scaled(1)
+                let short = self.shortness();
+                self.sum(short, search, |from| self.problem.short(&from.starts))
             }
             Aim::Any => self.zero.scaled(1),
             Aim::Second(waiting) => {
@@ -53,8 +41,6 @@ impl Model<'_> {
 
     /// At how many minutes something begins: each minute at which a task may begin is taken or not.
     fn moments(&mut self, search: &Search) -> View {
-        let most =
-            search.from.map_or(MOST_WAITING, |from| self.problem.moments(&from.starts));
         let mut taken: BTreeMap<i32, Literal> = BTreeMap::new();
         for (at, task) in self.problem.tasks.iter().enumerate() {
             if task.minutes == 0 {
@@ -63,18 +49,12 @@ impl Model<'_> {
             let start = self.starts[at];
             for minute in task.minutes_to_start() {
                 let there = self.literal_for(predicate![start == minute]);
-                let taken = match taken.get(&minute) {
-                    Some(taken) => *taken,
-                    None => *taken.entry(minute).or_insert(self.literal()),
-                };
+                let taken = *taken.entry(minute).or_insert_with(|| self.literal());
                 self.any_of(vec![!there, taken]);
             }
         }
-        let all = self.integer(search.bound.min(most), most);
         let terms = taken.values().map(|it| it.get_integer_variable().scaled(1));
-        let terms = terms.chain([all.scaled(-1)]).collect();
-        self.at_most(terms, 0);
-        all.scaled(1)
+        self.sum(terms.collect(), search, |from| self.problem.moments(&from.starts))
     }
 
     /// The time from the first start, and the minutes by which waits are shorter.
@@ -82,10 +62,21 @@ impl Model<'_> {
         let worth = |from: &Layout| {
             self.problem.second(&from.starts) + SHORT * self.problem.short(&from.starts)
         };
-        let most = search.from.map_or(MOST_WAITING, worth);
         let lead = self.second(&Search { bound: 0, from: None, ..*search });
         let mut terms = vec![lead];
         terms.extend(self.shortness().into_iter().map(|short| short.scaled(SHORT)));
+        self.sum(terms, search, worth)
+    }
+
+    /// What is at least the sum of the terms, at least the bound, and no more than the plan to
+    /// begin from is `worth`.
+    fn sum(
+        &mut self,
+        mut terms: Vec<View>,
+        search: &Search,
+        worth: impl Fn(&Layout) -> i32,
+    ) -> View {
+        let most = search.from.map_or(MOST_WAITING, worth);
         let all = self.integer(search.bound.min(most), most);
         terms.push(all.scaled(-1));
         self.at_most(terms, 0);
